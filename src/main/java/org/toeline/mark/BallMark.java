@@ -1,0 +1,21 @@
+package org.toeline.mark;
+
+import java.util.OptionalDouble;
+import org.toeline.geometry.Finite;
+import org.toeline.geometry.ImagePoint;
+
+/**
+ * The ball's outline in a picture.
+ *
+ * @param diameterPx      mean diameter of the outline, pixels; empty when only the centre was marked
+ * @param sigmaPx         standard deviation of the centre in each direction, pixels
+ * @param diameterSigmaPx standard deviation of the diameter, pixels
+ */
+public record BallMark(ImagePoint centre, OptionalDouble diameterPx, double sigmaPx, double diameterSigmaPx) {
+
+    public BallMark {
+        diameterPx.ifPresent(d -> Finite.requirePositive(d, "diameterPx"));
+        Finite.requirePositive(sigmaPx, "sigmaPx");
+        Finite.requirePositive(diameterSigmaPx, "diameterSigmaPx");
+    }
+}

@@ -1,0 +1,29 @@
+package org.toeline.mark;
+
+import org.toeline.geometry.Finite;
+import org.toeline.geometry.ImagePoint;
+
+/**
+ * A landmark placed on a frame.
+ *
+ * @param sigmaPx the standard deviation of the click in each direction, in pixels; above zero. How well the landmark
+ *                itself can be seen on a clothed person is not in it: the estimator adds that.
+ * @param origin  whether the coach placed it or the program suggests it
+ */
+public record Mark(Landmark landmark, ImagePoint at, double sigmaPx, Origin origin) {
+
+    /** Who put the mark there. */
+    public enum Origin { PLACED, SUGGESTED }
+
+    public Mark {
+        Finite.requirePositive(sigmaPx, "sigmaPx");
+    }
+
+    public static Mark placed(Landmark landmark, ImagePoint at, double sigmaPx) {
+        return new Mark(landmark, at, sigmaPx, Origin.PLACED);
+    }
+
+    public Mark movedTo(ImagePoint to) {
+        return new Mark(landmark, to, sigmaPx, Origin.PLACED);
+    }
+}

@@ -1,0 +1,23 @@
+package org.toeline.mark;
+
+import org.toeline.geometry.Finite;
+import org.toeline.geometry.ImagePoint;
+
+/**
+ * Two points on the picture of something that stands upright: a door post, a plumb line.
+ *
+ * @param sigmaPx standard deviation of each end across the line, pixels, above zero
+ */
+public record VerticalMark(ImagePoint from, ImagePoint to, double sigmaPx) {
+
+    /** A line shorter than this says nothing about its direction, pixels. */
+    public static final double SHORTEST_PX = 8;
+
+    public VerticalMark {
+        Finite.requirePositive(sigmaPx, "sigmaPx");
+        if (from.distancePx(to) < SHORTEST_PX) {
+            throw new IllegalArgumentException("the two ends of a vertical lie in one place; they must be at least "
+                    + (int) SHORTEST_PX + " px apart");
+        }
+    }
+}
