@@ -1,0 +1,42 @@
+package org.toeline.advice;
+
+import java.util.Set;
+import org.toeline.geometry.Finite;
+import org.toeline.mark.Club;
+import org.toeline.reading.ReadingKind;
+
+/**
+ * What is recommended for a reading, in the inside units of the reading (metres, radians, plain number).
+ *
+ * @param low    lower limit, included
+ * @param high   upper limit, included, above {@code low}
+ * @param aim    what to aim for, within the limits
+ * @param source the citation, or why it is common practice
+ * @param note   what the coach should know about it; may be empty
+ */
+public record Range(ReadingKind kind, Set<Club> clubs, double low, double high, double aim, Provenance provenance,
+                    String source, String note) {
+
+    public Range {
+        Finite.require(low, "low");
+        Finite.require(high, "high");
+        Finite.require(aim, "aim");
+        clubs = Set.copyOf(clubs);
+        if (!(low < high) || aim < low || aim > high) {
+            throw new IllegalArgumentException(kind.id() + ": low " + low + ", aim " + aim + ", high " + high
+                    + "; they must rise in that order");
+        }
+    }
+
+    public double shownLow() {
+        return kind.unit().fromInside(low);
+    }
+
+    public double shownHigh() {
+        return kind.unit().fromInside(high);
+    }
+
+    public double shownAim() {
+        return kind.unit().fromInside(aim);
+    }
+}

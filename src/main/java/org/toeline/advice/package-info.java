@@ -1,0 +1,10 @@
+/**
+ * Readings judged: ranges with their provenance, the decision rule of JCGM 106, the chain of causes that tells what to
+ * change first, and the words for all of it. Ranges, causes and words are data (JSON and a resource bundle), not code.
+ *
+ * <p>May use: {@code reading} and what that may use.
+ */
+@NullMarked
+package org.toeline.advice;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,48 @@
+package org.toeline.ledger;
+
+import java.time.OffsetDateTime;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+
+/**
+ * One lesson: who, when, which clips, and what was marked on them.
+ *
+ * @param playerName empty when no name was given
+ * @param clips      the clip and moment of each view that has one
+ * @param kept       parts of the document that this program does not know, to be written back as they were
+ */
+public record Lesson(Optional<String> playerName, Optional<OffsetDateTime> recorded, MarkSheet sheet,
+                     Map<View, ClipMoment> clips, Kept kept) {
+
+    /** Unknown parts of a document. */
+    public interface Kept {
+    }
+
+    /** Nothing unknown. */
+    public static final Kept NOTHING_KEPT = new Kept() {
+    };
+
+    public Lesson {
+        Map<View, ClipMoment> copy = new EnumMap<>(View.class);
+        copy.putAll(clips);
+        clips = java.util.Collections.unmodifiableMap(copy);
+    }
+
+    public static Lesson of(MarkSheet sheet) {
+        return new Lesson(Optional.empty(), Optional.empty(), sheet, Map.of(), NOTHING_KEPT);
+    }
+
+    public Lesson withSheet(MarkSheet changed) {
+        return new Lesson(playerName, recorded, changed, clips, kept);
+    }
+
+    public Lesson withClip(View view, ClipMoment moment) {
+        Map<View, ClipMoment> changed = new EnumMap<>(View.class);
+        changed.putAll(clips);
+        changed.put(view, moment);
+        return new Lesson(playerName, recorded, sheet, changed, kept);
+    }
+}

@@ -1,0 +1,64 @@
+package org.toeline.reading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hipparchus.analysis.differentiation.Gradient;
+import org.hipparchus.util.Binary64;
+import org.toeline.posture.Posture;
+import org.toeline.posture.Source;
+import org.toeline.posture.Uncertainty;
+
+/** The readings that a posture supports, each with its uncertainty. */
+public final class Readings {
+
+    private Readings() {
+    }
+
+    /** All readings whose landmarks were marked, in the order of the catalogue. */
+    public static List<Reading> of(Posture posture) {
+        List<Reading> readings = new ArrayList<>();
+        for (ReadingKind kind : ReadingKind.values()) {
+            of(kind, posture).ifPresent(readings::add);
+        }
+        return readings;
+    }
+
+    /** One reading; empty when no mark supports it. */
+    public static Optional<Reading> of(ReadingKind kind, Posture posture) {
+        if (!supported(kind, posture)) {
+            return Optional.empty();
+        }
+        Gradient value = kind.of(new GradientBody(posture.coordinates()));
+        double[] gradient = value.getGradient();
+        Uncertainty uncertainty = posture.uncertainty();
+        double sigma = Math.sqrt(uncertainty.variance(gradient));
+        if (!Double.isFinite(value.getValue()) || !(sigma > 0) || !Double.isFinite(sigma)) {
+            return Optional.empty();
+        }
+        Spread spread = uncertainty.draws().isEmpty()
+                ? new Normal(value.getValue(), sigma) : sampled(kind, posture);
+        return Optional.of(new Reading(kind, value.getValue(), spread, dominant(uncertainty.shares(gradient))));
+    }
+
+    private static boolean supported(ReadingKind kind, Posture posture) {
+        return (!kind.needsBall() || posture.hasBall()) && kind.landmarks().stream().allMatch(posture::has);
+    }
+
+    private static Spread sampled(ReadingKind kind, Posture posture) {
+        List<double[]> draws = posture.uncertainty().draws();
+        double[] values = new double[draws.size()];
+        for (int i = 0; i < values.length; i++) {
+            Binary64 value = kind.of(new PlainBody(posture.coordinates(), draws.get(i)));
+            values[i] = value.getReal();
+        }
+        return new Sampled(values);
+    }
+
+    private static Source dominant(Map<Source, Double> shares) {
+        return shares.entrySet().stream().max(Comparator.comparingDouble(Map.Entry::getValue))
+                .map(Map.Entry::getKey).orElse(Source.MARKS);
+    }
+}
