@@ -2,6 +2,8 @@
  * Readings judged: ranges with their provenance, the decision rule of JCGM 106, the chain of causes that tells what to
  * change first, and the words for all of it. Ranges, causes and words are data (JSON and a resource bundle), not code.
  *
+ * <p>{@link org.toeline.advice.Assessment#of} is the pure function from a mark sheet to everything that follows.
+ *
  * <p>May use: {@code reading} and what that may use.
  */
 @NullMarked

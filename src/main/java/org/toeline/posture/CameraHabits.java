@@ -1,0 +1,75 @@
+package org.toeline.posture;
+
+import java.util.List;
+import org.toeline.mark.LensNote;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+
+/**
+ * How a phone usually stands when it films a player at address, and what lens it has: means and standard deviations,
+ * wide on purpose. Common practice, checked against nothing but geometry: a phone on a bag or a tripod, some metres
+ * off, roughly in place, the whole player in the picture.
+ */
+final class CameraHabits {
+
+    /**
+     * Focal length over the longer side of a phone's video. A main camera is sold as some 24 to 28 mm on a 36 mm wide
+     * frame (0.67 to 0.78), and video is cropped and steadied by 0 to 15 %: from memory.
+     */
+    private static final double FOCAL_SHARE = 0.76;
+    private static final double LOG_FOCAL_SIGMA = 0.10;
+    /** A stated focal length without a stated spread. */
+    private static final double STATED_LOG_FOCAL_SIGMA = 0.03;
+
+    private CameraHabits() {
+    }
+
+    /** Mean and standard deviation of position (t, h, u; metres, from the ball), heading, pitch, roll (radians). */
+    private record Stand(double[] mean, double[] sigma) {
+    }
+
+    private static Stand stand(View view) {
+        return switch (view) {
+            case FACE_ON -> new Stand(new double[] {-0.10, -3.0, 1.10, Math.PI / 2, -0.08, 0},
+                    new double[] {0.60, 1.0, 0.35, 0.14, 0.12, 0.04});
+            case DOWN_THE_LINE -> new Stand(new double[] {-3.5, 0.40, 1.10, 0, -0.06, 0},
+                    new double[] {1.0, 0.45, 0.35, 0.12, 0.12, 0.04});
+            case TEE -> new Stand(new double[] {0, -0.9, 0.20, Math.PI / 2, -0.15, 0},
+                    new double[] {0.35, 0.4, 0.15, 0.30, 0.15, 0.06});
+        };
+    }
+
+    static double logFocal(ViewMarks v) {
+        return Math.log(v.lens().focalPx().orElse(FOCAL_SHARE * Math.max(v.widthPx(), v.heightPx())));
+    }
+
+    private static double logFocalSigma(LensNote lens) {
+        if (lens.focalPx().isEmpty()) {
+            return LOG_FOCAL_SIGMA;
+        }
+        double focal = lens.focalPx().getAsDouble();
+        return lens.focalSigmaPx().isPresent()
+                ? Math.max(lens.focalSigmaPx().getAsDouble() / focal, 1e-5) : STATED_LOG_FOCAL_SIGMA;
+    }
+
+    static void start(ViewMarks v, Unknowns unknowns, double[] x) {
+        int base = unknowns.view(v.view());
+        x[base] = logFocal(v);
+        System.arraycopy(stand(v.view()).mean, 0, x, base + 1, 6);
+        x[base + 1] += x[unknowns.ball()];
+        x[base + 2] += x[unknowns.ball() + 1];
+    }
+
+    static void know(ViewMarks v, Unknowns unknowns, List<Knowledge> into) {
+        int base = unknowns.view(v.view());
+        Stand stand = stand(v.view());
+        into.add(Usually.one(Source.LENS, base, logFocal(v), logFocalSigma(v.lens())));
+        for (int i = 0; i < 2; i++) {
+            into.add(Usually.difference(Source.CAMERA, base + 1 + i, unknowns.ball() + i, stand.mean[i],
+                    stand.sigma[i]));
+        }
+        for (int i = 2; i < 6; i++) {
+            into.add(Usually.one(Source.CAMERA, base + 1 + i, stand.mean[i], stand.sigma[i]));
+        }
+    }
+}

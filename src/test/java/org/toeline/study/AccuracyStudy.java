@@ -1,0 +1,46 @@
+package org.toeline.study;
+
+import java.util.Locale;
+import java.util.Map;
+import org.toeline.reading.ReadingKind;
+
+/**
+ * Prints, for every kind of scene and every reading, how far off the tool is, how that compares with the bound, and how
+ * often its 95 % interval holds the truth. Arguments: number of scenes of each kind (default 1000), then, if wanted,
+ * the kinds.
+ */
+public final class AccuracyStudy {
+
+    private AccuracyStudy() {
+    }
+
+    public static void main(String[] args) {
+        int count = args.length > 0 ? Integer.parseInt(args[0]) : 1000;
+        for (SceneKind kind : SceneKind.values()) {
+            if (args.length > 1 && !java.util.List.of(args).contains(kind.name())) {
+                continue;
+            }
+            Trial trial = new Trial(kind);
+            trial.run(1_000_003L * (kind.ordinal() + 1), count);
+            print(trial);
+        }
+    }
+
+    private static void print(Trial trial) {
+        System.out.printf(Locale.ROOT, "%n### %s%n%n%d scenes; %.1f ms each; ", trial.kind.words, trial.scenes,
+                trial.millis / trial.scenes);
+        if (trial.kind.wrongMarks > 0) {
+            System.out.printf(Locale.ROOT, "wrong mark named in %.1f %%; ", 100.0 * trial.named / trial.scenes);
+        }
+        System.out.printf(Locale.ROOT, "false doubt in %.1f %%%n%n", 100.0 * trial.falseDoubts / trial.scenes);
+        System.out.println("| reading | unit | rms error | mean error | rms ÷ bound | mean 95 % interval | coverage % |");
+        System.out.println("| --- | --- | ---: | ---: | ---: | ---: | ---: |");
+        for (Map.Entry<ReadingKind, Tally> e : trial.tallies.entrySet()) {
+            double unit = e.getKey().unit().fromInside(1);
+            Tally t = e.getValue();
+            System.out.printf(Locale.ROOT, "| %s | %s | %.2f | %+.2f | %.2f | ± %.2f | %.1f |%n", e.getKey().id(),
+                    e.getKey().unit().id(), t.rms() * unit, t.bias() * unit, t.overBound(), t.meanWidth() * unit / 2,
+                    100 * t.coverage());
+        }
+    }
+}

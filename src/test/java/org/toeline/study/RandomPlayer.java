@@ -1,0 +1,174 @@
+package org.toeline.study;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.toeline.geometry.WorldPoint;
+import org.toeline.mark.Club;
+import org.toeline.mark.Landmark;
+
+/**
+ * A person at address, drawn joint by joint: stature and breadths from ANSUR II (both sexes alike often), stance and
+ * ball by club, the rest from the geometry of someone who bends at the hips so that the shoulders hang over the toes.
+ * It shares no table with the estimator's own idea of how people stand.
+ */
+final class RandomPlayer {
+
+    private final SplittableRandom random;
+    private final Map<Landmark, WorldPoint> at = new EnumMap<>(Landmark.class);
+    private final double stature;
+    private final double breadth;
+    private final Club club;
+
+    RandomPlayer(SplittableRandom random, Club club) {
+        this.random = random;
+        this.club = club;
+        boolean man = random.nextBoolean();
+        this.stature = man ? normal(1.7562, 0.0686) : normal(1.6285, 0.0642);
+        this.breadth = stature * (man ? normal(0.23682, 0.00984) : normal(0.22445, 0.0096));
+        draw();
+    }
+
+    Map<Landmark, WorldPoint> landmarks() {
+        return at;
+    }
+
+    /** Ball to toe line, middle of the heels from the ball, distance of the heels; metres. */
+    private double[] stance() {
+        return switch (club) {
+            case DRIVER -> new double[] {normal(0.86, 0.06), normal(-0.20, 0.07), breadth + normal(0.09, 0.05)};
+            case MID_IRON -> new double[] {normal(0.61, 0.05), normal(-0.06, 0.05), breadth + normal(0, 0.05)};
+            default -> new double[] {normal(0.51, 0.05), normal(-0.02, 0.05), breadth + normal(-0.06, 0.04)};
+        };
+    }
+
+    private void draw() {
+        double[] stance = stance();
+        double open = degrees(0, 4);
+        double foot = 0.152 * stature + normal(0.02, 0.008);
+        double half = stance[2] / 2;
+        double heelsH = stance[0] + foot * 0.95;
+        put(Landmark.LEAD_HEEL, stance[1] + half * Math.cos(open), heelsH + half * Math.sin(open), 0);
+        put(Landmark.TRAIL_HEEL, stance[1] - half * Math.cos(open), heelsH - half * Math.sin(open), 0);
+        foot(Landmark.LEAD_HEEL, Landmark.LEAD_TOE, foot, degrees(18, 8));
+        foot(Landmark.TRAIL_HEEL, Landmark.TRAIL_TOE, foot, -degrees(8, 8));
+        double hipU = 0.52 * stature - Math.abs(normal(0.02, 0.015));
+        double hipsH = heelsH + normal(0.02, 0.03);
+        double hipsT = stance[1] + normal(0, 0.03);
+        double toesH = (at(Landmark.LEAD_TOE).h() + at(Landmark.TRAIL_TOE).h()) / 2;
+        double toeLine = Math.atan2(at(Landmark.LEAD_TOE).h() - at(Landmark.TRAIL_TOE).h(),
+                at(Landmark.LEAD_TOE).t() - at(Landmark.TRAIL_TOE).t());
+        line(Landmark.LEAD_HIP, Landmark.TRAIL_HIP, hipsT, hipsH, hipU, 0.19 * stature, toeLine + degrees(2, 5),
+                degrees(1, 2));
+        double trunk = 0.288 * stature;
+        double reach = Math.max(0.05, hipsH - toesH + normal(0, 0.05));
+        double lean = Math.min(Math.asin(Math.min(0.9, reach / trunk)), 1.0);
+        double side = degrees(4, 3);
+        double shouldersU = hipU + trunk * Math.cos(lean) * Math.cos(side);
+        line(Landmark.LEAD_SHOULDER, Landmark.TRAIL_SHOULDER, hipsT - trunk * Math.sin(side),
+                hipsH - trunk * Math.sin(lean), shouldersU, breadth, toeLine + degrees(2, 7), degrees(8, 4));
+        legs();
+        arms();
+        head(lean);
+        club();
+    }
+
+    private void foot(Landmark heel, Landmark toe, double length, double flare) {
+        WorldPoint p = at(heel);
+        put(toe, p.t() + length * Math.sin(flare), p.h() - length * Math.cos(flare), 0);
+    }
+
+    private void line(Landmark lead, Landmark trail, double t, double h, double u, double length, double heading,
+                      double tilt) {
+        double dt = length / 2 * Math.cos(tilt) * Math.cos(heading);
+        double dh = length / 2 * Math.cos(tilt) * Math.sin(heading);
+        double du = length / 2 * Math.sin(tilt);
+        put(lead, t + dt, h + dh, u + du);
+        put(trail, t - dt, h - dh, u - du);
+    }
+
+    private void legs() {
+        leg(Landmark.LEAD_HIP, Landmark.LEAD_KNEE, Landmark.LEAD_ANKLE, Landmark.LEAD_HEEL, Landmark.LEAD_TOE);
+        leg(Landmark.TRAIL_HIP, Landmark.TRAIL_KNEE, Landmark.TRAIL_ANKLE, Landmark.TRAIL_HEEL, Landmark.TRAIL_TOE);
+    }
+
+    private void leg(Landmark hip, Landmark knee, Landmark ankle, Landmark heel, Landmark toe) {
+        WorldPoint a = at(heel);
+        WorldPoint b = at(toe);
+        double share = normal(0.24, 0.03);
+        put(ankle, a.t() + share * (b.t() - a.t()), a.h() + share * (b.h() - a.h()), 0.05 * stature);
+        WorldPoint top = at(hip);
+        WorldPoint low = at(ankle);
+        double bend = Math.abs(normal(0.06, 0.02));
+        put(knee, (top.t() + low.t()) / 2 + normal(0, 0.015), (top.h() + low.h()) / 2 - bend,
+                low.u() + 0.48 * (top.u() - low.u()));
+    }
+
+    private void arms() {
+        WorldPoint lead = at(Landmark.LEAD_SHOULDER);
+        WorldPoint trail = at(Landmark.TRAIL_SHOULDER);
+        double arm = 0.325 * stature;
+        double handsT = (lead.t() + trail.t()) / 2 + normal(0.06, 0.035);
+        double handsH = (lead.h() + trail.h()) / 2 - Math.abs(normal(0.17, 0.04));
+        double leadU = lead.u() - Math.sqrt(square(arm) - square(lead.t() - handsT) - square(lead.h() - handsH));
+        double apart = normal(0.09, 0.012);
+        double down = normal(0.045, 0.015);
+        put(Landmark.LEAD_WRIST, handsT + 0.02, handsH, leadU);
+        put(Landmark.TRAIL_WRIST, handsT + 0.02 - Math.sqrt(Math.max(0.0004, square(apart) - square(down))) * 0.7,
+                handsH - 0.02, leadU - down);
+        elbow(Landmark.LEAD_SHOULDER, Landmark.LEAD_ELBOW, Landmark.LEAD_WRIST, normal(0.01, 0.01));
+        elbow(Landmark.TRAIL_SHOULDER, Landmark.TRAIL_ELBOW, Landmark.TRAIL_WRIST, normal(0.05, 0.02));
+    }
+
+    private void elbow(Landmark shoulder, Landmark elbow, Landmark wrist, double outH) {
+        WorldPoint a = at(shoulder);
+        WorldPoint b = at(wrist);
+        put(elbow, a.t() + 0.55 * (b.t() - a.t()), a.h() + 0.55 * (b.h() - a.h()) + outH,
+                a.u() + 0.55 * (b.u() - a.u()));
+    }
+
+    private void head(double lean) {
+        WorldPoint lead = at(Landmark.LEAD_SHOULDER);
+        WorldPoint trail = at(Landmark.TRAIL_SHOULDER);
+        double t = (lead.t() + trail.t()) / 2;
+        double h = (lead.h() + trail.h()) / 2;
+        double u = (lead.u() + trail.u()) / 2;
+        put(Landmark.NECK, t + normal(0, 0.01), h + normal(0.02, 0.02), u + normal(0.05, 0.015));
+        double up = 0.135 * stature;
+        double nod = lean + degrees(5, 8);
+        put(Landmark.HEAD_CENTRE, t + normal(-0.02, 0.025), h - up * Math.sin(nod), u + up * Math.cos(nod));
+    }
+
+    private void club() {
+        WorldPoint hands = at(Landmark.LEAD_WRIST);
+        put(Landmark.CLUB_HEAD, normal(-0.05, 0.01), normal(0.02, 0.01), normal(0.008, 0.004));
+        WorldPoint low = at(Landmark.CLUB_HEAD);
+        double beyond = 1 + 0.09 / low.distance(hands);
+        put(Landmark.GRIP_END, low.t() + beyond * (hands.t() - low.t()), low.h() + beyond * (hands.h() - low.h()),
+                low.u() + beyond * (hands.u() - low.u()));
+    }
+
+    private WorldPoint at(Landmark landmark) {
+        WorldPoint p = at.get(landmark);
+        if (p == null) {
+            throw new IllegalStateException(landmark + " is drawn later");
+        }
+        return p;
+    }
+
+    private void put(Landmark landmark, double t, double h, double u) {
+        at.put(landmark, new WorldPoint(t, h, u));
+    }
+
+    private double normal(double mean, double sigma) {
+        return mean + sigma * random.nextGaussian();
+    }
+
+    private double degrees(double mean, double sigma) {
+        return Math.toRadians(normal(mean, sigma));
+    }
+
+    private static double square(double v) {
+        return v * v;
+    }
+}

@@ -1,0 +1,181 @@
+package org.toeline.study;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import org.toeline.camera.Camera;
+import org.toeline.camera.Lens;
+import org.toeline.camera.Pose;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.geometry.WorldPoint;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.Club;
+import org.toeline.mark.FloorLayout;
+import org.toeline.mark.FloorMark;
+import org.toeline.mark.FloorReference;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.Takes;
+import org.toeline.mark.VerticalMark;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+
+/**
+ * A player, a ball and cameras of known truth, and the marks a coach would place: 2 px clicks on a 1920 × 1080 picture,
+ * landmarks taken 8 mm off (points that clothing hides more), rods whose ends were measured to 3 mm, one door post a
+ * view, the ball's outline to half a pixel.
+ */
+final class RandomScene {
+
+    static final double CLICK_PX = 2;
+    private static final double OUTLINE_PX = 0.5;
+    private static final int WIDTH = 1920;
+    private static final int HEIGHT = 1080;
+    private static final double LAYOUT_M = 0.003;
+
+    final MarkSheet sheet;
+    final Map<Landmark, WorldPoint> landmarks;
+    final WorldPoint ball;
+    final double ballDiameterM;
+    final Map<View, Camera> cameras = new EnumMap<>(View.class);
+    final WorldPoint shift;
+    final Map<String, WorldPoint> floorTruth = new java.util.HashMap<>();
+    final Optional<String> wrong;
+
+    private final SplittableRandom random;
+    private final Handedness handedness;
+    private final double layoutT;
+    private final double layoutH;
+
+    RandomScene(long seed, SceneKind kind) {
+        this.random = new SplittableRandom(seed);
+        this.handedness = random.nextBoolean() ? Handedness.LEFT : Handedness.RIGHT;
+        Club club = new Club[] {Club.DRIVER, Club.DRIVER, Club.MID_IRON, Club.SHORT_IRON}[random.nextInt(4)];
+        this.landmarks = new RandomPlayer(random, club).landmarks();
+        this.ballDiameterM = 0.04272 + 0.0001 * random.nextGaussian();
+        double teed = club == Club.DRIVER ? Math.max(0.005, 0.045 + 0.015 * random.nextGaussian())
+                : Math.abs(0.003 * random.nextGaussian());
+        this.ball = new WorldPoint(0, 0, teed + ballDiameterM / 2);
+        boolean separate = kind.takes == Takes.SEPARATE;
+        this.shift = separate ? new WorldPoint(0.015 * random.nextGaussian(), 0.015 * random.nextGaussian(),
+                0.006 * random.nextGaussian()) : WorldPoint.ORIGIN;
+        this.layoutT = random.nextDouble(-0.5, 0.5);
+        this.layoutH = random.nextDouble(-0.5, 0.5);
+        FloorLayout layout = kind.rods ? rods() : FloorLayout.NONE;
+        List<ViewMarks> views = new ArrayList<>();
+        if (kind.faceOn) {
+            views.add(view(View.FACE_ON, layout));
+        }
+        if (kind.downTheLine) {
+            views.add(view(View.DOWN_THE_LINE, layout));
+        }
+        MarkSheet clean = new MarkSheet(handedness, club, kind.takes, layout, views, CLICK_PX);
+        if (kind.wrongMarks > 0) {
+            int which = random.nextInt(views.size());
+            ViewMarks spoilt = views.get(which);
+            Mark mark = spoilt.marks().get(random.nextInt(spoilt.marks().size()));
+            double off = random.nextDouble(35, 70);
+            double way = random.nextDouble(2 * Math.PI);
+            this.wrong = Optional.of(spoilt.view().id() + " " + mark.landmark().id());
+            this.sheet = clean.withView(spoilt.withMark(
+                    mark.movedTo(mark.at().plus(off * Math.cos(way), off * Math.sin(way)))));
+        } else {
+            this.wrong = Optional.empty();
+            this.sheet = clean;
+        }
+    }
+
+    /** A T: one rod along the target line on the player's side of the ball, one across it towards the feet. */
+    private FloorLayout rods() {
+        String[] ids = {"rod-near", "rod-far", "cross-ball", "cross-feet"};
+        double[][] at = {{-0.60, 0.12}, {0.60, 0.12}, {0, 0.16}, {0, 1.36}};
+        List<FloorReference> points = new ArrayList<>();
+        for (int i = 0; i < ids.length; i++) {
+            floorTruth.put(ids[i], new WorldPoint(at[i][0], at[i][1], 0));
+            points.add(new FloorReference(ids[i], at[i][0] + layoutT + LAYOUT_M * random.nextGaussian(),
+                    at[i][1] + layoutH + LAYOUT_M * random.nextGaussian()));
+        }
+        return new FloorLayout(points, LAYOUT_M);
+    }
+
+    /** Where the measured layout has its origin, seen from the ball. */
+    WorldPoint layoutOfBall() {
+        return new WorldPoint(layoutT, layoutH, 0);
+    }
+
+    private ViewMarks view(View view, FloorLayout layout) {
+        Camera camera = camera(view);
+        cameras.put(view, camera);
+        boolean moved = view == View.DOWN_THE_LINE;
+        List<Mark> marks = new ArrayList<>();
+        landmarks.forEach((landmark, p) -> {
+            WorldPoint there = moved ? p.plus(shift.t(), shift.h(), onFloor(landmark) ? 0 : shift.u()) : p;
+            if (moved && landmark == Landmark.CLUB_HEAD) {
+                there = p;
+            }
+            double spreadPx = spreadM(landmark) * camera.lens().focalPx() / camera.depthM(there);
+            marks.add(Mark.placed(landmark, shown(camera.project(there).orElseThrow()
+                    .plus(Math.hypot(CLICK_PX, spreadPx) * random.nextGaussian(),
+                            Math.hypot(CLICK_PX, spreadPx) * random.nextGaussian())), CLICK_PX));
+        });
+        List<FloorMark> floor = new ArrayList<>();
+        for (FloorReference p : layout.points()) {
+            floor.add(new FloorMark(p.id(), shown(clicked(camera, floorTruth.get(p.id()), CLICK_PX)), CLICK_PX));
+        }
+        WorldPoint post = view == View.FACE_ON ? new WorldPoint(random.nextDouble(-1.5, 1.5), 2.5, 0)
+                : new WorldPoint(4, random.nextDouble(-1, 1.5), 0);
+        VerticalMark vertical = new VerticalMark(shown(clicked(camera, post.plus(0, 0, 0.1), CLICK_PX)),
+                shown(clicked(camera, post.plus(0, 0, 2.0), CLICK_PX)), CLICK_PX);
+        BallMark outline = new BallMark(shown(clicked(camera, ball, OUTLINE_PX)), OptionalDouble.of(
+                camera.lens().focalPx() * ballDiameterM / camera.depthM(ball) + OUTLINE_PX * random.nextGaussian()),
+                OUTLINE_PX, OUTLINE_PX);
+        return new ViewMarks(view, WIDTH, HEIGHT, org.toeline.mark.LensNote.NONE, floor, List.of(vertical),
+                Optional.of(outline), marks);
+    }
+
+    /** The study's own statement of how well points are told, the same for all but hips, head and joints. */
+    private static double spreadM(Landmark landmark) {
+        return switch (landmark) {
+            case LEAD_HIP, TRAIL_HIP -> 0.016;
+            case HEAD_CENTRE, NECK -> 0.012;
+            case LEAD_ELBOW, TRAIL_ELBOW, LEAD_KNEE, TRAIL_KNEE, LEAD_ANKLE, TRAIL_ANKLE -> 0.010;
+            case CLUB_HEAD -> 0.006;
+            default -> 0.008;
+        };
+    }
+
+    private static boolean onFloor(Landmark landmark) {
+        return landmark.id().endsWith("heel") || landmark.id().endsWith("toe");
+    }
+
+    private ImagePoint clicked(Camera camera, WorldPoint p, double sigmaPx) {
+        return camera.project(p).orElseThrow().plus(sigmaPx * random.nextGaussian(), sigmaPx * random.nextGaussian());
+    }
+
+    private ImagePoint shown(ImagePoint p) {
+        return handedness == Handedness.LEFT ? p.mirrored(WIDTH) : p;
+    }
+
+    /** A phone on a bag or a tripod: anywhere it plausibly stands, aimed at the player by eye. */
+    private Camera camera(View view) {
+        double focal = 0.76 * WIDTH * Math.exp(0.08 * random.nextGaussian());
+        double height = random.nextDouble(0.6, 1.7);
+        WorldPoint from;
+        WorldPoint aim;
+        if (view == View.FACE_ON) {
+            from = new WorldPoint(random.nextDouble(-1.0, 0.8), -random.nextDouble(1.8, 4.2), height);
+            aim = new WorldPoint(-0.15 + random.nextDouble(-0.25, 0.25), 0.7, random.nextDouble(0.65, 1.0));
+        } else {
+            from = new WorldPoint(-random.nextDouble(2.4, 4.8), random.nextDouble(-0.4, 1.2), height);
+            aim = new WorldPoint(0, 0.5 + random.nextDouble(-0.25, 0.25), random.nextDouble(0.65, 1.0));
+        }
+        return new Camera(Lens.centred(focal, WIDTH, HEIGHT),
+                Pose.looking(from, aim, Math.toRadians(1.5 * random.nextGaussian())));
+    }
+}

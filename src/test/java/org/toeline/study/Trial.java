@@ -1,0 +1,61 @@
+package org.toeline.study;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.toeline.posture.Posture;
+import org.toeline.posture.PostureEstimator;
+import org.toeline.posture.TruePosture;
+import org.toeline.reading.Reading;
+import org.toeline.reading.ReadingKind;
+import org.toeline.reading.Readings;
+
+/** Many scenes of one kind, estimated and compared with their truth. */
+final class Trial {
+
+    final SceneKind kind;
+    final Map<ReadingKind, Tally> tallies = new EnumMap<>(ReadingKind.class);
+    int scenes;
+    int falseDoubts;
+    int named;
+    double millis;
+
+    Trial(SceneKind kind) {
+        this.kind = kind;
+    }
+
+    void run(long firstSeed, int count) {
+        for (int i = 0; i < count; i++) {
+            RandomScene scene = new RandomScene(firstSeed + i, kind);
+            long begun = System.nanoTime();
+            Posture posture = PostureEstimator.estimate(scene.sheet);
+            List<Reading> readings = Readings.of(posture);
+            millis += (System.nanoTime() - begun) / 1e6;
+            add(scene, posture, readings);
+        }
+    }
+
+    private void add(RandomScene scene, Posture posture, List<Reading> readings) {
+        scenes++;
+        Posture truth = TruePosture.of(scene.sheet, scene.landmarks, scene.ball, scene.ballDiameterM, scene.cameras,
+                scene.shift, scene.floorTruth, scene.layoutOfBall());
+        Map<ReadingKind, Reading> true_ = new HashMap<>();
+        Readings.of(truth).forEach(r -> true_.put(r.kind(), r));
+        for (Reading r : readings) {
+            Reading t = true_.get(r.kind());
+            tallies.computeIfAbsent(r.kind(), k -> new Tally()).add(r.value(), r.low(), r.high(), t.value(),
+                    t.spread().standardUncertainty());
+        }
+        boolean wrongNamed = posture.doubts().stream()
+                .anyMatch(d -> scene.wrong.equals(java.util.Optional.of(d.view().id() + " " + d.mark())));
+        boolean othersNamed = posture.doubts().stream()
+                .anyMatch(d -> !scene.wrong.equals(java.util.Optional.of(d.view().id() + " " + d.mark())));
+        if (wrongNamed) {
+            named++;
+        }
+        if (othersNamed) {
+            falseDoubts++;
+        }
+    }
+}
