@@ -81,7 +81,7 @@ final class Problem {
             x[at] = p.t();
             x[at + 1] = p.h();
         });
-        BodyHabits.start(unknowns, stance, x);
+        BodyHabits.start(unknowns, Population.with(sheet.club()), x);
         Map<View, ViewFrame> frames = new EnumMap<>(View.class);
         for (ViewMarks v : used) {
             CameraHabits.start(v, unknowns, x);
@@ -120,7 +120,9 @@ final class Problem {
                 knowledge.add(Usually.one(Source.TAKES, unknowns.shift() + i, 0, SHIFT_SIGMA_M[i]));
             }
         }
-        BodyHabits.know(unknowns, stance, knowledge);
+        if (!unknowns.landmarks().isEmpty()) {
+            knowledge.add(new BodyHabits(unknowns, Population.with(sheet.club())));
+        }
     }
 
     private void marks(ViewMarks v) {

@@ -24,7 +24,8 @@ final class RandomPlayer {
         this.random = random;
         this.club = club;
         boolean man = random.nextBoolean();
-        this.stature = man ? normal(1.7562, 0.0686) : normal(1.6285, 0.0642);
+        this.stature = random.nextInt(8) == 0 ? random.nextDouble(1.30, 1.60)
+                : man ? normal(1.7562, 0.0686) : normal(1.6285, 0.0642);
         this.breadth = stature * (man ? normal(0.23682, 0.00984) : normal(0.22445, 0.0096));
         draw();
     }
@@ -66,7 +67,7 @@ final class RandomPlayer {
         double side = degrees(4, 3);
         double shouldersU = hipU + trunk * Math.cos(lean) * Math.cos(side);
         line(Landmark.LEAD_SHOULDER, Landmark.TRAIL_SHOULDER, hipsT - trunk * Math.sin(side),
-                hipsH - trunk * Math.sin(lean), shouldersU, breadth, toeLine + degrees(2, 7), degrees(8, 4));
+                hipsH - trunk * Math.sin(lean), shouldersU, breadth, toeLine + degrees(2, 9), degrees(8, 5));
         legs();
         arms();
         head(lean);

@@ -164,7 +164,7 @@ final class RandomScene {
 
     /** A phone on a bag or a tripod: anywhere it plausibly stands, aimed at the player by eye. */
     private Camera camera(View view) {
-        double focal = 0.76 * WIDTH * Math.exp(0.08 * random.nextGaussian());
+        double focal = 0.76 * WIDTH * Math.exp(0.10 * random.nextGaussian());
         double height = random.nextDouble(0.6, 1.7);
         WorldPoint from;
         WorldPoint aim;
@@ -176,6 +176,6 @@ final class RandomScene {
             aim = new WorldPoint(0, 0.5 + random.nextDouble(-0.25, 0.25), random.nextDouble(0.65, 1.0));
         }
         return new Camera(Lens.centred(focal, WIDTH, HEIGHT),
-                Pose.looking(from, aim, Math.toRadians(1.5 * random.nextGaussian())));
+                Pose.looking(from, aim, Math.toRadians(1.7 * random.nextGaussian())));
     }
 }
