@@ -7,23 +7,27 @@ import java.util.Optional;
 
 /**
  * Which mark disagrees with the rest. A mark's two residuals r have covariance S = I − JΣJᵀ after the fit (Baarda
- * 1968); rᵀS⁻¹r is chi-square with 2 degrees of freedom when the mark is as good as it claims.
+ * 1968), so that the rest expects the mark within σ²S⁻¹ of where it is. The score is twice the logarithm of how much
+ * better a wrong mark (anywhere within some 50 px) explains what is seen than a right one: a mark that the rest barely
+ * foretells needs less of a misfit in its own measure than one that is foretold to the pixel.
  */
 final class Misfits {
 
     /**
-     * A mark is doubted above this: with some 50 marks a clean sheet then raises a false doubt in about 1 of 100
-     * (exp(−17/2) · 50 = 0.01).
+     * A mark is doubted when being wrong explains it better than being right by this much: twice the logarithm of the
+     * odds against a wrong mark, set so that about 1 clean sheet in 70 raises a false doubt (see the accuracy study).
      */
-    static final double DOUBTED = 17;
+    private static final double DOUBTED = 5.1;
+    /** How far off a wrong mark is, in each direction, one standard deviation, over the focal length: 50 px of 1460. */
+    private static final double WRONG_SHARE = 0.034;
     /** Below this share of its own variance a residual cannot be told from what the mark itself decided. */
     private static final double REDUNDANT = 0.02;
 
     private Misfits() {
     }
 
-    /** How badly a mark fits, and by how many pixels it would have to move. */
-    record Misfit(Sight sight, double chiSquare, double offPx) {
+    /** How much better a wrong mark explains what is seen than a right one, and by how many pixels it would have to move. */
+    record Misfit(Sight sight, double score, double offPx) {
     }
 
     static Optional<Misfit> worst(List<Knowledge> knowledge, State state, Laplace laplace) {
@@ -33,7 +37,7 @@ final class Misfits {
                 test(sight, state, laplace).ifPresent(all::add);
             }
         }
-        return all.stream().max(Comparator.comparingDouble(Misfit::chiSquare)).filter(m -> m.chiSquare > DOUBTED);
+        return all.stream().max(Comparator.comparingDouble(Misfit::score)).filter(m -> m.score > DOUBTED);
     }
 
     private static Optional<Misfit> test(Sight sight, State state, Laplace laplace) {
@@ -58,7 +62,8 @@ final class Misfits {
         double c = 1 - dot(spread[1], spread[1]);
         double half = (a + c) / 2;
         double root = Math.hypot((a - c) / 2, b);
-        double chi = 0;
+        double wrongPx = WRONG_SHARE * state.frame(sight.view).focal;
+        double score = 0;
         double offX = 0;
         double offY = 0;
         for (int side = -1; side <= 1; side += 2) {
@@ -68,11 +73,13 @@ final class Misfits {
             }
             double angle = Math.atan2(2 * b, a - c) / 2 + (side < 0 ? Math.PI / 2 : 0);
             double along = residual[0] * Math.cos(angle) + residual[1] * Math.sin(angle);
-            chi += along * along / value;
+            double expectedPx2 = sight.sigmaPx() * sight.sigmaPx() / value;
+            double wrong = expectedPx2 / (expectedPx2 + wrongPx * wrongPx);
+            score += along * along / value * (1 - wrong) + Math.log(wrong);
             offX += along / value * Math.cos(angle);
             offY += along / value * Math.sin(angle);
         }
-        return Optional.of(new Misfit(sight, chi, Math.hypot(offX, offY) * sight.sigmaPx()));
+        return Optional.of(new Misfit(sight, score, Math.hypot(offX, offY) * sight.sigmaPx()));
     }
 
     private static double dot(double[] a, double[] b) {
