@@ -45,24 +45,33 @@ final class Outline implements Knowledge {
         double x = ViewFrame.dot(d, f.right) / z;
         double y = ViewFrame.dot(d, f.down) / z;
         double diameter = state.x[ball + Unknowns.BALL_DIAMETER];
-        double root = Math.sqrt(z * z - diameter * diameter / 4);
-        double seen = f.focal * diameter / root * (1 + Math.sqrt(1 + x * x + y * y)) / 2;
-        double byZ = -seen * z / (root * root) / sigmaPx;
+        double root2 = z * z - diameter * diameter / 4;
+        double secant = Math.sqrt(1 + x * x + y * y);
+        double across = f.focal * diameter / Math.sqrt(root2) / sigmaPx;
+        double seen = across * (1 + secant) / 2;
+        // by the ball's parts along the camera's right, down and forward
+        double byX = across * x / (2 * secant * z);
+        double byY = across * y / (2 * secant * z);
+        double byZ = -seen * z / root2 - x * byX - y * byY;
         index[0] = f.base;
-        slope[0] = seen / sigmaPx;
+        slope[0] = seen;
         for (int i = 0; i < 3; i++) {
+            double by = byX * f.right[i] + byY * f.down[i] + byZ * f.forward[i];
             index[1 + i] = f.base + 1 + i;
-            slope[1 + i] = -byZ * f.forward[i];
-            index[6 + i] = ball + i;
-            slope[6 + i] = byZ * f.forward[i];
+            slope[1 + i] = -by;
+            index[7 + i] = ball + i;
+            slope[7 + i] = by;
         }
         index[4] = f.base + Unknowns.HEADING;
-        slope[4] = byZ * ViewFrame.dot(d, f.forwardByHeading);
+        slope[4] = byX * ViewFrame.dot(d, f.rightByHeading) + byY * ViewFrame.dot(d, f.downByHeading)
+                + byZ * ViewFrame.dot(d, f.forwardByHeading);
         index[5] = f.base + Unknowns.PITCH;
-        slope[5] = byZ * ViewFrame.dot(d, f.forwardByPitch);
-        index[9] = ball + Unknowns.BALL_DIAMETER;
-        slope[9] = seen / diameter * (1 + diameter * diameter / (4 * root * root)) / sigmaPx
-                + byZ * f.forward[2] / 2;
-        sink.row((seen - diameterPx) / sigmaPx, 10, index, slope);
+        slope[5] = byX * ViewFrame.dot(d, f.rightByPitch) + byY * ViewFrame.dot(d, f.downByPitch)
+                + byZ * ViewFrame.dot(d, f.forwardByPitch);
+        index[6] = f.base + Unknowns.ROLL;
+        slope[6] = (byX * y - byY * x) * z;
+        index[10] = ball + Unknowns.BALL_DIAMETER;
+        slope[10] = seen / diameter * (1 + diameter * diameter / (4 * root2)) + slope[9] / 2;
+        sink.row(seen - diameterPx / sigmaPx, 11, index, slope);
     }
 }

@@ -103,8 +103,14 @@ final class Sight implements Knowledge {
         index[0] = f.base;
         across[0] = scale * x / sigmaPx;
         below[0] = scale * y / sigmaPx;
+        // q falls as the depth grows
+        double qByZ = -2 * radiusM * radiusM * q / (z * (z * z - radiusM * radiusM)) * scale / (q * sigmaPx);
         angle(4, f, f.rightByHeading, f.downByHeading, f.forwardByHeading, x, y, z, xx, xy, yy);
         angle(5, f, f.rightByPitch, f.downByPitch, f.forwardByPitch, x, y, z, xx, xy, yy);
+        across[4] += qByZ * x * ViewFrame.dot(d, f.forwardByHeading);
+        below[4] += qByZ * y * ViewFrame.dot(d, f.forwardByHeading);
+        across[5] += qByZ * x * ViewFrame.dot(d, f.forwardByPitch);
+        below[5] += qByZ * y * ViewFrame.dot(d, f.forwardByPitch);
         index[6] = f.base + 6;
         across[6] = xx * y - xy * x;
         below[6] = xy * y - yy * x;
@@ -112,8 +118,8 @@ final class Sight implements Knowledge {
             double dx = (f.right[i] - x * f.forward[i]) / z;
             double dy = (f.down[i] - y * f.forward[i]) / z;
             index[1 + i] = f.base + 1 + i;
-            across[1 + i] = -(xx * dx + xy * dy);
-            below[1 + i] = -(xy * dx + yy * dy);
+            across[1 + i] = -(xx * dx + xy * dy + qByZ * x * f.forward[i]);
+            below[1 + i] = -(xy * dx + yy * dy + qByZ * y * f.forward[i]);
         }
         for (int k = 0; k < place.axis().length; k++) {
             index[7 + k] = place.index()[k];

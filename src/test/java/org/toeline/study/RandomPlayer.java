@@ -37,34 +37,34 @@ final class RandomPlayer {
     /** Ball to toe line, middle of the heels from the ball, distance of the heels; metres. */
     private double[] stance() {
         return switch (club) {
-            case DRIVER -> new double[] {normal(0.86, 0.06), normal(-0.20, 0.07), breadth + normal(0.09, 0.05)};
-            case MID_IRON -> new double[] {normal(0.61, 0.05), normal(-0.06, 0.05), breadth + normal(0, 0.05)};
-            default -> new double[] {normal(0.51, 0.05), normal(-0.02, 0.05), breadth + normal(-0.06, 0.04)};
+            case DRIVER -> new double[] {normal(0.86, 0.08), normal(-0.20, 0.08), breadth + normal(0.09, 0.065)};
+            case MID_IRON -> new double[] {normal(0.60, 0.07), normal(-0.06, 0.075), breadth + normal(0, 0.065)};
+            default -> new double[] {normal(0.52, 0.07), normal(-0.03, 0.075), breadth + normal(-0.04, 0.06)};
         };
     }
 
     private void draw() {
         double[] stance = stance();
-        double open = degrees(0, 4);
+        double open = degrees(0, 5);
         double foot = 0.152 * stature + normal(0.02, 0.008);
         double half = stance[2] / 2;
         double heelsH = stance[0] + foot * 0.95;
         put(Landmark.LEAD_HEEL, stance[1] + half * Math.cos(open), heelsH + half * Math.sin(open), 0);
         put(Landmark.TRAIL_HEEL, stance[1] - half * Math.cos(open), heelsH - half * Math.sin(open), 0);
-        foot(Landmark.LEAD_HEEL, Landmark.LEAD_TOE, foot, degrees(18, 8));
-        foot(Landmark.TRAIL_HEEL, Landmark.TRAIL_TOE, foot, -degrees(8, 8));
+        foot(Landmark.LEAD_HEEL, Landmark.LEAD_TOE, foot, degrees(18, 10));
+        foot(Landmark.TRAIL_HEEL, Landmark.TRAIL_TOE, foot, -degrees(8, 10));
         double hipU = 0.52 * stature - Math.abs(normal(0.02, 0.015));
-        double hipsH = heelsH + normal(0.02, 0.03);
-        double hipsT = stance[1] + normal(0, 0.03);
+        double hipsH = heelsH + normal(0.02, 0.04);
+        double hipsT = stance[1] + normal(0.01, 0.04);
         double toesH = (at(Landmark.LEAD_TOE).h() + at(Landmark.TRAIL_TOE).h()) / 2;
         double toeLine = Math.atan2(at(Landmark.LEAD_TOE).h() - at(Landmark.TRAIL_TOE).h(),
                 at(Landmark.LEAD_TOE).t() - at(Landmark.TRAIL_TOE).t());
-        line(Landmark.LEAD_HIP, Landmark.TRAIL_HIP, hipsT, hipsH, hipU, 0.19 * stature, toeLine + degrees(2, 5),
-                degrees(1, 2));
+        line(Landmark.LEAD_HIP, Landmark.TRAIL_HIP, hipsT, hipsH, hipU, 0.19 * stature, toeLine + degrees(2, 7),
+                degrees(1, 3));
         double trunk = 0.288 * stature;
-        double reach = Math.max(0.05, hipsH - toesH + normal(0, 0.05));
+        double reach = Math.max(0.05, hipsH - toesH + normal(0, 0.06));
         double lean = Math.min(Math.asin(Math.min(0.9, reach / trunk)), 1.0);
-        double side = degrees(4, 3);
+        double side = degrees(4, 4);
         double shouldersU = hipU + trunk * Math.cos(lean) * Math.cos(side);
         line(Landmark.LEAD_SHOULDER, Landmark.TRAIL_SHOULDER, hipsT - trunk * Math.sin(side),
                 hipsH - trunk * Math.sin(lean), shouldersU, breadth, toeLine + degrees(2, 9), degrees(8, 5));
@@ -96,12 +96,12 @@ final class RandomPlayer {
     private void leg(Landmark hip, Landmark knee, Landmark ankle, Landmark heel, Landmark toe) {
         WorldPoint a = at(heel);
         WorldPoint b = at(toe);
-        double share = normal(0.24, 0.03);
+        double share = normal(0.24, 0.05);
         put(ankle, a.t() + share * (b.t() - a.t()), a.h() + share * (b.h() - a.h()), 0.05 * stature);
         WorldPoint top = at(hip);
         WorldPoint low = at(ankle);
-        double bend = Math.abs(normal(0.06, 0.02));
-        put(knee, (top.t() + low.t()) / 2 + normal(0, 0.015), (top.h() + low.h()) / 2 - bend,
+        double bend = Math.abs(normal(0.065, 0.03));
+        put(knee, (top.t() + low.t()) / 2 + normal(0, 0.025), (top.h() + low.h()) / 2 - bend,
                 low.u() + 0.48 * (top.u() - low.u()));
     }
 
@@ -109,11 +109,11 @@ final class RandomPlayer {
         WorldPoint lead = at(Landmark.LEAD_SHOULDER);
         WorldPoint trail = at(Landmark.TRAIL_SHOULDER);
         double arm = 0.325 * stature;
-        double handsT = (lead.t() + trail.t()) / 2 + normal(0.06, 0.035);
-        double handsH = (lead.h() + trail.h()) / 2 - Math.abs(normal(0.17, 0.04));
+        double handsT = (lead.t() + trail.t()) / 2 + normal(0.06, 0.05);
+        double handsH = (lead.h() + trail.h()) / 2 - Math.abs(normal(0.17, 0.055));
         double leadU = lead.u() - Math.sqrt(square(arm) - square(lead.t() - handsT) - square(lead.h() - handsH));
         double apart = normal(0.09, 0.012);
-        double down = normal(0.045, 0.015);
+        double down = normal(0.045, 0.02);
         put(Landmark.LEAD_WRIST, handsT + 0.02, handsH, leadU);
         put(Landmark.TRAIL_WRIST, handsT + 0.02 - Math.sqrt(Math.max(0.0004, square(apart) - square(down))) * 0.7,
                 handsH - 0.02, leadU - down);
@@ -136,7 +136,7 @@ final class RandomPlayer {
         double u = (lead.u() + trail.u()) / 2;
         put(Landmark.NECK, t + normal(0, 0.01), h + normal(0.02, 0.02), u + normal(0.05, 0.015));
         double up = 0.135 * stature;
-        double nod = lean + degrees(5, 8);
+        double nod = lean + degrees(8, 9);
         put(Landmark.HEAD_CENTRE, t + normal(-0.02, 0.025), h - up * Math.sin(nod), u + up * Math.cos(nod));
     }
 

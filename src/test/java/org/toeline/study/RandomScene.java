@@ -59,7 +59,7 @@ final class RandomScene {
         Club club = new Club[] {Club.DRIVER, Club.DRIVER, Club.MID_IRON, Club.SHORT_IRON}[random.nextInt(4)];
         this.landmarks = new RandomPlayer(random, club).landmarks();
         this.ballDiameterM = 0.04272 + 0.0001 * random.nextGaussian();
-        double teed = club == Club.DRIVER ? Math.max(0.005, 0.045 + 0.015 * random.nextGaussian())
+        double teed = club == Club.DRIVER ? Math.max(0.005, 0.045 + 0.018 * random.nextGaussian())
                 : Math.abs(0.003 * random.nextGaussian());
         this.ball = new WorldPoint(0, 0, teed + ballDiameterM / 2);
         boolean separate = kind.takes == Takes.SEPARATE;

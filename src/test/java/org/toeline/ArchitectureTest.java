@@ -1,0 +1,122 @@
+package org.toeline;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+
+/** The package table of DEVELOPERS.md as code: who may use whom, and what stays inside. */
+@AnalyzeClasses(packages = "org.toeline", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+    private static final String ROOT = "org.toeline";
+
+    /** Each package and those it may use directly; what these may use, it may use too. */
+    private static final Map<String, Set<String>> MAY_USE = new LinkedHashMap<>();
+
+    static {
+        MAY_USE.put("geometry", Set.of());
+        MAY_USE.put("video", Set.of("geometry"));
+        MAY_USE.put("mark", Set.of("geometry"));
+        MAY_USE.put("camera", Set.of("geometry", "mark"));
+        MAY_USE.put("posture", Set.of("camera"));
+        MAY_USE.put("reading", Set.of("posture"));
+        MAY_USE.put("advice", Set.of("reading"));
+        MAY_USE.put("flight", Set.of("geometry"));
+        MAY_USE.put("ledger", Set.of("mark", "reading", "flight"));
+        MAY_USE.put("handout", Set.of("advice", "ledger"));
+        MAY_USE.put("assist", Set.of("video", "mark"));
+        MAY_USE.put("scene", Set.of("camera"));
+        MAY_USE.put("cli", Set.of("advice", "handout", "ledger", "assist", "scene", "flight"));
+        MAY_USE.put("desk", Set.of("cli"));
+    }
+
+    private static String stage(JavaClass c) {
+        String name = c.getPackageName();
+        if (!name.startsWith(ROOT + ".")) {
+            return "";
+        }
+        String rest = name.substring(ROOT.length() + 1);
+        int dot = rest.indexOf('.');
+        return dot < 0 ? rest : rest.substring(0, dot);
+    }
+
+    private static Set<String> reach(String stage) {
+        Set<String> all = new HashSet<>(Set.of(stage));
+        MAY_USE.getOrDefault(stage, Set.of()).forEach(s -> all.addAll(reach(s)));
+        return all;
+    }
+
+    @ArchTest
+    static final ArchRule EVERY_PACKAGE_IS_IN_THE_TABLE = classes().that(inAStage()).should(
+            new ArchCondition<JavaClass>("stand in the table") {
+                @Override
+                public void check(JavaClass c, ConditionEvents events) {
+                    events.add(new SimpleConditionEvent(c, MAY_USE.containsKey(stage(c)),
+                            c.getName() + " is in a package the table does not have"));
+                }
+            });
+
+    @ArchTest
+    static final ArchRule ARROWS_POINT_ONE_WAY = classes().that(inAStage()).should(
+            new ArchCondition<JavaClass>("use only what the table allows") {
+                @Override
+                public void check(JavaClass c, ConditionEvents events) {
+                    Set<String> allowed = reach(stage(c));
+                    c.getDirectDependenciesFromSelf().forEach(d -> {
+                        String other = stage(d.getTargetClass());
+                        if (!other.isEmpty() && !allowed.contains(other)) {
+                            events.add(SimpleConditionEvent.violated(c, d.getDescription()));
+                        }
+                    });
+                }
+            });
+
+    @ArchTest
+    static final ArchRule NO_CIRCLES = slices().matching(ROOT + ".(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule ONLY_THE_DESK_KNOWS_JAVAFX = noClasses().that().resideOutsideOfPackage(ROOT + ".desk..")
+            .should().dependOnClassesThat().resideInAnyPackage("javafx..", "atlantafx..");
+
+    @ArchTest
+    static final ArchRule THE_STAGES_TOUCH_NO_FILE_CLOCK_OR_DATABASE = noClasses().that().resideInAnyPackage(
+                    ROOT + ".geometry..", ROOT + ".mark..", ROOT + ".camera..", ROOT + ".posture..", ROOT + ".reading..")
+            .should().dependOnClassesThat().resideInAnyPackage("java.nio.file..", "java.sql..", "java.time..")
+            .orShould().dependOnClassesThat().belongToAnyOf(java.io.File.class, java.io.FileInputStream.class,
+                    java.io.FileOutputStream.class);
+
+    @ArchTest
+    static final ArchRule NATIVE_TYPES_STAY_INSIDE = classes().that(inAStage()).and().haveModifier(
+            JavaModifier.PUBLIC).should(new ArchCondition<JavaClass>("not show native types in public signatures") {
+                @Override
+                public void check(JavaClass c, ConditionEvents events) {
+                    c.getCodeUnits().stream().filter(u -> u.getModifiers().contains(JavaModifier.PUBLIC))
+                            .forEach(u -> {
+                                Set<JavaClass> seen = new HashSet<>(u.getRawParameterTypes());
+                                seen.add(u.getRawReturnType());
+                                seen.stream().filter(t -> t.getPackageName().startsWith("org.bytedeco"))
+                                        .forEach(t -> events.add(SimpleConditionEvent.violated(c,
+                                                u.getFullName() + " shows " + t.getName())));
+                            });
+                }
+            });
+
+    private static DescribedPredicate<JavaClass> inAStage() {
+        return DescribedPredicate.describe("in a package of the table", c -> !stage(c).isEmpty());
+    }
+}

@@ -1,0 +1,113 @@
+package org.toeline.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.EnumSet;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.toeline.mark.Club;
+import org.toeline.posture.Source;
+import org.toeline.reading.Normal;
+import org.toeline.reading.Reading;
+import org.toeline.reading.ReadingKind;
+import org.toeline.reading.Spread;
+
+/** The decision rule against JCGM 106:2012, the shipped ranges against common practice. */
+class JudgeTest {
+
+    private static final EnumSet<Club> ALL = EnumSet.allOf(Club.class);
+
+    private static Reading reading(ReadingKind kind, double shown, double sigmaShown) {
+        double value = kind.unit().toInside(shown);
+        Spread spread = new Normal(value, kind.unit().toInside(sigmaShown));
+        return new Reading(kind, value, spread, Source.MARKS);
+    }
+
+    private static Range range(ReadingKind kind, double low, double high) {
+        double a = kind.unit().toInside(low);
+        double b = kind.unit().toInside(high);
+        return new Range(kind, ALL, a, b, (a + b) / 2, Provenance.COACHS_OWN, "a test", "");
+    }
+
+    /** JCGM 106:2012, examples (inputs from memory, results computed): P = 0.9192 and 0.6626. */
+    @Test
+    void conformityOfTheStandardsExamples() {
+        double below = Judge.conformity(reading(ReadingKind.SHOULDER_TILT, -5.47, 0.05),
+                range(ReadingKind.SHOULDER_TILT, -50, -5.40));
+        assertThat(below).isCloseTo(0.9192, within(5e-5));
+        double between = Judge.conformity(reading(ReadingKind.SHOULDER_TILT, 13.6, 1.8),
+                range(ReadingKind.SHOULDER_TILT, 12.5, 16.3));
+        assertThat(between).isCloseTo(0.6626, within(5e-5));
+    }
+
+    /** A guard of g standard uncertainties at one limit: normal distribution, 0.500, 0.8413, 0.950, 0.9772. */
+    @Test
+    void conformityWithAGuard() {
+        double[][] cases = {{0, 0.500}, {1, 0.8413}, {1.645, 0.950}, {2, 0.9772}};
+        for (double[] c : cases) {
+            double p = Judge.conformity(reading(ReadingKind.SIDE_BEND, c[0] * 0.5, 0.5),
+                    range(ReadingKind.SIDE_BEND, 0, 1000));
+            assertThat(p).isCloseTo(c[1], within(5e-5));
+        }
+    }
+
+    @Test
+    void saysOneOfFiveThings() {
+        Range range = range(ReadingKind.SHOULDER_TILT, 5, 15);
+        assertThat(verdict(10, 1, range)).isEqualTo(Verdict.IN_RANGE);
+        assertThat(verdict(1.5, 1.5, range)).isEqualTo(Verdict.OUT_LOW);
+        assertThat(verdict(19, 1.5, range)).isEqualTo(Verdict.OUT_HIGH);
+        assertThat(verdict(5.5, 1.5, range)).isEqualTo(Verdict.TOO_CLOSE);
+        assertThat(verdict(10, 4, range)).isEqualTo(Verdict.CANNOT_TELL);
+    }
+
+    /** p = 95 % exactly at 1.645 standard uncertainties inside the nearer limit. */
+    @Test
+    void turnsAtNinetyFivePercent() {
+        Range range = range(ReadingKind.SHOULDER_TILT, 5, 25);
+        assertThat(verdict(5 + 1.66, 1, range)).isEqualTo(Verdict.IN_RANGE);
+        assertThat(verdict(5 + 1.63, 1, range)).isEqualTo(Verdict.TOO_CLOSE);
+        assertThat(verdict(5 - 1.63, 1, range)).isEqualTo(Verdict.TOO_CLOSE);
+        assertThat(verdict(5 - 1.66, 1, range)).isEqualTo(Verdict.OUT_LOW);
+    }
+
+    private static Verdict verdict(double shown, double sigma, Range range) {
+        return Judge.verdict(reading(ReadingKind.SHOULDER_TILT, shown, sigma), range);
+    }
+
+    /** Common practice: with a driver half the ball stands above the crown; off the lead foot is too far forward. */
+    @Test
+    void shippedRangesKeepToCommonPractice() {
+        assertThat(shipped(ReadingKind.BALL_ABOVE_CROWN, 50, 3)).isEqualTo(Verdict.IN_RANGE);
+        assertThat(shipped(ReadingKind.BALL_ABOVE_CROWN, 10, 3)).isEqualTo(Verdict.OUT_LOW);
+        assertThat(shipped(ReadingKind.BALL_TO_LEAD_SHOULDER, 0, 1)).isEqualTo(Verdict.IN_RANGE);
+        assertThat(shipped(ReadingKind.BALL_TO_LEAD_SHOULDER, 15, 1)).isEqualTo(Verdict.OUT_HIGH);
+        assertThat(shipped(ReadingKind.BALL_IN_STANCE, 115, 2)).isEqualTo(Verdict.OUT_HIGH);
+        assertThat(shipped(ReadingKind.SHOULDERS_TO_FEET, 0, 2)).isEqualTo(Verdict.IN_RANGE);
+        assertThat(shipped(ReadingKind.SHOULDER_TILT, -2, 1)).isEqualTo(Verdict.OUT_LOW);
+        assertThat(shipped(ReadingKind.LEAD_FOOT_OUTSIDE_SHOULDER, -8, 1)).isEqualTo(Verdict.OUT_LOW);
+    }
+
+    private static Verdict shipped(ReadingKind kind, double shown, double sigma) {
+        return Judge.verdict(reading(kind, shown, sigma), RangeBook.shipped().range(kind, Club.DRIVER).orElseThrow());
+    }
+
+    /** The most upstream of what is out is named, and only what is out and downstream may follow from it. */
+    @Test
+    void namesTheFirstLinkOfTheChain() {
+        Advice advice = Judge.advise(List.of(reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 12, 1),
+                reading(ReadingKind.SHOULDERS_TO_FEET, 10, 1), reading(ReadingKind.SHOULDER_TILT, 0, 1),
+                reading(ReadingKind.STANCE_WIDTH, 48, 1)), Club.DRIVER, RangeBook.shipped(), CauseChain.shipped());
+        FirstThing first = advice.first().orElseThrow();
+        assertThat(first.finding().kind()).isEqualTo(ReadingKind.BALL_TO_LEAD_SHOULDER);
+        assertThat(first.mayFollow()).containsExactly(ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDER_TILT);
+    }
+
+    @Test
+    void namesNothingWhenNothingIsOut() {
+        Advice advice = Judge.advise(List.of(reading(ReadingKind.SHOULDER_TILT, 9, 1)), Club.DRIVER,
+                RangeBook.shipped(), CauseChain.shipped());
+        assertThat(advice.first()).isEmpty();
+    }
+}
