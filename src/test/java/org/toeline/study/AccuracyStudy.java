@@ -42,5 +42,20 @@ public final class AccuracyStudy {
                     e.getKey().unit().id(), t.rms() * unit, t.bias() * unit, t.overBound(), t.meanWidth() * unit / 2,
                     100 * t.coverage());
         }
+        if (!trial.pictures.isEmpty()) {
+            pictures(trial);
+        }
+    }
+
+    /** The same scenes read with a protractor and a ruler. */
+    private static void pictures(Trial trial) {
+        System.out.printf("%nThe same scenes, the pictures read with a protractor and a ruler:%n%n");
+        System.out.println("| reading | unit | tool, rms | picture, rms | picture, mean error |");
+        System.out.println("| --- | --- | ---: | ---: | ---: |");
+        trial.pictures.forEach((reading, t) -> {
+            double unit = reading.unit().fromInside(1);
+            System.out.printf(Locale.ROOT, "| %s | %s | %.2f | %.2f | %+.2f |%n", reading.id(), reading.unit().id(),
+                    trial.tallies.get(reading).rms() * unit, t.rms() * unit, t.bias() * unit);
+        });
     }
 }

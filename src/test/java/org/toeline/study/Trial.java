@@ -16,6 +16,7 @@ final class Trial {
 
     final SceneKind kind;
     final Map<ReadingKind, Tally> tallies = new EnumMap<>(ReadingKind.class);
+    final Map<ReadingKind, Tally> pictures = new EnumMap<>(ReadingKind.class);
     int scenes;
     int falseDoubts;
     int named;
@@ -40,12 +41,16 @@ final class Trial {
         scenes++;
         Posture truth = TruePosture.of(scene.sheet, scene.landmarks, scene.ball, scene.ballDiameterM, scene.cameras,
                 scene.shift, scene.floorTruth, scene.layoutOfBall());
-        Map<ReadingKind, Reading> true_ = new HashMap<>();
-        Readings.of(truth).forEach(r -> true_.put(r.kind(), r));
+        Map<ReadingKind, Reading> truths = new HashMap<>();
+        Readings.of(truth).forEach(r -> truths.put(r.kind(), r));
         for (Reading r : readings) {
-            Reading t = true_.get(r.kind());
+            Reading t = truths.get(r.kind());
             tallies.computeIfAbsent(r.kind(), k -> new Tally()).add(r.value(), r.low(), r.high(), t.value(),
                     t.spread().standardUncertainty());
+        }
+        if (kind == SceneKind.BOTH_AND_RODS) {
+            new PictureReadings(scene).all().forEach((reading, value) -> pictures
+                    .computeIfAbsent(reading, k -> new Tally()).add(value, value, value, truths.get(reading).value(), 1));
         }
         boolean wrongNamed = posture.doubts().stream()
                 .anyMatch(d -> scene.wrong.equals(java.util.Optional.of(d.view().id() + " " + d.mark())));
