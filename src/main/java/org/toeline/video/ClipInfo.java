@@ -1,0 +1,21 @@
+package org.toeline.video;
+
+/**
+ * What a clip is.
+ *
+ * @param width           width of the picture as shown (rotation applied), pixels
+ * @param height          height of the picture as shown, pixels
+ * @param rotation        by how much the stored picture is turned clockwise to be shown: 0, 90, 180 or 270 degrees
+ * @param frames          how many frames are shown
+ * @param startSeconds    time of the first frame shown
+ * @param durationSeconds from the start of the first to the end of the last frame shown
+ * @param codec           FFmpeg's short name of the coding
+ */
+public record ClipInfo(int width, int height, int rotation, int frames, double startSeconds, double durationSeconds,
+                       String codec) {
+
+    /** Frames a second on average. */
+    public double rate() {
+        return durationSeconds > 0 ? frames / durationSeconds : 0;
+    }
+}
