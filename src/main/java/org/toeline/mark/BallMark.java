@@ -13,6 +13,9 @@ import org.toeline.geometry.ImagePoint;
  */
 public record BallMark(ImagePoint centre, OptionalDouble diameterPx, double sigmaPx, double diameterSigmaPx) {
 
+    /** The spread assumed of a diameter that states none, pixels. */
+    public static final double USUAL_DIAMETER_SIGMA_PX = 1.0;
+
     public BallMark {
         diameterPx.ifPresent(d -> Finite.requirePositive(d, "diameterPx"));
         Finite.requirePositive(sigmaPx, "sigmaPx");

@@ -82,6 +82,9 @@ final class RandomScene {
             Mark mark = spoilt.marks().get(random.nextInt(spoilt.marks().size()));
             double off = random.nextDouble(35, 70);
             double way = random.nextDouble(2 * Math.PI);
+            while (!inside(mark.at().plus(off * Math.cos(way), off * Math.sin(way)))) {
+                way = random.nextDouble(2 * Math.PI);
+            }
             this.wrong = Optional.of(spoilt.view().id() + " " + mark.landmark().id());
             this.sheet = clean.withView(spoilt.withMark(
                     mark.movedTo(mark.at().plus(off * Math.cos(way), off * Math.sin(way)))));
@@ -110,7 +113,7 @@ final class RandomScene {
     }
 
     private ViewMarks view(View view, FloorLayout layout) {
-        Camera camera = camera(view);
+        Camera camera = filmingAll(view);
         cameras.put(view, camera);
         boolean moved = view == View.DOWN_THE_LINE;
         List<Mark> marks = new ArrayList<>();
@@ -126,16 +129,21 @@ final class RandomScene {
         });
         List<FloorMark> floor = new ArrayList<>();
         for (FloorReference p : layout.points()) {
-            floor.add(new FloorMark(p.id(), shown(clicked(camera, floorTruth.get(p.id()), CLICK_PX)), CLICK_PX));
+            ImagePoint at = shown(clicked(camera, floorTruth.get(p.id()), CLICK_PX));
+            if (inside(at)) {
+                floor.add(new FloorMark(p.id(), at, CLICK_PX));
+            }
         }
         WorldPoint post = view == View.FACE_ON ? new WorldPoint(random.nextDouble(-1.5, 1.5), 2.5, 0)
                 : new WorldPoint(4, random.nextDouble(-1, 1.5), 0);
-        VerticalMark vertical = new VerticalMark(shown(clicked(camera, post.plus(0, 0, 0.1), CLICK_PX)),
-                shown(clicked(camera, post.plus(0, 0, 2.0), CLICK_PX)), CLICK_PX);
+        ImagePoint foot = shown(clicked(camera, post.plus(0, 0, 0.4), CLICK_PX));
+        ImagePoint top = shown(clicked(camera, post.plus(0, 0, 1.6), CLICK_PX));
+        List<VerticalMark> verticals = inside(foot) && inside(top)
+                ? List.of(new VerticalMark(foot, top, CLICK_PX)) : List.of();
         BallMark outline = new BallMark(shown(clicked(camera, ball, OUTLINE_PX)), OptionalDouble.of(
                 camera.lens().focalPx() * ballDiameterM / camera.depthM(ball) + OUTLINE_PX * random.nextGaussian()),
                 OUTLINE_PX, OUTLINE_PX);
-        return new ViewMarks(view, WIDTH, HEIGHT, org.toeline.mark.LensNote.NONE, floor, List.of(vertical),
+        return new ViewMarks(view, WIDTH, HEIGHT, org.toeline.mark.LensNote.NONE, floor, verticals,
                 Optional.of(outline), marks);
     }
 
@@ -160,6 +168,21 @@ final class RandomScene {
 
     private ImagePoint shown(ImagePoint p) {
         return handedness == Handedness.LEFT ? p.mirrored(WIDTH) : p;
+    }
+
+    private static boolean inside(ImagePoint p) {
+        return p.xPx() >= 0 && p.xPx() <= WIDTH && p.yPx() >= 0 && p.yPx() <= HEIGHT;
+    }
+
+    /** A placement that has the whole player in the picture, with a margin for clicks: who films looks. */
+    private Camera filmingAll(View view) {
+        while (true) {
+            Camera camera = camera(view);
+            if (landmarks.values().stream().allMatch(p -> camera.project(p)
+                    .filter(q -> inside(q.plus(60, 60)) && inside(q.plus(-60, -60))).isPresent())) {
+                return camera;
+            }
+        }
     }
 
     /** A phone on a bag or a tripod: anywhere it plausibly stands, aimed at the player by eye. */
