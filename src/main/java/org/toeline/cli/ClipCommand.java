@@ -1,0 +1,65 @@
+package org.toeline.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.toeline.video.Clip;
+import org.toeline.video.ClipException;
+import org.toeline.video.ClipInfo;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What a clip is. */
+@Command(name = "clip", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+        description = "Prints what a clip is: its size as shown, rotation, frames, times and coding.")
+final class ClipCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+    @Parameters(paramLabel = "CLIP", description = "A clip.")
+    private Path clip;
+    @Option(names = "--json", description = "One JSON object on standard output.")
+    private boolean json;
+    @Option(names = "--times", description = "With the time of every frame shown.")
+    private boolean times;
+
+    @Override
+    public Integer call() throws ClipException {
+        PrintWriter out = spec.commandLine().getOut();
+        try (Clip opened = Clip.open(clip)) {
+            ClipInfo info = opened.info();
+            if (json) {
+                out.println(object(opened, info));
+            } else {
+                out.printf(Locale.ROOT, "%d × %d px as shown, turned by %d°%n%d frames from %.3f s on, %.3f s long%n%s%n",
+                        info.width(), info.height(), info.rotation(), info.frames(), info.startSeconds(),
+                        info.durationSeconds(), info.codec());
+                for (int i = 0; times && i < opened.frameCount(); i++) {
+                    out.printf(Locale.ROOT, "%.6f%n", opened.seconds(i));
+                }
+            }
+        }
+        return Commands.DONE;
+    }
+
+    private ObjectNode object(Clip opened, ClipInfo info) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("width", info.width()).put("height", info.height()).put("rotation", info.rotation());
+        node.put("frames", info.frames()).put("start", info.startSeconds()).put("duration", info.durationSeconds());
+        node.put("codec", info.codec());
+        if (times) {
+            ArrayNode all = node.putArray("times");
+            for (int i = 0; i < opened.frameCount(); i++) {
+                all.add(opened.seconds(i));
+            }
+        }
+        return node;
+    }
+}

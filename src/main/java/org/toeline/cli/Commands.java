@@ -1,0 +1,84 @@
+package org.toeline.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.NoSuchFileException;
+import java.util.Optional;
+import org.toeline.ledger.DocumentException;
+import org.toeline.video.ClipException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The command line: {@code toeline COMMAND …}. */
+@Command(name = "toeline", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+        description = "Measures a golfer's address position from a face-on and a down-the-line clip.",
+        subcommands = {SampleCommand.class, MeasureCommand.class, ClipCommand.class, FrameCommand.class})
+public final class Commands implements Runnable {
+
+    static final int DONE = 0;
+    static final int FAILED = 1;
+    static final int AT_FAULT = 2;
+    static final int CLIP_UNREADABLE = 3;
+
+    @Spec
+    private @org.jspecify.annotations.Nullable CommandSpec spec;
+
+    /** Runs a command and returns the exit status. */
+    public static int run(String[] args, PrintWriter out, PrintWriter err) {
+        CommandLine line = new CommandLine(new Commands());
+        line.setOut(out);
+        line.setErr(err);
+        line.setParameterExceptionHandler((e, rest) -> {
+            e.getCommandLine().getErr().println(firstLine(e.getMessage()) + " (see toeline --help)");
+            e.getCommandLine().getErr().flush();
+            return AT_FAULT;
+        });
+        line.setExecutionExceptionHandler((e, where, parsed) -> {
+            where.getErr().println(sentence(e));
+            where.getErr().flush();
+            return status(e);
+        });
+        int status = line.execute(args);
+        out.flush();
+        err.flush();
+        return status;
+    }
+
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(new CommandLine(this), "say what to do");
+    }
+
+    private static int status(Exception e) {
+        if (e instanceof DocumentException) {
+            return AT_FAULT;
+        }
+        return e instanceof ClipException ? CLIP_UNREADABLE : FAILED;
+    }
+
+    static String sentence(Exception e) {
+        String message = Optional.ofNullable(e.getMessage()).map(Commands::firstLine).orElse("");
+        if (e instanceof DocumentException || e instanceof ClipException) {
+            return message;
+        }
+        if (e instanceof NoSuchFileException) {
+            return message + ": there is no such file or folder";
+        }
+        return "this could not be done (" + e.getClass().getSimpleName() + ": " + message + ")";
+    }
+
+    private static String firstLine(String text) {
+        return text.lines().findFirst().orElse("").strip();
+    }
+
+    /** The version the build wrote into the archive. */
+    static final class Version implements CommandLine.IVersionProvider {
+
+        @Override
+        public String[] getVersion() {
+            String version = Commands.class.getPackage().getImplementationVersion();
+            return new String[] {"toeline " + (version == null ? "(not packaged)" : version)};
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package org.toeline.cli;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import org.toeline.advice.Advice;
+import org.toeline.advice.Assessment;
+import org.toeline.advice.Finding;
+import org.toeline.advice.Range;
+import org.toeline.posture.Doubt;
+import org.toeline.reading.Reading;
+
+/** The readings of a lesson as a JSON object; its schema is {@code readings.schema.json}. */
+final class ReadingsDocument {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final MathContext DIGITS = new MathContext(7);
+
+    private ReadingsDocument() {
+    }
+
+    static ObjectNode of(Assessment assessment) {
+        ObjectNode out = JSON.createObjectNode();
+        out.put("format", "toeline-readings").put("version", 1);
+        Advice advice = assessment.advice();
+        ArrayNode readings = out.putArray("readings");
+        advice.findings().forEach(f -> readings.add(finding(f)));
+        if (advice.first().isPresent()) {
+            ObjectNode first = out.putObject("first");
+            first.put("reading", advice.first().get().finding().kind().id());
+            ArrayNode because = first.putArray("because");
+            advice.first().get().mayFollow().forEach(kind -> because.add(kind.id()));
+        } else {
+            out.putNull("first");
+        }
+        ArrayNode doubtful = out.putArray("doubtful");
+        for (Doubt doubt : assessment.posture().doubts()) {
+            ObjectNode node = doubtful.addObject();
+            node.put("view", doubt.view().id()).put("mark", doubt.mark());
+            node.put("offPx", rounded(doubt.offPx()));
+        }
+        return out;
+    }
+
+    private static ObjectNode finding(Finding finding) {
+        Reading reading = finding.reading();
+        ObjectNode node = JSON.createObjectNode();
+        node.put("reading", reading.kind().id());
+        node.put("value", rounded(reading.shownValue()));
+        node.put("u", rounded(reading.shownStandardUncertainty()));
+        node.put("low", rounded(reading.shownLow()));
+        node.put("high", rounded(reading.shownHigh()));
+        node.put("unit", reading.kind().unit().id());
+        finding.range().ifPresent(range -> node.set("range", range(range)));
+        finding.verdict().ifPresent(verdict -> node.put("verdict", verdict.id()));
+        node.put("dominatedBy", reading.dominatedBy().id());
+        return node;
+    }
+
+    private static ObjectNode range(Range range) {
+        ObjectNode node = JSON.createObjectNode();
+        node.put("low", rounded(range.shownLow()));
+        node.put("high", rounded(range.shownHigh()));
+        node.put("aim", rounded(range.shownAim()));
+        node.put("provenance", range.provenance().id());
+        return node;
+    }
+
+    private static double rounded(double value) {
+        return BigDecimal.valueOf(value).round(DIGITS).doubleValue();
+    }
+}

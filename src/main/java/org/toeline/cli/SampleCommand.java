@@ -1,0 +1,44 @@
+package org.toeline.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.toeline.advice.Assessment;
+import org.toeline.ledger.DocumentException;
+import org.toeline.ledger.LessonDocument;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The main job on the sample lessons. */
+@Command(name = "sample", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+        description = "Does the main job on the sample lessons: from the clips to the player's annotated still.")
+final class SampleCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "toeline-sample",
+            description = "Where the stills go (default: ${DEFAULT-VALUE}).")
+    private Path out;
+
+    @Override
+    public Integer call() throws DocumentException {
+        PrintWriter print = spec.commandLine().getOut();
+        for (String id : List.of("before", "after", "left-handed", "all-good")) {
+            Path lesson = home().resolve("sample-media").resolve(id).resolve(id + ".lesson.json");
+            print.println("== " + id);
+            FindingsTable.print(Assessment.of(LessonDocument.read(lesson).sheet()), print);
+        }
+        return Commands.DONE;
+    }
+
+    /** The folder of the program, which the launcher states. */
+    private static Path home() {
+        Path stated = Path.of(Optional.ofNullable(System.getProperty("toeline.home")).orElse("."));
+        return Files.isDirectory(stated) ? stated : Path.of(".");
+    }
+}
