@@ -69,9 +69,10 @@ class AllGoodTest {
             if (isFor(range, "mid-iron")) {
                 String id = range.get("reading").asText();
                 double value = readings.get(id).value();
-                if (id.equals("ball-in-stance")) {
+                // one fault, measured against the stance, the shoulder, the heel and the head
+                if (id.equals("ball-in-stance") || id.startsWith("ball-to-lead")) {
                     assertThat(value).isLessThan(range.get("low").asDouble());
-                } else {
+                } else if (!id.equals("head-to-ball")) {
                     assertThat(value).as(id).isBetween(range.get("low").asDouble(), range.get("high").asDouble());
                 }
             }
