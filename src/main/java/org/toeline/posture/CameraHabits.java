@@ -32,7 +32,7 @@ final class CameraHabits {
     private static Stand stand(View view) {
         return switch (view) {
             case FACE_ON -> new Stand(new double[] {-0.10, -3.0, 1.15, Math.PI / 2, -0.08, 0},
-                    new double[] {0.55, 1.1, 0.36, 0.30, 0.20, 0.03});
+                    new double[] {0.60, 1.1, 0.36, 0.30, 0.20, 0.03});
             case DOWN_THE_LINE -> new Stand(new double[] {-3.6, 0.40, 1.15, 0, -0.08, 0},
                     new double[] {1.1, 0.50, 0.36, 0.30, 0.20, 0.03});
             case TEE -> new Stand(new double[] {0, -0.9, 0.20, Math.PI / 2, -0.15, 0},
