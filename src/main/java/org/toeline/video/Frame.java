@@ -30,4 +30,13 @@ public record Frame(int index, double seconds, int width, int height, int[] argb
         int p = argb[Math.max(0, Math.min(height - 1, y)) * width + Math.max(0, Math.min(width - 1, x))];
         return 0.2126 * (p >> 16 & 255) + 0.7152 * (p >> 8 & 255) + 0.0722 * (p & 255);
     }
+
+    /**
+     * The least of a pixel's red, green and blue, 0 to 255, the nearest inside the picture: high for what is white, low
+     * for what is dark and for what has a strong colour.
+     */
+    public double whiteness(int x, int y) {
+        int p = argb[Math.max(0, Math.min(height - 1, y)) * width + Math.max(0, Math.min(width - 1, x))];
+        return Math.min(p >> 16 & 255, Math.min(p >> 8 & 255, p & 255));
+    }
 }

@@ -1,0 +1,10 @@
+/**
+ * What the program can find in a clip by itself: the moment of address, the outline of the ball. It suggests; the coach
+ * decides. Everything works without it.
+ *
+ * <p>May use: {@code video}, {@code mark}, {@code geometry}.
+ */
+@NullMarked
+package org.toeline.assist;
+
+import org.jspecify.annotations.NullMarked;
