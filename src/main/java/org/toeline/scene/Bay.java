@@ -1,12 +1,21 @@
 package org.toeline.scene;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.toeline.mark.FloorReference;
 
 /** The empty practice bay: turf mat with two rods laid as a T, floor, walls with a door and upright posts, a screen. */
 final class Bay {
 
     static final double ROD_M = 0.0065;
+
+    /** Upright edges by name, and where they stand (t, h): both sides of the door, the room's corner, a screen post. */
+    static final Map<String, double[]> UPRIGHTS = new TreeMap<>(Map.of("door-near", new double[] {1.42, 2.75},
+            "door-far", new double[] {2.30, 2.75}, "corner", new double[] {4.6, 2.75},
+            "screen-post", new double[] {4.6, 2.405}));
+    /** How high the lowest of them, the door, reaches. */
+    static final double UPRIGHT_U = 2.05;
 
     private static final double WALL_H = 2.75;
     private static final double OTHER_WALL_H = -5.4;

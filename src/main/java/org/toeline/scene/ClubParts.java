@@ -123,8 +123,8 @@ final class ClubParts {
                 double high = z - top - 0.16 * -y * (y < 0 ? 1 : 0.8) + (y < -0.036 ? 5 * square(y + 0.036) * 20 : 0);
                 double toe = -y - 0.046;
                 double heel = y - 0.034;
-                double d = Math.max(Math.max(front, behind), Math.max(high, Math.max(toe, heel)));
-                return Math.max(d, 0.0005 - z);
+                double d = round(round(front, behind), round(high, round(toe, heel)));
+                return round(d, 0.0003 - z);
             }
 
             @Override
@@ -133,7 +133,13 @@ final class ClubParts {
             }
         };
         Shape neck = Shape.cone(Bone.CLUB, foot.plus(up.times(0.014)), 0.0085, foot.plus(up.times(0.072)), 0.0066);
-        return new Part("head", List.of(blade, neck), 0.006, 0.0022, Paint.shiny(0xA4A8AD, 0.7));
+        return new Part("head", List.of(blade, neck), 0.006, 0.0018, Paint.shiny(0xA4A8AD, 0.7));
+    }
+
+    /** The higher of two, the edge between them rounded. */
+    private static double round(double a, double b) {
+        double h = Math.max(0.004 - Math.abs(a - b), 0) / 0.004;
+        return Math.max(a, b) + h * h * 0.001;
     }
 
     private static double square(double x) {
@@ -171,7 +177,7 @@ final class ClubParts {
     private Part tee() {
         Vec top = new Vec(0, 0, club.teeHeightM());
         return new Part("tee", List.of(
-                Shape.cone(Bone.GROUND, new Vec(0, 0, -0.01), 0.0026, top.plus(new Vec(0, 0, -0.012)), 0.0028),
+                Shape.cone(Bone.GROUND, new Vec(0, 0, 0.0026), 0.0026, top.plus(new Vec(0, 0, -0.012)), 0.0028),
                 Shape.cone(Bone.GROUND, top.plus(new Vec(0, 0, -0.012)), 0.0028, top.plus(new Vec(0, 0, -0.001)), 0.0060)
                         .cut(top.plus(new Vec(0, 0, 0.0015)), Vec.UP)),
                 0.004, 0.0016, Paint.shiny(0xE7C27A, 0.2));

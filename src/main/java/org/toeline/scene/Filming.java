@@ -89,9 +89,9 @@ final class Filming {
                 if (rows && x >= raster.fromX() && x < raster.toX()) {
                     surface.over(x, y, colour);
                 }
-                int noise = noise(at, number);
+                double noise = noise(at, number);
                 for (int c = 0; c < 3; c++) {
-                    rgb[3 * at + c] = (byte) Math.max(0, Math.min(255, Light.shown(colour[c]) + noise));
+                    rgb[3 * at + c] = (byte) Math.round(Math.max(0, Math.min(255, Light.shown(colour[c]) + noise)));
                 }
             }
         }
@@ -100,8 +100,8 @@ final class Filming {
     }
 
     /** About normal: the sum of two even draws. */
-    private static int noise(int pixel, int frame) {
+    private static double noise(int pixel, int frame) {
         int h = Grain.hash(pixel * 31 + frame * 0x3C6EF35F);
-        return (int) Math.round(NOISE * ((h & 255) + (h >> 8 & 255) - 255) / 104.0);
+        return NOISE * ((h & 255) + (h >> 8 & 255) - 255) / 104.0;
     }
 }

@@ -72,7 +72,7 @@ final class LegParts {
         s.add(Shape.cone(thigh, hip, 0.094 * k * g, knee, 0.067 * k));
         Vec calf = rest.frame(shank).out(build.shankM() * 0.33, 0, -0.020 * k);
         s.add(Shape.cone(shank, knee, 0.066 * k, calf, 0.066 * k * g));
-        Vec hem = ankle.plus(new Vec(0, 0, 0.004));
+        Vec hem = ankle.plus(new Vec(0, 0, 0.024));
         s.add(Shape.cone(shank, calf, 0.066 * k * g, ankle.plus(new Vec(0, 0, -0.05)), 0.057 * k)
                 .cut(hem, new Vec(0, 0, -1)));
     }

@@ -99,9 +99,9 @@ final class Poser {
         double k = build.scale();
         boolean lead = side > 0;
         // the lower arm reaches: its shoulder joint is drawn forwards, in and down
-        double inwards = lead ? 0.034 : 0.048;
-        return new Vec(side * (build.biacromialM() / 2 - inwards * k), lead ? -0.012 : -0.030 * k,
-                (lead ? -0.048 : -0.058) * k);
+        double inwards = lead ? 0.030 : 0.055;
+        return new Vec(side * (build.biacromialM() / 2 - inwards * k), lead ? 0.002 : -0.038 * k,
+                (lead ? -0.045 : -0.063) * k);
     }
 
     private Frame trunk(Deviation d) {

@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.bytedeco.ffmpeg.global.avutil;
 import org.toeline.mark.View;
 
 /** Films the sample lessons: clips, each with its truth beside it. Arguments: the folder, then lesson ids. */
@@ -20,6 +21,7 @@ public final class SampleMedia {
     }
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
+        avutil.av_log_set_level(avutil.AV_LOG_ERROR);
         Path folder = Path.of(arguments.length > 0 ? arguments[0] : "sample-media");
         List<Scenario> scenarios = new ArrayList<>();
         for (int i = 1; i < arguments.length; i++) {

@@ -42,7 +42,7 @@ public final class Scenarios {
     /** A driver teed too low, the ball off the lead toe, the shoulders pulled open and level. */
     public static Scenario before() {
         return new Scenario("before", Handedness.RIGHT, TALL,
-                new Address(0.110, 0.090, 0.500, 1.0, 9.0, 1.5, 2.5, 34, 18, 9, 0.89, 19, 0.262, -3.0),
+                new Address(0.112, 0.092, 0.500, 1.0, 9.0, 1.5, 2.5, 37, 18, 9, 0.86, 19, 0.258, -4.0),
                 new ClubModel(Club.DRIVER, 1.125, 0.062, 0.0248), BLUE, rods(-0.26),
                 Map.of(View.FACE_ON, camera(950, -0.62, -2.55, 1.12, -0.10, 0.60, 0.76, 1.4),
                         View.DOWN_THE_LINE, camera(930, -3.35, 0.22, 1.28, -0.12, 0.60, 0.78, -1.8),
@@ -53,7 +53,7 @@ public final class Scenarios {
     /** The same player after the lesson; the cameras stand elsewhere. */
     public static Scenario after() {
         return new Scenario("after", Handedness.RIGHT, TALL,
-                new Address(0.006, 0.060, 0.535, 0.5, 1.0, 9.0, 7.0, 33, 20, 8, 0.89, 20, 0.262, 0.0),
+                new Address(0.006, 0.060, 0.535, 0.5, 1.0, 9.0, 7.0, 33, 20, 8, 0.90, 20, 0.264, -0.5),
                 new ClubModel(Club.DRIVER, 1.125, 0.062, 0.0409), BLUE, rods(-0.215),
                 Map.of(View.FACE_ON, camera(1010, 0.14, -2.70, 0.98, -0.12, 0.55, 0.76, -1.2),
                         View.DOWN_THE_LINE, camera(960, -3.10, 0.58, 1.10, -0.05, 0.52, 0.79, 2.1),
@@ -75,7 +75,7 @@ public final class Scenarios {
     /** Another player with a driver and nothing to change. */
     public static Scenario allGood() {
         return new Scenario("all-good", Handedness.RIGHT, SHORT,
-                new Address(0.000, 0.065, 0.505, 0.0, 0.5, 9.5, 7.5, 32, 22, 8, 0.84, 20, 0.250, 1.0),
+                new Address(0.000, 0.065, 0.505, 0.0, 0.5, 9.5, 7.5, 31, 22, 8, 0.86, 20, 0.258, 0.0),
                 new ClubModel(Club.DRIVER, 1.105, 0.060, 0.0389), TEAL, rods(-0.190),
                 Map.of(View.FACE_ON, camera(985, -0.30, -2.60, 0.92, -0.08, 0.55, 0.74, 1.6),
                         View.DOWN_THE_LINE, camera(970, -3.25, 0.40, 1.02, -0.06, 0.50, 0.74, -1.5),

@@ -8,6 +8,8 @@ import java.util.List;
 final class ShoeParts {
 
     private static final double SOLE_M = 0.024;
+    /** How round the edge of the sole is. */
+    private static final double EDGE_M = 0.005;
 
     private final Frame foot;
     private final Bone bone;
@@ -40,7 +42,7 @@ final class ShoeParts {
     private Part sole() {
         Shape heel = upright(at(0.037 * k, 0, 0), 0.037 * k, at(length * 0.66, 0.004, 0), 0.050 * k);
         Shape front = upright(at(length * 0.66, 0.004, 0), 0.050 * k, at(length - 0.038 * k, -0.004, 0), 0.038 * k);
-        return new Part("sole", List.of(heel, front), 0.01, 0.0045, (x, y, z, fine, swatch) -> {
+        return new Part("sole", List.of(heel, front), 0.01, 0.0036, (x, y, z, fine, swatch) -> {
             swatch.colour(outfit.sole());
             swatch.times(1 - 0.35 * Swatch.line(z - 0.013, 0.0012, fine));
         });
@@ -54,7 +56,8 @@ final class ShoeParts {
             double distance(double x, double y, double z) {
                 double flat = outline.distance(x, y, 0);
                 double high = Math.abs(z - SOLE_M / 2) - SOLE_M / 2;
-                return Math.max(flat, high);
+                double h = Math.max(EDGE_M - Math.abs(flat - high), 0) / EDGE_M;
+                return Math.max(flat, high) + h * h * EDGE_M * 0.25;
             }
 
             @Override

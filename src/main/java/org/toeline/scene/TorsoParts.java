@@ -50,6 +50,7 @@ final class TorsoParts {
                     trunk.out(side * (half - 0.075 * k), 0.015 * k, -0.050 * k), 0.046 * k));
             s.add(Shape.cone(Bone.TRUNK, trunk.out(side * half * 0.42, 0.050 * k, -0.14 * k), 0.082 * k * g,
                     trunk.out(side * half * 0.36, 0.030 * k, -0.25 * k), 0.080 * k * g));
+            s.add(Shape.ball(Bone.TRUNK, trunk.out(side * (half - 0.024 * k), 0.001, -0.026 * k), 0.0345 * k));
             boolean lead = side > 0;
             Vec socket = lead ? rest.leadSocket : rest.trailSocket;
             Vec elbow = rest.at(lead ? LEAD_ELBOW : TRAIL_ELBOW);

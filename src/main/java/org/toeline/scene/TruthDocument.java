@@ -10,11 +10,14 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.toeline.camera.Camera;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.FloorReference;
+import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
 
@@ -66,6 +69,7 @@ final class TruthDocument {
         o.put("frames", tee ? Motion.TEE_FRAMES : Motion.FRAMES);
         o.set("camera", camera());
         o.set("floor", floor());
+        o.set("verticals", verticals());
         Truth.Outline ball = Truth.ball(scenario, view);
         ObjectNode b = o.putObject("ball");
         b.set("world", point(scenario.ball()));
@@ -112,13 +116,36 @@ final class TruthDocument {
             WorldPoint p = new WorldPoint(f.t(), f.h(), 0);
             if (scenario.camera(view).project(p).isPresent()) {
                 ImagePoint q = Truth.pixel(scenario, view, p);
-                boolean shown = q.xPx() >= 0 && q.yPx() >= 0 && q.xPx() < Scenario.WIDTH && q.yPx() < Scenario.HEIGHT;
-                if (shown) {
+                if (isShown(q)) {
                     o.put("x", px(q.xPx())).put("y", px(q.yPx()));
                 }
             }
         }
         return list;
+    }
+
+    /** The stretch of each upright edge that lies in the picture: lower end, upper end. */
+    private ArrayNode verticals() {
+        ArrayNode list = MAPPER.createArrayNode();
+        Bay.UPRIGHTS.forEach((id, place) -> {
+            List<ImagePoint> seen = new ArrayList<>();
+            for (double u = 0.1; u < Bay.UPRIGHT_U; u += 0.05) {
+                scenario.camera(view).project(new WorldPoint(place[0], place[1], u))
+                        .map(p -> scenario.handedness() == Handedness.LEFT ? p.mirrored(Scenario.WIDTH) : p)
+                        .filter(TruthDocument::isShown).ifPresent(seen::add);
+            }
+            if (seen.size() > 1) {
+                ImagePoint low = seen.get(0);
+                ImagePoint high = seen.get(seen.size() - 1);
+                list.addObject().put("id", id).put("x1", px(low.xPx())).put("y1", px(low.yPx()))
+                        .put("x2", px(high.xPx())).put("y2", px(high.yPx()));
+            }
+        });
+        return list;
+    }
+
+    private static boolean isShown(ImagePoint p) {
+        return p.xPx() >= 0 && p.yPx() >= 0 && p.xPx() < Scenario.WIDTH && p.yPx() < Scenario.HEIGHT;
     }
 
     /** Of the whole still span each frame, of the rest every few frames: t, h, u in metres and x, y in pixels. */

@@ -10,7 +10,7 @@
  * <p>The world is that of {@code geometry}; for a left-handed player the scene is built for a right-handed one and the
  * finished picture is mirrored.
  *
- * <p>May use: {@code camera}, {@code mark}, {@code geometry}. Used by tests and by nobody else.
+ * <p>May use: {@code camera}, {@code mark}, {@code geometry}. Used by {@code cli} and by tests.
  */
 @NullMarked
 package org.toeline.scene;
