@@ -1,0 +1,80 @@
+package org.toeline.advice;
+
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.text.NumberFormat;
+import java.util.Locale;
+import org.toeline.reading.Reading;
+import org.toeline.reading.Unit;
+
+/**
+ * Numbers as a person reads them. A figure has as many decimals as its uncertainty deserves: the half width of the 95 %
+ * interval is rounded up and keeps one or two digits, and the value as many decimals (JCGM 100:2008, 7.2.6).
+ */
+final class Figures {
+
+    /** Half widths of this size and above are written with one digit, smaller ones with two. */
+    private static final double ONE_DIGIT = 3;
+    private static final int MOST_DECIMALS = 2;
+
+    private final Locale locale;
+    private final LengthUnit lengthUnit;
+
+    Figures(Locale locale, LengthUnit lengthUnit) {
+        this.locale = locale;
+        this.lengthUnit = lengthUnit;
+    }
+
+    /** A value of metres, radians or a plain number, in the unit it is read in. */
+    double shown(Unit unit, double inside) {
+        return inInches(unit) ? lengthUnit.fromMetres(inside) : unit.fromInside(inside);
+    }
+
+    /** The unit's key in the resource bundle. */
+    String unitKey(Unit unit) {
+        return "unit." + (inInches(unit) ? lengthUnit.id() : unit.id());
+    }
+
+    private boolean inInches(Unit unit) {
+        return lengthUnit == LengthUnit.INCH && (unit == Unit.CENTIMETRE || unit == Unit.MILLIMETRE);
+    }
+
+    /** The farther of the two ends of the 95 % interval from the value, as shown. */
+    double halfWidth(Reading reading) {
+        Unit unit = reading.kind().unit();
+        double inside = Math.max(reading.high() - reading.value(), reading.value() - reading.low());
+        return shown(unit, inside);
+    }
+
+    static int decimals(double halfWidth) {
+        int decimals = 0;
+        for (double h = halfWidth; h < ONE_DIGIT && decimals < MOST_DECIMALS; h *= 10) {
+            decimals++;
+        }
+        return decimals;
+    }
+
+    /** Decimals for a limit, which is a round number of the reader's unit or has been converted to it. */
+    int limitDecimals(Unit unit) {
+        return unit == Unit.RATIO ? 2 : inInches(unit) ? 1 : 0;
+    }
+
+    String number(double shown, int decimals, RoundingMode rounding) {
+        DecimalFormat format = (DecimalFormat) NumberFormat.getNumberInstance(locale);
+        DecimalFormatSymbols symbols = format.getDecimalFormatSymbols();
+        symbols.setMinusSign('−');
+        format.setDecimalFormatSymbols(symbols);
+        format.setGroupingUsed(false);
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        format.setRoundingMode(rounding);
+        double step = Math.pow(10, -decimals);
+        boolean vanishes = rounding == RoundingMode.HALF_UP && Math.abs(shown) < step / 2;
+        return format.format(vanishes ? 0 : shown);
+    }
+
+    String number(double shown, int decimals) {
+        return number(shown, decimals, RoundingMode.HALF_UP);
+    }
+}
