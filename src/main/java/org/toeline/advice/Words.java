@@ -1,0 +1,245 @@
+package org.toeline.advice;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import org.toeline.mark.Club;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.View;
+import org.toeline.posture.Doubt;
+import org.toeline.posture.Source;
+import org.toeline.reading.Reading;
+import org.toeline.reading.ReadingKind;
+import org.toeline.reading.Unit;
+
+/**
+ * Findings in plain words, from the resource bundle {@code words}. A sentence never claims more than its verdict: a
+ * side is named only when the 95 % interval has one side, a fault only when it is out of range. Immutable; any thread.
+ */
+public final class Words {
+
+    /** The smallest diameter a ball may have (Equipment Rules, part 4), metres. */
+    private static final double BALL_M = 0.0427;
+    private static final int MOST_HALVES = 12;
+
+    private final ResourceBundle bundle;
+    private final Figures figures;
+
+    private Words(Locale locale, LengthUnit lengthUnit) {
+        this.bundle = ResourceBundle.getBundle("org.toeline.advice.words", locale,
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+        this.figures = new Figures(locale, lengthUnit);
+    }
+
+    /** English words, centimetres. */
+    public static Words english() {
+        return new Words(Locale.ENGLISH, LengthUnit.CENTIMETRE);
+    }
+
+    /** Words of the locale's language, English where it has none; numbers as that locale writes them. */
+    public static Words of(Locale locale, LengthUnit lengthUnit) {
+        return new Words(locale, lengthUnit);
+    }
+
+    /** The language of the words, for documents that state it; a BCP 47 tag. */
+    public String language() {
+        return text("language");
+    }
+
+    /** Any text of the bundle, with {0}, {1} … filled in. */
+    public String text(String key, String... arguments) {
+        String text = bundle.getString(key);
+        for (int i = 0; i < arguments.length; i++) {
+            text = text.replace("{" + i + "}", arguments[i]);
+        }
+        return text;
+    }
+
+    public String name(ReadingKind kind) {
+        return text("reading." + kind.id());
+    }
+
+    public String name(Landmark landmark) {
+        return text("landmark." + landmark.id());
+    }
+
+    /** Where to click, in a coach's words. */
+    public String where(Landmark landmark) {
+        return text("where." + landmark.id());
+    }
+
+    public String name(View view) {
+        return text("view." + view.id());
+    }
+
+    public String name(Club club) {
+        return text("club." + club.id());
+    }
+
+    public String verdict(Verdict verdict) {
+        return text("verdict." + verdict.id());
+    }
+
+    public String verdict(Finding finding) {
+        return finding.verdict().map(this::verdict).orElseGet(() -> text("verdict.none"));
+    }
+
+    /** The figure with its sign and the half width of its 95 % interval, such as “+12.1 ± 1.3 cm”. */
+    public String figure(Reading reading) {
+        double shown = figures.shown(reading.kind().unit(), reading.value());
+        String sign = shown > 0 && twoSided(reading.kind()) ? "+" : "";
+        return figure(reading, shown, sign);
+    }
+
+    private String figure(Reading reading, double shown, String sign) {
+        double half = figures.halfWidth(reading);
+        int decimals = Figures.decimals(half);
+        return text("figure", sign + figures.number(shown, decimals),
+                figures.number(half, decimals, RoundingMode.CEILING), text(figures.unitKey(reading.kind().unit())));
+    }
+
+    /** Two values of metres, radians or plain number as “5 to 15°”. */
+    public String range(ReadingKind kind, double low, double high) {
+        Unit unit = kind.unit();
+        int decimals = figures.limitDecimals(unit);
+        return text("figure.range", figures.number(figures.shown(unit, low), decimals),
+                figures.number(figures.shown(unit, high), decimals), text(figures.unitKey(unit)));
+    }
+
+    /** One value of metres, radians or plain number, rounded like the limits of a range. */
+    public String amount(ReadingKind kind, double inside) {
+        Unit unit = kind.unit();
+        return figures.number(figures.shown(unit, inside), figures.limitDecimals(unit)) + text(figures.unitKey(unit));
+    }
+
+    /** What the finding says, with its size and uncertainty. */
+    public String sentence(Finding finding) {
+        Reading reading = finding.reading();
+        if (finding.judged().isEmpty()) {
+            return text("finding.none", sentenceCase(state(reading)));
+        }
+        Range range = finding.judged().get().range();
+        String recommended = range(reading.kind(), range.low(), range.high());
+        String state = state(reading);
+        Verdict verdict = finding.judged().get().verdict();
+        return switch (verdict) {
+            case IN_RANGE -> text("finding.in-range", sentenceCase(state), recommended);
+            case OUT_LOW, OUT_HIGH -> text("finding.out", fault(finding), state, recommended);
+            case TOO_CLOSE -> text("finding.too-close", sentenceCase(state), recommended);
+            case CANNOT_TELL -> text("finding.cannot-tell", name(reading.kind()),
+                    range(reading.kind(), reading.low(), reading.high()), help(reading.dominatedBy()));
+        };
+    }
+
+    private String state(Reading reading) {
+        String key = "state." + reading.kind().id();
+        double shown = figures.shown(reading.kind().unit(), reading.value());
+        if (!twoSided(reading.kind())) {
+            return text(key + ".plus", figure(reading, shown, ""));
+        }
+        if (reading.low() < 0 && reading.high() > 0) {
+            double far = figures.shown(reading.kind().unit(), Math.max(-reading.low(), reading.high()));
+            int decimals = Figures.decimals(far);
+            return text(key + ".zero", figures.number(far, decimals, RoundingMode.CEILING)
+                    + text(figures.unitKey(reading.kind().unit())));
+        }
+        return text(key + (shown < 0 ? ".minus" : ".plus"), figure(reading, Math.abs(shown), ""));
+    }
+
+    private boolean twoSided(ReadingKind kind) {
+        return bundle.containsKey("state." + kind.id() + ".minus");
+    }
+
+    /** What is wrong, without figures; only for a finding that is out of range. */
+    public String fault(Finding finding) {
+        return text("out." + finding.kind().id() + "." + outOf(finding).id());
+    }
+
+    private static Verdict outOf(Finding finding) {
+        return finding.verdict().filter(Verdict::isOut).orElseThrow(() -> new IllegalArgumentException(
+                finding.kind().id() + " is not out of range; only what is out has a fault and an instruction"));
+    }
+
+    /** What to do about the first thing, in the player's words. */
+    public String instruction(FirstThing first) {
+        Finding finding = first.finding();
+        return text("do." + finding.kind().id() + "." + outOf(finding).id(), size(finding));
+    }
+
+    /** How far from the aim: in ball's widths where it is a length up to six of them. */
+    private String size(Finding finding) {
+        ReadingKind kind = finding.kind();
+        Range range = finding.range().orElseThrow();
+        double off = Math.abs(finding.reading().value() - range.aim());
+        if (kind.unit() == Unit.CENTIMETRE) {
+            long halves = Math.round(off / BALL_M * 2);
+            if (halves > 4) {
+                halves = 2 * Math.round(off / BALL_M);
+            }
+            if (halves <= MOST_HALVES) {
+                return text("size.halves." + halves);
+            }
+        }
+        return text("size.figure", figures.number(figures.shown(kind.unit(), off), figures.limitDecimals(kind.unit())),
+                text(figures.unitKey(kind.unit())));
+    }
+
+    /** What may follow from the first thing; empty when nothing else is out of range downstream of it. */
+    public Optional<String> mayFollow(FirstThing first) {
+        List<String> names = new ArrayList<>();
+        for (ReadingKind kind : first.mayFollow()) {
+            String name = name(kind);
+            names.add(names.isEmpty() ? name : text("list.further", name, name.toLowerCase(Locale.ROOT)));
+        }
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(text(names.size() == 1 ? "mayfollow.one" : "mayfollow.many", list(names)));
+    }
+
+    /** Things in a row, the last one joined by the language's “and”. */
+    public String list(List<String> items) {
+        String text = items.isEmpty() ? "" : items.get(0);
+        for (int i = 1; i < items.size(); i++) {
+            text = text(i == items.size() - 1 ? "list.two" : "list.more", text, items.get(i));
+        }
+        return text;
+    }
+
+    /** A mark that does not fit the rest. */
+    public String doubt(Doubt doubt) {
+        String name = Landmark.of(doubt.mark()).map(this::name).map(n -> text("doubt.landmark", n))
+                .orElseGet(() -> doubt.mark().equals("ball") ? text("doubt.ball") : text("doubt.floor", doubt.mark()));
+        return text("doubt", sentenceCase(name), figures.number(doubt.offPx(), 0), name(doubt.view()));
+    }
+
+    /** What would help most against an uncertainty that comes from there. */
+    public String help(Source source) {
+        return text("help." + source.id());
+    }
+
+    /** Why this reading matters. */
+    public String why(ReadingKind kind) {
+        return text("why." + kind.id());
+    }
+
+    /** How the player can look for it alone. */
+    public String check(ReadingKind kind) {
+        return text("check." + switch (kind) {
+            case BALL_ABOVE_CROWN, TEE_HEIGHT -> "tee";
+            case BALL_TO_LEAD_SHOULDER, BALL_IN_STANCE, BALL_TO_LEAD_HEEL, HEAD_TO_BALL -> "ball";
+            case FEET_TO_TARGET -> "feet";
+            case SHOULDERS_TO_TARGET, SHOULDERS_TO_FEET -> "shoulders";
+            case SHOULDER_TILT, TRAIL_HAND_LOWER -> "tilt";
+            case STANCE_WIDTH, STANCE_TO_SHOULDER_WIDTH, LEAD_FOOT_OUTSIDE_SHOULDER -> "stance";
+            default -> "posture";
+        });
+    }
+
+    private static String sentenceCase(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

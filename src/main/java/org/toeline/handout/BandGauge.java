@@ -1,0 +1,99 @@
+package org.toeline.handout;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import org.toeline.advice.Finding;
+import org.toeline.advice.Range;
+import org.toeline.advice.Verdict;
+import org.toeline.advice.Words;
+import org.toeline.reading.Reading;
+
+/**
+ * One finding as a band: its name and figure above, then the recommended range as a bar with the aim as a tick, the
+ * value with the whisker of its 95 % interval, and the verdict in words below. Works at any size; the height sets the
+ * type.
+ */
+public final class BandGauge {
+
+    private static final Color BAND = new Color(0xBFD9EA);
+    private static final double MARGIN_SHARE = 0.06;
+
+    private final Words words;
+
+    public BandGauge(Words words) {
+        this.words = words;
+    }
+
+    /** Paints into a rectangle of device units on a light ground; the ground itself is left as it is. */
+    public void paint(Graphics2D g, Finding finding, Rectangle2D area) {
+        Font name = fitting(words.name(finding.kind()), Ink.bold(area.getHeight() * 0.20), area.getWidth() * 0.58);
+        double baseline = area.getY() + area.getHeight() * 0.22;
+        Ink.text(g, words.name(finding.kind()), name, Ink.TEXT, area.getX(), baseline);
+        String shown = finding.verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent()
+                ? "?" : words.figure(finding.reading());
+        Font figure = fitting(shown, Ink.bold(area.getHeight() * 0.22), area.getWidth() * 0.40);
+        Ink.text(g, shown, figure, Ink.TEXT, area.getMaxX() - Ink.width(shown, figure), baseline);
+        scale(g, finding, new Rectangle2D.Double(area.getX(), area.getY() + area.getHeight() * 0.34,
+                area.getWidth(), area.getHeight() * 0.32));
+        below(g, finding, area);
+    }
+
+    private void below(Graphics2D g, Finding finding, Rectangle2D area) {
+        double baseline = area.getY() + area.getHeight() * 0.92;
+        String verdict = words.verdict(finding);
+        Font font = Ink.bold(area.getHeight() * 0.165);
+        double radius = area.getHeight() * 0.06;
+        Ink.verdictMark(g, finding.verdict(), area.getX() + radius * 1.3, baseline - radius, radius);
+        Ink.text(g, verdict, font, Ink.TEXT, area.getX() + radius * 3.4, baseline);
+        double left = area.getX() + radius * 5 + Ink.width(verdict, font);
+        finding.range().ifPresent(range -> {
+            String text = words.text("handout.recommended", words.range(finding.kind(), range.low(), range.high()));
+            Font small = fitting(text, Ink.plain(area.getHeight() * 0.165), area.getMaxX() - left);
+            Ink.text(g, text, small, Ink.GREY, area.getMaxX() - Ink.width(text, small), baseline);
+        });
+    }
+
+    private static void scale(Graphics2D g, Finding finding, Rectangle2D area) {
+        Reading reading = finding.reading();
+        double low = Math.min(reading.low(), finding.range().map(Range::low).orElse(reading.low()));
+        double high = Math.max(reading.high(), finding.range().map(Range::high).orElse(reading.high()));
+        double margin = (high - low) * MARGIN_SHARE;
+        double from = low - margin;
+        double perUnit = area.getWidth() / (high - low + 2 * margin);
+        double middle = area.getCenterY();
+        double thick = area.getHeight();
+        g.setColor(Ink.RULE);
+        g.fill(new Rectangle2D.Double(area.getX(), middle - thick * 0.03, area.getWidth(), thick * 0.06));
+        finding.range().ifPresent(range -> band(g, range, area, from, perUnit));
+        double x = area.getX() + (reading.value() - from) * perUnit;
+        double x1 = area.getX() + (reading.low() - from) * perUnit;
+        double x2 = area.getX() + (reading.high() - from) * perUnit;
+        g.setColor(Ink.color(finding.verdict()));
+        g.setStroke(new BasicStroke((float) (thick * 0.10)));
+        g.draw(new Line2D.Double(x1, middle, x2, middle));
+        g.draw(new Line2D.Double(x1, middle - thick * 0.2, x1, middle + thick * 0.2));
+        g.draw(new Line2D.Double(x2, middle - thick * 0.2, x2, middle + thick * 0.2));
+        Ink.verdictMark(g, finding.verdict(), x, middle, thick * 0.30);
+    }
+
+    private static void band(Graphics2D g, Range range, Rectangle2D area, double from, double perUnit) {
+        double x = area.getX() + (range.low() - from) * perUnit;
+        double width = (range.high() - range.low()) * perUnit;
+        double thick = area.getHeight();
+        g.setColor(BAND);
+        g.fill(new RoundRectangle2D.Double(x, area.getY() + thick * 0.1, width, thick * 0.8, thick * 0.2, thick * 0.2));
+        double aim = area.getX() + (range.aim() - from) * perUnit;
+        g.setColor(Ink.TEXT);
+        g.fill(new Rectangle2D.Double(aim - thick * 0.03, area.getY() - thick * 0.02, thick * 0.06, thick * 1.04));
+    }
+
+    private static Font fitting(String text, Font font, double width) {
+        double wide = Ink.width(text, font);
+        return wide <= width ? font : font.deriveFont((float) (font.getSize2D() * width / wide));
+    }
+}
