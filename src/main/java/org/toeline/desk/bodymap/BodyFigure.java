@@ -1,0 +1,60 @@
+package org.toeline.desk.bodymap;
+
+import static org.toeline.mark.Landmark.*;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.Landmark;
+
+/**
+ * Where the landmarks are on the drawn figure: a right-handed player seen from the front, in a box of
+ * {@link #WIDTH} × {@link #HEIGHT}. A left-handed player is its mirror image.
+ */
+final class BodyFigure {
+
+    static final double WIDTH = 230;
+    static final double HEIGHT = 330;
+
+    private static final Map<Landmark, ImagePoint> AT = new EnumMap<>(Landmark.class);
+
+    static {
+        put(HEAD_CENTRE, 100, 36);
+        put(NECK, 104, 66);
+        put(LEAD_SHOULDER, 140, 80);
+        put(TRAIL_SHOULDER, 68, 92);
+        put(LEAD_ELBOW, 152, 124);
+        put(TRAIL_ELBOW, 88, 136);
+        put(LEAD_WRIST, 142, 166);
+        put(TRAIL_WRIST, 134, 180);
+        put(GRIP_END, 139, 152);
+        put(LEAD_HIP, 130, 172);
+        put(TRAIL_HIP, 82, 174);
+        put(LEAD_KNEE, 142, 228);
+        put(TRAIL_KNEE, 70, 228);
+        put(LEAD_ANKLE, 152, 282);
+        put(TRAIL_ANKLE, 60, 282);
+        put(LEAD_HEEL, 150, 296);
+        put(TRAIL_HEEL, 62, 296);
+        put(LEAD_TOE, 166, 314);
+        put(TRAIL_TOE, 50, 314);
+        put(CLUB_HEAD, 148, 318);
+        put(CROWN, 140, 306);
+        put(GROUND, 186, 324);
+    }
+
+    private BodyFigure() {
+    }
+
+    private static void put(Landmark landmark, double x, double y) {
+        AT.put(landmark, new ImagePoint(x, y));
+    }
+
+    static ImagePoint at(Landmark landmark) {
+        ImagePoint p = AT.get(landmark);
+        if (p == null) {
+            throw new IllegalArgumentException(landmark + " is not on the figure");
+        }
+        return p;
+    }
+}

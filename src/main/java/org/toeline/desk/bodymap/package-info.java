@@ -1,0 +1,9 @@
+/**
+ * The drawn figure at address: to-do list and way to pick a mark.
+ *
+ * <p>May use: everything below {@code desk}, and {@code desk.lesson} and {@code desk.work}.
+ */
+@NullMarked
+package org.toeline.desk.bodymap;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,250 @@
+package org.toeline.desk.lesson;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.ledger.ClipMoment;
+import org.toeline.ledger.Lesson;
+import org.toeline.mark.Club;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+
+/**
+ * The lesson on the desk: what is marked, what is selected, which picture is large; undo is a list of earlier sheets.
+ * Owned by one thread. Listeners are told after every change.
+ */
+public final class LessonModel {
+
+    /** Told of changes. */
+    public interface Listener {
+
+        /** Marks, clips, selection or the large view changed. */
+        void changed();
+
+        /** A gesture was completed: what is marked now should be kept. */
+        default void settled() {
+        }
+    }
+
+    private static final int MOST_UNDO = 500;
+
+    private final List<Listener> listeners = new ArrayList<>();
+    private final Deque<MarkSheet> undo = new ArrayDeque<>();
+    private final Deque<MarkSheet> redo = new ArrayDeque<>();
+    private Lesson lesson;
+    private Optional<Path> file = Optional.empty();
+    private View large = View.FACE_ON;
+    private Optional<Item> selected = Optional.empty();
+    private int handle;
+    private Optional<MarkSheet> gestureFrom = Optional.empty();
+
+    public LessonModel(Lesson lesson) {
+        this.lesson = lesson;
+    }
+
+    public void listen(Listener listener) {
+        listeners.add(listener);
+    }
+
+    public Lesson lesson() {
+        return lesson;
+    }
+
+    public MarkSheet sheet() {
+        return lesson.sheet();
+    }
+
+    /** The document the lesson is kept in. */
+    public Optional<Path> file() {
+        return file;
+    }
+
+    public View large() {
+        return large;
+    }
+
+    public Optional<Item> selected() {
+        return selected;
+    }
+
+    /** Takes another lesson onto the desk; what could be undone of the earlier one cannot be any more. */
+    public void open(Lesson opened, Optional<Path> from) {
+        lesson = opened;
+        file = from;
+        undo.clear();
+        redo.clear();
+        gestureFrom = Optional.empty();
+        large = opened.sheet().views().isEmpty() ? View.FACE_ON : opened.sheet().views().get(0).view();
+        selected = MarkOrder.next(this);
+        handle = 0;
+        changed();
+    }
+
+    public void keepIn(Path where) {
+        file = Optional.of(where);
+        settled();
+    }
+
+    public void show(View view) {
+        if (view != large) {
+            large = view;
+            selected = MarkOrder.next(this);
+            changed();
+        }
+    }
+
+    public void select(Item item) {
+        select(item, 0);
+    }
+
+    /** @param atHandle which end of an upright */
+    public void select(Item item, int atHandle) {
+        selected = Optional.of(item);
+        handle = atHandle;
+        changed();
+    }
+
+    public Optional<ViewMarks> marks(View view) {
+        return sheet().view(view);
+    }
+
+    /** A clip for a view; marks on an earlier picture of another size do not fit it and go, undoably. */
+    public void clip(View view, String clip, int width, int height) {
+        ViewMarks marks = marks(view).filter(m -> m.widthPx() == width && m.heightPx() == height)
+                .orElse(ViewMarks.empty(view, width, height));
+        lesson = lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()));
+        apply(sheet().withView(marks));
+    }
+
+    /** The frame that a view is marked on. */
+    public void moment(View view, double seconds) {
+        ClipMoment moment = lesson.clips().get(view);
+        if (moment != null && !moment.seconds().equals(OptionalDouble.of(seconds))) {
+            lesson = lesson.withClip(view, new ClipMoment(moment.clip(), OptionalDouble.of(seconds)));
+            changed();
+            settled();
+        }
+    }
+
+    /** Puts the selected item at a point of the large view and goes on to the next one to place. */
+    public void place(ImagePoint at) {
+        Optional<ViewMarks> view = marks(large);
+        if (view.isEmpty() || selected.isEmpty()) {
+            return;
+        }
+        boolean isNew = Marking.handles(view.get(), selected.get()).isEmpty();
+        apply(sheet().withView(Marking.put(view.get(), selected.get(), handle, at, sheet().clickSigmaPx())));
+        if (isNew && !(selected.get() instanceof Item.OfVertical)) {
+            selected = MarkOrder.next(this);
+            handle = 0;
+            changed();
+        }
+    }
+
+    /** A drag begins: all its moves are undone as one. */
+    public void grab() {
+        gestureFrom = Optional.of(sheet());
+    }
+
+    /** Moves the selected item while it is dragged. */
+    public void drag(ImagePoint to) {
+        if (selected.isPresent() && marks(large).isPresent()) {
+            lesson = lesson.withSheet(sheet().withView(
+                    Marking.put(marks(large).get(), selected.get(), handle, to, sheet().clickSigmaPx())));
+            changed();
+        }
+    }
+
+    /** The drag ends. */
+    public void release() {
+        gestureFrom.filter(before -> !before.equals(sheet())).ifPresent(before -> {
+            remember(before);
+            settled();
+        });
+        gestureFrom = Optional.empty();
+        changed();
+    }
+
+    public void nudge(double dxPx, double dyPx) {
+        if (selected.isPresent() && marks(large).isPresent()) {
+            List<ImagePoint> handles = Marking.handles(marks(large).get(), selected.get());
+            if (handle < handles.size()) {
+                apply(sheet().withView(Marking.put(marks(large).get(), selected.get(), handle,
+                        handles.get(handle).plus(dxPx, dyPx), sheet().clickSigmaPx())));
+            }
+        }
+    }
+
+    public void delete() {
+        if (selected.isPresent() && marks(large).isPresent()) {
+            apply(sheet().withView(Marking.delete(marks(large).get(), selected.get())));
+        }
+    }
+
+    public void handedness(Handedness handedness) {
+        apply(sheet().withHandedness(handedness));
+    }
+
+    public void club(Club club) {
+        apply(sheet().withClub(club));
+    }
+
+    /** Any other change of the sheet, undoable. */
+    public void apply(MarkSheet changed) {
+        if (!changed.equals(sheet())) {
+            remember(sheet());
+            lesson = lesson.withSheet(changed);
+        }
+        changed();
+        settled();
+    }
+
+    private void remember(MarkSheet before) {
+        undo.push(before);
+        redo.clear();
+        while (undo.size() > MOST_UNDO) {
+            undo.removeLast();
+        }
+    }
+
+    public boolean canUndo() {
+        return !undo.isEmpty();
+    }
+
+    public boolean canRedo() {
+        return !redo.isEmpty();
+    }
+
+    public void undo() {
+        if (canUndo()) {
+            redo.push(sheet());
+            lesson = lesson.withSheet(undo.pop());
+            changed();
+            settled();
+        }
+    }
+
+    public void redo() {
+        if (canRedo()) {
+            undo.push(sheet());
+            lesson = lesson.withSheet(redo.pop());
+            changed();
+            settled();
+        }
+    }
+
+    private void changed() {
+        List.copyOf(listeners).forEach(Listener::changed);
+    }
+
+    private void settled() {
+        List.copyOf(listeners).forEach(Listener::settled);
+    }
+}

@@ -1,0 +1,55 @@
+package org.toeline.desk.lesson;
+
+import static org.toeline.mark.Landmark.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+
+/** In which order things are marked in a view: what decides most first. */
+public final class MarkOrder {
+
+    private static final List<Landmark> FIRST = List.of(LEAD_SHOULDER, TRAIL_SHOULDER, LEAD_HEEL, LEAD_TOE, TRAIL_HEEL,
+            TRAIL_TOE);
+    private static final List<Landmark> THEN = List.of(LEAD_WRIST, TRAIL_WRIST, HEAD_CENTRE, LEAD_HIP, TRAIL_HIP,
+            CLUB_HEAD, GRIP_END, LEAD_KNEE, TRAIL_KNEE, LEAD_ANKLE, TRAIL_ANKLE, LEAD_ELBOW, TRAIL_ELBOW, NECK);
+    private static final List<Landmark> AT_THE_TEE = List.of(CROWN, GROUND, CLUB_HEAD);
+
+    private MarkOrder() {
+    }
+
+    /** The landmarks a view shows, in order. */
+    public static List<Landmark> landmarks(View view) {
+        if (view == View.TEE) {
+            return AT_THE_TEE;
+        }
+        List<Landmark> all = new ArrayList<>(FIRST);
+        all.addAll(THEN);
+        return all;
+    }
+
+    /** Everything to mark in a view, in order: ball, what matters most, rods, an upright, the rest. */
+    public static List<Item> items(LessonModel model, View view) {
+        List<Item> items = new ArrayList<>();
+        items.add(Item.BALL);
+        if (view == View.TEE) {
+            AT_THE_TEE.forEach(l -> items.add(new Item.OfLandmark(l)));
+            return items;
+        }
+        FIRST.forEach(l -> items.add(new Item.OfLandmark(l)));
+        model.sheet().floor().points().forEach(p -> items.add(new Item.OfFloor(p.id())));
+        items.add(new Item.OfVertical(0));
+        THEN.forEach(l -> items.add(new Item.OfLandmark(l)));
+        return items;
+    }
+
+    /** The first thing of the large view that is not marked yet. */
+    public static Optional<Item> next(LessonModel model) {
+        Optional<ViewMarks> view = model.marks(model.large());
+        return view.flatMap(v -> items(model, v.view()).stream()
+                .filter(item -> Marking.handles(v, item).isEmpty()).findFirst());
+    }
+}

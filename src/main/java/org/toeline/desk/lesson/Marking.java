@@ -1,0 +1,111 @@
+package org.toeline.desk.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.FloorMark;
+import org.toeline.mark.Mark;
+import org.toeline.mark.VerticalMark;
+import org.toeline.mark.ViewMarks;
+
+/** Placing, moving and deleting items on a view's marks: pure functions. */
+public final class Marking {
+
+    private Marking() {
+    }
+
+    /** Where an item's handles are, in order; none when it is not marked. */
+    public static List<ImagePoint> handles(ViewMarks view, Item item) {
+        if (item instanceof Item.OfLandmark l) {
+            return view.mark(l.landmark()).map(m -> List.of(m.at())).orElse(List.of());
+        }
+        if (item instanceof Item.OfFloor f) {
+            return view.floorMark(f.pointId()).map(m -> List.of(m.at())).orElse(List.of());
+        }
+        if (item instanceof Item.OfVertical v) {
+            return v.index() < view.verticals().size()
+                    ? List.of(view.verticals().get(v.index()).from(), view.verticals().get(v.index()).to()) : List.of();
+        }
+        return view.ball().map(b -> List.of(b.centre())).orElse(List.of());
+    }
+
+    /** Everything marked on a view. */
+    public static List<Item> marked(ViewMarks view) {
+        List<Item> items = new ArrayList<>();
+        view.marks().forEach(m -> items.add(new Item.OfLandmark(m.landmark())));
+        view.floorMarks().forEach(m -> items.add(new Item.OfFloor(m.pointId())));
+        for (int i = 0; i < view.verticals().size(); i++) {
+            items.add(new Item.OfVertical(i));
+        }
+        if (view.ball().isPresent()) {
+            items.add(Item.BALL);
+        }
+        return items;
+    }
+
+    /** The view with a handle of an item at a point, inside the picture; new items are put there. */
+    public static ViewMarks put(ViewMarks view, Item item, int handle, ImagePoint to, double clickSigmaPx) {
+        ImagePoint at = inside(view, to);
+        if (item instanceof Item.OfLandmark l) {
+            return view.withMark(view.mark(l.landmark()).map(m -> m.movedTo(at))
+                    .orElse(Mark.placed(l.landmark(), at, clickSigmaPx)));
+        }
+        if (item instanceof Item.OfFloor f) {
+            return view.withFloorMark(view.floorMark(f.pointId()).map(m -> m.movedTo(at))
+                    .orElse(new FloorMark(f.pointId(), at, clickSigmaPx)));
+        }
+        if (item instanceof Item.OfVertical v) {
+            return vertical(view, v.index(), handle, at, clickSigmaPx);
+        }
+        BallMark moved = view.ball().map(b -> new BallMark(at, b.diameterPx(), b.sigmaPx(), b.diameterSigmaPx()))
+                .orElse(new BallMark(at, java.util.OptionalDouble.empty(), clickSigmaPx,
+                        BallMark.USUAL_DIAMETER_SIGMA_PX));
+        return view.withBall(Optional.of(moved));
+    }
+
+    private static ViewMarks vertical(ViewMarks view, int index, int handle, ImagePoint at, double clickSigmaPx) {
+        List<VerticalMark> all = new ArrayList<>(view.verticals());
+        if (index >= all.size()) {
+            double up = at.yPx() > view.heightPx() / 2.0 ? -40 : 40;
+            all.add(new VerticalMark(at, inside(view, at.plus(0, up)), clickSigmaPx));
+        } else {
+            VerticalMark old = all.get(index);
+            ImagePoint from = handle == 0 ? at : old.from();
+            ImagePoint to = handle == 0 ? old.to() : at;
+            if (from.distancePx(to) < VerticalMark.SHORTEST_PX) {
+                return view;
+            }
+            all.set(index, new VerticalMark(from, to, old.sigmaPx()));
+        }
+        return view.withVerticals(all);
+    }
+
+    public static ViewMarks delete(ViewMarks view, Item item) {
+        if (item instanceof Item.OfLandmark l) {
+            return view.withoutMark(l.landmark());
+        }
+        if (item instanceof Item.OfFloor f) {
+            return view.withoutFloorMark(f.pointId());
+        }
+        if (item instanceof Item.OfVertical v) {
+            List<VerticalMark> all = new ArrayList<>(view.verticals());
+            if (v.index() < all.size()) {
+                all.remove(v.index());
+            }
+            return view.withVerticals(all);
+        }
+        return view.withBall(Optional.empty());
+    }
+
+    private static ImagePoint inside(ViewMarks view, ImagePoint p) {
+        return new ImagePoint(Math.max(0, Math.min(view.widthPx(), round(p.xPx()))),
+                Math.max(0, Math.min(view.heightPx(), round(p.yPx()))));
+    }
+
+    /** To a twentieth of a pixel: more digits would only be noise in the document. */
+    private static double round(double px) {
+        return Math.rint(px * 20) / 20;
+    }
+}
