@@ -35,8 +35,8 @@ final class CameraHabits {
                     new double[] {0.60, 1.1, 0.36, 0.30, 0.20, 0.03});
             case DOWN_THE_LINE -> new Stand(new double[] {-3.6, 0.40, 1.15, 0, -0.08, 0},
                     new double[] {1.1, 0.50, 0.36, 0.30, 0.20, 0.03});
-            case TEE -> new Stand(new double[] {0, -0.9, 0.20, Math.PI / 2, -0.15, 0},
-                    new double[] {0.35, 0.4, 0.15, 0.40, 0.25, 0.05});
+            case TEE -> new Stand(new double[] {0, -0.8, 0.12, Math.PI / 2, -0.08, 0},
+                    new double[] {0.35, 0.35, 0.06, 0.40, 0.20, 0.05});
         };
     }
 

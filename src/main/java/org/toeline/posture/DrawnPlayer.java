@@ -145,14 +145,11 @@ final class DrawnPlayer {
     private void club(Club club) {
         double radius = 0.0214;
         put(CLUB_HEAD, -radius - Math.abs(normal(0.030, 0.012)), normal(0.02, 0.015), Math.abs(normal(0.008, 0.005)));
-        double[] low = at(CLUB_HEAD);
+        // the butt lies in the heel of the lead hand: a little below the wrist and nearer the body
         double[] hands = at(LEAD_WRIST);
-        double length = distance(low, hands);
-        double beyond = 1 + normal(0.10, 0.025) / length;
-        put(GRIP_END, low[0] + beyond * (hands[0] - low[0]), low[1] + beyond * (hands[1] - low[1]) + normal(0.02, 0.01),
-                low[2] + beyond * (hands[2] - low[2]));
+        put(GRIP_END, hands[0] + normal(0, 0.02), hands[1] + normal(0.025, 0.02), hands[2] + normal(-0.035, 0.025));
         double crown = club == Club.DRIVER ? normal(0.059, 0.006) : normal(0.040, 0.010);
-        put(CROWN, -radius - Math.abs(normal(0.015, 0.010)), normal(0, 0.010), Math.max(0.01, crown));
+        put(CROWN, -radius - Math.abs(normal(0.030, 0.030)), normal(0.004, 0.010), Math.max(0.01, crown));
         put(GROUND, normal(0, 0.002), normal(0, 0.002), normal(0, 0.002));
     }
 
@@ -183,10 +180,6 @@ final class DrawnPlayer {
 
     private void put(Landmark landmark, double t, double h, double u) {
         at.put(landmark, new double[] {t, h, u});
-    }
-
-    private static double distance(double[] a, double[] b) {
-        return Math.sqrt(square(a[0] - b[0]) + square(a[1] - b[1]) + square(a[2] - b[2]));
     }
 
     private static double square(double v) {

@@ -143,10 +143,8 @@ final class RandomPlayer {
     private void club() {
         WorldPoint hands = at(Landmark.LEAD_WRIST);
         put(Landmark.CLUB_HEAD, normal(-0.05, 0.01), normal(0.02, 0.01), normal(0.008, 0.004));
-        WorldPoint low = at(Landmark.CLUB_HEAD);
-        double beyond = 1 + 0.09 / low.distance(hands);
-        put(Landmark.GRIP_END, low.t() + beyond * (hands.t() - low.t()), low.h() + beyond * (hands.h() - low.h()),
-                low.u() + beyond * (hands.u() - low.u()));
+        put(Landmark.GRIP_END, hands.t() + normal(0, 0.015), hands.h() + normal(0.025, 0.015),
+                hands.u() + normal(-0.035, 0.02));
     }
 
     private WorldPoint at(Landmark landmark) {
