@@ -130,15 +130,15 @@ final class DrawnPlayer {
         double leadU = lead[2] - Math.sqrt(Math.max(0.04, square(arm) - aside));
         put(LEAD_WRIST, handsT + 0.02, handsH, leadU);
         put(TRAIL_WRIST, handsT - normal(0.03, 0.02), handsH + normal(-0.015, 0.02), leadU - normal(0.045, 0.02));
-        elbow(LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST, normal(0.01, 0.02));
+        elbow(LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST, normal(0.01, 0.03));
         elbow(TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST, normal(0.05, 0.03));
     }
 
     private void elbow(Landmark shoulder, Landmark elbow, Landmark wrist, double outward) {
         double[] a = at(shoulder);
         double[] b = at(wrist);
-        double where = normal(0.55, 0.02);
-        put(elbow, a[0] + where * (b[0] - a[0]), a[1] + where * (b[1] - a[1]) + outward,
+        double where = normal(0.55, 0.025);
+        put(elbow, a[0] + where * (b[0] - a[0]) + normal(0, 0.03), a[1] + where * (b[1] - a[1]) + outward,
                 a[2] + where * (b[2] - a[2]));
     }
 
