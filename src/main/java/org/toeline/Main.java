@@ -2,6 +2,7 @@ package org.toeline;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import org.toeline.cli.Commands;
 
 /** Where the program starts: a command when there is one, else the desk, else, without a screen, the sample job. */
@@ -13,11 +14,32 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        String[] job = args;
-        if (args.length == 0) {
-            err.println("no screen here: doing the sample job instead");
-            job = new String[] {"sample"};
+        if (args.length > 0) {
+            System.exit(Commands.run(args, out, err));
         }
-        System.exit(Commands.run(job, out, err));
+        if (hasScreen()) {
+            try {
+                DeskStart.launch();
+                System.exit(0);
+            } catch (IllegalStateException e) {
+                err.println(e.getMessage());
+            }
+        }
+        err.println("no screen here: doing the sample job instead (toeline --help names the others)");
+        System.exit(Commands.run(new String[] {"sample"}, out, err));
+    }
+
+    /** On Linux a screen announces itself in the environment; elsewhere there is one. */
+    private static boolean hasScreen() {
+        boolean linux = System.getProperty("os.name", "").toLowerCase(Locale.ROOT).contains("linux");
+        return !linux || System.getenv("DISPLAY") != null || System.getenv("WAYLAND_DISPLAY") != null;
+    }
+
+    /** Apart, so that commands do not load the desk. */
+    private static final class DeskStart {
+
+        private static void launch() {
+            org.toeline.desk.DeskLauncher.launch(new String[0]);
+        }
     }
 }

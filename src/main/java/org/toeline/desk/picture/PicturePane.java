@@ -61,6 +61,8 @@ public final class PicturePane extends Pane {
         this.overlay = overlay;
         this.clicked = clicked;
         setId("picture");
+        setMinSize(0, 0);
+        setPrefSize(640, 360);
         setAccessibleText("picture");
         setFocusTraversable(true);
         image.setPreserveRatio(false);

@@ -1,0 +1,48 @@
+package org.toeline.desk;
+
+import atlantafx.base.theme.PrimerLight;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.prefs.Preferences;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+
+/** The desk's window. It comes back as it was left. */
+public final class Desk extends Application {
+
+    private final Preferences left = Preferences.userNodeForPackage(Desk.class);
+
+    @Override
+    public void start(Stage stage) {
+        Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
+        Sheet sheet = new Sheet(Path.of(System.getProperty("user.home"), "Toeline"));
+        Scene scene = new Scene(sheet.root());
+        scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
+        sheet.keys(scene);
+        stage.setTitle(Texts.of("title"));
+        stage.setScene(scene);
+        stage.setWidth(left.getDouble("width", 1540));
+        stage.setHeight(left.getDouble("height", 960));
+        stage.setX(left.getDouble("x", 40));
+        stage.setY(left.getDouble("y", 20));
+        stage.setOnHidden(e -> {
+            left.putDouble("width", stage.getWidth());
+            left.putDouble("height", stage.getHeight());
+            left.putDouble("x", stage.getX());
+            left.putDouble("y", stage.getY());
+            sheet.close();
+            Platform.exit();
+        });
+        stage.show();
+        stage.setMinWidth(1150);
+        stage.setMinHeight(680);
+        List<String> asked = getParameters().getUnnamed();
+        if (asked.isEmpty()) {
+            sheet.welcome();
+        } else {
+            sheet.open(Path.of(asked.get(0)));
+        }
+    }
+}

@@ -1,0 +1,227 @@
+package org.toeline.desk;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import org.toeline.advice.Assessment;
+import org.toeline.assist.BallOutline;
+import org.toeline.desk.lesson.Item;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.lesson.MarkOrder;
+import org.toeline.desk.work.Background;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.ledger.DocumentException;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.LessonDocument;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.Club;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+import org.toeline.posture.Doubt;
+
+/** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
+final class Sheet implements LessonModel.Listener {
+
+    private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)));
+    private final SheetView view;
+    private final Background background;
+    private final Background.Lane assessing;
+    private final ClipDrawer clips;
+    private final Path folder;
+    private Optional<Assessment> assessment = Optional.empty();
+    private MarkSheet assessed = model.sheet();
+
+    /** @param folder where lessons that have no place of their own are kept */
+    Sheet(Path folder) {
+        this.folder = folder;
+        this.background = new Background(this::say);
+        this.assessing = background.lane();
+        this.clips = new ClipDrawer(model, background, this::shown, this::say);
+        this.view = new SheetView(model, this);
+        model.listen(this);
+        model.listen(new Keeper(model, background, folder));
+        view.update();
+    }
+
+    Parent root() {
+        return view;
+    }
+
+    LessonModel model() {
+        return model;
+    }
+
+    ClipDrawer clips() {
+        return clips;
+    }
+
+    Optional<Assessment> assessment() {
+        return assessment;
+    }
+
+    Background background() {
+        return background;
+    }
+
+    void say(String sentence) {
+        view.say(sentence);
+    }
+
+    /** The first thing a new user sees: the sample lesson, one click away. */
+    void welcome() {
+        view.welcome(true);
+    }
+
+    void open(Path file) {
+        background.run(() -> LessonDocument.read(file), lesson -> take(lesson, Optional.of(file)));
+    }
+
+    private void take(Lesson lesson, Optional<Path> from) {
+        view.welcome(false);
+        view.clear();
+        model.open(lesson, from);
+        clips.openAll();
+        assess();
+    }
+
+    void fresh() {
+        clips.close();
+        take(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)), Optional.empty());
+    }
+
+    /** The sample lesson as a copy of one's own: what is tried on it stays out of the program's folder. */
+    void sample() {
+        Path media = Path.of(Optional.ofNullable(System.getProperty("toeline.home")).orElse("."), "sample-media",
+                "before").toAbsolutePath();
+        Path document = media.resolve("before.lesson.json");
+        background.run(() -> {
+            try {
+                Lesson lesson = LessonDocument.read(document);
+                for (var clip : Map.copyOf(lesson.clips()).entrySet()) {
+                    lesson = lesson.withClip(clip.getKey(), new org.toeline.ledger.ClipMoment(
+                            media.resolve(clip.getValue().clip()).toString(), clip.getValue().seconds()));
+                }
+                return Optional.of(lesson);
+            } catch (DocumentException e) {
+                return Optional.<Lesson>empty();
+            }
+        }, lesson -> {
+            if (lesson.isPresent()) {
+                take(lesson.get(), Optional.of(folder.resolve("sample.lesson.json")));
+            } else {
+                say(Texts.of("sample.missing"));
+            }
+        });
+    }
+
+    private void shown(View of, WritableImage image) {
+        view.picture(of, image);
+    }
+
+    /** A click on the large picture: the ball is looked for, anything else goes where the click was. */
+    void clicked(ImagePoint at) {
+        boolean ball = model.selected().filter(i -> i instanceof Item.OfBall).isPresent();
+        if (ball && clips.frame(model.large()).isPresent()) {
+            var frame = clips.frame(model.large()).get();
+            View of = model.large();
+            background.run(() -> BallOutline.fit(frame, at), found -> {
+                if (found.isPresent() && model.large() == of) {
+                    ball(found.get());
+                    say(Texts.of("ball.found"));
+                } else {
+                    model.place(at);
+                    say(Texts.of("ball.none"));
+                }
+            });
+        } else {
+            model.place(at);
+        }
+    }
+
+    private void ball(BallMark mark) {
+        model.marks(model.large()).ifPresent(v -> {
+            boolean isNew = v.ball().isEmpty();
+            model.apply(model.sheet().withView(v.withBall(Optional.of(mark))));
+            if (isNew) {
+                MarkOrder.next(model).ifPresent(model::select);
+            }
+        });
+    }
+
+    @Override
+    public void changed() {
+        view.update();
+        if (!model.sheet().equals(assessed)) {
+            assess();
+        }
+    }
+
+    private void assess() {
+        MarkSheet sheet = model.sheet();
+        assessed = sheet;
+        assessing.run(() -> Assessment.of(sheet), a -> {
+            assessment = Optional.of(a);
+            view.show(a);
+        });
+    }
+
+    /** Names of marks of a view that do not fit the rest. */
+    Set<String> doubted(View of) {
+        return assessment.map(a -> a.posture().doubts().stream().filter(d -> d.view() == of).map(Doubt::mark)
+                .collect(Collectors.toSet())).orElse(Set.of());
+    }
+
+    /** Keys that work wherever the focus is, except in a field. */
+    void keys(Scene scene) {
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (!(scene.getFocusOwner() instanceof javafx.scene.control.TextInputControl) && key(e)) {
+                e.consume();
+            }
+        });
+    }
+
+    private boolean key(KeyEvent e) {
+        double by = e.isShiftDown() ? 5 : 0.25;
+        KeyCode code = e.getCode();
+        if (e.isShortcutDown()) {
+            if (code == KeyCode.Z && !e.isShiftDown()) {
+                model.undo();
+            } else if (code == KeyCode.Y || code == KeyCode.Z) {
+                model.redo();
+            } else {
+                return false;
+            }
+            return true;
+        }
+        switch (code) {
+            case LEFT -> model.nudge(-by, 0);
+            case RIGHT -> model.nudge(by, 0);
+            case UP -> model.nudge(0, -by);
+            case DOWN -> model.nudge(0, by);
+            case DELETE, BACK_SPACE -> model.delete();
+            case DIGIT1 -> model.show(View.FACE_ON);
+            case DIGIT2 -> model.show(View.DOWN_THE_LINE);
+            case DIGIT3 -> model.show(View.TEE);
+            case COMMA -> clips.step(model.large(), -1);
+            case PERIOD -> clips.step(model.large(), 1);
+            case A -> clips.findAddress(model.large());
+            case F -> view.fit();
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    void close() {
+        clips.close();
+    }
+}

@@ -1,0 +1,250 @@
+package org.toeline.desk;
+
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.image.ImageView;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import org.toeline.advice.Assessment;
+import org.toeline.advice.LengthUnit;
+import org.toeline.advice.Words;
+import org.toeline.desk.bodymap.MarkingPane;
+import org.toeline.desk.findings.FindingsPane;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.picture.PicturePane;
+import org.toeline.mark.View;
+
+/** The window's parts: pictures on the left in a dark surround, body map and findings on paper beside them. */
+final class SheetView extends BorderPane {
+
+    private final LessonModel model;
+    private final Sheet sheet;
+    private final PicturePane picture;
+    private final MarkingPane marking;
+    private final FindingsPane findings = new FindingsPane();
+    private final Toolbar toolbar;
+    private final Map<View, ToggleButton> views = new EnumMap<>(View.class);
+    private final Map<View, ImageView> small = new EnumMap<>(View.class);
+    private final Map<View, WritableImage> images = new EnumMap<>(View.class);
+    private final TextField time = new TextField();
+    private final Label length = new Label();
+    private final Label badge = new Label();
+    private final Label status = new Label();
+    private final Label drop = new Label(Texts.of("view.drop"));
+    private final VBox welcome = new VBox(16);
+    private final OverlayLines lines;
+    private Words words = Words.english();
+
+    SheetView(LessonModel model, Sheet sheet) {
+        this.model = model;
+        this.sheet = sheet;
+        this.lines = new OverlayLines(sheet::assessment);
+        this.picture = new PicturePane(model, lines, sheet::clicked);
+        this.marking = new MarkingPane(model, words);
+        this.toolbar = new Toolbar(model, sheet, this::unit);
+        StackPane stage = new StackPane(picture, drop, welcome());
+        VBox.setVgrow(stage, Priority.ALWAYS);
+        VBox pictures = new VBox(8, viewRow(), stage, steps(), badge);
+        pictures.setPadding(new Insets(10));
+        pictures.getStyleClass().add("surround");
+        drop.setMouseTransparent(true);
+        accept(stage);
+        HBox.setHgrow(pictures, Priority.ALWAYS);
+        pictures.setMinWidth(420);
+        setCenter(new HBox(pictures, marking, findings));
+        setTop(toolbar);
+        status.getStyleClass().add("status");
+        status.setId("status");
+        status.setMaxWidth(Double.MAX_VALUE);
+        setBottom(status);
+    }
+
+    private VBox welcome() {
+        Label title = new Label(Texts.of("welcome.title"));
+        title.getStyleClass().add("first-title");
+        title.setStyle("-fx-text-fill: #f2f0eb;");
+        Label text = new Label(Texts.of("welcome.text"));
+        text.setWrapText(true);
+        text.setMaxWidth(420);
+        text.setStyle("-fx-text-alignment: center;");
+        Button sample = new Button(Texts.of("sample.open"));
+        sample.setId("open-sample");
+        sample.setStyle("-fx-font-size: 18px; -fx-padding: 10 22 10 22;");
+        sample.setOnAction(e -> sheet.sample());
+        welcome.setAlignment(Pos.CENTER);
+        welcome.getChildren().addAll(title, text, sample);
+        welcome.setVisible(false);
+        return welcome;
+    }
+
+    void welcome(boolean shown) {
+        welcome.setVisible(shown);
+        update();
+    }
+
+    private HBox viewRow() {
+        HBox row = new HBox(8);
+        row.setAlignment(Pos.CENTER_LEFT);
+        for (View view : View.values()) {
+            ImageView thumb = new ImageView();
+            thumb.setFitHeight(58);
+            thumb.setPreserveRatio(true);
+            small.put(view, thumb);
+            ToggleButton button = new ToggleButton((view.ordinal() + 1) + "  " + capital(words.name(view)), thumb);
+            button.setContentDisplay(javafx.scene.control.ContentDisplay.TOP);
+            button.setMinWidth(118);
+            button.setId("view-" + view.id());
+            button.setAccessibleText(words.name(view));
+            button.setOnAction(e -> {
+                model.show(view);
+                update();
+            });
+            views.put(view, button);
+            row.getChildren().add(button);
+        }
+        Button open = new Button(Texts.of("view.clip"));
+        open.setMinWidth(USE_PREF_SIZE);
+        open.setId("open-clip");
+        open.setOnAction(e -> {
+            FileChooser chooser = new FileChooser();
+            Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow()))
+                    .ifPresent(f -> chosen(f.toPath()));
+        });
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        row.getChildren().addAll(space, open);
+        return row;
+    }
+
+    private void chosen(java.nio.file.Path file) {
+        welcome(false);
+        sheet.clips().choose(model.large(), file);
+    }
+
+    private void accept(StackPane stage) {
+        stage.setOnDragOver(e -> {
+            if (e.getDragboard().hasFiles()) {
+                e.acceptTransferModes(TransferMode.COPY);
+            }
+        });
+        stage.setOnDragDropped(e -> {
+            chosen(e.getDragboard().getFiles().get(0).toPath());
+            e.setDropCompleted(true);
+        });
+    }
+
+    private HBox steps() {
+        HBox row = new HBox(6, step("step-back10", "step.back10", () -> sheet.clips().jump(model.large(), -0.1)),
+                step("step-back", "step.back", () -> sheet.clips().step(model.large(), -1)), time, length,
+                step("step-on", "step.on", () -> sheet.clips().step(model.large(), 1)),
+                step("step-on10", "step.on10", () -> sheet.clips().jump(model.large(), 0.1)),
+                step("find-address", "step.address", () -> sheet.clips().findAddress(model.large())),
+                step("fit", "step.fit", this::fit));
+        row.setAlignment(Pos.CENTER_LEFT);
+        time.setId("time");
+        time.setAccessibleText("time in the clip, seconds");
+        time.setMinWidth(84);
+        time.setPrefWidth(84);
+        length.setMinWidth(70);
+        time.setOnAction(e -> {
+            try {
+                sheet.clips().seek(model.large(), Double.parseDouble(time.getText().replace(',', '.').strip()));
+                picture.requestFocus();
+            } catch (NumberFormatException x) {
+                update();
+            }
+        });
+        badge.getStyleClass().add("badge");
+        badge.setId("badge");
+        badge.setWrapText(true);
+        return row;
+    }
+
+    private static Button step(String id, String key, Runnable action) {
+        Button button = new Button(Texts.of(key));
+        button.setId(id);
+        button.setMinWidth(USE_PREF_SIZE);
+        button.setFocusTraversable(false);
+        button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    void fit() {
+        picture.fit();
+    }
+
+    private void unit(LengthUnit unit) {
+        words = Words.of(Locale.ENGLISH, unit);
+        findings.words(words);
+        lines.words(words);
+        sheet.assessment().ifPresent(this::show);
+    }
+
+    Words words() {
+        return words;
+    }
+
+    void say(String sentence) {
+        status.setText(sentence);
+    }
+
+    /** Forgets the pictures of an earlier lesson. */
+    void clear() {
+        images.clear();
+        small.values().forEach(i -> i.setImage(null));
+        picture.show(null);
+    }
+
+    void picture(View view, WritableImage image) {
+        images.put(view, image);
+        small.get(view).setImage(image);
+        update();
+    }
+
+    /** Brings everything but the findings up to date with the model. */
+    void update() {
+        views.forEach((view, button) -> button.setSelected(view == model.large()));
+        WritableImage image = images.get(model.large());
+        if (picture.picture() != image) {
+            picture.show(image);
+        }
+        drop.setVisible(image == null && !welcome.isVisible());
+        Optional<double[]> at = sheet.clips().time(model.large());
+        time.setDisable(at.isEmpty());
+        if (!time.isFocused()) {
+            time.setText(at.map(t -> String.format(Locale.ROOT, "%.3f", t[0])).orElse(""));
+        }
+        length.setText(at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1])).orElse(Texts.of("view.no-clip")));
+        picture.doubted(sheet.doubted(model.large()));
+        picture.repaint();
+        marking.update(sheet.doubted(model.large()));
+        toolbar.update();
+    }
+
+    void show(Assessment assessment) {
+        findings.show(assessment);
+        badge.setText(Badge.text(assessment, model.large()));
+        picture.doubted(sheet.doubted(model.large()));
+        picture.repaint();
+        marking.update(sheet.doubted(model.large()));
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,144 @@
+package org.toeline.desk.bodymap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.toeline.advice.Words;
+import org.toeline.desk.Texts;
+import org.toeline.desk.lesson.Item;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.lesson.Marking;
+import org.toeline.mark.FloorLayout;
+import org.toeline.mark.FloorReference;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+
+/** What to mark next, in words and on the body map, and the things that are not on the body: ball, rods, uprights. */
+public final class MarkingPane extends VBox {
+
+    private static final double WIDTH = 262;
+
+    private final LessonModel model;
+    private final Words words;
+    private final BodyMap map;
+    private final Label next = new Label();
+    private final Label hint = new Label(Texts.of("next.hint"));
+    private final FlowPane others = new FlowPane(6, 6);
+
+    public MarkingPane(LessonModel model, Words words) {
+        super(12);
+        this.model = model;
+        this.words = words;
+        this.map = new BodyMap(model, words::name);
+        getStyleClass().add("paper");
+        setPadding(new Insets(14));
+        setPrefWidth(WIDTH + 28);
+        setMinWidth(WIDTH + 28);
+        next.getStyleClass().add("next");
+        next.setId("next");
+        next.setWrapText(true);
+        next.setMinHeight(96);
+        next.setAlignment(Pos.TOP_LEFT);
+        hint.getStyleClass().add("hint");
+        hint.setWrapText(true);
+        hint.setMinHeight(USE_PREF_SIZE);
+        getChildren().addAll(next, new StackPane(map), others, hint);
+    }
+
+    /** Brings words, rings and buttons up to date. */
+    public void update(Set<String> doubted) {
+        next.setText(announced());
+        map.update(doubted);
+        others.getChildren().setAll(buttons());
+    }
+
+    private String announced() {
+        Optional<ViewMarks> view = model.marks(model.large());
+        if (view.isEmpty()) {
+            return Texts.of("next.no-clip");
+        }
+        if (model.selected().isEmpty()) {
+            return Texts.of("next.done");
+        }
+        Item item = model.selected().get();
+        boolean marked = !Marking.handles(view.get(), item).isEmpty();
+        if (item instanceof Item.OfLandmark l) {
+            return Texts.of(marked ? "next.again" : "next.landmark", words.where(l.landmark()));
+        }
+        if (marked) {
+            return Texts.of("next.again", name(item));
+        }
+        if (item instanceof Item.OfFloor f) {
+            return Texts.of("next.floor", f.pointId());
+        }
+        return Texts.of(item instanceof Item.OfBall ? "next.ball" : "next.vertical");
+    }
+
+    private static String name(Item item) {
+        if (item instanceof Item.OfFloor f) {
+            return f.pointId();
+        }
+        return item instanceof Item.OfVertical v ? Texts.of("item.vertical", v.index() + 1) : Texts.of("item.ball");
+    }
+
+    private List<Button> buttons() {
+        List<Button> buttons = new ArrayList<>();
+        buttons.add(button(Item.BALL));
+        if (model.large() != View.TEE) {
+            model.sheet().floor().points().forEach(p -> buttons.add(button(new Item.OfFloor(p.id()))));
+            int uprights = model.marks(model.large()).map(v -> v.verticals().size()).orElse(0);
+            for (int i = 0; i <= uprights; i++) {
+                buttons.add(button(new Item.OfVertical(i)));
+            }
+            buttons.add(rods());
+        }
+        return buttons;
+    }
+
+    private Button button(Item item) {
+        Button button = new Button(name(item));
+        button.setId("item-" + name(item).toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        button.setFocusTraversable(false);
+        button.getStyleClass().add("item");
+        boolean done = model.marks(model.large()).map(v -> !Marking.handles(v, item).isEmpty()).orElse(false);
+        if (done) {
+            button.getStyleClass().add("item-done");
+            button.setText("✓ " + name(item));
+        }
+        if (model.selected().equals(Optional.of(item))) {
+            button.getStyleClass().add("item-next");
+        }
+        button.setOnAction(e -> model.select(item));
+        return button;
+    }
+
+    private Button rods() {
+        boolean none = model.sheet().floor().points().isEmpty();
+        Button button = new Button(Texts.of(none ? "rods.add" : "rods.edit"));
+        button.setId("rods");
+        button.setFocusTraversable(false);
+        button.getStyleClass().add("item");
+        button.setOnAction(e -> {
+            if (none) {
+                model.apply(model.sheet().withFloor(usualRods()));
+            }
+            RodsDialog.show(model, getScene().getWindow());
+        });
+        return button;
+    }
+
+    /** Two rods of 122 cm (48 in) laid as a T: to be measured, this is only where the fields begin. */
+    private static FloorLayout usualRods() {
+        return new FloorLayout(List.of(new FloorReference("rod-near", -0.61, 0.15),
+                new FloorReference("rod-far", 0.61, 0.15), new FloorReference("cross-ball", 0, 0.18),
+                new FloorReference("cross-feet", 0, 1.40)), FloorLayout.USUAL_SIGMA_M);
+    }
+}

@@ -1,0 +1,138 @@
+package org.toeline.desk.findings;
+
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Insets;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import org.jfree.fx.FXGraphics2D;
+import org.toeline.advice.Advice;
+import org.toeline.advice.Assessment;
+import org.toeline.advice.Finding;
+import org.toeline.advice.FirstThing;
+import org.toeline.advice.Verdict;
+import org.toeline.advice.Words;
+import org.toeline.desk.Texts;
+import org.toeline.handout.BandGauge;
+
+/** The findings as a column of band gauges; on top, large, the one thing to change first with its sentence. */
+public final class FindingsPane extends VBox {
+
+    private static final double WIDTH = 360;
+    private static final double GAUGE = 84;
+    private static final double GAP = 16;
+
+    private final Label title = new Label();
+    private final Label sentence = new Label();
+    private final Label follows = new Label();
+    private final Label help = new Label();
+    private final VBox doubts = new VBox(4);
+    private final Canvas gauges = new Canvas(WIDTH, 10);
+    private Words words = Words.english();
+
+    public FindingsPane() {
+        setId("findings");
+        setPrefWidth(WIDTH + 44);
+        setMinWidth(WIDTH + 44);
+        getStyleClass().add("paper");
+        title.getStyleClass().add("first-title");
+        sentence.getStyleClass().add("first-sentence");
+        sentence.setId("first-sentence");
+        follows.getStyleClass().add("first-follows");
+        help.getStyleClass().add("first-follows");
+        for (Label label : List.of(title, sentence, follows, help)) {
+            label.setWrapText(true);
+            label.setMaxWidth(WIDTH);
+            label.setMinHeight(USE_PREF_SIZE);
+        }
+        VBox first = new VBox(6, title, sentence, follows, help, doubts);
+        first.getStyleClass().add("first-card");
+        first.setPadding(new Insets(14));
+        VBox all = new VBox(12, first, gauges);
+        all.setPadding(new Insets(12));
+        ScrollPane scroll = new ScrollPane(all);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        javafx.scene.layout.VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
+        getChildren().add(scroll);
+        empty();
+    }
+
+    public void words(Words changed) {
+        words = changed;
+    }
+
+    private void empty() {
+        title.setText(Texts.of("findings.none.title"));
+        sentence.setText(Texts.of("findings.none"));
+        shown(follows, Optional.empty());
+        shown(help, Optional.empty());
+    }
+
+    /** Shows what follows from the marks. */
+    public void show(Assessment assessment) {
+        Advice advice = assessment.advice();
+        doubts.getChildren().clear();
+        assessment.posture().doubts().forEach(d -> {
+            Label label = new Label("✕ " + words.doubt(d));
+            label.getStyleClass().add("doubt");
+            label.setWrapText(true);
+            label.setMaxWidth(WIDTH);
+            label.setMinHeight(USE_PREF_SIZE);
+            doubts.getChildren().add(label);
+        });
+        if (advice.findings().isEmpty()) {
+            empty();
+        } else if (advice.first().isPresent()) {
+            FirstThing first = advice.first().get();
+            title.setText(words.fault(first.finding()) + ": " + words.figure(first.finding().reading()));
+            sentence.setText(words.instruction(first));
+            shown(follows, words.mayFollow(first));
+            shown(help, Optional.empty());
+        } else {
+            title.setText(Texts.of("findings.good.title"));
+            sentence.setText(Texts.of("findings.good", counted(advice, Verdict.IN_RANGE),
+                    counted(advice, Verdict.TOO_CLOSE), counted(advice, Verdict.CANNOT_TELL)));
+            shown(follows, Optional.empty());
+            shown(help, advice.findings().stream().filter(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)))
+                    .findFirst().map(f -> words.name(f.kind()) + ": " + words.help(f.reading().dominatedBy())));
+        }
+        paint(advice);
+    }
+
+    private static long counted(Advice advice, Verdict verdict) {
+        return advice.findings().stream().filter(f -> f.verdict().equals(Optional.of(verdict))).count();
+    }
+
+    private static void shown(Label label, Optional<String> text) {
+        label.setText(text.orElse(""));
+        label.setVisible(text.isPresent());
+        label.setManaged(text.isPresent());
+    }
+
+    /** The first thing to change stands first, then what else is out of range, then the rest in the order of the catalogue. */
+    private void paint(Advice advice) {
+        List<Finding> order = new ArrayList<>();
+        advice.first().ifPresent(first -> order.add(first.finding()));
+        advice.findings().stream().filter(f -> f.verdict().map(Verdict::isOut).orElse(false) && !order.contains(f))
+                .forEach(order::add);
+        advice.findings().stream().filter(f -> !order.contains(f)).forEach(order::add);
+        gauges.setHeight(Math.max(10, order.size() * (GAUGE + GAP)));
+        gauges.getGraphicsContext2D().clearRect(0, 0, gauges.getWidth(), gauges.getHeight());
+        FXGraphics2D g = new FXGraphics2D(gauges.getGraphicsContext2D());
+        BandGauge gauge = new BandGauge(words);
+        double y = 4;
+        StringBuilder read = new StringBuilder();
+        for (Finding finding : order) {
+            gauge.paint(g, finding, new Rectangle2D.Double(2, y, WIDTH - 4, GAUGE));
+            y += GAUGE + GAP;
+            read.append(words.name(finding.kind())).append(' ').append(words.figure(finding.reading())).append(' ')
+                    .append(words.verdict(finding)).append(". ");
+        }
+        gauges.setAccessibleText(read.toString());
+    }
+}
