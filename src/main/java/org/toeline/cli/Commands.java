@@ -13,7 +13,8 @@ import picocli.CommandLine.Spec;
 /** The command line: {@code toeline COMMAND …}. */
 @Command(name = "toeline", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
         description = "Measures a golfer's address position from a face-on and a down-the-line clip.",
-        subcommands = {SampleCommand.class, MeasureCommand.class, ClipCommand.class, FrameCommand.class, AddressCommand.class})
+        subcommands = {SampleCommand.class, MeasureCommand.class, ClipCommand.class, FrameCommand.class, AddressCommand.class,
+                StillCommand.class, HandoutCommand.class})
 public final class Commands implements Runnable {
 
     static final int DONE = 0;

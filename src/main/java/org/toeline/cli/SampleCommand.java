@@ -1,14 +1,19 @@
 package org.toeline.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.toeline.advice.Assessment;
+import org.toeline.handout.Handout;
 import org.toeline.ledger.DocumentException;
-import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.WholeFile;
+import org.toeline.video.ClipException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -26,13 +31,22 @@ final class SampleCommand implements Callable<Integer> {
     private Path out;
 
     @Override
-    public Integer call() throws DocumentException {
+    public Integer call() throws DocumentException, ClipException, IOException {
         PrintWriter print = spec.commandLine().getOut();
+        Map<String, Assessment> done = new LinkedHashMap<>();
         for (String id : List.of("before", "after", "left-handed", "all-good")) {
             Path lesson = home().resolve("sample-media").resolve(id).resolve(id + ".lesson.json");
+            Handout handout = StillCommand.handout(lesson);
+            Path still = out.resolve(id + "-still.png");
+            WholeFile.write(still, handout.png());
+            done.put(id, handout.assessment());
             print.println("== " + id);
-            FindingsTable.print(Assessment.of(LessonDocument.read(lesson).sheet()), print);
+            FindingsTable.print(handout.assessment(), print);
+            print.println("still: " + still);
+            print.println();
         }
+        print.println("== from before to after");
+        LessonChange.print(done.get("before"), done.get("after"), print);
         return Commands.DONE;
     }
 

@@ -67,6 +67,10 @@ final class Sheet implements LessonModel.Listener {
         return assessment;
     }
 
+    org.toeline.advice.Words words() {
+        return view.words();
+    }
+
     Background background() {
         return background;
     }

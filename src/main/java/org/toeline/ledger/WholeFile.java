@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes a file whole or not at all: beside its place first, forced to disk, then moved over it in one step. */
 public final class WholeFile {
@@ -21,9 +22,10 @@ public final class WholeFile {
         if (folder != null) {
             Files.createDirectories(folder);
         }
-        Path beside = Files.createTempFile(folder, ".", ".part");
+        Path beside = absolute.resolveSibling("." + absolute.getFileName() + "-" + UUID.randomUUID() + ".part");
         try {
-            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
+            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE,
+                    StandardOpenOption.CREATE_NEW)) {
                 ByteBuffer buffer = ByteBuffer.wrap(bytes);
                 while (buffer.hasRemaining()) {
                     channel.write(buffer);
