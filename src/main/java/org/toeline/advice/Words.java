@@ -166,7 +166,18 @@ public final class Words {
     /** What to do about the first thing, in the player's words. */
     public String instruction(FirstThing first) {
         Finding finding = first.finding();
-        return text("do." + finding.kind().id() + "." + outOf(finding).id(), size(finding));
+        String key = "do." + finding.kind().id() + "." + outOf(finding).id();
+        return text(aimsElsewhere(finding) ? key + ".elsewhere" : key, size(finding));
+    }
+
+    /** Shorter clubs have the ball farther back than under the shoulder or just inside the heel. */
+    private static boolean aimsElsewhere(Finding finding) {
+        double aim = finding.range().map(Range::aim).orElse(0.0);
+        return switch (finding.kind()) {
+            case BALL_TO_LEAD_SHOULDER -> Math.abs(aim) > 0.02;
+            case BALL_TO_LEAD_HEEL -> aim < -0.07;
+            default -> false;
+        };
     }
 
     /** How far from the aim: in ball's widths where it is a length up to six of them. */

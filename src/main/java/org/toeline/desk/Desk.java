@@ -24,9 +24,7 @@ public final class Desk extends Application {
         stage.setTitle(Texts.of("title"));
         stage.setScene(scene);
         stage.setWidth(left.getDouble("width", 1540));
-        stage.setHeight(left.getDouble("height", 960));
-        stage.setX(left.getDouble("x", 40));
-        stage.setY(left.getDouble("y", 20));
+        stage.setHeight(left.getDouble("height", 940));
         stage.setOnHidden(e -> {
             left.putDouble("width", stage.getWidth());
             left.putDouble("height", stage.getHeight());
@@ -36,13 +34,26 @@ public final class Desk extends Application {
             Platform.exit();
         });
         stage.show();
-        stage.setMinWidth(1150);
-        stage.setMinHeight(680);
+        comeBack(stage);
         List<String> asked = getParameters().getUnnamed();
         if (asked.isEmpty()) {
             sheet.welcome();
         } else {
             sheet.open(Path.of(asked.get(0)));
         }
+    }
+
+    /** Some window managers forget a size asked for before the window is there: it is asked for again. */
+    private void comeBack(Stage stage) {
+        double width = left.getDouble("width", 1540);
+        double height = left.getDouble("height", 940);
+        Platform.runLater(() -> {
+            stage.setWidth(width);
+            stage.setHeight(height);
+            if (left.get("x", null) != null) {
+                stage.setX(left.getDouble("x", 40));
+                stage.setY(left.getDouble("y", 20));
+            }
+        });
     }
 }

@@ -217,6 +217,7 @@ final class Sheet implements LessonModel.Listener {
             case COMMA -> clips.step(model.large(), -1);
             case PERIOD -> clips.step(model.large(), 1);
             case A -> clips.findAddress(model.large());
+            case S -> model.skip();
             case F -> view.fit();
             default -> {
                 return false;

@@ -105,7 +105,7 @@ final class SheetView extends BorderPane {
             thumb.setFitHeight(58);
             thumb.setPreserveRatio(true);
             small.put(view, thumb);
-            ToggleButton button = new ToggleButton((view.ordinal() + 1) + "  " + capital(words.name(view)), thumb);
+            ToggleButton button = new ToggleButton((view.ordinal() + 1) + "  " + Texts.of("view." + view.id()), thumb);
             button.setContentDisplay(javafx.scene.control.ContentDisplay.TOP);
             button.setMinWidth(118);
             button.setId("view-" + view.id());
@@ -242,9 +242,5 @@ final class SheetView extends BorderPane {
         picture.doubted(sheet.doubted(model.large()));
         picture.repaint();
         marking.update(sheet.doubted(model.large()));
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -45,12 +45,17 @@ public final class MarkingPane extends VBox {
         next.getStyleClass().add("next");
         next.setId("next");
         next.setWrapText(true);
-        next.setMinHeight(96);
+        next.setMinHeight(72);
         next.setAlignment(Pos.TOP_LEFT);
         hint.getStyleClass().add("hint");
         hint.setWrapText(true);
         hint.setMinHeight(USE_PREF_SIZE);
-        getChildren().addAll(next, new StackPane(map), others, hint);
+        Button skip = new Button(Texts.of("next.skip"));
+        skip.setId("skip");
+        skip.setFocusTraversable(false);
+        skip.getStyleClass().add("item");
+        skip.setOnAction(e -> model.skip());
+        getChildren().addAll(next, skip, new StackPane(map), others, hint);
     }
 
     /** Brings words, rings and buttons up to date. */

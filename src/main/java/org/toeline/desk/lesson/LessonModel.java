@@ -148,6 +148,13 @@ public final class LessonModel {
         }
     }
 
+    /** The selected item cannot be seen in this picture: on to the next one that is not marked. */
+    public void skip() {
+        selected = MarkOrder.after(this, selected);
+        handle = 0;
+        changed();
+    }
+
     /** A drag begins: all its moves are undone as one. */
     public void grab() {
         gestureFrom = Optional.of(sheet());

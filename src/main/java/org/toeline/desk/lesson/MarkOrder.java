@@ -52,4 +52,21 @@ public final class MarkOrder {
         return view.flatMap(v -> items(model, v.view()).stream()
                 .filter(item -> Marking.handles(v, item).isEmpty()).findFirst());
     }
+
+    /** The first thing that is not marked yet after an item, beginning anew at the end. */
+    static Optional<Item> after(LessonModel model, Optional<Item> item) {
+        Optional<ViewMarks> view = model.marks(model.large());
+        if (view.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Item> items = items(model, model.large());
+        int from = item.map(items::indexOf).orElse(-1);
+        for (int k = 1; k <= items.size(); k++) {
+            Item next = items.get(Math.floorMod(from + k, items.size()));
+            if (Marking.handles(view.get(), next).isEmpty()) {
+                return Optional.of(next);
+            }
+        }
+        return Optional.empty();
+    }
 }

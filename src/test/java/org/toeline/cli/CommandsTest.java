@@ -1,0 +1,93 @@
+package org.toeline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands as other programs use them: what they print where, and how they end. */
+class CommandsTest {
+
+    private static final String BEFORE = "sample-media/before/before.lesson.json";
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        return Commands.run(args, new PrintWriter(out), new PrintWriter(err));
+    }
+
+    @Test
+    void measurePrintsOneObjectAndNothingElse() throws Exception {
+        assertThat(run("measure", "--json", BEFORE)).isZero();
+        JsonNode object = new ObjectMapper().readTree(out.toString());
+        assertThat(object.path("format").asText()).isEqualTo("toeline-readings");
+        assertThat(object.path("first").path("reading").asText()).isEqualTo("ball-to-lead-shoulder");
+        JsonNode reading = object.path("readings").path(0);
+        for (String key : List.of("reading", "value", "u", "low", "high", "unit", "dominatedBy")) {
+            assertThat(reading.has(key)).as(key).isTrue();
+        }
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void severalDocumentsAreOneALineInOrder(@TempDir Path folder) throws Exception {
+        Path broken = Files.writeString(folder.resolve("broken.lesson.json"), "{\"format\": 3}");
+        assertThat(run("measure", "--json", BEFORE, broken.toString(), BEFORE)).isEqualTo(2);
+        List<String> lines = out.toString().lines().toList();
+        assertThat(lines).hasSize(3);
+        assertThat(lines.get(0)).isEqualTo(lines.get(2)).startsWith("{\"format\"");
+        assertThat(lines.get(1)).startsWith("{\"error\"");
+        assertThat(err.toString().lines()).hasSize(1);
+    }
+
+    @Test
+    void endsAsItSays(@TempDir Path folder) throws Exception {
+        assertThat(run("measure", folder.resolve("none.json").toString())).isEqualTo(2);
+        assertThat(run("nonsense")).isEqualTo(2);
+        assertThat(run("frame", "x.mp4", "--out", "y.png")).isEqualTo(2);
+        assertThat(run("clip", folder.resolve("none.mp4").toString())).isEqualTo(3);
+        Path text = Files.writeString(folder.resolve("text.mp4"), "no clip");
+        assertThat(run("clip", text.toString())).isEqualTo(3);
+        assertThat(run("--version")).isZero();
+        assertThat(run("measure", "--help")).isZero();
+        assertThat(err.toString()).doesNotContain("\tat ");
+    }
+
+    @Test
+    void aLessonWithoutItsClipSaysSo(@TempDir Path folder) throws Exception {
+        Path lesson = Files.copy(Path.of(BEFORE), folder.resolve("lonely.lesson.json"));
+        Path still = folder.resolve("still.png");
+        assertThat(run("still", lesson.toString(), "--out", still.toString())).isEqualTo(3);
+        assertThat(still).doesNotExist();
+        assertThat(err.toString()).contains("face-on.mp4").contains("no such file");
+    }
+
+    @Test
+    void clipAndFrameAndAddress(@TempDir Path folder) throws Exception {
+        String clip = "sample-media/before/face-on.mp4";
+        assertThat(run("clip", clip, "--json", "--times")).isZero();
+        JsonNode info = new ObjectMapper().readTree(out.toString());
+        assertThat(info.path("frames").asInt()).isEqualTo(info.path("times").size()).isEqualTo(228);
+        out.getBuffer().setLength(0);
+        Path png = folder.resolve("f.png");
+        assertThat(run("frame", clip, "--time", "1.005", "--out", png.toString())).isZero();
+        assertThat(out.toString().strip()).isEqualTo("1.000000");
+        assertThat(png).exists();
+    }
+
+    @Test
+    void handoutWritesThreeFiles(@TempDir Path folder) {
+        assertThat(run("handout", BEFORE, "--out", folder.toString())).isZero();
+        assertThat(folder.resolve("still.png")).exists();
+        assertThat(folder.resolve("page.pdf")).exists();
+        assertThat(folder.resolve("page.html")).exists();
+    }
+}

@@ -1,0 +1,105 @@
+package org.toeline.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.toeline.advice.Assessment;
+import org.toeline.advice.Words;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.handout.OverlayShapes.Kind;
+import org.toeline.handout.OverlayShapes.Line;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.LessonDocument;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.View;
+
+/** Stills and pages of the sample lessons. */
+class HandoutTest {
+
+    private static Lesson lesson(String id) throws Exception {
+        return LessonDocument.read(Path.of("sample-media", id, id + ".lesson.json"));
+    }
+
+    private static Handout handout(Lesson lesson) {
+        Map<View, BufferedImage> pictures = new EnumMap<>(View.class);
+        lesson.sheet().views().forEach(v -> pictures.put(v.view(),
+                new BufferedImage(v.widthPx(), v.heightPx(), BufferedImage.TYPE_INT_RGB)));
+        return Handout.of(lesson, Assessment.of(lesson.sheet()), pictures, Words.english());
+    }
+
+    /** The lines lie where the landmarks were clicked, to what the fit leaves (a few pixels). */
+    @ParameterizedTest
+    @ValueSource(strings = {"before", "after", "left-handed", "all-good"})
+    void linesLieOnTheLandmarks(String id) throws Exception {
+        Lesson lesson = lesson(id);
+        List<Line> lines = OverlayShapes.of(Assessment.of(lesson.sheet()), View.FACE_ON);
+        Line plumb = lines.stream().filter(l -> l.kind() == Kind.PLUMB).findFirst().orElseThrow();
+        ImagePoint shoulder = lesson.sheet().view(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER)
+                .orElseThrow().at();
+        assertThat(plumb.points().get(0).distancePx(shoulder)).isLessThan(8);
+        Line heels = lines.stream().filter(l -> l.kind() == Kind.HEELS).findFirst().orElseThrow();
+        ImagePoint heel = lesson.sheet().view(View.FACE_ON).orElseThrow().mark(Landmark.TRAIL_HEEL).orElseThrow().at();
+        assertThat(heels.points().get(0).distancePx(heel)).isLessThan(8);
+    }
+
+    @Test
+    void theStillShowsWhatToChange() throws Exception {
+        Handout handout = handout(lesson("before"));
+        assertThat(handout.assessment().advice().first()).isPresent();
+        BufferedImage still = handout.still();
+        assertThat(still.getWidth()).isEqualTo(1080);
+        assertThat(handout.options().footer()).startsWith("AS ·").doesNotContain("Sample");
+    }
+
+    /** A picture carries nothing but the picture: only the chunks a plain PNG needs. */
+    @Test
+    void thePictureCarriesNoNotes() throws Exception {
+        byte[] png = handout(lesson("after")).png();
+        String text = new String(png, StandardCharsets.ISO_8859_1);
+        assertThat(text).doesNotContain("tEXt").doesNotContain("iTXt").doesNotContain("eXIf").doesNotContain("tIME");
+        assertThat(ImageIO.read(new ByteArrayInputStream(png))).isNotNull();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"before", "after", "left-handed", "all-good"})
+    void thePageIsOnePageOfSelectableText(String id) throws Exception {
+        try (PDDocument pdf = Loader.loadPDF(handout(lesson(id)).pdf())) {
+            assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+            assertThat(new PDFTextStripper().getText(pdf)).contains("Take care").contains("licensed");
+            for (var name : pdf.getPage(0).getResources().getFontNames()) {
+                PDFont font = pdf.getPage(0).getResources().getFont(name);
+                assertThat(font.isEmbedded()).as(font.getName()).isTrue();
+            }
+        }
+    }
+
+    @Test
+    void hostileWordsAreEscaped() throws Exception {
+        Lesson plain = lesson("before");
+        Lesson hostile = new Lesson(Optional.of("<script>alert(1)</script> \"O'Neil\" & \u0007\uD83D\uDE00"),
+                plain.recorded(), plain.sheet(), plain.clips(), plain.kept());
+        Handout with = handout(hostile);
+        Handout spoken = new Handout(hostile, with.assessment(), with.pictures(), with.words(),
+                new StillOptions("<b>x</b>", StillOptions.Lines.ALL), "</blockquote><img src=x onerror=alert(1)>");
+        String html = spoken.html();
+        assertThat(html).doesNotContain("<script").doesNotContain("<b>").doesNotContain("<img src=x")
+                .contains("&lt;b&gt;").doesNotContain("http:").doesNotContain("https:");
+        assertThat(spoken.pdf()).isNotEmpty();
+        assertThat(with.still().getWidth()).isEqualTo(1080);
+    }
+}
