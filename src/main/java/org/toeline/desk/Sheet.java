@@ -177,6 +177,11 @@ final class Sheet implements LessonModel.Listener {
         });
     }
 
+    /** Whether findings are on their way that will have the picture painted anew. */
+    boolean follows() {
+        return !model.sheet().equals(assessed) && !model.sheet().views().isEmpty();
+    }
+
     /** Names of marks of a view that do not fit the rest. */
     Set<String> doubted(View of) {
         return assessment.map(a -> a.posture().doubts().stream().filter(d -> d.view() == of).map(Doubt::mark)

@@ -231,7 +231,9 @@ final class SheetView extends BorderPane {
         }
         length.setText(at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1])).orElse(Texts.of("view.no-clip")));
         picture.doubted(sheet.doubted(model.large()));
-        picture.repaint();
+        if (!sheet.follows()) {
+            picture.repaint();
+        }
         marking.update(sheet.doubted(model.large()));
         toolbar.update();
     }

@@ -14,6 +14,8 @@ import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.toeline.advice.Verdict;
 
@@ -33,6 +35,16 @@ final class Ink {
 
     private static final Font PLAIN = font("DejaVuSans.ttf");
     private static final Font BOLD = font("DejaVuSans-Bold.ttf");
+
+    private static final int MOST_LAID_OUT = 2000;
+    private static final Map<Wanted, Drawn> LAID_OUT = new LinkedHashMap<>(256, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Wanted, Drawn> eldest) {
+            return size() > MOST_LAID_OUT;
+        }
+    };
 
     private Ink() {
     }
@@ -64,7 +76,7 @@ final class Ink {
     }
 
     static double width(String text, Font font) {
-        return text.isEmpty() ? 0 : new TextLayout(text, font, CONTEXT).getAdvance();
+        return text.isEmpty() ? 0 : drawn(text, font).advance;
     }
 
     /** Text from its left end on the baseline. */
@@ -76,7 +88,24 @@ final class Ink {
     }
 
     static Shape outline(String text, Font font, double x, double y) {
-        return new TextLayout(text, font, CONTEXT).getOutline(AffineTransform.getTranslateInstance(x, y));
+        return AffineTransform.getTranslateInstance(x, y).createTransformedShape(drawn(text, font).outline);
+    }
+
+    /** Text laid out once: the same names and units are drawn again and again while a mark is dragged. */
+    private record Drawn(Shape outline, double advance) {
+    }
+
+    private record Wanted(String text, String font, float size) {
+    }
+
+    private static Drawn drawn(String text, Font font) {
+        Wanted wanted = new Wanted(text, font.getFontName(), font.getSize2D());
+        synchronized (LAID_OUT) {
+            return LAID_OUT.computeIfAbsent(wanted, w -> {
+                TextLayout layout = new TextLayout(text, font, CONTEXT);
+                return new Drawn(layout.getOutline(new AffineTransform()), layout.getAdvance());
+            });
+        }
     }
 
     /** Text within a dark halo, readable over any picture. */

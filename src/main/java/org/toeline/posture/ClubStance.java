@@ -19,12 +19,12 @@ record ClubStance(double toeDistance, double feet, double heels, double clubLeng
 
     static ClubStance of(Club club) {
         return switch (club) {
-            case DRIVER -> new ClubStance(0.85, -0.20, 0.48, 1.13, 0.045, 0.020);
+            case DRIVER -> new ClubStance(0.87, -0.20, 0.48, 1.13, 0.045, 0.020);
             case FAIRWAY_WOOD -> new ClubStance(0.75, -0.15, 0.44, 1.07, 0.006, 0.008);
             case HYBRID -> new ClubStance(0.68, -0.12, 0.42, 1.01, 0.005, 0.007);
             case LONG_IRON -> new ClubStance(0.64, -0.09, 0.41, 0.98, 0.004, 0.006);
-            case MID_IRON -> new ClubStance(0.59, -0.06, 0.37, 0.94, 0.004, 0.006);
-            case SHORT_IRON -> new ClubStance(0.52, -0.03, 0.34, 0.91, 0.003, 0.005);
+            case MID_IRON -> new ClubStance(0.61, -0.06, 0.37, 0.94, 0.004, 0.006);
+            case SHORT_IRON -> new ClubStance(0.53, -0.03, 0.34, 0.91, 0.003, 0.005);
             case WEDGE -> new ClubStance(0.47, -0.01, 0.32, 0.89, 0.002, 0.005);
             case PUTTER -> new ClubStance(0.25, -0.06, 0.30, 0.87, 0.000, 0.002);
         };

@@ -11,6 +11,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
 import org.toeline.desk.lesson.Item;
@@ -18,6 +19,7 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.Marking;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorReference;
+import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -32,6 +34,7 @@ public final class MarkingPane extends VBox {
     private final Label next = new Label();
     private final Label hint = new Label(Texts.of("next.hint"));
     private final FlowPane others = new FlowPane(6, 6);
+    private @Nullable Shown shown;
 
     public MarkingPane(LessonModel model, Words words) {
         super(12);
@@ -60,9 +63,22 @@ public final class MarkingPane extends VBox {
 
     /** Brings words, rings and buttons up to date. */
     public void update(Set<String> doubted) {
-        next.setText(announced());
-        map.update(doubted);
-        others.getChildren().setAll(buttons());
+        String text = announced();
+        if (!text.equals(next.getText())) {
+            next.setText(text);
+        }
+        Shown now = new Shown(model.large(), model.selected(), model.marks(model.large()).map(Marking::marked)
+                .orElse(List.of()), model.sheet().floor(), doubted, model.sheet().handedness());
+        if (!now.equals(shown)) {
+            shown = now;
+            map.update(doubted);
+            others.getChildren().setAll(buttons());
+        }
+    }
+
+    /** What rings and buttons depend on: moving a mark changes none of it. */
+    private record Shown(View large, Optional<Item> selected, List<Item> marked, FloorLayout floor, Set<String> doubted,
+                         Handedness handedness) {
     }
 
     private String announced() {

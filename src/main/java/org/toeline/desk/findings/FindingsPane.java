@@ -4,6 +4,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
@@ -32,6 +33,8 @@ public final class FindingsPane extends VBox {
     private final Label help = new Label();
     private final VBox doubts = new VBox(4);
     private final Canvas gauges = new Canvas(WIDTH, 10);
+    private final ScrollPane scroll = new ScrollPane();
+    private List<Finding> order = List.of();
     private Words words = Words.english();
 
     public FindingsPane() {
@@ -54,7 +57,9 @@ public final class FindingsPane extends VBox {
         first.setPadding(new Insets(14));
         VBox all = new VBox(12, first, gauges);
         all.setPadding(new Insets(12));
-        ScrollPane scroll = new ScrollPane(all);
+        scroll.setContent(all);
+        scroll.vvalueProperty().addListener((o, a, b) -> paint());
+        scroll.viewportBoundsProperty().addListener((o, a, b) -> paint());
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         javafx.scene.layout.VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
@@ -101,7 +106,7 @@ public final class FindingsPane extends VBox {
             shown(help, advice.findings().stream().filter(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)))
                     .findFirst().map(f -> words.name(f.kind()) + ": " + words.help(f.reading().dominatedBy())));
         }
-        paint(advice);
+        arrange(advice);
     }
 
     private static long counted(Advice advice, Verdict verdict) {
@@ -114,25 +119,40 @@ public final class FindingsPane extends VBox {
         label.setManaged(text.isPresent());
     }
 
-    /** The first thing to change stands first, then what else is out of range, then the rest in the order of the catalogue. */
-    private void paint(Advice advice) {
-        List<Finding> order = new ArrayList<>();
-        advice.first().ifPresent(first -> order.add(first.finding()));
-        advice.findings().stream().filter(f -> f.verdict().map(Verdict::isOut).orElse(false) && !order.contains(f))
-                .forEach(order::add);
-        advice.findings().stream().filter(f -> !order.contains(f)).forEach(order::add);
-        gauges.setHeight(Math.max(10, order.size() * (GAUGE + GAP)));
+    /** The first thing to change stands first, then what else is out of range, then the rest as in the catalogue. */
+    private void arrange(Advice advice) {
+        List<Finding> all = new ArrayList<>();
+        advice.first().ifPresent(first -> all.add(first.finding()));
+        advice.findings().stream().filter(f -> f.verdict().map(Verdict::isOut).orElse(false) && !all.contains(f))
+                .forEach(all::add);
+        advice.findings().stream().filter(f -> !all.contains(f)).forEach(all::add);
+        order = List.copyOf(all);
+        double height = Math.max(10, order.size() * (GAUGE + GAP));
+        if (gauges.getHeight() != height) {
+            gauges.setHeight(height);
+        }
+        StringBuilder read = new StringBuilder();
+        order.forEach(f -> read.append(words.name(f.kind())).append(' ').append(words.figure(f.reading())).append(' ')
+                .append(words.verdict(f)).append(". "));
+        gauges.setAccessibleText(read.toString());
+        paint();
+    }
+
+    /** Paints the gauges that can be seen: while a mark is dragged, all of them would take too long. */
+    private void paint() {
+        Bounds seen = scroll.getViewportBounds();
+        double content = scroll.getContent().getBoundsInLocal().getHeight();
+        double above = Math.max(0, content - seen.getHeight()) * scroll.getVvalue();
+        double top = above - gauges.getBoundsInParent().getMinY();
         gauges.getGraphicsContext2D().clearRect(0, 0, gauges.getWidth(), gauges.getHeight());
         FXGraphics2D g = new FXGraphics2D(gauges.getGraphicsContext2D());
         BandGauge gauge = new BandGauge(words);
         double y = 4;
-        StringBuilder read = new StringBuilder();
         for (Finding finding : order) {
-            gauge.paint(g, finding, new Rectangle2D.Double(2, y, WIDTH - 4, GAUGE));
+            if (y + GAUGE + GAP > top - GAUGE && y < top + Math.max(600, seen.getHeight()) + GAUGE) {
+                gauge.paint(g, finding, new Rectangle2D.Double(2, y, WIDTH - 4, GAUGE));
+            }
             y += GAUGE + GAP;
-            read.append(words.name(finding.kind())).append(' ').append(words.figure(finding.reading())).append(' ')
-                    .append(words.verdict(finding)).append(". ");
         }
-        gauges.setAccessibleText(read.toString());
     }
 }
