@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.prefs.Preferences;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 /** The desk's window. It comes back as it was left. */
@@ -45,15 +47,16 @@ public final class Desk extends Application {
 
     /** Some window managers forget a size asked for before the window is there: it is asked for again. */
     private void comeBack(Stage stage) {
-        double width = left.getDouble("width", 1540);
-        double height = left.getDouble("height", 940);
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        double width = Math.min(screen.getWidth(), left.getDouble("width", 1540));
+        double height = Math.min(screen.getHeight(), left.getDouble("height", 940));
         Platform.runLater(() -> {
             stage.setWidth(width);
             stage.setHeight(height);
-            if (left.get("x", null) != null) {
-                stage.setX(left.getDouble("x", 40));
-                stage.setY(left.getDouble("y", 20));
-            }
+            double x = left.getDouble("x", (screen.getWidth() - width) / 2);
+            double y = left.getDouble("y", (screen.getHeight() - height) / 2);
+            stage.setX(Math.max(0, Math.min(x, screen.getWidth() - width)));
+            stage.setY(Math.max(0, Math.min(y, screen.getHeight() - height)));
         });
     }
 }

@@ -14,6 +14,7 @@ import javafx.scene.image.ImageView;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -148,8 +149,8 @@ final class SheetView extends BorderPane {
         });
     }
 
-    private HBox steps() {
-        HBox row = new HBox(6, step("step-back10", "step.back10", () -> sheet.clips().jump(model.large(), -0.1)),
+    private FlowPane steps() {
+        FlowPane row = new FlowPane(6, 6, step("step-back10", "step.back10", () -> sheet.clips().jump(model.large(), -0.1)),
                 step("step-back", "step.back", () -> sheet.clips().step(model.large(), -1)), time, length,
                 step("step-on", "step.on", () -> sheet.clips().step(model.large(), 1)),
                 step("step-on10", "step.on10", () -> sheet.clips().jump(model.large(), 0.1)),
@@ -234,6 +235,7 @@ final class SheetView extends BorderPane {
         if (!sheet.follows()) {
             picture.repaint();
         }
+        badge.setText(sheet.assessment().map(a -> Badge.text(a, model.large())).orElse(""));
         marking.update(sheet.doubted(model.large()));
         toolbar.update();
     }

@@ -83,9 +83,4 @@ public final class Coordinates {
     private WorldPoint point(int at) {
         return new WorldPoint(values[at], values[at + 1], values[at + 2]);
     }
-
-    /** The same names with other values. */
-    Coordinates with(double[] others) {
-        return new Coordinates(landmarks, ballMarked ? BallKnown.MARKED : BallKnown.ASSUMED, others);
-    }
 }

@@ -75,19 +75,6 @@ final class Laplace implements Uncertainty {
     }
 
     @Override
-    public double covariance(double[] gradientA, double[] gradientB) {
-        double[] a = byUnknowns(gradientA);
-        double[] b = byUnknowns(gradientB);
-        factor.forward(a);
-        factor.forward(b);
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
-    }
-
-    @Override
     public Map<Source, Double> shares(double[] gradient) {
         double[] g = byUnknowns(gradient);
         factor.solve(g);
@@ -100,10 +87,5 @@ final class Laplace implements Uncertainty {
             shares.merge(row.source, along * along, Double::sum);
         }
         return shares;
-    }
-
-    @Override
-    public List<double[]> draws() {
-        return List.of();
     }
 }

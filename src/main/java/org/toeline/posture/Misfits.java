@@ -17,7 +17,7 @@ final class Misfits {
      * A mark is doubted when being wrong explains it better than being right by this much: twice the logarithm of the
      * odds against a wrong mark, set so that about 1 clean sheet in 70 raises a false doubt (see the accuracy study).
      */
-    private static final double DOUBTED = 5.3;
+    private static final double DOUBTED = 5.6;
     /** How far off a wrong mark is, in each direction, one standard deviation, over the focal length: 50 px of 1460. */
     private static final double WRONG_SHARE = 0.034;
     /** Below this share of its own variance a residual cannot be told from what the mark itself decided. */

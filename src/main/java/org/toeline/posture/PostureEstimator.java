@@ -69,7 +69,7 @@ public final class PostureEstimator {
                 problem.sheet.handedness(), doubts, new Posture.Fit(cost, rows[0] - state.x.length));
     }
 
-    private static Coordinates coordinates(Problem problem, double[] x) {
+    static Coordinates coordinates(Problem problem, double[] x) {
         Unknowns unknowns = problem.unknowns;
         List<Landmark> landmarks = unknowns.landmarks();
         double[] values = new double[Coordinates.size(landmarks.size())];

@@ -9,31 +9,29 @@ import org.toeline.posture.Coordinates;
 /** A body at one vector of coordinates, in plain numbers. */
 final class PlainBody implements Body<Binary64> {
 
-    private final Coordinates names;
-    private final double[] values;
+    private final Coordinates coordinates;
 
-    PlainBody(Coordinates names, double[] values) {
-        this.names = names;
-        this.values = values;
+    PlainBody(Coordinates coordinates) {
+        this.coordinates = coordinates;
     }
 
     @Override
     public FieldVector3D<Binary64> at(Landmark landmark) {
-        return point(names.indexOf(landmark));
+        return point(coordinates.indexOf(landmark));
     }
 
     @Override
     public FieldVector3D<Binary64> ball() {
-        return point(names.indexOfBall());
+        return point(coordinates.indexOfBall());
     }
 
     @Override
     public Binary64 ballDiameter() {
-        return new Binary64(values[names.indexOfBall() + 3]);
+        return new Binary64(coordinates.value(coordinates.indexOfBall() + 3));
     }
 
     private FieldVector3D<Binary64> point(int at) {
-        return new FieldVector3D<>(new Binary64(values[at]), new Binary64(values[at + 1]),
-                new Binary64(values[at + 2]));
+        return new FieldVector3D<>(new Binary64(coordinates.value(at)), new Binary64(coordinates.value(at + 1)),
+                new Binary64(coordinates.value(at + 2)));
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.analysis.differentiation.Gradient;
-import org.hipparchus.util.Binary64;
+import org.toeline.posture.Coordinates;
 import org.toeline.posture.Posture;
 import org.toeline.posture.Source;
 import org.toeline.posture.Uncertainty;
@@ -38,23 +38,17 @@ public final class Readings {
         if (!Double.isFinite(value.getValue()) || !(sigma > 0) || !Double.isFinite(sigma)) {
             return Optional.empty();
         }
-        Spread spread = uncertainty.draws().isEmpty()
-                ? new Normal(value.getValue(), sigma) : sampled(kind, posture);
-        return Optional.of(new Reading(kind, value.getValue(), spread, dominant(uncertainty.shares(gradient))));
+        return Optional.of(new Reading(kind, value.getValue(), new Normal(value.getValue(), sigma),
+                dominant(uncertainty.shares(gradient))));
+    }
+
+    /** A reading's value at given coordinates, without its uncertainty: for propagating draws. Inside units. */
+    public static double value(ReadingKind kind, Coordinates coordinates) {
+        return kind.of(new PlainBody(coordinates)).getReal();
     }
 
     private static boolean supported(ReadingKind kind, Posture posture) {
         return (!kind.needsBall() || posture.hasBall()) && kind.landmarks().stream().allMatch(posture::has);
-    }
-
-    private static Spread sampled(ReadingKind kind, Posture posture) {
-        List<double[]> draws = posture.uncertainty().draws();
-        double[] values = new double[draws.size()];
-        for (int i = 0; i < values.length; i++) {
-            Binary64 value = kind.of(new PlainBody(posture.coordinates(), draws.get(i)));
-            values[i] = value.getReal();
-        }
-        return new Sampled(values);
     }
 
     private static Source dominant(Map<Source, Double> shares) {

@@ -1,7 +1,7 @@
 package org.toeline.reading;
 
-/** What a quantity may be, given what was marked: a distribution. Two forms, see {@link Normal} and {@link Sampled}. */
-public sealed interface Spread permits Normal, Sampled {
+/** What a quantity may be, given what was marked: a distribution. So far always a {@link Normal}. */
+public sealed interface Spread permits Normal {
 
     double standardUncertainty();
 

@@ -14,6 +14,9 @@ import org.toeline.mark.Landmark;
  */
 final class RandomPlayer {
 
+    /** What no two people have alike, metres. */
+    private static final double OWN_M = 0.008;
+
     private final SplittableRandom random;
     private final Map<Landmark, WorldPoint> at = new EnumMap<>(Landmark.class);
     private final double stature;
@@ -28,6 +31,10 @@ final class RandomPlayer {
                 : man ? normal(1.7562, 0.0686) : normal(1.6285, 0.0642);
         this.breadth = stature * (man ? normal(0.23682, 0.00984) : normal(0.22445, 0.0096));
         draw();
+        at.replaceAll((landmark, p) -> switch (landmark) {
+            case LEAD_HEEL, TRAIL_HEEL, LEAD_TOE, TRAIL_TOE, CLUB_HEAD -> p;
+            default -> p.plus(normal(0, OWN_M), normal(0, OWN_M), normal(0, OWN_M));
+        });
     }
 
     Map<Landmark, WorldPoint> landmarks() {

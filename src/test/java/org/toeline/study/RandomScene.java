@@ -40,6 +40,8 @@ final class RandomScene {
     private static final double LAYOUT_M = 0.003;
 
     final MarkSheet sheet;
+    /** The sheet less the wrong mark: what could be known at best. */
+    final MarkSheet withoutWrong;
     final Map<Landmark, WorldPoint> landmarks;
     final WorldPoint ball;
     final double ballDiameterM;
@@ -59,8 +61,8 @@ final class RandomScene {
         Club club = new Club[] {Club.DRIVER, Club.DRIVER, Club.MID_IRON, Club.SHORT_IRON}[random.nextInt(4)];
         this.landmarks = new RandomPlayer(random, club).landmarks();
         this.ballDiameterM = 0.04272 + 0.0001 * random.nextGaussian();
-        double teed = club == Club.DRIVER ? Math.max(0.005, 0.045 + 0.018 * random.nextGaussian())
-                : Math.abs(0.003 * random.nextGaussian());
+        double teed = club == Club.DRIVER ? Math.max(0.005, 0.045 + 0.020 * random.nextGaussian())
+                : Math.abs(0.006 * random.nextGaussian());
         this.ball = new WorldPoint(0, 0, teed + ballDiameterM / 2);
         boolean separate = kind.takes == Takes.SEPARATE;
         this.shift = separate ? new WorldPoint(0.015 * random.nextGaussian(), 0.015 * random.nextGaussian(),
@@ -86,11 +88,13 @@ final class RandomScene {
                 way = random.nextDouble(2 * Math.PI);
             }
             this.wrong = Optional.of(spoilt.view().id() + " " + mark.landmark().id());
+            this.withoutWrong = clean.withView(spoilt.withoutMark(mark.landmark()));
             this.sheet = clean.withView(spoilt.withMark(
                     mark.movedTo(mark.at().plus(off * Math.cos(way), off * Math.sin(way)))));
         } else {
             this.wrong = Optional.empty();
             this.sheet = clean;
+            this.withoutWrong = clean;
         }
     }
 

@@ -39,7 +39,7 @@ final class Trial {
 
     private void add(RandomScene scene, Posture posture, List<Reading> readings) {
         scenes++;
-        Posture truth = TruePosture.of(scene.sheet, scene.landmarks, scene.ball, scene.ballDiameterM, scene.cameras,
+        Posture truth = TruePosture.of(scene.withoutWrong, scene.landmarks, scene.ball, scene.ballDiameterM, scene.cameras,
                 scene.shift, scene.floorTruth, scene.layoutOfBall());
         Map<ReadingKind, Reading> truths = new HashMap<>();
         Readings.of(truth).forEach(r -> truths.put(r.kind(), r));

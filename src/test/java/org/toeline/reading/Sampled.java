@@ -3,8 +3,8 @@ package org.toeline.reading;
 import java.util.Arrays;
 import org.toeline.geometry.Finite;
 
-/** A distribution known by equally likely draws, for postures whose posterior is bent or has more than one hump. */
-public final class Sampled implements Spread {
+/** A distribution known by equally likely draws, for checks by Monte Carlo. */
+public final class Sampled {
 
     private final double[] sorted;
     private final double standardUncertainty;
@@ -28,12 +28,10 @@ public final class Sampled implements Spread {
         this.standardUncertainty = Math.sqrt(squares / (draws.length - 1));
     }
 
-    @Override
     public double standardUncertainty() {
         return standardUncertainty;
     }
 
-    @Override
     public double quantile(double p) {
         double at = p * sorted.length - 0.5;
         int below = (int) Math.floor(at);
@@ -46,7 +44,6 @@ public final class Sampled implements Spread {
         return sorted[below] + (at - below) * (sorted[below + 1] - sorted[below]);
     }
 
-    @Override
     public double probabilityBelow(double x) {
         int at = Arrays.binarySearch(sorted, x);
         int below = at >= 0 ? at + 1 : -at - 1;
