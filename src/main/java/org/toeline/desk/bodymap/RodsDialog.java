@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.geometry.Insets;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Dialog;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import org.toeline.desk.Texts;
@@ -44,10 +46,21 @@ final class RodsDialog {
         }
         Label text = new Label(Texts.of("rods.text"));
         text.setWrapText(true);
-        text.setMaxWidth(360);
-        dialog.getDialogPane().setContent(new VBox(12, text, grid));
+        text.setPrefWidth(460);
+        text.setMinHeight(Region.USE_PREF_SIZE);
+        Label fault = new Label();
+        fault.setStyle("-fx-text-fill: #9a4300;");
+        VBox content = new VBox(12, text, grid, fault);
+        content.setPadding(new Insets(16));
+        dialog.getDialogPane().setContent(content);
+        double sigmaM = model.sheet().floor().sigmaM();
+        fields.forEach(f -> f.textProperty().addListener((o, a, b) -> {
+            boolean good = layout(points, fields, sigmaM).isPresent();
+            fault.setText(good ? "" : Texts.of("rods.fault"));
+            dialog.getDialogPane().lookupButton(ButtonType.OK).setDisable(!good);
+        }));
         dialog.showAndWait().filter(b -> b == ButtonType.OK)
-                .flatMap(b -> layout(points, fields, model.sheet().floor().sigmaM()))
+                .flatMap(b -> layout(points, fields, sigmaM))
                 .ifPresent(layout -> model.apply(model.sheet().withFloor(layout)));
     }
 
