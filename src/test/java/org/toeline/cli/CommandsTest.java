@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -35,6 +38,18 @@ class CommandsTest {
             assertThat(reading.has(key)).as(key).isTrue();
         }
         assertThat(err.toString()).isEmpty();
+    }
+
+    /** What is printed keeps to the schema that other programs may check against. */
+    @Test
+    void outputKeepsToItsSchema() throws Exception {
+        JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                .getSchema(Commands.class.getResourceAsStream("readings.schema.json"));
+        for (String lesson : List.of("before", "after", "left-handed", "all-good")) {
+            out.getBuffer().setLength(0);
+            assertThat(run("measure", "--json", "sample-media/" + lesson + "/" + lesson + ".lesson.json")).isZero();
+            assertThat(schema.validate(new ObjectMapper().readTree(out.toString()))).as(lesson).isEmpty();
+        }
     }
 
     @Test
