@@ -1,0 +1,86 @@
+package org.toeline.cli;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.toeline.camera.LensCalibration;
+import org.toeline.camera.LensCalibration.Board;
+import org.toeline.camera.LensCalibration.Calibrated;
+import org.toeline.video.Clip;
+import org.toeline.video.ClipException;
+import org.toeline.video.Frame;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The lens of a phone, from a clip of a chessboard; what it prints is the {@code lens} of a view in a lesson. */
+@Command(name = "lens", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+        description = "Calibrates a phone's lens from a clip of a chessboard turned this way and that, filmed as lessons are; "
+                + "prints the “lens” object of a lesson's view.")
+final class LensCommand implements Callable<Integer> {
+
+    private static final int PICTURES = 40;
+    /** A focal length less certain than this is no better than what is known of phones anyway. */
+    private static final double USEFUL_SHARE = 0.05;
+
+    @Spec
+    private CommandSpec spec;
+    @Parameters(paramLabel = "CLIP", description = "A clip of a chessboard.")
+    private Path clip;
+    @Option(names = "--columns", defaultValue = "9", description = "Inner corners along a row (${DEFAULT-VALUE}).")
+    private int columns;
+    @Option(names = "--rows", defaultValue = "6", description = "Inner corners along a column (${DEFAULT-VALUE}).")
+    private int rows;
+    @Option(names = "--square", defaultValue = "25", description = "Side of a square, mm (${DEFAULT-VALUE}).")
+    private double squareMm;
+
+    @Override
+    public Integer call() throws ClipException {
+        Board board;
+        try {
+            board = new Board(columns, rows, squareMm / 1000);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage());
+        }
+        try (Clip opened = Clip.open(clip)) {
+            LensCalibration calibration = new LensCalibration(board, opened.info().width(), opened.info().height());
+            int pictures = Math.min(PICTURES, opened.frameCount());
+            for (int i = 0; i < pictures; i++) {
+                calibration.add(grey(opened.frame((int) ((long) i * opened.frameCount() / pictures))));
+            }
+            Optional<Calibrated> found = calibration.lens();
+            if (found.isEmpty()) {
+                throw new ClipException(clip + ": the whole board of " + columns + " × " + rows + " inner corners is seen in "
+                        + calibration.views() + " of " + pictures + " pictures; at least " + LensCalibration.LEAST_VIEWS
+                        + " are needed");
+            }
+            print(found.get());
+            return Commands.DONE;
+        }
+    }
+
+    private void print(Calibrated found) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("focal", found.lens().focalPx()).put("focalSd", found.focalSigmaPx());
+        node.put("cx", found.lens().cxPx()).put("cy", found.lens().cyPx());
+        node.put("k1", found.lens().k1()).put("k2", found.lens().k2());
+        spec.commandLine().getOut().println(node);
+        spec.commandLine().getErr().printf(java.util.Locale.ROOT, "%d pictures, corners met to %.2f px%s%n",
+                found.views(), found.rmsPx(), found.focalSigmaPx() > USEFUL_SHARE * found.lens().focalPx()
+                        ? "; the board was not turned enough to know the focal length well" : "");
+    }
+
+    private static byte[] grey(Frame frame) {
+        byte[] grey = new byte[frame.width() * frame.height()];
+        for (int i = 0; i < grey.length; i++) {
+            int p = frame.argb()[i];
+            grey[i] = (byte) Math.round(0.2126 * (p >> 16 & 255) + 0.7152 * (p >> 8 & 255) + 0.0722 * (p & 255));
+        }
+        return grey;
+    }
+}
