@@ -11,6 +11,12 @@ public record Advice(List<Finding> findings, Optional<FirstThing> first) {
         findings = List.copyOf(findings);
     }
 
+    /** Whether something was judged and all that was judged is in range. */
+    public boolean allInRange() {
+        List<Finding> judged = findings.stream().filter(f -> f.judged().isPresent()).toList();
+        return !judged.isEmpty() && judged.stream().allMatch(f -> f.verdict().equals(Optional.of(Verdict.IN_RANGE)));
+    }
+
     public Optional<Finding> finding(ReadingKind kind) {
         return findings.stream().filter(f -> f.kind() == kind).findFirst();
     }

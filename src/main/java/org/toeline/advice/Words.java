@@ -211,6 +211,11 @@ public final class Words {
         return Optional.of(text(names.size() == 1 ? "mayfollow.one" : "mayfollow.many", list(names)));
     }
 
+    /** What to say when no finding is out of range: that all is well only where every judged finding is in range. */
+    public String nothing(Advice advice) {
+        return text(advice.allInRange() ? "nothing" : "nothing.unsure");
+    }
+
     /** Things in a row, the last one joined by the language's “and”. */
     public String list(List<String> items) {
         String text = items.isEmpty() ? "" : items.get(0);

@@ -81,7 +81,7 @@ public record Handout(Lesson lesson, Assessment assessment, Map<View, BufferedIm
     /** One file that opens offline. */
     public String html() {
         Optional<View> view = new Still(assessment, words, options).view(pictures.keySet());
-        String said = assessment.advice().first().map(words::instruction).orElse(words.text("handout.nothing"));
+        String said = assessment.advice().first().map(words::instruction).orElseGet(() -> words.nothing(assessment.advice()));
         String alternative = words.text("handout.alt", view.map(words::name).orElse(""), said);
         return HtmlPage.of(page(), words.language(), alternative, png());
     }

@@ -1,12 +1,15 @@
 package org.toeline.handout;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.posture.Source;
 
 /** What the player's page says, section by section; PDF and HTML lay out the same. */
 record Page(String title, String coachsWords, List<Section> sections) {
@@ -27,7 +30,7 @@ record Page(String title, String coachsWords, List<Section> sections) {
             sections.add(new Section(words.text("handout.why"), List.of(words.why(first.get().finding().kind()))));
             sections.add(new Section(words.text("handout.check"), List.of(words.check(first.get().finding().kind()))));
         } else {
-            sections.add(new Section(words.text("handout.nothing"), List.of()));
+            sections.add(new Section(words.nothing(assessment.advice()), List.of()));
         }
         sections.add(new Section(words.text("handout.good"), List.of(named(assessment, words, Verdict.IN_RANGE)
                 .map(list -> words.text("handout.good.lead", list)).orElse(words.text("handout.none.good")))));
@@ -38,12 +41,17 @@ record Page(String title, String coachsWords, List<Section> sections) {
         return new Page(title, coachsWords, List.copyOf(sections));
     }
 
+    /** What is too close to call in one paragraph; what cannot be told by what would help most. */
     private static List<String> untold(Assessment assessment, Words words) {
-        List<String> text = assessment.advice().findings().stream()
-                .filter(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL))
-                        || f.verdict().equals(Optional.of(Verdict.TOO_CLOSE)))
-                .map(f -> words.name(f.kind()) + ": " + words.verdict(f)).toList();
-        return text.isEmpty() ? List.of(words.text("handout.none.untold")) : List.of(String.join("; ", text) + ".");
+        List<String> text = new ArrayList<>();
+        named(assessment, words, Verdict.TOO_CLOSE).ifPresent(l -> text.add(words.text("handout.untold.too-close", l)));
+        Map<Source, List<String>> unseen = new LinkedHashMap<>();
+        assessment.advice().findings().stream().filter(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)))
+                .forEach(f -> unseen.computeIfAbsent(f.reading().dominatedBy(), s -> new ArrayList<>())
+                        .add(words.name(f.kind())));
+        unseen.forEach((source, names) -> text.add(
+                words.text("handout.untold.cannot-tell", words.list(names), words.help(source))));
+        return text.isEmpty() ? List.of(words.text("handout.none.untold")) : List.copyOf(text);
     }
 
     private static Optional<String> named(Assessment assessment, Words words, Verdict verdict) {

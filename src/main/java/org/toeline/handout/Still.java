@@ -31,6 +31,7 @@ final class Still {
     static final int WIDTH = 1080;
     private static final int PICTURE = 1120;
     private static final int MARGIN = 48;
+    private static final int MOST_NAMED = 6;
     /** Readings the still shows when there is nothing to change. */
     private static final Set<Kind> WHEN_GOOD = EnumSet.of(Kind.SHOULDERS, Kind.TOES, Kind.PLUMB, Kind.GAP, Kind.TARGET);
 
@@ -138,18 +139,30 @@ final class Still {
                         .paint(g, Ink.GREY, MARGIN, y) + 8;
             }
         } else {
-            y = TextBlock.of(words.text("handout.nothing"), Ink.bold(58), width).paint(g, Ink.BLUE, MARGIN, y) + 6;
-            List<String> good = assessment.advice().findings().stream()
-                    .filter(f -> f.verdict().equals(Optional.of(Verdict.IN_RANGE))).map(f -> words.name(f.kind()))
-                    .limit(6).toList();
-            String text = good.isEmpty() ? words.text("handout.none.good")
-                    : words.text("handout.good.lead", words.list(good));
-            y = TextBlock.of(text, Ink.plain(40), width).paint(g, Ink.TEXT, MARGIN, y) + 12;
+            y = nothing(g, y, width);
         }
         y = TextBlock.of(words.text("handout.terms"), Ink.plain(26), width).paint(g, Ink.GREY, MARGIN, y + 6);
         if (!options.footer().isEmpty()) {
             y = TextBlock.of(options.footer(), Ink.plain(28), width).paint(g, Ink.GREY, MARGIN, y + 8);
         }
         return y;
+    }
+
+    private double nothing(Graphics2D g, double top, double width) {
+        boolean good = assessment.advice().allInRange();
+        double y = TextBlock.of(words.nothing(assessment.advice()), Ink.bold(58), width)
+                .paint(g, good ? Ink.BLUE : Ink.TEXT, MARGIN, top) + 6;
+        List<String> inRange = named(Set.of(Verdict.IN_RANGE)).stream().limit(MOST_NAMED).toList();
+        String text = inRange.isEmpty() ? words.text("handout.none.good")
+                : words.text("handout.good.lead", words.list(inRange));
+        y = TextBlock.of(text, Ink.plain(40), width).paint(g, Ink.TEXT, MARGIN, y) + 12;
+        List<String> unsure = named(Set.of(Verdict.TOO_CLOSE, Verdict.CANNOT_TELL));
+        return unsure.isEmpty() ? y : TextBlock.of(words.text("handout.untold.lead", words.list(unsure)),
+                Ink.plain(34), width).paint(g, Ink.GREY, MARGIN, y) + 8;
+    }
+
+    private List<String> named(Set<Verdict> verdicts) {
+        return assessment.advice().findings().stream().filter(f -> f.verdict().filter(verdicts::contains).isPresent())
+                .map(f -> words.name(f.kind())).toList();
     }
 }

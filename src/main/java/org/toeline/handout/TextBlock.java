@@ -6,13 +6,13 @@ import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lines of text broken to a width. */
+/** Lines of text broken to a width, between words; a word wider than that is broken too. */
 record TextBlock(List<String> lines, Font font) {
 
     static TextBlock of(String text, Font font, double width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : words(text, font, width)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && Ink.width(longer, font) > width) {
                 lines.add(line.toString());
@@ -25,6 +25,27 @@ record TextBlock(List<String> lines, Font font) {
             lines.add(line.toString());
         }
         return new TextBlock(List.copyOf(lines), font);
+    }
+
+    private static List<String> words(String text, Font font, double width) {
+        List<String> words = new ArrayList<>();
+        for (String word : text.strip().split("\\s+")) {
+            StringBuilder part = new StringBuilder();
+            if (Ink.width(word, font) > width) {
+                for (int c : word.codePoints().toArray()) {
+                    String one = Character.toString(c);
+                    if (!part.isEmpty() && Ink.width(part + one, font) > width) {
+                        words.add(part.toString());
+                        part = new StringBuilder();
+                    }
+                    part.append(one);
+                }
+                words.add(part.toString());
+            } else {
+                words.add(word);
+            }
+        }
+        return words;
     }
 
     double height() {

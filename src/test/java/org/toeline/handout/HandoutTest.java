@@ -6,6 +6,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,10 +16,14 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.Finding;
+import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.handout.OverlayShapes.Kind;
@@ -85,6 +90,45 @@ class HandoutTest {
                 PDFont font = pdf.getPage(0).getResources().getFont(name);
                 assertThat(font.isEmbedded()).as(font.getName()).isTrue();
             }
+        }
+    }
+
+    /** A page that says nothing need change while views cannot tell would claim more than the findings. */
+    @Test
+    void saysAllIsWellOnlyWhenAllIsJudgedInRange() throws Exception {
+        Lesson lesson = lesson("all-good");
+        Assessment assessment = Assessment.of(lesson.sheet());
+        List<Finding> sure = assessment.advice().findings().stream()
+                .filter(f -> f.verdict().equals(Optional.of(Verdict.IN_RANGE))).toList();
+        assertThat(assessment.advice().findings()).anyMatch(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)));
+        assertThat(html(lesson, assessment, assessment.advice())).doesNotContain("Nothing to change")
+                .contains("Nothing is surely out of range").contains("these pictures cannot tell.");
+        assertThat(html(lesson, assessment, new Advice(List.of(), Optional.empty())))
+                .doesNotContain("Nothing to change");
+        assertThat(html(lesson, assessment, new Advice(sure, Optional.empty()))).contains("Nothing to change");
+    }
+
+    private static String html(Lesson lesson, Assessment assessment, Advice advice) {
+        return Handout.of(lesson, new Assessment(assessment.sheet(), assessment.posture(), assessment.readings(),
+                advice), Map.of(), Words.english()).html();
+    }
+
+    /** A word without a space, such as a long address, is broken within the paper's width. */
+    @Test
+    void longWordsStayOnThePaper() throws Exception {
+        Handout plain = handout(lesson("before"));
+        Handout spoken = new Handout(plain.lesson(), plain.assessment(), plain.pictures(), plain.words(),
+                plain.options(), "x".repeat(200));
+        try (PDDocument pdf = Loader.loadPDF(spoken.pdf())) {
+            float width = pdf.getPage(0).getMediaBox().getWidth();
+            List<Float> ends = new ArrayList<>();
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition position) {
+                    ends.add(position.getXDirAdj() + position.getWidthDirAdj());
+                }
+            }.getText(pdf);
+            assertThat(ends).hasSizeGreaterThan(200).allMatch(x -> x < width);
         }
     }
 
