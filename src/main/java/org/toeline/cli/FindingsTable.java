@@ -31,7 +31,7 @@ final class FindingsTable {
             out.println("  " + WORDS.instruction(first.get()));
             WORDS.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else {
-            out.println("Nothing is out of range.");
+            out.println("Nothing is surely out of range.");
         }
     }
 
