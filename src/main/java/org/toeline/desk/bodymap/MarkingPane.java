@@ -113,14 +113,12 @@ public final class MarkingPane extends VBox {
     private List<Button> buttons() {
         List<Button> buttons = new ArrayList<>();
         buttons.add(button(Item.BALL));
-        if (model.large() != View.TEE) {
-            model.sheet().floor().points().forEach(p -> buttons.add(button(new Item.OfFloor(p.id()))));
-            int uprights = model.marks(model.large()).map(v -> v.verticals().size()).orElse(0);
-            for (int i = 0; i <= uprights; i++) {
-                buttons.add(button(new Item.OfVertical(i)));
-            }
-            buttons.add(rods());
+        model.sheet().floor().points().forEach(p -> buttons.add(button(new Item.OfFloor(p.id()))));
+        int uprights = model.marks(model.large()).map(v -> v.verticals().size()).orElse(0);
+        for (int i = 0; i <= uprights; i++) {
+            buttons.add(button(new Item.OfVertical(i)));
         }
+        buttons.add(rods());
         return buttons;
     }
 
