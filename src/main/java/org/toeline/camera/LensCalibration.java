@@ -30,8 +30,8 @@ import org.toeline.geometry.ImagePoint;
  */
 public final class LensCalibration {
 
-    /** Fewer views than this leave the focal length and the distance of the board to be confused. */
-    public static final int LEAST_VIEWS = 6;
+    /** As many as Zhang's own experiment has; fewer leave focal length and distance of the board to be confused. */
+    public static final int LEAST_VIEWS = 5;
 
     /**
      * A chessboard.
