@@ -1,0 +1,67 @@
+package org.toeline.flight;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.toeline.geometry.Finite;
+
+/**
+ * What was measured of one shot: any of the {@link ShotFigure}s, in the units used inside (metres, seconds, radians,
+ * radians a second), and a remark. What was not measured is absent. Figures are kept as they were measured, however odd:
+ * {@link Plausibility} says what no flight could give.
+ */
+public record Shot(Map<ShotFigure, Double> figures, String remark) {
+
+    public Shot {
+        EnumMap<ShotFigure, Double> copy = new EnumMap<>(ShotFigure.class);
+        copy.putAll(figures);
+        copy.forEach((figure, value) -> Finite.require(value, figure.id()));
+        if (copy.getOrDefault(ShotFigure.SPIN_RATE, 0.0) < 0) {
+            throw new IllegalArgumentException("spin-rate is " + copy.get(ShotFigure.SPIN_RATE)
+                    + " rad/s; zero or more is needed, the axis says which way");
+        }
+        figures = Collections.unmodifiableMap(copy);
+    }
+
+    public Shot(Map<ShotFigure, Double> figures) {
+        this(figures, "");
+    }
+
+    public OptionalDouble figure(ShotFigure figure) {
+        Double value = figures.get(figure);
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /** The same shot with one figure more, or another value of it. */
+    public Shot with(ShotFigure figure, double value) {
+        EnumMap<ShotFigure, Double> more = new EnumMap<>(ShotFigure.class);
+        more.putAll(figures);
+        more.put(figure, value);
+        return new Shot(more, remark);
+    }
+
+    /** The shot as seen in a mirror that stands along the target line. */
+    public Shot mirrored() {
+        EnumMap<ShotFigure, Double> turned = new EnumMap<>(ShotFigure.class);
+        figures.forEach((figure, value) -> turned.put(figure, figure.sided() ? -value : value));
+        return new Shot(turned, remark);
+    }
+
+    /**
+     * The launch, if speed, launch angle and spin rate were measured and make a flight. A direction that was not
+     * measured counts as along the target line, an axis that was not as level.
+     */
+    public Optional<Launch> launch() {
+        OptionalDouble speed = figure(ShotFigure.BALL_SPEED);
+        OptionalDouble angle = figure(ShotFigure.LAUNCH_ANGLE);
+        OptionalDouble spin = figure(ShotFigure.SPIN_RATE);
+        double direction = figure(ShotFigure.LAUNCH_DIRECTION).orElse(0);
+        double axis = figure(ShotFigure.SPIN_AXIS).orElse(0);
+        boolean flies = speed.isPresent() && angle.isPresent() && spin.isPresent()
+                && Launch.makesAFlight(speed.getAsDouble(), angle.getAsDouble(), spin.getAsDouble(), direction, axis);
+        return flies ? Optional.of(new Launch(speed.getAsDouble(), angle.getAsDouble(), direction, spin.getAsDouble(),
+                axis)) : Optional.empty();
+    }
+}
