@@ -68,7 +68,7 @@ final class ReadingsDocument {
         return node;
     }
 
-    private static double rounded(double value) {
+    static double rounded(double value) {
         return BigDecimal.valueOf(value).round(DIGITS).doubleValue();
     }
 }

@@ -46,7 +46,7 @@ final class SampleCommand implements Callable<Integer> {
             print.println();
         }
         print.println("== from before to after");
-        LessonChange.print(done.get("before"), done.get("after"), print);
+        Changes.between(done.get("before"), done.get("after"), List.of()).print(print);
         return Commands.DONE;
     }
 
