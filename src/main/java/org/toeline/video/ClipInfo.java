@@ -6,13 +6,14 @@ package org.toeline.video;
  * @param width           width of the picture as shown (rotation applied), pixels
  * @param height          height of the picture as shown, pixels
  * @param rotation        by how much the stored picture is turned clockwise to be shown: 0, 90, 180 or 270 degrees
+ * @param mirrored        whether the file asks for the stored picture to be mirrored, left to right, before it is turned
  * @param frames          how many frames are shown
  * @param startSeconds    time of the first frame shown
  * @param durationSeconds from the start of the first to the end of the last frame shown
  * @param codec           FFmpeg's short name of the coding
  */
-public record ClipInfo(int width, int height, int rotation, int frames, double startSeconds, double durationSeconds,
-                       String codec) {
+public record ClipInfo(int width, int height, int rotation, boolean mirrored, int frames, double startSeconds,
+                       double durationSeconds, String codec) {
 
     /** Frames a second on average. */
     public double rate() {

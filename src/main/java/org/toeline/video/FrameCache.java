@@ -7,38 +7,71 @@ import java.util.TreeMap;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.jspecify.annotations.Nullable;
 
-/** Decoded frames near the one last asked for, as they came from the decoder, bounded by bytes. */
+/**
+ * Decoded frames around the one last asked for, as they came from the decoder, bounded by the bytes they take. Not
+ * thread-safe: its owner guards it.
+ */
 final class FrameCache implements AutoCloseable {
 
+    private static final int LEAST = 4;
+    private static final int PLANES = 8;
+
     private final TreeMap<Integer, AVFrame> frames = new TreeMap<>();
-    private final int most;
+    private final long budgetBytes;
+    private long frameBytes;
 
-    /** @param frameBytes about how much one frame takes */
+    /** @param frameBytes about how much one frame takes, until one is seen */
     FrameCache(long budgetBytes, long frameBytes) {
-        this.most = (int) Math.max(4, Math.min(600, budgetBytes / Math.max(1, frameBytes)));
+        this.budgetBytes = budgetBytes;
+        this.frameBytes = Math.max(1, frameBytes);
     }
 
-    /** How many frames are kept. */
+    /** How many frames may be kept. */
     int most() {
-        return most;
+        return (int) Math.max(LEAST, Math.min(Integer.MAX_VALUE, budgetBytes / frameBytes));
     }
 
-    @Nullable AVFrame get(int index) {
-        return frames.get(index);
+    boolean has(int index) {
+        return frames.containsKey(index);
     }
 
-    /** Keeps a frame; when there are too many, the one farthest from {@code wanted} goes. */
-    void put(int index, AVFrame frame, int wanted) {
+    /** A reference of the caller's own, to be freed by it; null when the frame is not kept. */
+    @Nullable AVFrame share(int index) {
+        AVFrame kept = frames.get(index);
+        return kept == null ? null : av_frame_clone(kept);
+    }
+
+    /** The first frame from {@code index} on, going by {@code step}, that is not kept. */
+    int firstMissing(int index, int step) {
+        int at = index;
+        while (frames.containsKey(at)) {
+            at += step;
+        }
+        return at;
+    }
+
+    /** Keeps a frame; when there are too many, those farthest from {@code centre} go. */
+    void put(int index, AVFrame frame, int centre) {
         if (frames.containsKey(index)) {
             return;
         }
         frames.put(index, av_frame_clone(frame));
-        while (frames.size() > most) {
+        frameBytes = Math.max(frameBytes, bytes(frame));
+        while (frames.size() > most()) {
             int first = frames.firstKey();
             int last = frames.lastKey();
-            AVFrame gone = frames.remove(wanted - first > last - wanted ? first : last);
+            AVFrame gone = frames.remove(centre - first > last - centre ? first : last);
             av_frame_free(gone);
         }
+    }
+
+    private static long bytes(AVFrame frame) {
+        long all = 0;
+        for (int i = 0; i < PLANES; i++) {
+            var buffer = frame.buf(i);
+            all += buffer == null || buffer.isNull() ? 0 : buffer.size();
+        }
+        return all;
     }
 
     @Override

@@ -35,7 +35,7 @@ final class PictureConverter implements AutoCloseable {
 
     private final int shownWidth;
     private final int shownHeight;
-    private final int rotation;
+    private final Orientation orientation;
     private final int stride;
     private final IntPointer pixels;
     private final PointerPointer<Pointer> planes = new PointerPointer<>(1);
@@ -43,8 +43,8 @@ final class PictureConverter implements AutoCloseable {
     private @Nullable SwsContext context;
 
     /** @param width width of the picture before it is turned, pixels made square */
-    PictureConverter(int width, int height, int rotation) {
-        this.rotation = rotation;
+    PictureConverter(int width, int height, Orientation orientation) {
+        this.orientation = orientation;
         this.shownWidth = width;
         this.shownHeight = height;
         // the converter writes whole vectors: rows are padded to 64 bytes, and so is the end
@@ -68,7 +68,7 @@ final class PictureConverter implements AutoCloseable {
         for (int y = 0; y < shownHeight; y++) {
             pixels.position((long) y * stride).get(out, y * shownWidth, shownWidth);
         }
-        return turned(out);
+        return orientation.applied(out, shownWidth, shownHeight);
     }
 
     private static boolean full(AVFrame frame) {
@@ -89,26 +89,6 @@ final class PictureConverter implements AutoCloseable {
             return SWS_CS_BT2020;
         }
         return frame.height() >= 720 ? SWS_CS_ITU709 : SWS_CS_ITU601;
-    }
-
-    private int[] turned(int[] in) {
-        if (rotation == 0) {
-            return in;
-        }
-        int w = shownWidth;
-        int h = shownHeight;
-        int[] out = new int[in.length];
-        for (int y = 0; y < h; y++) {
-            for (int x = 0; x < w; x++) {
-                int to = switch (rotation) {
-                    case 90 -> x * h + (h - 1 - y);
-                    case 180 -> (h - 1 - y) * w + (w - 1 - x);
-                    default -> (w - 1 - x) * h + y;
-                };
-                out[to] = in[y * w + x];
-            }
-        }
-        return out;
     }
 
     @Override

@@ -1,0 +1,204 @@
+package org.toeline.video;
+
+import java.util.BitSet;
+import java.util.Optional;
+import org.bytedeco.ffmpeg.avutil.AVFrame;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Decodes on a thread of its own: first what somebody waits for, then, in the direction of travel, what is likely to be
+ * asked for next. Stepping backwards, the frames before those kept are decoded while the kept ones are looked at, so that
+ * a key frame is crossed without waiting. Any thread may ask; the decoder is used by this thread only.
+ */
+final class DecodingThread implements AutoCloseable {
+
+    /** How far apart two requests are at most to be steps in a direction, frames. */
+    private static final int STRIDE = 12;
+    /** How long after a jump nothing is decoded ahead: another jump may follow, or the clip be closed. */
+    private static final long REST_MILLIS = 60;
+    /** How many frames before one jumped to are kept on the way there. */
+    private static final int BEHIND = 24;
+
+    private final FrameDecoder decoder;
+    private final FrameCache cache;
+    private final int frames;
+    private final BitSet lost = new BitSet();
+    private final Thread thread;
+    private int wanted = -1;
+    private int last = -1;
+    private int direction;
+    private boolean rested;
+    private boolean closed;
+    private @Nullable Throwable failure;
+
+    /** A stretch to be decoded: up to {@code target}, keeping the frames from {@code keepFrom} on. */
+    private record Goal(int target, int keepFrom) {
+
+        boolean holds(int frame) {
+            return frame >= keepFrom && frame <= target;
+        }
+    }
+
+    DecodingThread(String name, FrameDecoder decoder, FrameCache cache, int frames) {
+        this.decoder = decoder;
+        this.cache = cache;
+        this.frames = frames;
+        this.thread = new Thread(this::run, name);
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    /**
+     * That frame, as a reference of the caller's own; empty when it cannot be decoded. Waits for it. One caller at a time;
+     * {@link #close} may come from another thread and ends the wait.
+     */
+    synchronized Optional<AVFrame> frame(int at) {
+        int step = at - last;
+        direction = last < 0 || Math.abs(step) > STRIDE ? 0 : step == 0 ? direction : Integer.signum(step);
+        last = at;
+        rested = direction != 0;
+        wanted = at;
+        notifyAll();
+        boolean interrupted = false;
+        while (!closed && !cache.has(at) && !lost.get(at)) {
+            try {
+                wait();
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
+        if (closed) {
+            throw new IllegalStateException(thread.getName() + ": closed while a frame was waited for", failure);
+        }
+        wanted = -1;
+        return Optional.ofNullable(cache.share(at));
+    }
+
+    private void run() {
+        try {
+            work();
+        } catch (RuntimeException | Error e) {
+            synchronized (this) {
+                failure = e;
+                closed = true;
+                notifyAll();
+            }
+        } finally {
+            cache.close();
+            decoder.close();
+        }
+    }
+
+    private void work() {
+        for (Goal goal = next(); goal != null; goal = next()) {
+            while (goes(goal)) {
+                AVFrame frame = decoder.towards(goal.target, goal.keepFrom);
+                took(goal, frame);
+                if (frame == null || decoder.position() == goal.target) {
+                    break;
+                }
+            }
+        }
+    }
+
+    private synchronized boolean goes(Goal goal) {
+        return !closed && (wanted < 0 || cache.has(wanted) || lost.get(wanted) || goal.holds(wanted));
+    }
+
+    private synchronized void took(Goal goal, @Nullable AVFrame frame) {
+        if (frame == null) {
+            lost.set(goal.target);
+        } else if (decoder.trusted() && decoder.position() >= goal.keepFrom) {
+            cache.put(decoder.position(), frame, centre());
+        }
+        notifyAll();
+    }
+
+    /** The middle of what is to be kept: a quarter of it lies behind the direction of travel. */
+    private int centre() {
+        int near = wanted >= 0 ? wanted : last;
+        return near + direction * cache.most() / 4;
+    }
+
+    /** What to decode next; waits while there is nothing. Null when closed. */
+    private synchronized @Nullable Goal next() {
+        while (!closed) {
+            Goal goal = goal();
+            if (goal != null) {
+                return goal;
+            }
+            try {
+                if (rested || last < 0) {
+                    wait();
+                } else {
+                    int seen = last;
+                    wait(REST_MILLIS);
+                    rested = seen == last;
+                }
+            } catch (InterruptedException e) {
+                // nobody interrupts this thread but to end it, which close() does
+                closed = true;
+            }
+        }
+        return null;
+    }
+
+    private @Nullable Goal goal() {
+        if (wanted >= 0 && !cache.has(wanted) && !lost.get(wanted)) {
+            int behind = direction < 0 ? chunk() : Math.min(BEHIND, cache.most() / 4);
+            return new Goal(wanted, wanted - behind);
+        }
+        if (!rested || last < 0) {
+            return null;
+        }
+        Goal first = direction < 0 ? before() : after();
+        return first != null || direction != 0 ? first : before();
+    }
+
+    private int chunk() {
+        return Math.max(1, cache.most() * 3 / 8);
+    }
+
+    private @Nullable Goal after() {
+        int missing = present(last, 1);
+        int reach = cache.most() * (direction == 0 ? 1 : 2) / 4;
+        return missing < frames && missing - last <= reach ? new Goal(missing, missing) : null;
+    }
+
+    private @Nullable Goal before() {
+        int missing = present(last, -1);
+        boolean near = last - missing <= Math.max(1, cache.most() * (direction == 0 ? 1 : 3) / 8);
+        return missing >= 0 && near ? new Goal(missing, missing - chunk() + 1) : null;
+    }
+
+    /** The first frame from there that is neither kept nor lost. */
+    private int present(int from, int step) {
+        int at = cache.firstMissing(from, step);
+        while (at >= 0 && lost.get(at)) {
+            at = cache.firstMissing(at + step, step);
+        }
+        return at;
+    }
+
+    @Override
+    public void close() {
+        synchronized (this) {
+            closed = true;
+            notifyAll();
+        }
+        boolean interrupted = false;
+        while (thread.isAlive() && Thread.currentThread() != thread) {
+            try {
+                thread.join();
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

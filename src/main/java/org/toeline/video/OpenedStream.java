@@ -1,0 +1,215 @@
+package org.toeline.video;
+
+import static org.bytedeco.ffmpeg.global.avcodec.*;
+import static org.bytedeco.ffmpeg.global.avformat.*;
+import static org.bytedeco.ffmpeg.global.avutil.*;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import org.bytedeco.ffmpeg.avcodec.AVCodec;
+import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
+import org.bytedeco.ffmpeg.avcodec.AVCodecParameters;
+import org.bytedeco.ffmpeg.avformat.AVFormatContext;
+import org.bytedeco.ffmpeg.avformat.AVIOInterruptCB;
+import org.bytedeco.ffmpeg.avformat.AVStream;
+import org.bytedeco.ffmpeg.avutil.AVDictionary;
+import org.bytedeco.ffmpeg.avutil.AVDictionaryEntry;
+import org.bytedeco.ffmpeg.avutil.AVRational;
+import org.bytedeco.javacpp.LongPointer;
+import org.bytedeco.javacpp.Pointer;
+import org.bytedeco.javacpp.PointerPointer;
+
+/**
+ * A file's moving picture, opened with its decoder: within a time limit, and within a picture size that is checked before
+ * a decoder takes memory for it. One thread at a time.
+ */
+final class OpenedStream implements AutoCloseable {
+
+    /** What a picture may have, pixels: a large photograph; a header that claims more is taken for a lie. */
+    static final long MOST_PIXELS = 64_000_000L;
+    /** What a decoder or reader may take in one piece, bytes. */
+    private static final long MOST_AT_ONCE = 1L << 29;
+
+    /** One for the whole program: the binding has only a few of these to give. */
+    private static final AVIOInterruptCB.Callback_Pointer OVERDUE = new AVIOInterruptCB.Callback_Pointer() {
+        @Override
+        public int call(Pointer deadline) {
+            return System.nanoTime() - new LongPointer(deadline).get() > 0 ? 1 : 0;
+        }
+    };
+
+    static {
+        av_log_set_level(AV_LOG_QUIET);
+        av_max_alloc(MOST_AT_ONCE);
+    }
+
+    private final String name;
+    private final LongPointer deadline = new LongPointer(1);
+    private final AVFormatContext format;
+    private AVStream stream = new AVStream((Pointer) null);
+    private AVCodecContext codec = new AVCodecContext((Pointer) null);
+    private boolean closed;
+
+    OpenedStream(Path file, long limitNanos) throws ClipException {
+        this.name = file.toString();
+        within(limitNanos);
+        AVFormatContext opening = avformat_alloc_context();
+        opening.interrupt_callback().callback(OVERDUE);
+        opening.interrupt_callback().opaque(deadline);
+        if (avformat_open_input(opening, name, null, (AVDictionary) null) < 0) {
+            boolean late = overdue();
+            deadline.close();
+            throw late ? tooSlow(limitNanos) : new ClipException(name
+                    + ": not a clip or picture that can be read; film it again or export it as MP4 (H.264)");
+        }
+        this.format = opening;
+        try {
+            stream = picture(limitNanos);
+            codec = decoder();
+        } catch (ClipException e) {
+            close();
+            throw e;
+        }
+    }
+
+    private AVStream picture(long limitNanos) throws ClipException {
+        checkSizes();
+        if (streamInfo() < 0) {
+            throw overdue() ? tooSlow(limitNanos)
+                    : new ClipException(name + ": the clip's streams cannot be read; it may be cut short");
+        }
+        if (overdue()) {
+            throw tooSlow(limitNanos);
+        }
+        checkSizes();
+        int best = av_find_best_stream(format, AVMEDIA_TYPE_VIDEO, -1, -1, (AVCodec) null, 0);
+        if (best < 0) {
+            throw new ClipException(name + ": there is no picture in this file");
+        }
+        if (format.nb_stream_groups() > 0 && format.stream_groups(0).type() == AV_STREAM_GROUP_PARAMS_TILE_GRID) {
+            throw new ClipException(name + ": a photograph stored in tiles cannot be put together; export it as JPEG");
+        }
+        AVCodecParameters parameters = format.streams(best).codecpar();
+        if (parameters.width() < 1 || parameters.height() < 1) {
+            throw new ClipException(name + ": the file does not tell the size of its picture; it may be cut short");
+        }
+        return format.streams(best);
+    }
+
+    private void checkSizes() throws ClipException {
+        for (int i = 0; i < format.nb_streams(); i++) {
+            AVCodecParameters parameters = format.streams(i).codecpar();
+            if ((long) parameters.width() * parameters.height() > MOST_PIXELS) {
+                throw new ClipException(name + ": its header claims a picture of " + parameters.width() + " × "
+                        + parameters.height() + " px; up to " + MOST_PIXELS / 1_000_000 + " million pixels can be shown");
+            }
+        }
+    }
+
+    /** Reads as much as is needed to know the streams; what it decodes for that obeys the limit of size. */
+    private int streamInfo() {
+        int streams = format.nb_streams();
+        try (PointerPointer<AVDictionary> options = new PointerPointer<>(Math.max(1, streams))) {
+            for (int i = 0; i < streams; i++) {
+                AVDictionary limit = new AVDictionary(null);
+                av_dict_set(limit, "max_pixels", Long.toString(MOST_PIXELS), 0);
+                options.put(i, limit);
+            }
+            int result = avformat_find_stream_info(format, options);
+            for (int i = 0; i < streams; i++) {
+                av_dict_free(new AVDictionary(options.get(i)));
+            }
+            return result;
+        }
+    }
+
+    private AVCodecContext decoder() throws ClipException {
+        AVCodecParameters parameters = stream.codecpar();
+        AVCodec decoder = avcodec_find_decoder(parameters.codec_id());
+        if (decoder == null) {
+            throw new ClipException(name + ": no decoder for its coding (" + codecName() + ")");
+        }
+        AVCodecContext context = avcodec_alloc_context3(decoder);
+        avcodec_parameters_to_context(context, parameters);
+        context.pkt_timebase(stream.time_base());
+        context.max_pixels(MOST_PIXELS);
+        context.thread_count(Math.min(8, Runtime.getRuntime().availableProcessors()));
+        if (avcodec_open2(context, decoder, (AVDictionary) null) < 0) {
+            avcodec_free_context(context);
+            throw new ClipException(name + ": its " + codecName() + " stream cannot be decoded");
+        }
+        return context;
+    }
+
+    private ClipException tooSlow(long limitNanos) {
+        return new ClipException(name + ": opening it took longer than " + limitNanos / 1_000_000_000
+                + " s; copy it to this computer's own disk and try again");
+    }
+
+    /** From now on reading gives up after that long. */
+    void within(long nanos) {
+        deadline.put(System.nanoTime() + nanos);
+    }
+
+    boolean overdue() {
+        return System.nanoTime() - deadline.get() > 0;
+    }
+
+    AVFormatContext format() {
+        return format;
+    }
+
+    AVStream stream() {
+        return stream;
+    }
+
+    AVCodecContext codec() {
+        return codec;
+    }
+
+    String name() {
+        return name;
+    }
+
+    String codecName() {
+        return avcodec_get_name(stream.codecpar().codec_id()).getString();
+    }
+
+    /** Width with pixels made square, and height, before turning. */
+    int[] size() throws ClipException {
+        AVRational aspect = av_guess_sample_aspect_ratio(format, stream, null);
+        double wide = aspect.num() > 0 && aspect.den() > 0 ? (double) aspect.num() / aspect.den() : 1;
+        long width = Math.round(stream.codecpar().width() * (wide > 0.2 && wide < 5 ? wide : 1));
+        int height = stream.codecpar().height();
+        if (width < 1 || width * height > MOST_PIXELS) {
+            throw new ClipException(name + ": a picture of " + width + " × " + height + " px; up to "
+                    + MOST_PIXELS / 1_000_000 + " million pixels can be shown");
+        }
+        return new int[] {(int) width, height};
+    }
+
+    /** What the file says about itself and its picture, by name. */
+    Map<String, String> notes() {
+        Map<String, String> all = new TreeMap<>();
+        for (AVDictionary notes : new AVDictionary[] {format.metadata(), stream.metadata()}) {
+            AVDictionaryEntry entry = null;
+            while (notes != null && (entry = av_dict_iterate(notes, entry)) != null) {
+                all.put(entry.key().getString(), entry.value().getString());
+            }
+        }
+        return all;
+    }
+
+    @Override
+    public void close() {
+        if (!closed) {
+            closed = true;
+            if (!codec.isNull()) {
+                avcodec_free_context(codec);
+            }
+            avformat_close_input(format);
+            deadline.close();
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package org.toeline.video;
+
+import static org.bytedeco.ffmpeg.global.avcodec.AV_PKT_DATA_DISPLAYMATRIX;
+import static org.bytedeco.ffmpeg.global.avcodec.av_packet_side_data_get;
+import static org.bytedeco.ffmpeg.global.avutil.AV_FRAME_DATA_DISPLAYMATRIX;
+import static org.bytedeco.ffmpeg.global.avutil.av_frame_get_side_data;
+
+import org.bytedeco.ffmpeg.avcodec.AVCodecParameters;
+import org.bytedeco.ffmpeg.avcodec.AVPacketSideData;
+import org.bytedeco.ffmpeg.avutil.AVFrame;
+import org.bytedeco.ffmpeg.avutil.AVFrameSideData;
+import org.bytedeco.javacpp.BytePointer;
+import org.bytedeco.javacpp.IntPointer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How a stored picture becomes the one shown: mirrored left to right first if the file says so, then turned.
+ *
+ * @param clockwise 0, 90, 180 or 270 degrees
+ */
+record Orientation(int clockwise, boolean mirrored) {
+
+    static final Orientation AS_STORED = new Orientation(0, false);
+    private static final int MATRIX_BYTES = 36;
+
+    Orientation {
+        if (clockwise != 0 && clockwise != 90 && clockwise != 180 && clockwise != 270) {
+            throw new IllegalArgumentException("turned by " + clockwise + "°; 0, 90, 180 or 270 are possible");
+        }
+    }
+
+    /** Whether width and height change places. */
+    boolean onItsSide() {
+        return clockwise % 180 != 0;
+    }
+
+    /** As the container says; as stored when it says nothing. */
+    static Orientation of(AVCodecParameters parameters) {
+        AVPacketSideData data = av_packet_side_data_get(parameters.coded_side_data(), parameters.nb_coded_side_data(),
+                AV_PKT_DATA_DISPLAYMATRIX);
+        return data == null || data.isNull() || data.size() < MATRIX_BYTES ? AS_STORED : of(data.data());
+    }
+
+    /** As the picture itself says, which is where a photograph's orientation stands. */
+    static Orientation of(AVFrame frame) {
+        AVFrameSideData data = av_frame_get_side_data(frame, AV_FRAME_DATA_DISPLAYMATRIX);
+        return data == null || data.isNull() || data.size() < MATRIX_BYTES ? AS_STORED : of(data.data());
+    }
+
+    private static Orientation of(@Nullable BytePointer nineNumbers) {
+        if (nineNumbers == null || nineNumbers.isNull()) {
+            return AS_STORED;
+        }
+        int[] matrix = new int[MATRIX_BYTES / Integer.BYTES];
+        new IntPointer(nineNumbers).get(matrix);
+        return of(matrix);
+    }
+
+    /**
+     * From a display matrix, row by row (ISO/IEC 14496-12, 6.2.2): a stored point (x, y) goes to (a·x + c·y, b·x + d·y)
+     * with a, b, c, d = its elements 0, 1, 3, 4.
+     */
+    static Orientation of(int[] matrix) {
+        double a = matrix[0];
+        double b = matrix[1];
+        boolean mirrored = a * matrix[4] - b * matrix[3] < 0;
+        double angle = mirrored ? Math.atan2(-b, -a) : Math.atan2(b, a);
+        return new Orientation((int) Math.floorMod(Math.round(Math.toDegrees(angle) / 90) * 90, 360L), mirrored);
+    }
+
+    /** The pixels of a picture of that size, row by row, as they are shown. */
+    int[] applied(int[] stored, int width, int height) {
+        if (equals(AS_STORED)) {
+            return stored;
+        }
+        // where stored (0, 0) goes, and how far a step right or down goes
+        int right = switch (clockwise) {
+            case 0 -> 1;
+            case 90 -> height;
+            case 180 -> -1;
+            default -> -height;
+        };
+        int down = switch (clockwise) {
+            case 0 -> width;
+            case 90 -> -1;
+            case 180 -> -width;
+            default -> 1;
+        };
+        int origin = switch (clockwise) {
+            case 0 -> 0;
+            case 90 -> height - 1;
+            case 180 -> width * height - 1;
+            default -> (width - 1) * height;
+        };
+        if (mirrored) {
+            origin += (width - 1) * right;
+            right = -right;
+        }
+        return moved(stored, width, height, origin, right, down);
+    }
+
+    /** Tile by tile, so that both pictures stay in the processor's cache. */
+    private static int[] moved(int[] stored, int width, int height, int origin, int right, int down) {
+        int tile = 32;
+        int[] out = new int[width * height];
+        for (int y0 = 0; y0 < height; y0 += tile) {
+            int y1 = Math.min(height, y0 + tile);
+            for (int x0 = 0; x0 < width; x0 += tile) {
+                int x1 = Math.min(width, x0 + tile);
+                for (int y = y0; y < y1; y++) {
+                    int to = origin + x0 * right + y * down;
+                    for (int from = y * width + x0; from < y * width + x1; from++) {
+                        out[to] = stored[from];
+                        to += right;
+                    }
+                }
+            }
+        }
+        return out;
+    }
+}
