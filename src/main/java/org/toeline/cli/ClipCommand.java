@@ -41,6 +41,7 @@ final class ClipCommand implements Callable<Integer> {
                 out.printf(Locale.ROOT, "%d × %d px as shown, turned by %d°%n%d frames from %.3f s on, %.3f s long%n%s%n",
                         info.width(), info.height(), info.rotation(), info.frames(), info.startSeconds(),
                         info.durationSeconds(), info.codec());
+                info.remarks().forEach(remark -> out.println("note: " + remark));
                 for (int i = 0; times && i < opened.frameCount(); i++) {
                     out.printf(Locale.ROOT, "%.6f%n", opened.seconds(i));
                 }
@@ -53,7 +54,8 @@ final class ClipCommand implements Callable<Integer> {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("width", info.width()).put("height", info.height()).put("rotation", info.rotation());
         node.put("frames", info.frames()).put("start", info.startSeconds()).put("duration", info.durationSeconds());
-        node.put("codec", info.codec());
+        node.put("codec", info.codec()).put("mirrored", info.mirrored());
+        info.remarks().forEach(node.putArray("notes")::add);
         if (times) {
             ArrayNode all = node.putArray("times");
             for (int i = 0; i < opened.frameCount(); i++) {

@@ -42,8 +42,8 @@ public final class Clip implements AutoCloseable {
         OpenedStream opened = reader.opened();
         this.size = opened.size();
         FrameDecoder decoder = new FrameDecoder(reader, index);
-        this.orientation = index.frames() > 1 ? Orientation.of(opened.stream().codecpar())
-                : decoder.orientation(opened.stream().codecpar());
+        this.orientation = reader.isPhotograph() ? Orientation.ofPhotograph(file)
+                : Orientation.of(opened.stream().codecpar());
         double start = reader.seconds(index.pts(0));
         boolean turned = orientation.onItsSide();
         this.info = new ClipInfo(turned ? size[1] : size[0], turned ? size[0] : size[1], orientation.clockwise(),

@@ -1,5 +1,7 @@
 package org.toeline.video;
 
+import java.util.List;
+
 /**
  * What a clip is.
  *
@@ -18,5 +20,11 @@ public record ClipInfo(int width, int height, int rotation, boolean mirrored, in
     /** Frames a second on average. */
     public double rate() {
         return durationSeconds > 0 ? frames / durationSeconds : 0;
+    }
+
+    /** What a person should know before trusting the picture, a sentence each; usually none. */
+    public List<String> remarks() {
+        return mirrored ? List.of("the file asks to be shown mirrored, and is: what it shows on the left, the camera saw on"
+                + " the right; check that the player's handedness is what the picture shows") : List.of();
     }
 }

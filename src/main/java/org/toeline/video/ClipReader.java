@@ -25,6 +25,8 @@ final class ClipReader implements AutoCloseable {
     private final int unitDen;
     private final AVPacket packet = av_packet_alloc();
     private final AVFrame frame = av_frame_alloc();
+    /** A photograph's packet: its reader does not go back. */
+    private @Nullable AVPacket photograph;
     private boolean drained;
     private boolean closed;
 
@@ -48,6 +50,9 @@ final class ClipReader implements AutoCloseable {
         PacketIndex index = new PacketIndex();
         int timeless = 0;
         while (av_read_frame(format, packet) >= 0) {
+            if (photograph == null && isPhotograph()) {
+                photograph = av_packet_clone(packet);
+            }
             boolean fits = packet.stream_index() != ours || listed(index);
             timeless += packet.stream_index() == ours && time(packet) == AV_NOPTS_VALUE ? 1 : 0;
             av_packet_unref(packet);
@@ -70,6 +75,12 @@ final class ClipReader implements AutoCloseable {
         return index;
     }
 
+    /** Whether the file is a single picture and no clip. */
+    boolean isPhotograph() {
+        String kind = format.iformat().name().getString();
+        return kind.endsWith("_pipe") || kind.equals("image2");
+    }
+
     private boolean listed(PacketIndex index) {
         long at = time(packet);
         if (at == AV_NOPTS_VALUE) {
@@ -89,7 +100,7 @@ final class ClipReader implements AutoCloseable {
     /** Goes to the key frame of that time; what is decoded next starts there, or somewhat off in some containers. */
     void seek(long keyPts) {
         opened.within(STEP_NANOS);
-        if (av_seek_frame(format, ours, keyPts, AVSEEK_FLAG_BACKWARD) < 0) {
+        if (photograph == null && av_seek_frame(format, ours, keyPts, AVSEEK_FLAG_BACKWARD) < 0) {
             av_seek_frame(format, ours, keyPts, AVSEEK_FLAG_ANY | AVSEEK_FLAG_BACKWARD);
         }
         flush();
@@ -137,10 +148,14 @@ final class ClipReader implements AutoCloseable {
     }
 
     private void feed(long neededFrom) {
+        if (photograph != null) {
+            avcodec_send_packet(codec, photograph);
+            drain();
+            return;
+        }
         while (true) {
             if (av_read_frame(format, packet) < 0) {
-                drained = true;
-                avcodec_send_packet(codec, (AVPacket) null);
+                drain();
                 return;
             }
             boolean fed = packet.stream_index() == ours;
@@ -153,6 +168,11 @@ final class ClipReader implements AutoCloseable {
                 return;
             }
         }
+    }
+
+    private void drain() {
+        drained = true;
+        avcodec_send_packet(codec, (AVPacket) null);
     }
 
     double seconds(long pts) {
@@ -169,6 +189,9 @@ final class ClipReader implements AutoCloseable {
             closed = true;
             av_frame_free(frame);
             av_packet_free(packet);
+            if (photograph != null) {
+                av_packet_free(photograph);
+            }
             opened.close();
         }
     }

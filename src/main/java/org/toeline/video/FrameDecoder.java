@@ -1,6 +1,5 @@
 package org.toeline.video;
 
-import org.bytedeco.ffmpeg.avcodec.AVCodecParameters;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.jspecify.annotations.Nullable;
 
@@ -39,13 +38,6 @@ final class FrameDecoder implements AutoCloseable {
      */
     boolean trusted() {
         return position >= 0 && index.pts(position) >= trustedFrom;
-    }
-
-    /** How a file of one frame is shown: as its container says, or, as photographs do, the picture itself. */
-    Orientation orientation(AVCodecParameters parameters) {
-        Orientation stated = Orientation.of(parameters);
-        AVFrame only = stated.equals(Orientation.AS_STORED) ? towards(0, 0) : null;
-        return only == null ? stated : Orientation.of(only);
     }
 
     /**

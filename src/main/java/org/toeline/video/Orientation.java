@@ -2,13 +2,16 @@ package org.toeline.video;
 
 import static org.bytedeco.ffmpeg.global.avcodec.AV_PKT_DATA_DISPLAYMATRIX;
 import static org.bytedeco.ffmpeg.global.avcodec.av_packet_side_data_get;
-import static org.bytedeco.ffmpeg.global.avutil.AV_FRAME_DATA_DISPLAYMATRIX;
-import static org.bytedeco.ffmpeg.global.avutil.av_frame_get_side_data;
 
+import com.drew.imaging.ImageMetadataReader;
+import com.drew.imaging.ImageProcessingException;
+import com.drew.metadata.MetadataException;
+import com.drew.metadata.exif.ExifDirectoryBase;
+import com.drew.metadata.exif.ExifIFD0Directory;
+import java.io.IOException;
+import java.nio.file.Path;
 import org.bytedeco.ffmpeg.avcodec.AVCodecParameters;
 import org.bytedeco.ffmpeg.avcodec.AVPacketSideData;
-import org.bytedeco.ffmpeg.avutil.AVFrame;
-import org.bytedeco.ffmpeg.avutil.AVFrameSideData;
 import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.IntPointer;
 import org.jspecify.annotations.Nullable;
@@ -41,10 +44,30 @@ record Orientation(int clockwise, boolean mirrored) {
         return data == null || data.isNull() || data.size() < MATRIX_BYTES ? AS_STORED : of(data.data());
     }
 
-    /** As the picture itself says, which is where a photograph's orientation stands. */
-    static Orientation of(AVFrame frame) {
-        AVFrameSideData data = av_frame_get_side_data(frame, AV_FRAME_DATA_DISPLAYMATRIX);
-        return data == null || data.isNull() || data.size() < MATRIX_BYTES ? AS_STORED : of(data.data());
+    /** As a photograph's Exif data say; as stored when there are none. */
+    static Orientation ofPhotograph(Path file) {
+        try {
+            ExifIFD0Directory exif = ImageMetadataReader.readMetadata(file.toFile())
+                    .getFirstDirectoryOfType(ExifIFD0Directory.class);
+            return exif != null && exif.containsTag(ExifDirectoryBase.TAG_ORIENTATION)
+                    ? ofExif(exif.getInt(ExifDirectoryBase.TAG_ORIENTATION)) : AS_STORED;
+        } catch (ImageProcessingException | MetadataException | IOException e) {
+            return AS_STORED;
+        }
+    }
+
+    /** Exif 2.32, tag 274: 1 to 8; anything else counts as 1. */
+    static Orientation ofExif(int number) {
+        return switch (number) {
+            case 2 -> new Orientation(0, true);
+            case 3 -> new Orientation(180, false);
+            case 4 -> new Orientation(180, true);
+            case 5 -> new Orientation(270, true);
+            case 6 -> new Orientation(90, false);
+            case 7 -> new Orientation(90, true);
+            case 8 -> new Orientation(270, false);
+            default -> AS_STORED;
+        };
     }
 
     private static Orientation of(@Nullable BytePointer nineNumbers) {

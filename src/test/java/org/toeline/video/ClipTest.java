@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.video.TestClips.Coding;
+import org.toeline.video.TestClips.Shown;
 
 /** The frame asked for is the frame shown: every frame of clips that say in their pixels which frame they are. */
 class ClipTest {
@@ -93,6 +94,8 @@ class ClipTest {
         try (Clip clip = Clip.open(file)) {
             boolean portrait = rotation != 180;
             assertThat(clip.info().rotation()).isEqualTo(rotation);
+            assertThat(clip.info().mirrored()).isFalse();
+            assertThat(clip.info().remarks()).isEmpty();
             assertThat(clip.info().width()).isEqualTo(portrait ? TestClips.HEIGHT : TestClips.WIDTH);
             Frame frame = clip.frame(0);
             int right = frame.width() - 16;
@@ -100,6 +103,23 @@ class ClipTest {
             int[] at = rotation == 90 ? new int[] {right, 16} : rotation == 180 ? new int[] {right, bottom}
                     : new int[] {16, bottom};
             assertThat(frame.grey(at[0], at[1])).isGreaterThan(180);
+        }
+    }
+
+    /** Mirrored, then turned: the white block of the stored top left corner shows where both take it, and it is said. */
+    @ParameterizedTest
+    @CsvSource({"0, right, top", "90, right, bottom", "180, left, bottom", "270, left, top"})
+    void mirroredIsShownAndSaid(int rotation, String side, String end) throws ClipException {
+        Path file = TestClips.write(folder.resolve("mirrored.mp4"), new Coding("libopenh264", "mp4", 30, 0, rotation,
+                Shown.MIRRORED), even(5, 0, 33));
+        try (Clip clip = Clip.open(file)) {
+            assertThat(clip.info().mirrored()).isTrue();
+            assertThat(clip.info().rotation()).isEqualTo(rotation);
+            assertThat(clip.info().remarks()).singleElement().asString().contains("mirrored");
+            Frame frame = clip.frame(0);
+            int x = side.equals("right") ? frame.width() - 16 : 16;
+            int y = end.equals("bottom") ? frame.height() - 16 : 16;
+            assertThat(frame.grey(x, y)).isGreaterThan(180);
         }
     }
 

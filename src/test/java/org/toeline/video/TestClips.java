@@ -34,9 +34,17 @@ final class TestClips {
      * @param encoder  FFmpeg's name of it
      * @param bFrames  frames that refer to later ones
      * @param rotation degrees clockwise by which it is turned to be shown
+     * @param shown    mirrored left to right before it is turned, or not
      */
-    record Coding(String encoder, String suffix, int group, int bFrames, int rotation) {
+    record Coding(String encoder, String suffix, int group, int bFrames, int rotation, Shown shown) {
+
+        Coding(String encoder, String suffix, int group, int bFrames, int rotation) {
+            this(encoder, suffix, group, bFrames, rotation, Shown.AS_STORED);
+        }
     }
+
+    /** Whether a clip asks to be mirrored. */
+    enum Shown { AS_STORED, MIRRORED }
 
     private TestClips() {
     }
@@ -59,11 +67,16 @@ final class TestClips {
             AVStream stream = avformat_new_stream(format, encoder);
             stream.time_base(codec.time_base());
             check(avcodec_parameters_from_context(stream.codecpar(), codec));
-            if (coding.rotation != 0) {
+            if (coding.rotation != 0 || coding.shown == Shown.MIRRORED) {
                 AVPacketSideData all = new AVPacketSideData(null);
                 AVPacketSideData side = av_packet_side_data_new(all, new IntPointer(new int[] {0}),
                         AV_PKT_DATA_DISPLAYMATRIX, 36, 0);
                 av_display_rotation_set(new IntPointer(side.data()), coding.rotation);
+                if (coding.shown == Shown.MIRRORED) {
+                    // the first row: where a stored step to the right goes
+                    IntPointer matrix = new IntPointer(side.data());
+                    matrix.put(0, -matrix.get(0)).put(1, -matrix.get(1));
+                }
                 stream.codecpar().coded_side_data(all).nb_coded_side_data(1);
             }
             AVIOContext io = new AVIOContext(null);
