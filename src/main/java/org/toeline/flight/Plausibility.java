@@ -1,0 +1,146 @@
+package org.toeline.flight;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
+import org.toeline.flight.Implausible.Grade;
+
+/**
+ * What of a shot's figures no flight could give, with the likely reason. Mechanics first: lift and drag do no more work
+ * than none, so that in still air no apex exceeds v²/2g, the height of a ball thrown straight up in a vacuum; and no
+ * carry exceeds v²/g, the greatest range in a vacuum (at 45°). The vacuum range at the shot's own launch angle is no
+ * bound: lift carries a low drive past it. Then what a golf ball can do at all, then what the models of flight give.
+ */
+public final class Plausibility {
+
+    /** The longest model is still some 10 % short at times, and a helping wind adds as much. */
+    private static final double LONGER = 1.25;
+    private static final double SHORTER = 0.7;
+    private static final double HIGHER = 1.6;
+    private static final double LOWER = 0.45;
+    /** Of many shots, the middle one is less at the mercy of wind and chance. */
+    private static final double LONGER_TOGETHER = 1.08;
+    private static final int TOGETHER = 3;
+
+    private final FlightBand band;
+
+    public Plausibility(Air air) {
+        this.band = new FlightBand(air);
+    }
+
+    /** What speaks against the figures of one shot; empty if nothing does. */
+    public List<Implausible> check(Shot shot) {
+        List<Implausible> found = new ArrayList<>();
+        shot.figures().forEach((figure, value) -> {
+            if (value < figure.least() || value > figure.most()) {
+                found.add(outOfRange(figure, value));
+            }
+        });
+        OptionalDouble speed = shot.figure(ShotFigure.BALL_SPEED);
+        if (speed.isPresent() && found.stream().noneMatch(f -> f.figure() == ShotFigure.BALL_SPEED)) {
+            mechanics(shot, speed.getAsDouble()).forEach(f -> addOnce(found, f));
+        }
+        times(shot).forEach(f -> addOnce(found, f));
+        if (found.isEmpty()) {
+            models(shot).forEach(f -> addOnce(found, f));
+        }
+        return List.copyOf(found);
+    }
+
+    private static void addOnce(List<Implausible> found, Implausible more) {
+        if (found.stream().noneMatch(f -> f.figure() == more.figure())) {
+            found.add(more);
+        }
+    }
+
+    private static Implausible outOfRange(ShotFigure figure, double value) {
+        String beyond = String.format(Locale.ROOT, "%s of %s; %s to %s is possible", figure.words(),
+                UnitSlip.shown(figure, value), UnitSlip.shown(figure, figure.least()),
+                UnitSlip.shown(figure, figure.most()));
+        return new Implausible(figure, Grade.IMPOSSIBLE, withSlip(beyond, figure, value,
+                v -> v >= figure.least() + 0.03 * figure.most() && v <= figure.most()));
+    }
+
+    private static String withSlip(String sentence, ShotFigure figure, double value, DoublePredicate fits) {
+        return UnitSlip.words(figure, value, fits).map(s -> sentence + ": " + s + "?").orElse(sentence);
+    }
+
+    private static List<Implausible> mechanics(Shot shot, double speedMps) {
+        List<Implausible> found = new ArrayList<>();
+        double farthest = speedMps * speedMps / Trajectory.GRAVITY;
+        above(shot, ShotFigure.APEX, farthest / 2, "more than a ball of " + UnitSlip.shown(ShotFigure.BALL_SPEED,
+                speedMps) + " thrown straight up would reach without any air").ifPresent(found::add);
+        above(shot, ShotFigure.CARRY, farthest, "more than the longest flight of a ball of " + UnitSlip.shown(
+                ShotFigure.BALL_SPEED, speedMps) + " without any air").ifPresent(found::add);
+        return found;
+    }
+
+    private static Optional<Implausible> above(Shot shot, ShotFigure figure, double most, String why) {
+        OptionalDouble value = shot.figure(figure);
+        if (value.isEmpty() || value.getAsDouble() <= most) {
+            return Optional.empty();
+        }
+        String sentence = String.format(Locale.ROOT, "%s of %s is %s, %s", figure.words(),
+                UnitSlip.shown(figure, value.getAsDouble()), why, UnitSlip.shown(figure, most));
+        return Optional.of(new Implausible(figure, Grade.IMPOSSIBLE, withSlip(sentence, figure, value.getAsDouble(),
+                v -> v > 0.3 * most && v < 0.9 * most)));
+    }
+
+    /** A ball that is up for a time cannot have fallen from higher than free fall allows, nor flown faster than it left. */
+    private static List<Implausible> times(Shot shot) {
+        List<Implausible> found = new ArrayList<>();
+        OptionalDouble time = shot.figure(ShotFigure.HANG_TIME);
+        if (time.isPresent()) {
+            double seconds = time.getAsDouble();
+            above(shot, ShotFigure.APEX, Trajectory.GRAVITY * seconds * seconds / 2, String.format(Locale.ROOT,
+                    "higher than a ball can fall from in %.1f s", seconds)).ifPresent(found::add);
+            shot.figure(ShotFigure.BALL_SPEED).ifPresent(v -> above(shot, ShotFigure.CARRY, v * seconds,
+                    String.format(Locale.ROOT, "farther than %.1f s at the ball's first speed", seconds))
+                    .ifPresent(found::add));
+        }
+        return found;
+    }
+
+    private List<Implausible> models(Shot shot) {
+        Optional<Launch> launch = shot.launch();
+        if (launch.isEmpty()) {
+            return List.of();
+        }
+        FlightBand.Figures flights = band.of(launch.get());
+        List<Implausible> found = new ArrayList<>();
+        beside(shot, ShotFigure.CARRY, flights.shortestM() * SHORTER, flights.longestM() * LONGER).ifPresent(found::add);
+        beside(shot, ShotFigure.APEX, flights.lowestM() * LOWER, flights.highestM() * HIGHER).ifPresent(found::add);
+        return found;
+    }
+
+    private static Optional<Implausible> beside(Shot shot, ShotFigure figure, double least, double most) {
+        OptionalDouble value = shot.figure(figure);
+        if (value.isEmpty() || value.getAsDouble() >= least && value.getAsDouble() <= most) {
+            return Optional.empty();
+        }
+        String sentence = String.format(Locale.ROOT, "%s of %s does not go with this launch: the models, with plenty to "
+                + "spare, allow %s to %s", figure.words(), UnitSlip.shown(figure, value.getAsDouble()),
+                UnitSlip.shown(figure, least), UnitSlip.shown(figure, most));
+        return Optional.of(new Implausible(figure, Grade.DOUBTFUL, withSlip(sentence, figure, value.getAsDouble(),
+                v -> v > least && v < most)));
+    }
+
+    /**
+     * What speaks against a figure of all shots together: a carry that is, in the middle shot of at least three, longer
+     * than the longest model by what yards read as metres would add.
+     */
+    public Optional<Implausible> checkTogether(List<Shot> shots) {
+        double[] shares = shots.stream().filter(s -> s.figure(ShotFigure.CARRY).isPresent() && s.launch().isPresent())
+                .mapToDouble(s -> s.figure(ShotFigure.CARRY).getAsDouble()
+                        / band.of(s.launch().get()).longestM()).sorted().toArray();
+        if (shares.length < TOGETHER || shares[shares.length / 2] < LONGER_TOGETHER) {
+            return Optional.empty();
+        }
+        return Optional.of(new Implausible(ShotFigure.CARRY, Grade.DOUBTFUL, String.format(Locale.ROOT,
+                "over %d shots the carry is %.0f %% longer than the longest model gives: a helping wind, or yards read as "
+                + "metres (which adds 9 %%)?", shares.length, 100 * (shares[shares.length / 2] - 1))));
+    }
+}
