@@ -35,6 +35,28 @@ public record Lesson(Optional<String> playerName, Optional<OffsetDateTime> recor
         return new Lesson(Optional.empty(), Optional.empty(), sheet, Map.of(), NOTHING_KEPT);
     }
 
+    /** Where the lesson was held; empty when nothing was said. */
+    public String place() {
+        return KeptTree.text(kept, "place");
+    }
+
+    /** What the coach wrote; empty when nothing was. */
+    public String notes() {
+        return KeptTree.text(kept, "notes");
+    }
+
+    public Lesson withPlace(String place) {
+        return new Lesson(playerName, recorded, sheet, clips, KeptTree.with(kept, "place", place));
+    }
+
+    public Lesson withNotes(String notes) {
+        return new Lesson(playerName, recorded, sheet, clips, KeptTree.with(kept, "notes", notes));
+    }
+
+    public Lesson withPlayerName(Optional<String> name) {
+        return new Lesson(name, recorded, sheet, clips, kept);
+    }
+
     public Lesson withSheet(MarkSheet changed) {
         return new Lesson(playerName, recorded, changed, clips, kept);
     }

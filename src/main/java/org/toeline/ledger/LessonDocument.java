@@ -14,6 +14,7 @@ import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -76,11 +77,19 @@ public final class LessonDocument {
         if (!(tree instanceof ObjectNode document)) {
             throw new DocumentException(name + ": not a lesson; a JSON object with the format “toeline-lesson” is needed");
         }
+        if (!isText(document)) {
+            throw new DocumentException(name + ": holds half of a character (a lone surrogate), which is no text");
+        }
         Optional<ValidationMessage> fault = faults(document);
         if (fault.isPresent()) {
             throw new DocumentException(name + ": " + sentence(fault.get()));
         }
         return LessonReader.read(document, name);
+    }
+
+    /** Whether it could be written again: an escape can name half a character, which no file can hold. */
+    private static boolean isText(ObjectNode document) {
+        return StandardCharsets.UTF_8.newEncoder().canEncode(document.toString());
     }
 
     private static Optional<ValidationMessage> faults(ObjectNode document) {
@@ -107,6 +116,11 @@ public final class LessonDocument {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree of plain values can be written", e);
         }
+    }
+
+    /** The document on one line, as a store keeps it. */
+    public static String line(Lesson lesson) {
+        return LessonWriter.tree(lesson, JSON.createObjectNode()).toString();
     }
 
     /** Writes the whole document beside the old one and puts it in its place in one step. */

@@ -1,0 +1,131 @@
+package org.toeline.ledger.store;
+
+import java.sql.SQLException;
+import java.util.concurrent.locks.ReentrantLock;
+import javax.sql.DataSource;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
+import org.toeline.ledger.store.LedgerException.Fault;
+
+/**
+ * One connection to the ledger's database, used by one thread at a time. After anything went wrong the connection is
+ * closed, which rolls back what was not committed, and the next call opens another.
+ */
+final class Database implements AutoCloseable {
+
+    /** What is done with a connection; a write is one transaction. */
+    interface Work<T> {
+        T with(Handle handle) throws LedgerException;
+    }
+
+    /** Whether the ledger may be written. */
+    enum Access { WRITE, READ_ONLY }
+
+    private static final int ATTEMPTS = 5;
+    private static final long TRUSTED_NANOS = 5_000_000_000L;
+
+    private final LedgerPlace place;
+    private final Jdbi jdbi;
+    private final Access access;
+    private final ReentrantLock lock = new ReentrantLock();
+    private @Nullable Handle handle;
+    private long lastUsed;
+    private boolean closed;
+
+    Database(LedgerPlace place, DataSource source, Access access) {
+        this.place = place;
+        this.jdbi = Jdbi.create(source);
+        this.access = access;
+    }
+
+    LedgerPlace place() {
+        return place;
+    }
+
+    Access access() {
+        return access;
+    }
+
+    /** @param cannot what to say when it fails, such as “the lessons could not be read” */
+    <T> T read(String cannot, Work<T> work) throws LedgerException {
+        return attempt(cannot, work);
+    }
+
+    /** One transaction: all of it or nothing. */
+    <T> T write(String cannot, Work<T> work) throws LedgerException {
+        if (access == Access.READ_ONLY) {
+            throw new LedgerException(Fault.READ_ONLY, place.name() + ": " + cannot
+                    + ", since the ledger can only be read here; save it elsewhere");
+        }
+        return attempt(cannot, h -> h.inTransaction(work::with));
+    }
+
+    private <T> T attempt(String cannot, Work<T> work) throws LedgerException {
+        lock.lock();
+        try {
+            for (int attempt = 1; ; attempt++) {
+                try {
+                    return work.with(connected());
+                } catch (JdbiException e) {
+                    disconnect();
+                    if (attempt == ATTEMPTS || !Faults.passes(e)) {
+                        throw Faults.of(e, cannot, place);
+                    }
+                }
+            }
+        } finally {
+            lastUsed = System.nanoTime();
+            lock.unlock();
+        }
+    }
+
+    private Handle connected() throws LedgerException {
+        if (closed) {
+            throw new LedgerException(Fault.OTHER, place.name() + ": the ledger was closed");
+        }
+        Handle open = handle;
+        if (open != null && place instanceof LedgerPlace.Server && System.nanoTime() - lastUsed > TRUSTED_NANOS
+                && !answers(open)) {
+            disconnect();
+            open = null;
+        }
+        if (open == null) {
+            open = jdbi.open();
+            handle = open;
+        }
+        return open;
+    }
+
+    private static boolean answers(Handle open) {
+        try {
+            return open.getConnection().isValid(2);
+        } catch (SQLException e) {
+            return false;
+        }
+    }
+
+    private void disconnect() {
+        Handle open = handle;
+        handle = null;
+        if (open != null) {
+            try {
+                open.close();
+            } catch (JdbiException e) {
+                // what is broken already cannot be closed in order; the next call has a connection of its own
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        lock.lock();
+        try {
+            closed = true;
+            disconnect();
+        } finally {
+            lock.unlock();
+        }
+    }
+}

@@ -1,0 +1,175 @@
+package org.toeline.ledger.store;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import javax.sql.DataSource;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.store.Database.Access;
+import org.toeline.ledger.store.LedgerException.Fault;
+import org.toeline.mark.Club;
+import org.toeline.mark.Handedness;
+
+/**
+ * The players and lessons of a coach, or of an academy. Every call is one transaction and is on the disk when it returns. Any
+ * thread but the interface's; several programs may have one ledger open.
+ */
+public final class Ledger implements AutoCloseable {
+
+    private final Database database;
+    private final Stamp stamp;
+
+    private Ledger(Database database, Stamp stamp) {
+        this.database = database;
+        this.stamp = stamp;
+    }
+
+    /**
+     * Opens the ledger of a place, makes it where there is none, and brings older tables up to date after a copy was made.
+     *
+     * @param bay what other bays are told this one is called
+     */
+    public static Ledger open(LedgerPlace place, String bay) throws LedgerException {
+        return open(place, bay, Clock.systemDefaultZone(), UnaryOperator.identity());
+    }
+
+    static Ledger open(LedgerPlace place, String bay, Clock clock, UnaryOperator<DataSource> through) throws LedgerException {
+        Database database = place instanceof LedgerPlace.Folder folder ? new FolderOpening(folder, through).open()
+                : server((LedgerPlace.Server) place, through);
+        return new Ledger(database, new Stamp(bay, clock));
+    }
+
+    private static Database server(LedgerPlace.Server place, UnaryOperator<DataSource> through) throws LedgerException {
+        DataSource source = through.apply(Sources.server(place));
+        try {
+            var version = Schema.version(source);
+            Schema.requireKnown(version, place);
+            if (version.isEmpty() || version.getAsInt() < Schema.LATEST) {
+                Schema.migrate(source, place);
+            }
+        } catch (SQLException e) {
+            throw Faults.of(e, "the ledger could not be opened", place);
+        }
+        return new Database(place, source, Access.WRITE);
+    }
+
+    public LedgerPlace place() {
+        return database.place();
+    }
+
+    /** Whether nothing can be written where the ledger lies: then it is shown, and saving needs another place. */
+    public boolean isReadOnly() {
+        return database.access() == Access.READ_ONLY;
+    }
+
+    public Player addPlayer(PlayerDetails details) throws LedgerException {
+        return database.write("the player could not be kept", h -> new Players(h, stamp).add(details));
+    }
+
+    /**
+     * Changes what is written of a player; a new name goes into the player's lessons too.
+     *
+     * @return the player as kept; empty when somebody else changed or deleted them meanwhile
+     */
+    public Optional<Player> changePlayer(Player changed) throws LedgerException {
+        return database.write("the player could not be changed", h -> {
+            Players players = new Players(h, stamp);
+            if (!players.change(changed)) {
+                return Optional.empty();
+            }
+            lessons(h).rename(changed.id(), changed.details().name());
+            return players.get(changed.id());
+        });
+    }
+
+    public Optional<Player> player(int id) throws LedgerException {
+        return database.read("the player could not be read", h -> new Players(h, stamp).get(id));
+    }
+
+    /** All players, those kept last first. */
+    public List<Player> players() throws LedgerException {
+        return database.read("the players could not be read", h -> new Players(h, stamp).all());
+    }
+
+    /** The players of that very name and handedness. */
+    public List<Player> playersNamed(String name, Handedness handedness) throws LedgerException {
+        return database.read("the players could not be read", h -> new Players(h, stamp).named(name, handedness));
+    }
+
+    /** Keeps a new lesson. */
+    public KeptLesson keep(int playerId, Lesson lesson, List<StatedFinding> findings) throws LedgerException {
+        return database.write("the lesson could not be kept", h -> {
+            if (new Players(h, stamp).get(playerId).isEmpty()) {
+                throw new LedgerException(Fault.UNKNOWN, place().name() + ": there is no player " + playerId
+                        + " (any more); the lesson was not kept");
+            }
+            return lessons(h).get(lessons(h).add(playerId, lesson, findings)).orElseThrow();
+        });
+    }
+
+    /**
+     * Saves a changed lesson over the version it was made from. When another bay changed it meanwhile, theirs stands and this
+     * one is kept beside it: nobody's work is overwritten unseen.
+     */
+    public Saved save(int lessonId, int baseVersion, Lesson lesson, List<StatedFinding> findings) throws LedgerException {
+        return database.write("the lesson could not be saved",
+                h -> lessons(h).save(lessonId, baseVersion, lesson, findings));
+    }
+
+    public Optional<KeptLesson> lesson(int id) throws LedgerException {
+        return database.read("the lesson could not be read", h -> lessons(h).get(id));
+    }
+
+    /** The lesson that has this very document, if it was kept before. */
+    public Optional<Integer> lessonLike(Lesson lesson) throws LedgerException {
+        return database.read("the lessons could not be read", h -> lessons(h).same(lesson));
+    }
+
+    /** What could not be saved over another bay's change of a lesson. */
+    public List<Aside> asides(int lessonId) throws LedgerException {
+        return database.read("the lesson could not be read", h -> lessons(h).asides(lessonId));
+    }
+
+    /** Lets go of what was kept beside a lesson, once somebody has looked. */
+    public void dropAside(int asideId) throws LedgerException {
+        database.write("it could not be let go", h -> h.execute("delete from aside where id = ?", asideId));
+    }
+
+    /** Lessons that meet a search, the recent first. */
+    public List<LessonLine> find(Search search) throws LedgerException {
+        return database.read("the lessons could not be searched", h -> Finder.find(search, h));
+    }
+
+    /** The findings of a player's lessons with a club, in the order of the lessons. */
+    public List<LessonFindings> acrossLessons(int playerId, Club club) throws LedgerException {
+        return database.read("the lessons could not be read", h -> new FindingRows(h).across(playerId, club));
+    }
+
+    private Lessons lessons(org.jdbi.v3.core.Handle handle) {
+        return new Lessons(handle, stamp, place());
+    }
+
+    Database database() {
+        return database;
+    }
+
+    /** A checked copy of the ledger in its backup folder, made by the database itself. */
+    public Path backUp() throws LedgerException {
+        return Backups.make(requireFolder(), Sources.writable(requireFolder().file()));
+    }
+
+    private LedgerPlace.Folder requireFolder() throws LedgerException {
+        if (place() instanceof LedgerPlace.Folder folder) {
+            return folder;
+        }
+        throw new LedgerException(Fault.OTHER, place().name() + ": a server's ledger is backed up on the server (pg_dump)");
+    }
+
+    @Override
+    public void close() {
+        database.close();
+    }
+}

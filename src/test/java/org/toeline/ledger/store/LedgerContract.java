@@ -1,0 +1,223 @@
+package org.toeline.ledger.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.LessonDocument;
+import org.toeline.mark.Club;
+import org.toeline.mark.Handedness;
+
+/** What a ledger promises, whatever database keeps it. */
+abstract class LedgerContract {
+
+    private Ledger ledger;
+
+    /** A ledger on the same empty database for each call within a test. */
+    abstract Ledger open(String bay, Clock clock) throws Exception;
+
+    @BeforeEach
+    void openOne() throws Exception {
+        ledger = open("bay 1", Clock.systemDefaultZone());
+    }
+
+    @AfterEach
+    void close() {
+        ledger.close();
+    }
+
+    private Player player(String name) throws LedgerException {
+        return ledger.addPlayer(PlayerDetails.of(Optional.of(name), Handedness.RIGHT));
+    }
+
+    private KeptLesson keep(Player player, Lesson lesson) throws LedgerException {
+        return ledger.keep(player.id(), lesson, TestLessons.findings(7.4));
+    }
+
+    @Test
+    void keepsAPlayer() throws Exception {
+        PlayerDetails all = new PlayerDetails(Optional.of("  Ana Müller-Sample "), Handedness.LEFT, OptionalDouble.of(1.71),
+                OptionalInt.of(1988), "knee operated");
+        Player kept = ledger.addPlayer(all);
+        assertThat(kept.details().name()).contains("Ana Müller-Sample");
+        assertThat(ledger.player(kept.id())).contains(kept);
+        Player child = ledger.addPlayer(PlayerDetails.of(Optional.empty(), Handedness.RIGHT));
+        assertThat(child.details().name()).as("no name need be given").isEmpty();
+        assertThat(ledger.players()).containsExactly(child, kept);
+        assertThat(ledger.playersNamed("Ana Müller-Sample", Handedness.LEFT)).containsExactly(kept);
+        assertThat(ledger.playersNamed("Ana Müller-Sample", Handedness.RIGHT)).isEmpty();
+    }
+
+    @Test
+    void aLessonComesBackAsItWent() throws Exception {
+        Lesson lesson = TestLessons.lesson("B. Trial");
+        KeptLesson kept = keep(player("B. Trial"), lesson);
+        assertThat(LessonDocument.bytes(kept.lesson())).isEqualTo(LessonDocument.bytes(lesson));
+        assertThat(kept.findings()).isEqualTo(TestLessons.findings(7.4));
+        assertThat(ledger.lesson(kept.id())).contains(kept);
+        assertThat(ledger.lessonLike(lesson)).contains(kept.id());
+        assertThat(ledger.lesson(kept.id() + 1)).isEmpty();
+    }
+
+    @Test
+    void savingAgainReplacesTheOld() throws Exception {
+        KeptLesson kept = keep(player("B. Trial"), TestLessons.lesson("B. Trial"));
+        Lesson changed = TestLessons.lesson("B. Trial", "Nothing yet", 640);
+        assertThat(ledger.save(kept.id(), kept.version(), changed, TestLessons.findings(9))).isEqualTo(new Saved.Done(2));
+        KeptLesson again = ledger.lesson(kept.id()).orElseThrow();
+        assertThat(LessonDocument.bytes(again.lesson())).isEqualTo(LessonDocument.bytes(changed));
+        assertThat(again.findings()).isEqualTo(TestLessons.findings(9));
+        assertThat(ledger.find(Search.text("grip"))).as("the old notes").isEmpty();
+        assertThat(ledger.find(Search.text("nothing"))).hasSize(1);
+    }
+
+    /** Two bays have one lesson open: the second to save is told, and both versions are there. */
+    @Test
+    void anotherBaysChangeIsNotOverwritten() throws Exception {
+        KeptLesson kept = keep(player("B. Trial"), TestLessons.lesson("B. Trial"));
+        Lesson theirs = TestLessons.lesson("B. Trial", "Theirs", 640);
+        Lesson mine = TestLessons.lesson("B. Trial", "Mine", 650);
+        Clock clock = Clock.fixed(Instant.parse("2026-05-01T08:42:10Z"), ZoneId.of("Europe/Paris"));
+        try (Ledger other = open("bay 2", clock)) {
+            assertThat(other.save(kept.id(), 1, theirs, List.of())).isEqualTo(new Saved.Done(2));
+        }
+        Saved saved = ledger.save(kept.id(), 1, mine, TestLessons.findings(8));
+        assertThat(saved).isInstanceOf(Saved.Conflict.class);
+        Saved.Conflict conflict = (Saved.Conflict) saved;
+        assertThat(conflict.sentence()).isEqualTo("changed by bay 2 at 10:42; yours is kept beside it");
+        assertThat(conflict.theirs().version()).isEqualTo(2);
+        assertThat(ledger.lesson(kept.id()).orElseThrow().lesson().notes()).isEqualTo("Theirs");
+        List<Aside> asides = ledger.asides(kept.id());
+        assertThat(asides).singleElement().satisfies(a -> {
+            assertThat(a.id()).isEqualTo(conflict.asideId());
+            assertThat(a.baseVersion()).isEqualTo(1);
+            assertThat(LessonDocument.bytes(a.lesson())).isEqualTo(LessonDocument.bytes(mine));
+        });
+        ledger.dropAside(conflict.asideId());
+        assertThat(ledger.asides(kept.id())).isEmpty();
+    }
+
+    @Test
+    void aNewNameGoesIntoTheLessons() throws Exception {
+        Player player = player("B. Trial");
+        KeptLesson kept = keep(player, TestLessons.lesson("B. Trial"));
+        Player renamed = ledger.changePlayer(new Player(player.id(), 1, player.details().withName(Optional.of("Bea Trial"))))
+                .orElseThrow();
+        assertThat(renamed.version()).isEqualTo(2);
+        assertThat(ledger.lesson(kept.id()).orElseThrow().lesson().playerName()).contains("Bea Trial");
+        assertThat(ledger.find(Search.text("bea"))).hasSize(1);
+        assertThat(ledger.changePlayer(new Player(player.id(), 1, player.details()))).as("made from the old one").isEmpty();
+    }
+
+    @Test
+    void findsByTwoLettersRecentFirst() throws Exception {
+        Player ana = player("Ana Müller");
+        Player bert = player("Bert Sample");
+        int first = keep(ana, TestLessons.lesson("Ana Müller")).id();
+        int second = keep(bert, TestLessons.lesson("Bert Sample", "like Ana, ball back", 600)).id();
+        int third = keep(ana, TestLessons.lesson("Ana Müller", "%_'; drop table lesson", 610)).id();
+        assertThat(ids(Search.RECENT)).containsExactly(third, second, first);
+        assertThat(ids(Search.text("an"))).as("the notes too").containsExactly(third, second, first);
+        assertThat(ids(Search.text("mu"))).as("without the accent").containsExactly(third, first);
+        assertThat(ids(Search.text("MÜ"))).containsExactly(third, first);
+        assertThat(ids(Search.text("be sa"))).containsExactly(second);
+        assertThat(ids(Search.text("be mu"))).isEmpty();
+        assertThat(ids(Search.text("tabl"))).containsExactly(third);
+        assertThat(ids(Search.text("%"))).as("no word at all").hasSize(3);
+        assertThat(ids(Search.text("an").withMost(1))).containsExactly(third);
+        assertThat(ids(Search.text("bay").withPlayer(bert.id()))).containsExactly(second);
+    }
+
+    private List<Integer> ids(Search search) throws LedgerException {
+        return ledger.find(search).stream().map(LessonLine::id).toList();
+    }
+
+    @Test
+    void filtersByClubFindingAndDay() throws Exception {
+        int id = keep(player("B. Trial"), TestLessons.lesson("B. Trial")).id();
+        assertThat(ids(Search.RECENT.withClub(Club.DRIVER))).containsExactly(id);
+        assertThat(ids(Search.RECENT.withClub(Club.WEDGE))).isEmpty();
+        assertThat(ids(Search.RECENT.withFinding("shoulder-tilt", TestLessons.verdicts("too-close", "out-low")))).hasSize(1);
+        assertThat(ids(Search.RECENT.withFinding("shoulder-tilt", TestLessons.verdicts("in-range")))).isEmpty();
+        assertThat(ids(Search.RECENT.withFinding("stance-width", TestLessons.verdicts()))).hasSize(1);
+        assertThat(ids(Search.RECENT.between(LocalDate.of(2026, 4, 3), LocalDate.of(2026, 4, 3)))).hasSize(1);
+        assertThat(ids(Search.RECENT.between(LocalDate.of(2026, 4, 4), LocalDate.of(2026, 5, 1)))).isEmpty();
+        assertThat(ledger.find(Search.RECENT).get(0).first()).contains("shoulder-tilt");
+    }
+
+    @Test
+    void acrossLessonsInTheirOrder() throws Exception {
+        Player player = player("B. Trial");
+        int first = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), TestLessons.findings(7)).id();
+        int second = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), List.of()).id();
+        int third = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), TestLessons.findings(9)).id();
+        List<LessonFindings> across = ledger.acrossLessons(player.id(), Club.DRIVER);
+        assertThat(across).extracting(LessonFindings::lessonId).containsExactly(first, second, third);
+        assertThat(across.get(0).findings()).isEqualTo(TestLessons.findings(7));
+        assertThat(across.get(1).findings()).isEmpty();
+        assertThat(across.get(2).day()).contains("2026-04-03");
+        assertThat(ledger.acrossLessons(player.id(), Club.WEDGE)).isEmpty();
+    }
+
+    /** The clock goes back to 1970: the lesson kept last is still the last (and stays so in a summer-time fold). */
+    @Test
+    void orderDoesNotAskTheClock() throws Exception {
+        Player player = player("B. Trial");
+        int first = keep(player, TestLessons.lesson("B. Trial")).id();
+        try (Ledger early = open("bay 1", Clock.fixed(Instant.EPOCH, ZoneId.of("UTC")))) {
+            int second = early.keep(player.id(), TestLessons.lesson("B. Trial"), List.of()).id();
+            assertThat(ids(Search.RECENT)).containsExactly(second, first);
+            assertThat(early.lesson(second).orElseThrow().changedAt()).isEqualTo("1970-01-01T00:00:00Z");
+        }
+    }
+
+    @Test
+    void theMachinesLanguageChangesNothing() throws Exception {
+        Locale before = Locale.getDefault();
+        try {
+            for (String language : List.of("tr", "de", "ar-EG-u-nu-arab")) {
+                Locale.setDefault(Locale.forLanguageTag(language));
+                Player player = player("ILKIN I. " + language);
+                KeptLesson kept = keep(player, TestLessons.lesson("ILKIN I. " + language));
+                assertThat(LessonDocument.bytes(kept.lesson()))
+                        .isEqualTo(LessonDocument.bytes(TestLessons.lesson("ILKIN I. " + language)));
+                assertThat(kept.findings()).isEqualTo(TestLessons.findings(7.4));
+                assertThat(kept.changedAt()).matches("[0-9T:+Z-]+");
+                assertThat(ids(Search.text("ilk").withPlayer(player.id()))).containsExactly(kept.id());
+            }
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    @Test
+    void aLessonOfNobodyIsRefused() {
+        assertThatExceptionOfType(LedgerException.class)
+                .isThrownBy(() -> ledger.keep(99, TestLessons.lesson("X"), List.of()))
+                .withMessageContaining("there is no player 99")
+                .satisfies(e -> assertThat(e.fault()).isEqualTo(LedgerException.Fault.UNKNOWN));
+    }
+
+    /** Names that are trouble elsewhere are names here. */
+    @Test
+    void strangeNamesStay() throws Exception {
+        for (String name : List.of("..", "CON", "dot.", "x".repeat(255), "<script>alert(1)</script>", "\u202Eevil", "=1+1",
+                "Zoë \uD83D\uDE00 O'Neil")) {
+            assertThat(player(name).details().name()).contains(name);
+            assertThat(ledger.playersNamed(name, Handedness.RIGHT)).hasSize(1);
+        }
+        assertThat(player("a\0b").details().name()).as("no database keeps this character").contains("ab");
+    }
+}
