@@ -1,6 +1,6 @@
 /**
- * What the program can find in a clip by itself: the moment of address, the outline of the ball, how marks move while the
- * player stands still. It suggests; the coach
+ * What the program can find in a clip by itself: the moment of address, the outline of the ball, straight edges and rods,
+ * how marks move while the player stands still. It suggests; the coach
  * decides. Everything works without it.
  *
  * <p>May use: {@code video}, {@code mark}, {@code geometry}.

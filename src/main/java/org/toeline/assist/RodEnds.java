@@ -1,0 +1,140 @@
+package org.toeline.assist;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.toeline.assist.SnappedRod.Beyond;
+import org.toeline.assist.SnappedRod.End;
+
+/**
+ * Finds where a bar stops along its axis: how far its colour stands off the ground beside it, over how far it does in
+ * general, falls through one half.
+ */
+final class RodEnds {
+
+    private static final double STEP_PX = 0.5;
+    /** How long the ground must go on beyond an end, pixels. */
+    private static final double BEYOND_PX = 5;
+    /** What the shape of an end and the blur leave uncertain, pixels. */
+    private static final double SHAPE_PX = 0.3;
+    /** Where the ground beside the end changes by more than this share of the rod's contrast, something covers it. */
+    private static final double COVER_SHARE = 0.45;
+
+    private final Strip strip;
+    private final double width;
+    private final double[] rod;
+
+    RodEnds(Colours colours, StraightLine axis, double width, double fromS, double toS) {
+        this.strip = new Strip(colours, axis);
+        this.width = width;
+        double[][] inside = new double[3][40];
+        for (int i = 0; i < 40; i++) {
+            double[] c = inside(fromS + (i + 0.5) / 40 * (toS - fromS));
+            for (int k = 0; k < 3; k++) {
+                inside[k][i] = c[k];
+            }
+        }
+        rod = new double[3];
+        for (int k = 0; k < 3; k++) {
+            Arrays.sort(inside[k]);
+            rod[k] = inside[k][20];
+        }
+    }
+
+    /**
+     * The end nearest to a rough one.
+     *
+     * @param way 1 when the rod stops towards larger s, −1 when towards smaller
+     */
+    Optional<End> near(StraightLine axis, double roughS, int way, double reach) {
+        int n = (int) (2 * reach / STEP_PX) + (int) (2 * BEYOND_PX / STEP_PX);
+        double[] stand = new double[n];
+        for (int i = 0; i < n; i++) {
+            stand[i] = stand(s(roughS, way, reach, i));
+        }
+        int best = -1;
+        int beyond = (int) (BEYOND_PX / STEP_PX);
+        for (int i = 1; i + beyond < n; i++) {
+            if (stand[i - 1] >= 0.5 && stand[i] < 0.5 && quiet(stand, i + 2, i + beyond)
+                    && (best < 0 || Math.abs(s(roughS, way, reach, i) - roughS)
+                    < Math.abs(s(roughS, way, reach, best) - roughS))) {
+                best = i;
+            }
+        }
+        if (best < 0) {
+            return Optional.empty();
+        }
+        double half = plateau(stand, best) / 2;
+        int i = best;
+        while (i > 1 && stand[i - 1] < half) {
+            i--;
+        }
+        while (i + 1 < n && stand[i] >= half) {
+            i++;
+        }
+        double between = (stand[i - 1] - half) / Math.max(1e-6, stand[i - 1] - stand[i]);
+        double s = s(roughS, way, reach, i - 1 + between);
+        double sigma = Math.hypot(SHAPE_PX, rough(stand, i + 2, i + beyond) / slope(stand, i));
+        return Optional.of(new End(axis.at(s, 0), sigma, beyond(s, way)));
+    }
+
+    private static double s(double roughS, int way, double reach, double i) {
+        return roughS + way * (i * STEP_PX - reach);
+    }
+
+    private double[] inside(double s) {
+        return strip.at(s, -width / 4, width / 4);
+    }
+
+    private double[] ground(double s) {
+        double[] left = strip.at(s, -width / 2 - 3.5, -width / 2 - 1.5);
+        double[] right = strip.at(s, width / 2 + 1.5, width / 2 + 3.5);
+        return new double[] {(left[0] + right[0]) / 2, (left[1] + right[1]) / 2, (left[2] + right[2]) / 2};
+    }
+
+    /** How far the colour on the axis stands off the ground beside it; 1 as on the rod, 0 as the ground. */
+    private double stand(double s) {
+        double[] ground = ground(s);
+        return LineSearch.distance(inside(s), ground) / Math.max(10, LineSearch.distance(rod, ground));
+    }
+
+    private static boolean quiet(double[] stand, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (stand[i] > 0.5) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** How far it stands off just inside the end. */
+    private static double plateau(double[] stand, int end) {
+        double sum = 0;
+        int n = 0;
+        for (int i = Math.max(0, end - (int) (6 / STEP_PX)); i < end - 1.5 / STEP_PX; i++) {
+            sum += stand[i];
+            n++;
+        }
+        return n == 0 ? 1 : Math.max(0.6, Math.min(1.4, sum / n));
+    }
+
+    private static double rough(double[] stand, int from, int to) {
+        double mean = 0;
+        for (int i = from; i < to && i < stand.length; i++) {
+            mean += stand[i] / (to - from);
+        }
+        return Math.max(0.02, mean / 2);
+    }
+
+    private static double slope(double[] stand, int i) {
+        int a = Math.max(0, i - 2);
+        int b = Math.min(stand.length - 1, i + 1);
+        return Math.max(0.05, (stand[a] - stand[b]) / ((b - a) * STEP_PX));
+    }
+
+    private Beyond beyond(double s, int way) {
+        double[] before = ground(s - way * 3.0);
+        double[] after = ground(s + way * 3.0);
+        double over = Math.max(10, LineSearch.distance(rod, before));
+        return LineSearch.distance(before, after) > COVER_SHARE * over ? Beyond.COVER : Beyond.GROUND;
+    }
+}
