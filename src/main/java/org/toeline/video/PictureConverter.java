@@ -1,105 +1,144 @@
 package org.toeline.video;
 
-import static org.bytedeco.ffmpeg.global.avutil.AVCOL_RANGE_JPEG;
-import static org.bytedeco.ffmpeg.global.avutil.AVCOL_SPC_BT2020_NCL;
-import static org.bytedeco.ffmpeg.global.avutil.AVCOL_SPC_BT470BG;
-import static org.bytedeco.ffmpeg.global.avutil.AVCOL_SPC_BT709;
-import static org.bytedeco.ffmpeg.global.avutil.AVCOL_SPC_SMPTE170M;
-import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_BGRA;
-import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_YUVJ420P;
-import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_YUVJ422P;
-import static org.bytedeco.ffmpeg.global.avutil.AV_PIX_FMT_YUVJ444P;
-import static org.bytedeco.ffmpeg.global.swscale.SWS_BILINEAR;
-import static org.bytedeco.ffmpeg.global.swscale.SWS_CS_BT2020;
-import static org.bytedeco.ffmpeg.global.swscale.SWS_CS_ITU601;
-import static org.bytedeco.ffmpeg.global.swscale.SWS_CS_ITU709;
-import static org.bytedeco.ffmpeg.global.swscale.sws_freeContext;
-import static org.bytedeco.ffmpeg.global.swscale.sws_getCachedContext;
-import static org.bytedeco.ffmpeg.global.swscale.sws_getCoefficients;
-import static org.bytedeco.ffmpeg.global.swscale.sws_scale;
-import static org.bytedeco.ffmpeg.global.swscale.sws_setColorspaceDetails;
+import static org.bytedeco.ffmpeg.global.avutil.*;
+import static org.bytedeco.ffmpeg.global.swscale.*;
 
+import java.nio.ByteOrder;
+import java.nio.IntBuffer;
+import java.util.Optional;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.swscale.SwsContext;
-import org.bytedeco.javacpp.DoublePointer;
+import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.IntPointer;
-import org.bytedeco.javacpp.Pointer;
-import org.bytedeco.javacpp.PointerPointer;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Turns decoded frames into upright pictures of square pixels. The colour matrix and range are those the stream states;
- * where it states none, BT.709 from 720 lines on and BT.601 below.
+ * where it states none, BT.709 from 720 lines on and BT.601 below. High dynamic range goes through a {@link ToneCurve}.
+ * One thread at a time.
  */
 final class PictureConverter implements AutoCloseable {
 
-    private final int shownWidth;
-    private final int shownHeight;
+    private static final int THREADS = Math.min(4, Runtime.getRuntime().availableProcessors());
+    private static final int ONE = 1 << 16;
+
+    /** What a conversion is made for; another of these needs another conversion. */
+    private record Source(int width, int height, int format, int matrix, boolean full, Optional<ToneCurve.Coding> tone) {
+
+        static Source of(AVFrame frame) {
+            return new Source(frame.width(), frame.height(), frame.format(), matrixOf(frame), fullOf(frame), toneOf(frame));
+        }
+    }
+
+    private final int width;
+    private final int height;
     private final Orientation orientation;
-    private final int stride;
-    private final IntPointer pixels;
-    private final PointerPointer<Pointer> planes = new PointerPointer<>(1);
-    private final IntPointer strides = new IntPointer(1);
+    private @Nullable Source source;
     private @Nullable SwsContext context;
+    private @Nullable AVFrame out;
+    private @Nullable ToneCurve curve;
 
     /** @param width width of the picture before it is turned, pixels made square */
     PictureConverter(int width, int height, Orientation orientation) {
+        this.width = width;
+        this.height = height;
         this.orientation = orientation;
-        this.shownWidth = width;
-        this.shownHeight = height;
-        // the converter writes whole vectors: rows are padded to 64 bytes, and so is the end
-        this.stride = (width + 15) / 16 * 16;
-        this.pixels = new IntPointer((long) stride * height + 16);
-        strides.put(0, 4 * stride);
-        planes.put(0, pixels);
     }
 
     int[] convert(AVFrame frame) throws ClipException {
-        context = sws_getCachedContext(context, frame.width(), frame.height(), frame.format(), shownWidth, shownHeight,
-                AV_PIX_FMT_BGRA, SWS_BILINEAR, null, null, (DoublePointer) null);
-        if (context == null) {
+        Source now = Source.of(frame);
+        if (!now.equals(source)) {
+            prepare(now);
+        }
+        if (sws_scale_frame(context, out, frame) < 0) {
             throw new ClipException("the colours of this clip cannot be converted");
         }
-        IntPointer matrix = sws_getCoefficients(matrix(frame));
-        sws_setColorspaceDetails(context, matrix, full(frame) ? 1 : 0, matrix, 1, 0, 1 << 16, 1 << 16);
-        pixels.position(0);
-        sws_scale(context, frame.data(), frame.linesize(), 0, frame.height(), planes, strides);
-        int[] out = new int[shownWidth * shownHeight];
-        for (int y = 0; y < shownHeight; y++) {
-            pixels.position((long) y * stride).get(out, y * shownWidth, shownWidth);
+        int[] pixels = new int[width * height];
+        copy(pixels);
+        if (curve != null) {
+            curve.apply(pixels, width);
         }
-        return orientation.applied(out, shownWidth, shownHeight);
+        return orientation.applied(pixels, width, height);
     }
 
-    private static boolean full(AVFrame frame) {
+    private void prepare(Source wanted) throws ClipException {
+        close();
+        int format = wanted.tone.isPresent() ? AV_PIX_FMT_X2RGB10LE : AV_PIX_FMT_BGRA;
+        SwsContext making = sws_alloc_context();
+        context = making;
+        making.flags(SWS_BILINEAR).threads(THREADS).src_w(wanted.width).src_h(wanted.height).src_format(wanted.format)
+                .dst_w(width).dst_h(height).dst_format(format);
+        IntPointer matrix = sws_getCoefficients(wanted.matrix);
+        int full = wanted.full ? 1 : 0;
+        // stated before, so that the right converters are chosen, and after, since choosing them sets the defaults
+        sws_setColorspaceDetails(making, matrix, full, matrix, 1, 0, ONE, ONE);
+        if (sws_init_context(making, null, null) < 0) {
+            close();
+            throw new ClipException("the colours of this clip cannot be converted");
+        }
+        sws_setColorspaceDetails(making, matrix, full, matrix, 1, 0, ONE, ONE);
+        AVFrame room = av_frame_alloc();
+        out = room;
+        room.width(width).height(height).format(format);
+        if (av_frame_get_buffer(room, 64) < 0) {
+            close();
+            throw new ClipException("there is no memory for a picture of " + width + " × " + height + " px");
+        }
+        curve = wanted.tone.map(ToneCurve::new).orElse(null);
+        source = wanted;
+    }
+
+    private void copy(int[] pixels) {
+        AVFrame from = java.util.Objects.requireNonNull(out);
+        int stride = from.linesize(0) / Integer.BYTES;
+        BytePointer data = new BytePointer(from.data(0)).capacity((long) from.linesize(0) * height);
+        IntBuffer all = data.asByteBuffer().order(ByteOrder.LITTLE_ENDIAN).asIntBuffer();
+        if (stride == width) {
+            all.get(pixels);
+            return;
+        }
+        for (int y = 0; y < height; y++) {
+            all.get(y * stride, pixels, y * width, width);
+        }
+    }
+
+    private static boolean fullOf(AVFrame frame) {
         int format = frame.format();
         return frame.color_range() == AVCOL_RANGE_JPEG || format == AV_PIX_FMT_YUVJ420P
                 || format == AV_PIX_FMT_YUVJ422P || format == AV_PIX_FMT_YUVJ444P;
     }
 
-    private static int matrix(AVFrame frame) {
+    private static int matrixOf(AVFrame frame) {
         int stated = frame.colorspace();
-        if (stated == AVCOL_SPC_BT709) {
-            return SWS_CS_ITU709;
-        }
-        if (stated == AVCOL_SPC_BT470BG || stated == AVCOL_SPC_SMPTE170M) {
-            return SWS_CS_ITU601;
-        }
-        if (stated == AVCOL_SPC_BT2020_NCL) {
+        if (stated == AVCOL_SPC_BT2020_CL) {
             return SWS_CS_BT2020;
+        }
+        boolean known = stated == AVCOL_SPC_BT709 || stated == AVCOL_SPC_FCC || stated == AVCOL_SPC_BT470BG
+                || stated == AVCOL_SPC_SMPTE170M || stated == AVCOL_SPC_SMPTE240M || stated == AVCOL_SPC_BT2020_NCL;
+        if (known) {
+            return stated;
         }
         return frame.height() >= 720 ? SWS_CS_ITU709 : SWS_CS_ITU601;
     }
 
+    private static Optional<ToneCurve.Coding> toneOf(AVFrame frame) {
+        int transfer = frame.color_trc();
+        if (transfer == AVCOL_TRC_SMPTE2084) {
+            return Optional.of(ToneCurve.Coding.PERCEPTUAL_QUANTIZER);
+        }
+        return transfer == AVCOL_TRC_ARIB_STD_B67 ? Optional.of(ToneCurve.Coding.HYBRID_LOG_GAMMA) : Optional.empty();
+    }
+
     @Override
     public void close() {
+        source = null;
         if (context != null) {
             sws_freeContext(context);
             context = null;
         }
-        pixels.position(0);
-        pixels.close();
-        planes.close();
-        strides.close();
+        if (out != null) {
+            av_frame_free(out);
+            out = null;
+        }
     }
 }
