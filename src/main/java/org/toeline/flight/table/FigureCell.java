@@ -1,0 +1,122 @@
+package org.toeline.flight.table;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.toeline.flight.FigureUnit;
+
+/** The figure in a cell: a number with or without sign, side, grouping and unit. */
+final class FigureCell {
+
+    private static final Set<String> NOTHING = Set.of("", "-", "--", "---", "–", "—", "n/a", "na", "nan", "null", "none",
+            "k.a.", "?", "#n/a", "#nv");
+    private static final Pattern PARTS = Pattern.compile(
+            "(?<before>l|r|left|right|links|rechts)?\\s*(?<sign>[+-])?\\s*"
+            + "(?<number>\\d[\\d.,'’ ]*|[.,]\\d+)\\s*(?<rest>.*)");
+    private static final Pattern SIDE_LAST = Pattern.compile("(?<unit>.*?)\\s*\\b(?<side>l|r|left|right|links|rechts)");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d*,(\\d{1,2}|\\d{4,})(\\D.*)?|[^,]*\\.\\d{3},\\d+.*");
+    private static final Pattern DECIMAL_POINT = Pattern.compile("\\d*\\.(\\d{1,2}|\\d{4,})(\\D.*)?|[^.]*,\\d{3}\\.\\d+.*");
+
+    private FigureCell() {
+    }
+
+    /** A cell is not a figure; the message says why, in the middle of a sentence. */
+    static final class Unreadable extends Exception {
+
+        private static final long serialVersionUID = 1;
+
+        Unreadable(String message) {
+            super(message);
+        }
+    }
+
+    /** Whether a cell says that there is no figure. */
+    static boolean nothing(String cell) {
+        return NOTHING.contains(plain(cell));
+    }
+
+    /** Which decimal mark a cell can only have; 0 if it fits both, else ',' or '.'. */
+    static char decisive(String cell) {
+        String plain = plain(cell).replaceAll("^[^\\d.,]+", "");
+        if (DECIMAL_COMMA.matcher(plain).matches()) {
+            return ',';
+        }
+        return DECIMAL_POINT.matcher(plain).matches() ? '.' : 0;
+    }
+
+    /**
+     * The figure in the unit used inside, positive towards {@code h}.
+     *
+     * @param decimal '.' or ','
+     */
+    static double read(String cell, Column column, char decimal) throws Unreadable {
+        Matcher parts = PARTS.matcher(plain(cell));
+        if (!parts.matches()) {
+            throw new Unreadable("“" + shortened(cell) + "” is not a number");
+        }
+        String rest = parts.group("rest");
+        Optional<String> side = Optional.ofNullable(parts.group("before"));
+        Matcher last = SIDE_LAST.matcher(rest);
+        if (last.matches()) {
+            side = Optional.of(last.group("side"));
+            rest = last.group("unit");
+        }
+        FigureUnit unit = unit(cell, rest, column);
+        double figure = unit.toInside(number(cell, parts.group("number"), decimal));
+        boolean minus = "-".equals(parts.group("sign"));
+        if (side.isPresent()) {
+            return sided(cell, column, figure, side.get().startsWith("l"), minus);
+        }
+        double signed = minus ? -figure : figure;
+        return column.meaning().sided() ? column.positiveSide().towardsH(signed) : signed;
+    }
+
+    private static double sided(String cell, Column column, double figure, boolean left, boolean minus)
+            throws Unreadable {
+        if (!column.meaning().sided()) {
+            throw new Unreadable("“" + shortened(cell) + "” names a side, but " + column.meaning().id() + " has none");
+        }
+        if (minus) {
+            throw new Unreadable("“" + shortened(cell) + "” has both a minus and a side");
+        }
+        return left ? figure : -figure;
+    }
+
+    private static FigureUnit unit(String cell, String rest, Column column) throws Unreadable {
+        if (rest.isBlank()) {
+            return column.unit();
+        }
+        FigureUnit stated = UnitWords.of(rest).orElseThrow(
+                () -> new Unreadable("“" + shortened(cell) + "” is not a number"));
+        if (stated.quantity() != column.meaning().quantity()) {
+            throw new Unreadable("“" + shortened(cell) + "” is not in a unit for " + column.meaning().id());
+        }
+        return stated;
+    }
+
+    private static double number(String cell, String digits, char decimal) throws Unreadable {
+        char group = decimal == '.' ? ',' : '.';
+        String plain = digits.strip().replaceAll("['’ ]", "");
+        int mark = plain.indexOf(decimal);
+        String whole = mark < 0 ? plain : plain.substring(0, mark);
+        if (whole.indexOf(group) >= 0 && !whole.matches("\\d{1,3}(" + Pattern.quote(String.valueOf(group)) + "\\d{3})+")
+                || mark >= 0 && !plain.substring(mark + 1).matches("\\d*")) {
+            throw new Unreadable("“" + shortened(cell) + "” is not a number with a decimal "
+                    + (decimal == '.' ? "point" : "comma"));
+        }
+        return Double.parseDouble(whole.replace(String.valueOf(group), "")
+                + (mark < 0 ? "" : "." + plain.substring(mark + 1)) + (mark == plain.length() - 1 ? "0" : ""));
+    }
+
+    /** Lower case, one kind of minus and of space, no quotes. */
+    private static String plain(String cell) {
+        return cell.replace('\u2212', '-').replace('\u2012', '-').replace('\u00a0', ' ').replace('\u202f', ' ')
+                .replace('\u2009', ' ').replace("\"", "").strip().toLowerCase(Locale.ROOT);
+    }
+
+    static String shortened(String cell) {
+        return cell.length() <= 30 ? cell : cell.substring(0, 29) + "…";
+    }
+}

@@ -1,0 +1,60 @@
+package org.toeline.flight.table;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.toeline.flight.Quantity;
+import org.toeline.flight.ShotFigure;
+
+/** What a column of figures can mean: a figure of a shot, or back and side spin, which make up rate and axis. */
+public enum Meaning {
+    BALL_SPEED(ShotFigure.BALL_SPEED),
+    LAUNCH_ANGLE(ShotFigure.LAUNCH_ANGLE),
+    LAUNCH_DIRECTION(ShotFigure.LAUNCH_DIRECTION),
+    SPIN_RATE(ShotFigure.SPIN_RATE),
+    SPIN_AXIS(ShotFigure.SPIN_AXIS),
+    /** The part of the spin whose axis is level. */
+    BACK_SPIN("back-spin", Quantity.SPIN),
+    /** The part of the spin whose axis is upright, square to the flight; it bends the flight. */
+    SIDE_SPIN("side-spin", Quantity.SPIN),
+    CARRY(ShotFigure.CARRY),
+    APEX(ShotFigure.APEX),
+    SIDE(ShotFigure.SIDE),
+    DESCENT_ANGLE(ShotFigure.DESCENT_ANGLE),
+    HANG_TIME(ShotFigure.HANG_TIME),
+    TOTAL(ShotFigure.TOTAL);
+
+    private final String id;
+    private final Quantity quantity;
+
+    Meaning(ShotFigure figure) {
+        this(figure.id(), figure.quantity());
+    }
+
+    Meaning(String id, Quantity quantity) {
+        this.id = id;
+        this.quantity = quantity;
+    }
+
+    /** The name in documents. */
+    public String id() {
+        return id;
+    }
+
+    public Quantity quantity() {
+        return quantity;
+    }
+
+    /** The figure of a shot; none for back and side spin, which make two figures together. */
+    public Optional<ShotFigure> figure() {
+        return ShotFigure.of(id);
+    }
+
+    /** Whether its sign says on which side. */
+    public boolean sided() {
+        return this == SIDE_SPIN || figure().map(ShotFigure::sided).orElse(false);
+    }
+
+    public static Optional<Meaning> of(String id) {
+        return Arrays.stream(values()).filter(m -> m.id.equals(id)).findFirst();
+    }
+}
