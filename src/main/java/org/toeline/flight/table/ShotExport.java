@@ -1,0 +1,76 @@
+package org.toeline.flight.table;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.toeline.flight.Shot;
+import org.toeline.flight.ShotFigure;
+
+/**
+ * Shots as a table: commas, points, RFC 4180 quoting, units in the headings, a plus to the right of the target line. Its
+ * template reads it back. A remark that a spreadsheet would take for a formula gets an apostrophe in front.
+ */
+public final class ShotExport {
+
+    private static final String REMARK = "Remark";
+    private static final int DECIMALS = 4;
+
+    private ShotExport() {
+    }
+
+    /** The template that reads back what is written here. */
+    public static Template template() {
+        List<Column> columns = Arrays.stream(ShotFigure.values()).map(f -> new Column(heading(f),
+                Meaning.of(f.id()).orElseThrow(), f.shownUnit(), PositiveSide.RIGHT)).toList();
+        return new Template("as written by the program", Separator.COMMA, DecimalMark.POINT, columns, List.of(REMARK));
+    }
+
+    /** All figures that any of the shots has. */
+    public static String csv(List<Shot> shots) {
+        List<ShotFigure> figures = Arrays.stream(ShotFigure.values())
+                .filter(f -> shots.stream().anyMatch(s -> s.figure(f).isPresent())).toList();
+        StringBuilder out = new StringBuilder();
+        try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180)) {
+            List<String> headings = new ArrayList<>(figures.stream().map(ShotExport::heading).toList());
+            headings.add(REMARK);
+            printer.printRecord(headings);
+            for (Shot shot : shots) {
+                List<String> cells = new ArrayList<>(figures.stream().map(f -> cell(shot, f)).toList());
+                cells.add(harmless(shot.remark()));
+                printer.printRecord(cells);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toString();
+    }
+
+    private static String heading(ShotFigure figure) {
+        String words = figure.words();
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + " (" + figure.shownUnit().id() + ")";
+    }
+
+    private static String cell(Shot shot, ShotFigure figure) {
+        OptionalDouble value = shot.figure(figure);
+        if (value.isEmpty()) {
+            return "";
+        }
+        double shown = figure.shownUnit().fromInside(value.getAsDouble()) * (figure.sided() ? -1 : 1);
+        return BigDecimal.valueOf(shown).setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
+    }
+
+    /** Text that begins like a formula (=, +, −, @, tab, line end; also in full width) is made plain text. */
+    static String harmless(String text) {
+        String begun = text.stripLeading();
+        boolean formula = !begun.isEmpty() && "=+-@\uff1d\uff0b\uff0d\uff20".indexOf(begun.charAt(0)) >= 0;
+        boolean control = !text.isEmpty() && "\t\r\n".indexOf(text.charAt(0)) >= 0;
+        return formula || control ? "'" + text : text;
+    }
+}
