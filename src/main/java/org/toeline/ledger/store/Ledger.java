@@ -1,5 +1,6 @@
 package org.toeline.ledger.store;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -12,6 +13,7 @@ import org.toeline.ledger.store.Database.Access;
 import org.toeline.ledger.store.LedgerException.Fault;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
+import org.toeline.mark.View;
 
 /**
  * The players and lessons of a coach, or of an academy. Every call is one transaction and is on the disk when it returns. Any
@@ -102,12 +104,21 @@ public final class Ledger implements AutoCloseable {
     /** Keeps a new lesson. */
     public KeptLesson keep(int playerId, Lesson lesson, List<StatedFinding> findings) throws LedgerException {
         return database.write("the lesson could not be kept", h -> {
-            if (new Players(h, stamp).get(playerId).isEmpty()) {
-                throw new LedgerException(Fault.UNKNOWN, place().name() + ": there is no player " + playerId
-                        + " (any more); the lesson was not kept");
-            }
-            return lessons(h).get(lessons(h).add(playerId, lesson, findings)).orElseThrow();
+            Player player = new Players(h, stamp).get(playerId).orElseThrow(() -> new LedgerException(Fault.UNKNOWN,
+                    place().name() + ": there is no player " + playerId + " (any more); the lesson was not kept"));
+            return lessons(h).get(lessons(h).add(player, lesson, findings)).orElseThrow();
         });
+    }
+
+    /**
+     * Takes in a lesson that was kept elsewhere: with the player who has its name and handedness, or as the first of a new
+     * one. The very same document is taken in once.
+     *
+     * @param playerId whose lesson it is, where the name does not say
+     */
+    public TakenIn takeIn(Lesson lesson, List<StatedFinding> findings, Optional<Integer> playerId) throws LedgerException {
+        return database.write("the lesson could not be taken in", h -> new Intake(new Players(h, stamp), lessons(h), place())
+                .take(lesson, findings, playerId));
     }
 
     /**
@@ -148,6 +159,16 @@ public final class Ledger implements AutoCloseable {
         return database.read("the lessons could not be read", h -> new FindingRows(h).across(playerId, club));
     }
 
+    /** The clips of a lesson, as the document names them, with what is known of their content. */
+    public List<Take> takes(int lessonId) throws LedgerException {
+        return database.read("the lesson could not be read", h -> new TakeRows(h).of(lessonId));
+    }
+
+    /** Notes what a lesson's clip holds, so that it can be found again under another name. */
+    public void noteClip(int lessonId, View view, Fingerprint fingerprint) throws LedgerException {
+        database.write("the clip's fingerprint could not be kept", h -> new TakeRows(h).note(lessonId, view, fingerprint));
+    }
+
     private Lessons lessons(org.jdbi.v3.core.Handle handle) {
         return new Lessons(handle, stamp, place());
     }
@@ -156,9 +177,38 @@ public final class Ledger implements AutoCloseable {
         return database;
     }
 
+    /** Deletes a player with all lessons, copied clips and stills, for good. */
+    public Deleted deletePlayer(int id, OldBackups backups) throws LedgerException {
+        return new Deletion(database).player(id, backups);
+    }
+
+    /** Deletes a lesson with its copied clips and stills, for good. */
+    public Deleted deleteLesson(int id, OldBackups backups) throws LedgerException {
+        return new Deletion(database).lesson(id, backups);
+    }
+
     /** A checked copy of the ledger in its backup folder, made by the database itself. */
     public Path backUp() throws LedgerException {
         return Backups.make(requireFolder(), Sources.writable(requireFolder().file()));
+    }
+
+    /** Verified backups of a folder's ledger, newest first. */
+    public static List<Path> backups(LedgerPlace.Folder place) throws IOException {
+        return Backups.all(place);
+    }
+
+    /**
+     * Puts a backup in the place of a closed ledger.
+     *
+     * @return where the ledger that was there is now, if there was one
+     */
+    public static Optional<Path> restore(LedgerPlace.Folder place, Path backup) throws LedgerException {
+        return Backups.restore(place, backup);
+    }
+
+    /** Reads everything and compares it with what was written; takes a while. Empty when all is whole. */
+    public Optional<String> check() throws LedgerException {
+        return new ThoroughCheck(database).firstFault();
     }
 
     private LedgerPlace.Folder requireFolder() throws LedgerException {

@@ -7,18 +7,14 @@ import java.time.OffsetDateTime;
 import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.SqlStatement;
-import org.jspecify.annotations.Nullable;
-import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.LedgerException.Fault;
-import org.toeline.mark.View;
 
 /** The lessons' rows: the document, and beside it what is searched. */
 final class Lessons {
@@ -33,11 +29,12 @@ final class Lessons {
         this.place = place;
     }
 
-    int add(int playerId, Lesson lesson, List<StatedFinding> findings) {
+    int add(Player player, Lesson given, List<StatedFinding> findings) {
+        Lesson lesson = named(given, player.details().name());
         int id = Counter.next(handle, "lesson");
         bindColumns(handle.createUpdate("insert into lesson (id, version, player_id, recorded, day, club, place, notes, "
                 + "changed_at, changed_by) values (:id, 1, :player, :recorded, :day, :club, :place, :notes, :at, :by)"), lesson)
-                .bind("id", id).bind("player", playerId).execute();
+                .bind("id", id).bind("player", player.id()).execute();
         put(id, lesson, findings);
         return id;
     }
@@ -49,7 +46,7 @@ final class Lessons {
                 .bind("id", id).bind("version", baseVersion).execute();
         if (rows == 1) {
             Lesson lesson = named(changed, nameOf(id));
-            for (String table : List.of("lesson_document", "lesson_word", "take", "finding")) {
+            for (String table : List.of("lesson_document", "lesson_word", "finding")) {
                 handle.execute("delete from " + table + " where lesson_id = ?", id);
             }
             put(id, lesson, findings);
@@ -96,12 +93,7 @@ final class Lessons {
         for (String word : words) {
             handle.execute("insert into lesson_word (word, lesson_id) values (?, ?)", word, id);
         }
-        for (Map.Entry<View, ClipMoment> clip : lesson.clips().entrySet()) {
-            @Nullable Double seconds = clip.getValue().seconds().isPresent() ? clip.getValue().seconds().getAsDouble() : null;
-            handle.createUpdate("insert into take (lesson_id, view, path, time_s) values (:id, :view, :path, :time)")
-                    .bind("id", id).bind("view", clip.getKey().id())
-                    .bind("path", PlayerDetails.storable(clip.getValue().clip())).bind("time", seconds).execute();
-        }
+        new TakeRows(handle).put(id, lesson.clips());
         new FindingRows(handle).put(id, findings);
     }
 

@@ -1,0 +1,37 @@
+package org.toeline.ledger.store;
+
+import java.util.List;
+import java.util.Optional;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.store.LedgerException.Fault;
+import org.toeline.mark.Handedness;
+
+/** Finds out whose lesson a document is. */
+record Intake(Players players, Lessons lessons, LedgerPlace place) {
+
+    TakenIn take(Lesson lesson, List<StatedFinding> findings, Optional<Integer> playerId) throws LedgerException {
+        Optional<Integer> same = lessons.same(lesson);
+        if (same.isPresent()) {
+            return new TakenIn.Already(same.get());
+        }
+        Player player = playerId.isPresent() ? given(playerId.get()) : byName(lesson);
+        return new TakenIn.New(lessons.add(player, lesson, findings), player.id());
+    }
+
+    private Player given(int id) throws LedgerException {
+        return players.get(id).orElseThrow(() -> new LedgerException(Fault.UNKNOWN,
+                place.name() + ": there is no player " + id + "; nothing was taken in"));
+    }
+
+    private Player byName(Lesson lesson) throws LedgerException {
+        Handedness handedness = lesson.sheet().handedness();
+        Optional<String> name = PlayerDetails.cleaned(lesson.playerName());
+        List<Player> named = name.isPresent() ? players.named(name.get(), handedness) : List.of();
+        if (named.size() > 1) {
+            throw new LedgerException(Fault.UNKNOWN, place.name() + ": " + named.size() + " players are called “"
+                    + name.orElse("") + "” (" + String.join(", ", named.stream().map(p -> "number " + p.id()).toList())
+                    + "); say whose lesson it is; nothing was taken in");
+        }
+        return named.isEmpty() ? players.add(PlayerDetails.of(name, handedness)) : named.get(0);
+    }
+}

@@ -1,0 +1,47 @@
+package org.toeline.ledger.store;
+
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** Reads every page and every lesson. */
+record ThoroughCheck(Database database) {
+
+    private static final int AT_ONCE = 200;
+
+    Optional<String> firstFault() throws LedgerException {
+        boolean file = database.place() instanceof LedgerPlace.Folder;
+        return database.read("the ledger could not be checked", h -> {
+            if (file) {
+                String found = h.createQuery("pragma integrity_check(1)").mapTo(String.class).first();
+                if (!found.equals("ok")) {
+                    return Optional.of(found.lines().findFirst().orElse("its pages do not fit together"));
+                }
+                if (!h.createQuery("pragma foreign_key_check").mapToMap().list().isEmpty()) {
+                    return Optional.of("rows belong to nothing");
+                }
+            }
+            return firstAlteredLesson(h);
+        });
+    }
+
+    private static Optional<String> firstAlteredLesson(Handle handle) {
+        record Row(int id, String sum, String document) {
+        }
+        int after = 0;
+        while (true) {
+            List<Row> rows = handle.createQuery("select lesson_id, sha256, document from lesson_document where lesson_id > :after "
+                            + "order by lesson_id limit " + AT_ONCE).bind("after", after)
+                    .map((r, context) -> new Row(r.getInt(1), r.getString(2), r.getString(3))).list();
+            if (rows.isEmpty()) {
+                return Optional.empty();
+            }
+            for (Row row : rows) {
+                if (!Lessons.sum(row.document).equals(row.sum)) {
+                    return Optional.of("lesson " + row.id + " is not what was written");
+                }
+                after = row.id;
+            }
+        }
+    }
+}
