@@ -82,7 +82,7 @@ public final class Clip implements AutoCloseable {
 
     /** What turns this clip's decoded frames into pictures; the caller closes it. */
     PictureConverter converter() {
-        return new PictureConverter(size[0], size[1], orientation);
+        return new PictureConverter(file.toString(), size[0], size[1], orientation);
     }
 
     public Path file() {

@@ -57,7 +57,13 @@ final class OpenedStream implements AutoCloseable {
         AVFormatContext opening = avformat_alloc_context();
         opening.interrupt_callback().callback(OVERDUE);
         opening.interrupt_callback().opaque(deadline);
-        if (avformat_open_input(opening, name, null, (AVDictionary) null) < 0) {
+        AVDictionary options = new AVDictionary(null);
+        // a name is a name and no pattern, and what a file contains may send nobody to the network
+        av_dict_set(options, "pattern_type", "none", 0);
+        av_dict_set(options, "protocol_whitelist", "file", 0);
+        int result = avformat_open_input(opening, file.toAbsolutePath().toString(), null, options);
+        av_dict_free(options);
+        if (result < 0) {
             boolean late = overdue();
             deadline.close();
             throw late ? tooSlow(limitNanos) : new ClipException(name

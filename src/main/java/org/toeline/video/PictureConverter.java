@@ -30,6 +30,7 @@ final class PictureConverter implements AutoCloseable {
         }
     }
 
+    private final String name;
     private final int width;
     private final int height;
     private final Orientation orientation;
@@ -38,8 +39,12 @@ final class PictureConverter implements AutoCloseable {
     private @Nullable AVFrame out;
     private @Nullable ToneCurve curve;
 
-    /** @param width width of the picture before it is turned, pixels made square */
-    PictureConverter(int width, int height, Orientation orientation) {
+    /**
+     * @param name  of the file, for messages
+     * @param width width of the picture before it is turned, pixels made square
+     */
+    PictureConverter(String name, int width, int height, Orientation orientation) {
+        this.name = name;
         this.width = width;
         this.height = height;
         this.orientation = orientation;
@@ -51,7 +56,7 @@ final class PictureConverter implements AutoCloseable {
             prepare(now);
         }
         if (sws_scale_frame(context, out, frame) < 0) {
-            throw new ClipException("the colours of this clip cannot be converted");
+            throw new ClipException(name + ": the colours of this clip cannot be converted");
         }
         int[] pixels = new int[width * height];
         copy(pixels);
@@ -74,7 +79,7 @@ final class PictureConverter implements AutoCloseable {
         sws_setColorspaceDetails(making, matrix, full, matrix, 1, 0, ONE, ONE);
         if (sws_init_context(making, null, null) < 0) {
             close();
-            throw new ClipException("the colours of this clip cannot be converted");
+            throw new ClipException(name + ": the colours of this clip cannot be converted");
         }
         sws_setColorspaceDetails(making, matrix, full, matrix, 1, 0, ONE, ONE);
         AVFrame room = av_frame_alloc();
@@ -82,7 +87,7 @@ final class PictureConverter implements AutoCloseable {
         room.width(width).height(height).format(format);
         if (av_frame_get_buffer(room, 64) < 0) {
             close();
-            throw new ClipException("there is no memory for a picture of " + width + " × " + height + " px");
+            throw new ClipException(name + ": there is no memory for a picture of " + width + " × " + height + " px");
         }
         curve = wanted.tone.map(ToneCurve::new).orElse(null);
         source = wanted;

@@ -83,7 +83,7 @@ class ColourTest {
     }
 
     private static int[] shown(AVFrame frame) throws ClipException {
-        try (PictureConverter converter = new PictureConverter(WIDTH, HEIGHT, Orientation.AS_STORED)) {
+        try (PictureConverter converter = new PictureConverter("patch", WIDTH, HEIGHT, Orientation.AS_STORED)) {
             int pixel = converter.convert(frame)[WIDTH * HEIGHT / 2 + WIDTH / 2];
             return new int[] {pixel >> 16 & 255, pixel >> 8 & 255, pixel & 255};
         } finally {
