@@ -12,21 +12,22 @@ import org.toeline.mark.Club;
  * @param heels       distance of the heels: CaddieSet's stance over joint-centre breadth at address (driver 1.51, 7-iron
  *                    1.18, 9-iron 1.08) times some 0.31 m
  * @param clubLength  from the grip's end to the ground at the head: from memory of usual club lengths
- * @param teed        height of the ball's underside, mean
+ * @param teed        height of the ball's underside, mean: on the ground or a little above it, never below; common
+ *                    practice
  * @param teedSigma   its standard deviation
  */
 record ClubStance(double toeDistance, double feet, double heels, double clubLength, double teed, double teedSigma) {
 
     static ClubStance of(Club club) {
         return switch (club) {
-            case DRIVER -> new ClubStance(0.87, -0.20, 0.48, 1.13, 0.045, 0.020);
-            case FAIRWAY_WOOD -> new ClubStance(0.75, -0.15, 0.44, 1.07, 0.006, 0.008);
-            case HYBRID -> new ClubStance(0.68, -0.12, 0.42, 1.01, 0.005, 0.007);
-            case LONG_IRON -> new ClubStance(0.64, -0.09, 0.41, 0.98, 0.004, 0.006);
-            case MID_IRON -> new ClubStance(0.61, -0.06, 0.37, 0.94, 0.004, 0.006);
-            case SHORT_IRON -> new ClubStance(0.53, -0.03, 0.34, 0.91, 0.003, 0.005);
-            case WEDGE -> new ClubStance(0.47, -0.01, 0.32, 0.89, 0.002, 0.005);
-            case PUTTER -> new ClubStance(0.25, -0.06, 0.30, 0.87, 0.000, 0.002);
+            case DRIVER -> new ClubStance(0.87, -0.20, 0.48, 1.13, 0.045, 0.019);
+            case FAIRWAY_WOOD -> new ClubStance(0.75, -0.15, 0.44, 1.07, 0.008, 0.007);
+            case HYBRID -> new ClubStance(0.68, -0.12, 0.42, 1.01, 0.006, 0.005);
+            case LONG_IRON -> new ClubStance(0.64, -0.09, 0.41, 0.98, 0.005, 0.004);
+            case MID_IRON -> new ClubStance(0.61, -0.06, 0.37, 0.94, 0.005, 0.004);
+            case SHORT_IRON -> new ClubStance(0.53, -0.03, 0.34, 0.91, 0.005, 0.004);
+            case WEDGE -> new ClubStance(0.47, -0.01, 0.32, 0.89, 0.003, 0.004);
+            case PUTTER -> new ClubStance(0.25, -0.06, 0.30, 0.87, 0.001, 0.002);
         };
     }
 }

@@ -17,15 +17,18 @@ import org.toeline.mark.Landmark;
  * child or a small person of 1.25 to 1.65 m, who keeps the proportions. Other segments as shares of stature: from
  * memory of the usual tables of segment lengths (Drillis and Contini 1966), with 4 to 8 % of their own. Shoulder tilt
  * and stance: {@link ClubStance} and the CaddieSet figures (12.5 ± 4.0° driver, 8.4 ± 2.7° 7-iron), widened, since a
- * player in a lesson has faults. That shoulders hang over the toes and hips over the heels is the geometry of someone
+ * player in a lesson has faults; knees bent by some 17° ± 7° (CaddieSet: 16.8 ± 7.5° driver, 23.9 ± 6.8° 7-iron, trail
+ * side). That shoulders hang over the toes and hips over the heels is the geometry of someone
  * who does not fall. All other angles are common practice, taken wide.
  */
 final class DrawnPlayer {
 
     /** What no two people have alike, and clothes hide, in each coordinate, metres. */
-    private static final double OWN_M = 0.012;
-    /** How near the ground the shoe's rearmost and foremost points are, metres. */
-    private static final double SOLE_M = 0.006;
+    private static final double OWN_M = 0.0105;
+    /** The same of the shoe's rearmost and foremost points, level. */
+    private static final double SHOE_M = 0.008;
+    /** How near the ground those are, metres. */
+    private static final double SOLE_M = 0.005;
 
     private final SplittableRandom random;
     private final Map<Landmark, double[]> at = new EnumMap<>(Landmark.class);
@@ -56,6 +59,10 @@ final class DrawnPlayer {
             throw new IllegalArgumentException(landmark + " is not drawn");
         }
         return p;
+    }
+
+    double statureM() {
+        return stature;
     }
 
     private void feet(double size) {
@@ -114,9 +121,9 @@ final class DrawnPlayer {
         put(ankle, a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1]), stature * normal(0.050, 0.007));
         double[] top = at(hip);
         double[] low = at(ankle);
-        double where = normal(0.49, 0.03);
+        double where = normal(0.49, 0.02);
         put(knee, low[0] + where * (top[0] - low[0]) + normal(0, 0.025),
-                low[1] + where * (top[1] - low[1]) - Math.abs(normal(0.065, 0.03)),
+                low[1] + where * (top[1] - low[1]) - Math.abs(normal(0.065, 0.026)),
                 low[2] + where * (top[2] - low[2]));
     }
 
@@ -156,6 +163,7 @@ final class DrawnPlayer {
     private void ownWay(Landmark landmark, double[] p) {
         double level = switch (landmark) {
             case CROWN, GROUND, CLUB_HEAD -> 0.003;
+            case LEAD_HEEL, TRAIL_HEEL, LEAD_TOE, TRAIL_TOE -> SHOE_M;
             default -> OWN_M;
         };
         double up = switch (landmark) {

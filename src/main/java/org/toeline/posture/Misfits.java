@@ -8,18 +8,21 @@ import java.util.Optional;
 /**
  * Which mark disagrees with the rest. A mark's two residuals r have covariance S = I − JΣJᵀ after the fit (Baarda
  * 1968), so that the rest expects the mark within σ²S⁻¹ of where it is. The score is twice the logarithm of how much
- * better a wrong mark (anywhere within some 50 px) explains what is seen than a right one: a mark that the rest barely
- * foretells needs less of a misfit in its own measure than one that is foretold to the pixel.
+ * better a wrong mark explains what is seen than a right one: a mark that the rest barely foretells needs less of a
+ * misfit in its own measure than one that is foretold to the pixel. A wrong mark is something else that was clicked, so
+ * it lies anywhere about but hardly near: its offset δ has the density |δ|²/(2s²) times that of a normal distribution of
+ * standard deviation s, a moment prior (Johnson and Rossell 2010, J. R. Statist. Soc. B 72:143), which a merely unsteady
+ * click does not meet.
  */
 final class Misfits {
 
     /**
      * A mark is doubted when being wrong explains it better than being right by this much: twice the logarithm of the
-     * odds against a wrong mark, set so that about 1 clean sheet in 70 raises a false doubt (see the accuracy study).
+     * odds against a wrong mark, set so that about 1 clean sheet in 60 raises a false doubt (see the accuracy study).
      */
-    private static final double DOUBTED = 5.6;
-    /** How far off a wrong mark is, in each direction, one standard deviation, over the focal length: 50 px of 1460. */
-    private static final double WRONG_SHARE = 0.034;
+    private static final double DOUBTED = 4.6;
+    /** The s of a wrong mark's offset over the focal length: 41 px of 1460. */
+    private static final double WRONG_SHARE = 0.028;
     /** Below this share of its own variance a residual cannot be told from what the mark itself decided. */
     private static final double REDUNDANT = 0.02;
 
@@ -63,22 +66,28 @@ final class Misfits {
         double half = (a + c) / 2;
         double root = Math.hypot((a - c) / 2, b);
         double wrongPx = WRONG_SHARE * state.frame(sight.view).focal;
+        double wrongPx2 = wrongPx * wrongPx;
         double score = 0;
+        double moment = 0;
         double offX = 0;
         double offY = 0;
         for (int side = -1; side <= 1; side += 2) {
             double value = half + side * root;
             if (value < REDUNDANT) {
+                moment += wrongPx2;
                 continue;
             }
             double angle = Math.atan2(2 * b, a - c) / 2 + (side < 0 ? Math.PI / 2 : 0);
             double along = residual[0] * Math.cos(angle) + residual[1] * Math.sin(angle);
             double expectedPx2 = sight.sigmaPx() * sight.sigmaPx() / value;
-            double wrong = expectedPx2 / (expectedPx2 + wrongPx * wrongPx);
+            double wrong = expectedPx2 / (expectedPx2 + wrongPx2);
+            double off = along / value * sight.sigmaPx();
             score += along * along / value * (1 - wrong) + Math.log(wrong);
+            moment += (1 - wrong) * ((1 - wrong) * off * off + expectedPx2);
             offX += along / value * Math.cos(angle);
             offY += along / value * Math.sin(angle);
         }
+        score += 2 * Math.log(moment / (2 * wrongPx2));
         return Optional.of(new Misfit(sight, score, Math.hypot(offX, offY) * sight.sigmaPx()));
     }
 

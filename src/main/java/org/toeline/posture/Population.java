@@ -8,11 +8,16 @@ import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 
 /**
- * How people stand at address with a club, as one joint normal distribution of all landmarks: mean and covariance of
- * many {@link DrawnPlayer}s. Limbs of one body go together in it (a long forearm comes with a high shoulder), and
- * leaving landmarks out is leaving rows out. It decides only what the marks leave open.
+ * How people stand at address with a club: a size, and a shape that goes with it. The shape is one joint normal
+ * distribution of all landmarks, brought to one stature: mean and covariance of many {@link DrawnPlayer}s. Limbs of one
+ * body go together in it (a long forearm comes with a high shoulder), and leaving landmarks out is leaving rows out. The
+ * size is kept apart, since one camera alone sees shapes: were it a part of the covariance, a player of any size would
+ * be taken for a smaller one, whose limbs would seem to differ less. It decides only what the marks leave open.
  */
 final class Population {
+
+    /** The stature that shapes are brought to, metres. */
+    static final double USUAL_STATURE_M = 1.70;
 
     private static final int DRAWS = 6000;
     /** Any number; fixed, so that the same marks give the same readings. */
@@ -22,19 +27,29 @@ final class Population {
 
     private final double[] mean = new double[N];
     private final double[] covariance = new double[N * N];
+    private double logSizeMean;
+    private double logSizeSigma;
 
     private Population(Club club) {
         SplittableRandom random = new SplittableRandom(SEED);
         double[][] draws = new double[DRAWS][N];
+        double squares = 0;
         for (double[] draw : draws) {
             DrawnPlayer player = new DrawnPlayer(club, random);
+            double logSize = Math.log(player.statureM() / USUAL_STATURE_M);
+            logSizeMean += logSize / DRAWS;
+            squares += logSize * logSize / DRAWS;
             for (Landmark landmark : Landmark.values()) {
-                System.arraycopy(player.at(landmark), 0, draw, 3 * landmark.ordinal(), 3);
+                double size = grows(landmark) ? Math.exp(logSize) : 1;
+                for (int i = 0; i < 3; i++) {
+                    draw[3 * landmark.ordinal() + i] = player.at(landmark)[i] / size;
+                }
             }
             for (int i = 0; i < N; i++) {
                 mean[i] += draw[i] / DRAWS;
             }
         }
+        logSizeSigma = Math.sqrt(squares - logSizeMean * logSizeMean);
         for (double[] draw : draws) {
             for (int i = 0; i < N; i++) {
                 double di = (draw[i] - mean[i]) / (DRAWS - 1);
@@ -51,6 +66,23 @@ final class Population {
         }
     }
 
+    /** Whether a landmark belongs to the player's body, and so grows with its size. */
+    static boolean grows(Landmark landmark) {
+        return switch (landmark) {
+            case CLUB_HEAD, CROWN, GROUND -> false;
+            default -> true;
+        };
+    }
+
+    double logSizeMean() {
+        return logSizeMean;
+    }
+
+    double logSizeSigma() {
+        return logSizeSigma;
+    }
+
+    /** At the usual stature. */
     double mean(Landmark landmark, int axis) {
         return mean[3 * landmark.ordinal() + axis];
     }

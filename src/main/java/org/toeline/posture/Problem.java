@@ -120,8 +120,11 @@ final class Problem {
                 knowledge.add(Usually.one(Source.TAKES, unknowns.shift() + i, 0, SHIFT_SIGMA_M[i]));
             }
         }
+        Population population = Population.with(sheet.club());
+        knowledge.add(Usually.one(Source.BODY, unknowns.playerSize(), population.logSizeMean(),
+                population.logSizeSigma()));
         if (!unknowns.landmarks().isEmpty()) {
-            knowledge.add(new BodyHabits(unknowns, Population.with(sheet.club())));
+            knowledge.add(new BodyHabits(unknowns, population));
         }
     }
 

@@ -16,8 +16,9 @@ import org.toeline.mark.ViewMarks;
 /**
  * Where each unknown stands in the vector that is fitted. For each view seven (natural logarithm of the focal length in
  * pixels; position t, h, u; heading, pitch, roll), for each marked landmark t, h, u, for the ball t and h of its centre,
- * the height of its underside and its diameter, for each marked floor point t and h, and, between two takes, the
- * player's shift t, h, u. Metres and radians.
+ * the height of its underside and its diameter, for each marked floor point t and h, between two takes the player's shift
+ * t, h, u, and the player's size (natural logarithm of stature over {@link Population#USUAL_STATURE_M}). Metres and
+ * radians.
  */
 final class Unknowns {
 
@@ -38,6 +39,7 @@ final class Unknowns {
     private final Map<String, Integer> floor = new HashMap<>();
     private final int ball;
     private final int shift;
+    private final int playerSize;
     private final int size;
 
     /** @param used the views that carry at least one mark */
@@ -68,7 +70,9 @@ final class Unknowns {
         boolean moved = sheet.takes() == Takes.SEPARATE && views.containsKey(View.FACE_ON)
                 && views.containsKey(View.DOWN_THE_LINE);
         shift = moved ? next : -1;
-        size = moved ? next + 3 : next;
+        next += moved ? 3 : 0;
+        playerSize = next;
+        size = next + 1;
     }
 
     int size() {
@@ -109,5 +113,9 @@ final class Unknowns {
 
     int shift() {
         return shift;
+    }
+
+    int playerSize() {
+        return playerSize;
     }
 }

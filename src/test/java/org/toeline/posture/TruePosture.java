@@ -48,6 +48,7 @@ public final class TruePosture {
                 x[at + 2] = p.u();
             }
         });
+        x[unknowns.playerSize()] = Math.log(landmarksSize(landmarks));
         int b = unknowns.ball();
         x[b] = t;
         x[b + 1] = h;
@@ -65,6 +66,13 @@ public final class TruePosture {
         state.moveTo(x);
         problem.knowledge.forEach(k -> k.weigh(state, 0));
         return posture(problem, state);
+    }
+
+    /** The player's size over the usual one, from the height of the shoulders' middle. */
+    private static double landmarksSize(Map<Landmark, WorldPoint> landmarks) {
+        Population any = Population.with(org.toeline.mark.Club.MID_IRON);
+        double theirs = landmarks.get(Landmark.LEAD_SHOULDER).u() + landmarks.get(Landmark.TRAIL_SHOULDER).u();
+        return theirs / (any.mean(Landmark.LEAD_SHOULDER, 2) + any.mean(Landmark.TRAIL_SHOULDER, 2));
     }
 
     private static Posture posture(Problem problem, State state) {

@@ -16,6 +16,9 @@ final class RandomPlayer {
 
     /** What no two people have alike, metres. */
     private static final double OWN_M = 0.008;
+    /** The same of a shoe's ends, level and in height. */
+    private static final double SHOE_M = 0.004;
+    private static final double SOLE_M = 0.003;
 
     private final SplittableRandom random;
     private final Map<Landmark, WorldPoint> at = new EnumMap<>(Landmark.class);
@@ -32,7 +35,9 @@ final class RandomPlayer {
         this.breadth = stature * (man ? normal(0.23682, 0.00984) : normal(0.22445, 0.0096));
         draw();
         at.replaceAll((landmark, p) -> switch (landmark) {
-            case LEAD_HEEL, TRAIL_HEEL, LEAD_TOE, TRAIL_TOE, CLUB_HEAD -> p;
+            case LEAD_HEEL, TRAIL_HEEL, LEAD_TOE, TRAIL_TOE -> p.plus(normal(0, SHOE_M), normal(0, SHOE_M),
+                    normal(0, SOLE_M));
+            case CLUB_HEAD -> p;
             default -> p.plus(normal(0, OWN_M), normal(0, OWN_M), normal(0, OWN_M));
         });
     }
@@ -41,12 +46,13 @@ final class RandomPlayer {
         return at;
     }
 
-    /** Ball to toe line, middle of the heels from the ball, distance of the heels; metres. */
+    /** Ball to toe line (small people have shorter clubs), middle of the heels from the ball, distance of the heels; metres. */
     private double[] stance() {
+        double far = 0.5 + 0.3 * stature;
         return switch (club) {
-            case DRIVER -> new double[] {normal(0.86, 0.08), normal(-0.20, 0.08), breadth + normal(0.09, 0.065)};
-            case MID_IRON -> new double[] {normal(0.60, 0.07), normal(-0.06, 0.075), breadth + normal(0, 0.065)};
-            default -> new double[] {normal(0.52, 0.07), normal(-0.03, 0.075), breadth + normal(-0.04, 0.06)};
+            case DRIVER -> new double[] {normal(0.86 * far, 0.08), normal(-0.20, 0.08), breadth + normal(0.09, 0.065)};
+            case MID_IRON -> new double[] {normal(0.60 * far, 0.07), normal(-0.06, 0.075), breadth + normal(0, 0.065)};
+            default -> new double[] {normal(0.52 * far, 0.07), normal(-0.03, 0.075), breadth + normal(-0.04, 0.06)};
         };
     }
 
