@@ -1,0 +1,41 @@
+package org.toeline.flight.compare;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.toeline.flight.ShotFigure;
+
+/**
+ * One figure of two setups.
+ *
+ * @param before     shots of the first setup that have the figure
+ * @param after      shots of the second
+ * @param found      the difference; null if there are too few shots for any, or the figures do not vary at all
+ * @param moreShots  if too few, about how many more with each setup would bring the interval's half width down to what a
+ *                   coach would act on; else 0
+ */
+public record Difference(ShotFigure figure, int before, int after, State state, @Nullable Estimate found,
+        int moreShots) {
+
+    /** More than this is not worth counting. */
+    public static final int MOST_MORE = 200;
+
+    public Difference {
+        if ((state == State.TOO_FEW) != (moreShots > 0)) {
+            throw new IllegalArgumentException(state + " with " + moreShots + " more shots");
+        }
+    }
+
+    public Optional<Estimate> estimate() {
+        return Optional.ofNullable(found);
+    }
+
+    /** The state in words: “real”, “not shown”, “too few shots: about 7 more with each setup”. */
+    public String words() {
+        if (state != State.TOO_FEW) {
+            return state.words();
+        }
+        return moreShots > MOST_MORE ? state.words() + ": more than " + MOST_MORE + " more with each setup"
+                : String.format(Locale.ROOT, "%s: about %d more with each setup", state.words(), moreShots);
+    }
+}

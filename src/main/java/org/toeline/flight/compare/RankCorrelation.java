@@ -1,0 +1,58 @@
+package org.toeline.flight.compare;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.hipparchus.stat.correlation.SpearmansCorrelation;
+
+/**
+ * Whether a reading goes with a launch figure over a player's lessons: Spearman's rank correlation with a 95 % interval
+ * by Fisher's transformation and Bonett and Wright's variance, (1 + r²/2)/(n − 3) (Bonett and Wright 2000, Psychometrika
+ * 65:23). That two things go together proves of neither that it makes the other.
+ *
+ * @param value   in [−1, 1]
+ * @param low     lower end of the interval
+ * @param high    upper end
+ * @param lessons on how many lessons it rests
+ */
+public record RankCorrelation(double value, double low, double high, int lessons) {
+
+    /** Fewer lessons than this say nothing. */
+    public static final int LEAST = 5;
+
+    private static final double NORMAL_95 = 1.959964;
+    /** A correlation of one would have an interval without end; the ranks of n lessons cannot tell it from this. */
+    private static final double NEARLY_ONE = 1 - 1e-9;
+
+    /**
+     * One pair a lesson. Empty if there are too few lessons, or one of the two is the same in all of them.
+     */
+    public static Optional<RankCorrelation> of(double[] readings, double[] figures) {
+        if (readings.length != figures.length) {
+            throw new IllegalArgumentException(readings.length + " readings and " + figures.length + " figures");
+        }
+        int n = readings.length;
+        if (n < LEAST) {
+            return Optional.empty();
+        }
+        double r = new SpearmansCorrelation().correlation(readings, figures);
+        if (Double.isNaN(r)) {
+            return Optional.empty();
+        }
+        double held = Math.max(-NEARLY_ONE, Math.min(NEARLY_ONE, r));
+        double z = 0.5 * Math.log((1 + held) / (1 - held));
+        double half = NORMAL_95 * Math.sqrt((1 + r * r / 2) / (n - 3));
+        return Optional.of(new RankCorrelation(r, Math.tanh(z - half), Math.tanh(z + half), n));
+    }
+
+    /** Whether the interval leaves out zero. */
+    public boolean shown() {
+        return low > 0 || high < 0;
+    }
+
+    /** In words, such as “goes with, over 9 lessons (rank correlation 0.78, 0.15 to 0.96)”. */
+    public String words() {
+        String what = !shown() ? "not shown to go with" : value > 0 ? "goes with" : "goes against";
+        return String.format(Locale.ROOT, "%s, over %d lessons (rank correlation %.2f, %.2f to %.2f)", what, lessons,
+                value, low, high);
+    }
+}
