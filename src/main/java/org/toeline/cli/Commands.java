@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.NoSuchFileException;
 import java.util.Optional;
 import org.toeline.ledger.DocumentException;
+import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.LedgerException.Fault;
 import org.toeline.video.ClipException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -14,7 +16,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "toeline", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
         description = "Measures a golfer's address position from a face-on and a down-the-line clip.",
         subcommands = {SampleCommand.class, MeasureCommand.class, ClipCommand.class, FrameCommand.class, AddressCommand.class,
-                StillCommand.class, HandoutCommand.class, LensCommand.class, ChangesCommand.class})
+                StillCommand.class, HandoutCommand.class, LensCommand.class, ChangesCommand.class, LedgerCommand.class})
 public final class Commands implements Runnable {
 
     static final int DONE = 0;
@@ -52,7 +54,7 @@ public final class Commands implements Runnable {
     }
 
     private static int status(Exception e) {
-        if (e instanceof DocumentException) {
+        if (e instanceof DocumentException || e instanceof LedgerException ledger && ledger.fault() == Fault.UNKNOWN) {
             return AT_FAULT;
         }
         return e instanceof ClipException ? CLIP_UNREADABLE : FAILED;
@@ -60,7 +62,7 @@ public final class Commands implements Runnable {
 
     static String sentence(Exception e) {
         String message = Optional.ofNullable(e.getMessage()).map(Commands::firstLine).orElse("");
-        if (e instanceof DocumentException || e instanceof ClipException) {
+        if (e instanceof DocumentException || e instanceof ClipException || e instanceof LedgerException) {
             return message;
         }
         if (e instanceof NoSuchFileException) {

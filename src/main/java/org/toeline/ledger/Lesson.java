@@ -45,6 +45,15 @@ public record Lesson(Optional<String> playerName, Optional<OffsetDateTime> recor
         return KeptTree.text(kept, "notes");
     }
 
+    /** A name that lessons share when they are one setup addressed again; empty when this is addressed once. */
+    public String setup() {
+        return KeptTree.text(kept, "setup");
+    }
+
+    public Lesson withSetup(String setup) {
+        return new Lesson(playerName, recorded, sheet, clips, KeptTree.with(kept, "setup", setup));
+    }
+
     public Lesson withPlace(String place) {
         return new Lesson(playerName, recorded, sheet, clips, KeptTree.with(kept, "place", place));
     }

@@ -76,6 +76,12 @@ final class Finder {
                 row.getString("notes"), Optional.ofNullable(row.getString("first_reading")))).list();
     }
 
+    static List<Integer> numbers(Optional<Integer> playerId, Handle handle) {
+        return playerId.isPresent() ? handle.createQuery("select id from lesson where player_id = :player order by id")
+                .bind("player", playerId.get()).mapTo(Integer.class).list()
+                : handle.createQuery("select id from lesson order by id").mapTo(Integer.class).list();
+    }
+
     /** How SQLite would go about it, a step a line. */
     static List<String> plan(Search search, Handle handle) {
         return new Finder(search).query(handle, "explain query plan ").map((row, context) -> row.getString("detail")).list();

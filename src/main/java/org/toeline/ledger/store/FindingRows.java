@@ -20,7 +20,7 @@ final class FindingRows {
     private static final String COLUMNS = "f.reading, f.value, f.u, f.low, f.high, f.unit, f.range_low, f.range_high, "
             + "f.range_aim, f.provenance, f.verdict, f.is_first";
     /** One pass over a player's lessons with a club, in their order. */
-    static final String ACROSS = "select l.id as lesson, l.recorded, l.day, " + COLUMNS + " from lesson l "
+    static final String ACROSS = "select l.id as lesson, l.recorded, l.setup, " + COLUMNS + " from lesson l "
             + "left join finding f on f.lesson_id = l.id where l.player_id = :player and l.club = :club order by l.id, f.line";
 
     private final Handle handle;
@@ -56,11 +56,11 @@ final class FindingRows {
     }
 
     List<LessonFindings> across(int playerId, Club club) {
-        record Row(int lesson, Optional<String> recorded, Optional<String> day, @Nullable StatedFinding finding) {
+        record Row(int lesson, Optional<String> recorded, String setup, @Nullable StatedFinding finding) {
         }
         List<Row> rows = handle.createQuery(ACROSS).bind("player", playerId).bind("club", club.id())
                 .map((row, context) -> new Row(row.getInt("lesson"), Optional.ofNullable(row.getString("recorded")),
-                        Optional.ofNullable(row.getString("day")), row.getString("reading") == null ? null : finding(row)))
+                        row.getString("setup"), row.getString("reading") == null ? null : finding(row)))
                 .list();
         Map<Integer, List<Row>> byLesson = new LinkedHashMap<>();
         rows.forEach(row -> byLesson.computeIfAbsent(row.lesson, id -> new ArrayList<>()).add(row));
@@ -72,7 +72,7 @@ final class FindingRows {
                     findings.add(row.finding);
                 }
             }
-            lessons.add(new LessonFindings(id, of.get(0).recorded, of.get(0).day, findings));
+            lessons.add(new LessonFindings(id, of.get(0).recorded, of.get(0).setup, findings));
         });
         return lessons;
     }

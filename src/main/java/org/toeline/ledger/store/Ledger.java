@@ -154,6 +154,11 @@ public final class Ledger implements AutoCloseable {
         return database.read("the lessons could not be searched", h -> Finder.find(search, h));
     }
 
+    /** The numbers of all lessons, or of a player's, in their order. */
+    public List<Integer> lessonNumbers(Optional<Integer> playerId) throws LedgerException {
+        return database.read("the lessons could not be read", h -> Finder.numbers(playerId, h));
+    }
+
     /** The findings of a player's lessons with a club, in the order of the lessons. */
     public List<LessonFindings> acrossLessons(int playerId, Club club) throws LedgerException {
         return database.read("the lessons could not be read", h -> new FindingRows(h).across(playerId, club));

@@ -1,12 +1,31 @@
 package org.toeline.ledger.store;
 
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
 
 /** Where a ledger is kept. */
 public sealed interface LedgerPlace {
 
     /** What it is called in messages. */
     String name();
+
+    /** The user's data folder, where each system has it: the place of a ledger for which no other was chosen. */
+    static Path usualFolder() {
+        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+        Path home = Path.of(System.getProperty("user.home", "."));
+        if (system.contains("windows")) {
+            return stated("APPDATA").orElse(home.resolve("AppData/Roaming")).resolve("Toeline");
+        }
+        if (system.contains("mac")) {
+            return home.resolve("Library/Application Support/Toeline");
+        }
+        return stated("XDG_DATA_HOME").filter(Path::isAbsolute).orElse(home.resolve(".local/share")).resolve("toeline");
+    }
+
+    private static Optional<Path> stated(String variable) {
+        return Optional.ofNullable(System.getenv(variable)).filter(v -> !v.isBlank()).map(Path::of);
+    }
 
     /** A folder of one machine: the ledger's file, its backups and media in it. */
     record Folder(Path folder) implements LedgerPlace {

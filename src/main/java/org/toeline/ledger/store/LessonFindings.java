@@ -6,9 +6,9 @@ import java.util.Optional;
 /**
  * The findings of one lesson, for comparing it with others of the player.
  *
- * @param day the day by the lesson's own offset, ISO 8601; lessons of one day with one club are the same setup addressed again
+ * @param setup lessons with one name, not empty, are one setup addressed again
  */
-public record LessonFindings(int lessonId, Optional<String> recorded, Optional<String> day, List<StatedFinding> findings) {
+public record LessonFindings(int lessonId, Optional<String> recorded, String setup, List<StatedFinding> findings) {
 
     public LessonFindings {
         findings = List.copyOf(findings);

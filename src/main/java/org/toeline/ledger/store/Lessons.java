@@ -32,8 +32,8 @@ final class Lessons {
     int add(Player player, Lesson given, List<StatedFinding> findings) {
         Lesson lesson = named(given, player.details().name());
         int id = Counter.next(handle, "lesson");
-        bindColumns(handle.createUpdate("insert into lesson (id, version, player_id, recorded, day, club, place, notes, "
-                + "changed_at, changed_by) values (:id, 1, :player, :recorded, :day, :club, :place, :notes, :at, :by)"), lesson)
+        bindColumns(handle.createUpdate("insert into lesson (id, version, player_id, recorded, day, club, setup, place, notes, "
+                + "changed_at, changed_by) values (:id, 1, :player, :recorded, :day, :club, :setup, :place, :notes, :at, :by)"), lesson)
                 .bind("id", id).bind("player", player.id()).execute();
         put(id, lesson, findings);
         return id;
@@ -41,7 +41,7 @@ final class Lessons {
 
     Saved save(int id, int baseVersion, Lesson changed, List<StatedFinding> findings) throws LedgerException {
         int rows = bindColumns(handle.createUpdate("update lesson set version = version + 1, recorded = :recorded, day = :day, "
-                + "club = :club, place = :place, notes = :notes, changed_at = :at, changed_by = :by "
+                + "club = :club, setup = :setup, place = :place, notes = :notes, changed_at = :at, changed_by = :by "
                 + "where id = :id and version = :version"), changed)
                 .bind("id", id).bind("version", baseVersion).execute();
         if (rows == 1) {
@@ -80,7 +80,8 @@ final class Lessons {
     private <S extends SqlStatement<S>> S bindColumns(S statement, Lesson lesson) {
         return statement.bind("recorded", lesson.recorded().map(OffsetDateTime::toString).orElse(null))
                 .bind("day", lesson.recorded().map(r -> r.toLocalDate().toString()).orElse(null))
-                .bind("club", lesson.sheet().club().id()).bind("place", PlayerDetails.storable(lesson.place()))
+                .bind("club", lesson.sheet().club().id()).bind("setup", PlayerDetails.storable(lesson.setup()))
+                .bind("place", PlayerDetails.storable(lesson.place()))
                 .bind("notes", PlayerDetails.storable(lesson.notes())).bind("at", stamp.now()).bind("by", stamp.bay());
     }
 

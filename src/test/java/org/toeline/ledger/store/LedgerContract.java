@@ -162,12 +162,13 @@ abstract class LedgerContract {
         Player player = player("B. Trial");
         int first = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), TestLessons.findings(7)).id();
         int second = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), List.of()).id();
-        int third = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), TestLessons.findings(9)).id();
+        int third = ledger.keep(player.id(), TestLessons.lesson("B. Trial").withSetup("as told"), TestLessons.findings(9)).id();
         List<LessonFindings> across = ledger.acrossLessons(player.id(), Club.DRIVER);
         assertThat(across).extracting(LessonFindings::lessonId).containsExactly(first, second, third);
         assertThat(across.get(0).findings()).isEqualTo(TestLessons.findings(7));
         assertThat(across.get(1).findings()).isEmpty();
-        assertThat(across.get(2).day()).contains("2026-04-03");
+        assertThat(across.get(0).setup()).isEmpty();
+        assertThat(across.get(2).setup()).isEqualTo("as told");
         assertThat(ledger.acrossLessons(player.id(), Club.WEDGE)).isEmpty();
     }
 

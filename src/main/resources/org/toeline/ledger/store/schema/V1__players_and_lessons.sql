@@ -35,6 +35,7 @@ create table lesson (
   recorded varchar(40),
   day varchar(10) ${binary},
   club varchar(20) not null,
+  setup text not null,
   place text not null,
   notes text not null,
   changed_at varchar(40) not null,

@@ -1,0 +1,28 @@
+package org.toeline.cli;
+
+import java.util.concurrent.Callable;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.LedgerException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Makes a checked copy. */
+@Command(name = "backup", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+        description = "Makes a copy of the ledger in its folder “backups”, opens it and checks it whole; the five newest stay.")
+final class LedgerBackupCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+    @Mixin
+    private LedgerOptions options;
+
+    @Override
+    public Integer call() throws LedgerException {
+        try (Ledger ledger = options.open()) {
+            spec.commandLine().getOut().println(ledger.backUp());
+            return Commands.DONE;
+        }
+    }
+}

@@ -1,0 +1,22 @@
+package org.toeline.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** What can be done with the ledger of players and lessons. */
+@Command(name = "ledger", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+        description = "Keeps players and lessons.",
+        subcommands = {LedgerImportCommand.class, LedgerExportCommand.class, LedgerFindCommand.class, LedgerAcrossCommand.class,
+                LedgerBackupCommand.class, LedgerRestoreCommand.class, LedgerCheckCommand.class, LedgerDeleteCommand.class})
+final class LedgerCommand implements Runnable {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "say what to do with the ledger");
+    }
+}
