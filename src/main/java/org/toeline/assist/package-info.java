@@ -1,7 +1,8 @@
 /**
  * What the program can find in a clip by itself: the moment of address, the outline of the ball, straight edges and rods,
  * how marks move while the player stands still. It suggests; the coach
- * decides. Everything works without it.
+ * decides. Everything works without it. The body-pose model it suggests landmarks from is described in NOTICE.txt beside
+ * it.
  *
  * <p>May use: {@code video}, {@code mark}, {@code geometry}.
  */

@@ -1,0 +1,100 @@
+package org.toeline.assist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.toeline.assist.LandmarkSuggestion.Landmarks;
+import org.toeline.assist.LandmarkSuggestion.NoPerson;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
+import org.toeline.mark.View;
+import org.toeline.video.Clip;
+import org.toeline.video.Frame;
+
+/** Regression against the sample clips, from which the offsets come: that they are applied, to the right side. */
+class LandmarkSuggesterTest {
+
+    private static final Path MEDIA = Path.of("sample-media");
+    private static LandmarkSuggester suggester;
+
+    @BeforeAll
+    static void load() {
+        suggester = LandmarkSuggester.load().orElseThrow();
+    }
+
+    @AfterAll
+    static void close() {
+        suggester.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"before, face-on, RIGHT, 16", "all-good, down-the-line, RIGHT, 12", "left-handed, face-on, LEFT, 16",
+        "left-handed, down-the-line, LEFT, 12"})
+    void findsTheLandmarksOfThePlayer(String lesson, String view, Handedness hand, int atLeast) throws Exception {
+        View from = View.of(view).orElseThrow();
+        JsonNode truth = new ObjectMapper().readTree(MEDIA.resolve(lesson).resolve(view + ".truth.json").toFile());
+        ImagePoint ball = new ImagePoint(truth.path("ball").path("x").asDouble(), truth.path("ball").path("y").asDouble());
+        try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
+            Landmarks seen = (Landmarks) suggester.suggest(clip.frameAt(2.3), from, hand, List.of(ball));
+            assertThat(seen.score()).isGreaterThan(0.9);
+            assertThat(seen.marks()).hasSizeGreaterThanOrEqualTo(atLeast);
+            for (Mark mark : seen.marks()) {
+                JsonNode l = truth.path("landmarks").path(mark.landmark().id());
+                assertThat(mark.origin()).isEqualTo(Mark.Origin.SUGGESTED);
+                assertThat(mark.at().distancePx(new ImagePoint(l.path(3).asDouble(), l.path(4).asDouble())))
+                        .as(mark.landmark().id()).isLessThan(3.5 * mark.sigmaPx());
+            }
+        }
+    }
+
+    /** Down the line the lead arm is behind the trunk. */
+    @Test
+    void hiddenLandmarksAreNotInvented() throws Exception {
+        try (Clip clip = Clip.open(MEDIA.resolve("before/down-the-line.mp4"))) {
+            Landmarks seen = (Landmarks) suggester.suggest(clip.frameAt(2.3), View.DOWN_THE_LINE, Handedness.RIGHT,
+                    List.of());
+            assertThat(seen.marks()).extracting(Mark::landmark).contains(Landmark.TRAIL_SHOULDER, Landmark.TRAIL_KNEE)
+                    .doesNotContain(Landmark.LEAD_ELBOW, Landmark.LEAD_WRIST, Landmark.CLUB_HEAD);
+        }
+    }
+
+    @Test
+    void saysWhenThereIsNobody() throws Exception {
+        int[] grey = new int[640 * 360];
+        for (int i = 0; i < grey.length; i++) {
+            grey[i] = 0xff000000 | 0x010101 * (90 + i * 7919 % 23 + i / 640 / 8);
+        }
+        assertThat(suggester.suggest(new Frame(0, 0, 640, 360, grey), View.FACE_ON, Handedness.RIGHT, List.of()))
+                .isEqualTo(new NoPerson(NoPerson.Reason.NOBODY));
+        try (Clip clip = Clip.open(MEDIA.resolve("before/tee.mp4"))) {
+            Frame tee = clip.frame(0);
+            assertThat(suggester.suggest(tee, View.FACE_ON, Handedness.RIGHT, List.of())).isInstanceOf(NoPerson.class);
+            assertThat(suggester.suggest(tee, View.TEE, Handedness.RIGHT, List.of()))
+                    .isEqualTo(new NoPerson(NoPerson.Reason.OTHER_VIEW));
+        }
+    }
+
+    /** The model is the file that its notice names. */
+    @Test
+    void theModelIsTheOneOfTheNotice() throws Exception {
+        try (InputStream model = PoseModel.class.getResourceAsStream(PoseModel.RESOURCE);
+             InputStream notice = PoseModel.class.getResourceAsStream("NOTICE.txt")) {
+            String sum = HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(model.readAllBytes()));
+            assertThat(new String(notice.readAllBytes(), StandardCharsets.UTF_8)).contains(sum);
+        }
+    }
+}
