@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "toeline", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
         description = "Measures a golfer's address position from a face-on and a down-the-line clip.",
         subcommands = {SampleCommand.class, MeasureCommand.class, ClipCommand.class, FrameCommand.class, AddressCommand.class,
-                StillCommand.class, HandoutCommand.class, LensCommand.class, ChangesCommand.class, LedgerCommand.class})
+                StillCommand.class, HandoutCommand.class, LensCommand.class, ChangesCommand.class, LedgerCommand.class,
+                ShotsCommand.class})
 public final class Commands implements Runnable {
 
     static final int DONE = 0;

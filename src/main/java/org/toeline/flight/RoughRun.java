@@ -8,16 +8,17 @@ package org.toeline.flight;
  * <p>Bounces follow the manner of Penner 2001 (Am. J. Phys. 69:563, recalled from memory): turf gives way, as if it were
  * a hard slope leaning against the ball by 15.4°·(v / 18.6 m/s)·(θ / 44.4°), θ the angle of impact; restitution 0.510 −
  * 0.0375 w + 0.000903 w² for impacts w square to the slope up to 20 m/s, 0.120 above; the ball leaves rolling, or sliding
- * where friction (0.40) cannot make it roll. The rolling ball is slowed evenly by 1 m/s² on firm turf and 3 m/s² on soft
- * (this project's own choice: a ball let go at 1.83 m/s, as from the usual ramp, rolls 1.7 m and 0.6 m).
+ * where friction (0.40) cannot make it roll. The rolling ball is slowed evenly by 2 m/s² on firm turf and 5 m/s² on soft
+ * (this project's own choice: a ball let go at 1.83 m/s, as from the ramp that greens are measured with, rolls 0.84 m and
+ * 0.33 m on the fairway).
  *
  * @param softM run on soft turf, metres along the last heading; below zero if the spin pulls the ball back
  * @param firmM run on firm turf
  */
 public record RoughRun(double softM, double firmM) {
 
-    private static final double SOFT_SLOWING = 3;
-    private static final double FIRM_SLOWING = 1;
+    private static final double SOFT_SLOWING = 5;
+    private static final double FIRM_SLOWING = 2;
     private static final double SOFT_BOUNCE = 0.7;
     private static final double FRICTION = 0.40;
     /** A hop lower than this counts as rolling: upward speed in m/s, a hop of some 2 cm. */

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Quantity;
 
@@ -19,14 +20,15 @@ import org.toeline.flight.Quantity;
 public record Proposal(Template template, List<String> supposed, List<String> unmapped) {
 
     private static final int LEAST_HEADINGS = 1;
+    private static final Pattern LETTERED = Pattern.compile("[LRlr]");
 
     public Proposal {
         supposed = List.copyOf(supposed);
         unmapped = List.copyOf(unmapped);
     }
 
-    /** A heading, what it may mean, its unit if stated. */
-    private record Candidate(String header, HeaderWords.Guess guess, Optional<FigureUnit> unit) {
+    /** A heading, what it may mean, its unit if stated, whether the figure below it names its side by a letter. */
+    private record Candidate(String header, HeaderWords.Guess guess, Optional<FigureUnit> unit, boolean lettered) {
 
         boolean better(Candidate than) {
             return guess.better(than.guess);
@@ -70,7 +72,8 @@ public record Proposal(Template template, List<String> supposed, List<String> un
             Optional<Meaning> meaning = guess.flatMap(g -> Meaning.of(g.meaning()));
             Optional<FigureUnit> unit = parts.unit().isPresent() || !unitsBelow ? parts.unit() : UnitWords.of(below.cell(i));
             if (meaning.isPresent() && unit.map(u -> u.quantity() == meaning.get().quantity()).orElse(true)) {
-                choose(chosen, meaning.get(), new Candidate(header, guess.get(), unit), unmapped);
+                choose(chosen, meaning.get(), new Candidate(header, guess.get(), unit,
+                        LETTERED.matcher(below.cell(i)).find()), unmapped);
             } else if (guess.isPresent() && guess.get().meaning().equals(HeaderWords.REMARK)) {
                 remarks.add(header);
             } else if (!header.isEmpty()) {
@@ -108,7 +111,7 @@ public record Proposal(Template template, List<String> supposed, List<String> un
                 }
                 return usual;
             });
-            if (meaning.sided()) {
+            if (meaning.sided() && !candidate.lettered) {
                 supposed.add("a plus under “" + candidate.header + "” is supposed to be to the right of the target line");
             }
             columns.add(new Column(candidate.header, meaning, unit, PositiveSide.RIGHT));

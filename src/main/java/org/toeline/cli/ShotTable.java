@@ -1,0 +1,82 @@
+package org.toeline.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.toeline.flight.table.Imported;
+import org.toeline.flight.table.Proposal;
+import org.toeline.flight.table.ShotImport;
+import org.toeline.flight.table.Template;
+import org.toeline.flight.table.TemplateDocument;
+import org.toeline.ledger.DocumentException;
+import org.toeline.ledger.WholeFile;
+
+/**
+ * A table of shots as it was read from a file.
+ *
+ * @param supposed what was supposed of its columns, if no template was given
+ * @param unmapped headings that nothing was made of, if no template was given
+ */
+record ShotTable(Path file, Template template, Imported imported, List<String> supposed, List<String> unmapped) {
+
+    /** Tables larger than this are not of shots. */
+    private static final long MOST_BYTES = 20_000_000;
+
+    static ShotTable read(Path file, Optional<Path> templateFile) throws DocumentException {
+        byte[] bytes = bytes(file);
+        if (templateFile.isPresent()) {
+            Template template = template(templateFile.get());
+            return withShots(new ShotTable(file, template, ShotImport.read(bytes, template), List.of(), List.of()));
+        }
+        Proposal proposal = Proposal.of(bytes, name(file));
+        if (proposal.template().columns().isEmpty()) {
+            throw new DocumentException(file + ": no heading says what a column means; write a template and give it with "
+                    + "--template");
+        }
+        return withShots(new ShotTable(file, proposal.template(), ShotImport.read(bytes, proposal.template()),
+                proposal.supposed(), proposal.unmapped()));
+    }
+
+    private static ShotTable withShots(ShotTable table) throws DocumentException {
+        if (table.imported.shots().isEmpty()) {
+            String why = table.imported.leftOut().stream().findFirst()
+                    .map(l -> "line " + l.line() + ": " + l.reason()).orElse("the table is empty");
+            throw new DocumentException(table.file + ": no shot could be read (" + why + ")");
+        }
+        return table;
+    }
+
+    static void write(Template template, Path file) throws IOException {
+        WholeFile.write(file, TemplateDocument.write(template).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static Template template(Path file) throws DocumentException {
+        try {
+            return TemplateDocument.read(bytes(file));
+        } catch (TemplateDocument.Unreadable e) {
+            throw new DocumentException(file + ": not a shot template: " + e.getMessage());
+        }
+    }
+
+    private static byte[] bytes(Path file) throws DocumentException {
+        try {
+            if (Files.isRegularFile(file) && Files.size(file) > MOST_BYTES) {
+                throw new DocumentException(file + ": " + Files.size(file) + " bytes; a table of shots has at most "
+                        + MOST_BYTES);
+            }
+            return Files.readAllBytes(file);
+        } catch (NoSuchFileException e) {
+            throw new DocumentException(file + ": there is no such file");
+        } catch (IOException e) {
+            throw new DocumentException(file + ": it cannot be read");
+        }
+    }
+
+    private static String name(Path file) {
+        return "from the headings of " + Optional.ofNullable(file.getFileName()).map(Path::toString).orElse("a table");
+    }
+}

@@ -1,0 +1,118 @@
+package org.toeline.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.toeline.flight.Air;
+import org.toeline.flight.ComputedFigures;
+import org.toeline.flight.FlightBand;
+import org.toeline.flight.Implausible;
+import org.toeline.flight.Plausibility;
+import org.toeline.flight.RoughRun;
+import org.toeline.flight.Shot;
+import org.toeline.flight.Trajectory;
+import org.toeline.flight.compare.SetupComparison;
+import org.toeline.ledger.DocumentException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shots out of tables: their flights, what is odd about them, and what changed from one setup to another. */
+@Command(name = "shots", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+        description = "Reads a table of shots, computes their flights, flags what no flight could give, and compares two "
+                + "setups by their shots.")
+final class ShotsCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+    @Parameters(paramLabel = "FILE.csv", description = "Shots, one a row, any separator; the setup before.")
+    private Path file;
+    @Option(names = "--template", paramLabel = "T.json", description = "What the columns mean; without it the headings say.")
+    private @Nullable Path template;
+    @Option(names = "--save-template", paramLabel = "T.json", description = "Writes what the columns were taken to mean.")
+    private @Nullable Path saveTemplate;
+    @Option(names = "--against", paramLabel = "OTHER.csv", description = "The shots of the setup after, to compare with.")
+    private @Nullable Path against;
+    @Option(names = "--units", paramLabel = "metric|yards", defaultValue = "metric",
+            description = "Units of the text (default: ${DEFAULT-VALUE}); JSON is always metric.")
+    private String units = "metric";
+    @Option(names = "--temperature", paramLabel = "C", defaultValue = "20", description = "Air, °C (${DEFAULT-VALUE}).")
+    private double temperatureC;
+    @Option(names = "--humidity", paramLabel = "PERCENT", defaultValue = "50", description = "(${DEFAULT-VALUE})")
+    private double humidityPercent;
+    @Option(names = "--altitude", paramLabel = "M", defaultValue = "0", description = "Above sea level, m (${DEFAULT-VALUE}).")
+    private double altitudeM;
+    @Option(names = "--wind", paramLabel = "M/S", defaultValue = "0",
+            description = "From behind, m/s; below zero it blows against the shots (${DEFAULT-VALUE}).")
+    private double windMps;
+    @Option(names = "--json", description = "One JSON object on standard output.")
+    private boolean json;
+
+    /** What is odd about a shot; line 0 is all of them together. */
+    record Flag(int line, Implausible found) {
+    }
+
+    /** The flights of one launch. */
+    record Flown(FlightBand.Figures band, RoughRun run) {
+    }
+
+    /** A table with all that follows from it. */
+    record Setup(ShotTable table, ComputedFigures figures, List<Flag> flags, List<Optional<Flown>> flights) {
+    }
+
+    @Override
+    public Integer call() throws DocumentException, IOException {
+        Air air = air();
+        ShownShots shown = switch (units) {
+            case "metric" -> ShownShots.METRIC;
+            case "yards" -> ShownShots.YARDS;
+            default -> throw new ParameterException(spec.commandLine(), "--units is “" + units + "”; metric or yards is possible");
+        };
+        Setup before = setup(ShotTable.read(file, Optional.ofNullable(template)), air);
+        if (saveTemplate != null) {
+            ShotTable.write(before.table.template(), saveTemplate);
+        }
+        Optional<Setup> after = against == null ? Optional.empty()
+                : Optional.of(setup(ShotTable.read(against, Optional.ofNullable(template)), air));
+        Optional<SetupComparison> comparison = after.map(a -> SetupComparison.of(before.figures.shots(), a.figures.shots()));
+        if (json) {
+            spec.commandLine().getOut().println(ShotsDocument.of(before, after, comparison));
+            return Commands.DONE;
+        }
+        ShotsReport report = new ShotsReport(spec.commandLine().getOut(), shown);
+        report.print(before);
+        after.ifPresent(report::print);
+        after.ifPresent(a -> report.print(comparison.orElseThrow(), before.table, a.table));
+        return Commands.DONE;
+    }
+
+    private Air air() {
+        try {
+            return Air.atAltitude(temperatureC, altitudeM, humidityPercent / 100).withWind(windMps, 0);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage());
+        }
+    }
+
+    private static Setup setup(ShotTable table, Air air) {
+        List<Shot> shots = table.imported().shots();
+        Plausibility plausibility = new Plausibility(air);
+        FlightBand band = new FlightBand(air);
+        List<Flag> flags = new ArrayList<>();
+        List<Optional<Flown>> flights = new ArrayList<>();
+        for (int i = 0; i < shots.size(); i++) {
+            int line = table.imported().lines().get(i);
+            plausibility.check(shots.get(i)).forEach(found -> flags.add(new Flag(line, found)));
+            flights.add(shots.get(i).launch().map(band::of).map(b -> new Flown(b, RoughRun.after(b.first()))));
+        }
+        plausibility.checkTogether(shots).ifPresent(found -> flags.add(new Flag(0, found)));
+        return new Setup(table, ComputedFigures.of(shots, new Trajectory(air, FlightBand.MODELS.get(0))), flags, flights);
+    }
+}

@@ -1,0 +1,57 @@
+package org.toeline.cli;
+
+import java.util.Locale;
+import org.toeline.flight.FigureUnit;
+import org.toeline.flight.ShotFigure;
+
+/** Figures of shots as a person reads them: in which units, and sides in words. */
+enum ShownShots {
+    METRIC,
+    YARDS;
+
+    FigureUnit unit(ShotFigure figure) {
+        if (this == METRIC) {
+            return figure.shownUnit();
+        }
+        return switch (figure.quantity()) {
+            case SPEED -> FigureUnit.MILES_PER_HOUR;
+            case LENGTH -> figure == ShotFigure.APEX ? FigureUnit.FOOT : FigureUnit.YARD;
+            default -> figure.shownUnit();
+        };
+    }
+
+    /** The number in the unit; sides with a letter, L or R as seen looking at the target. */
+    String number(ShotFigure figure, double inside) {
+        return shown(figure, inside, "");
+    }
+
+    /** The number and its unit, the side after it. */
+    String figure(ShotFigure figure, double inside) {
+        return shown(figure, inside, " " + unit(figure).id());
+    }
+
+    private String shown(ShotFigure figure, double inside, String unit) {
+        double shown = unit(figure).fromInside(inside);
+        String text = width(figure, figure.sided() ? Math.abs(inside) : inside);
+        boolean none = Double.parseDouble(text) == 0;
+        return text + unit + (!figure.sided() || none ? "" : shown > 0 ? " L" : " R");
+    }
+
+    /** A width or a distance between two figures: never a side. */
+    String width(ShotFigure figure, double inside) {
+        return String.format(Locale.ROOT, "%." + decimals(figure) + "f", unit(figure).fromInside(inside));
+    }
+
+    /** A change, with its sign; of a sided figure with the side it goes to. */
+    String change(ShotFigure figure, double inside) {
+        return figure.sided() || inside < 0 ? number(figure, inside) : "+" + number(figure, inside);
+    }
+
+    private static int decimals(ShotFigure figure) {
+        return switch (figure) {
+            case SPIN_RATE -> 0;
+            case HANG_TIME -> 2;
+            default -> 1;
+        };
+    }
+}

@@ -1,0 +1,101 @@
+package org.toeline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The shots command as a person and as a program use it. */
+class ShotsCommandTest {
+
+    private static final String BEFORE = "sample-media/shots/before.csv";
+    private static final String AFTER = "sample-media/shots/after.csv";
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        return Commands.run(args, new PrintWriter(out), new PrintWriter(err));
+    }
+
+    /** The samples were drawn with a launch 3° higher and some 400 turns a minute less; one shot before is a mishit. */
+    @Test
+    void comparesTwoTablesInWords() {
+        assertThat(run("shots", BEFORE, "--against", AFTER)).isZero();
+        assertThat(out.toString()).contains("line 12 left out: a summary").contains("Smits & Smith 1994")
+                .contains("Bearman & Harvey 1976").containsPattern("launch angle +\\+3\\.\\d \\(\\+.*\\) ° +real")
+                .containsPattern("launch direction .* (not shown|too few shots)").contains("10 figures looked at together");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void printsOneObjectThatKeepsToItsSchema() throws Exception {
+        JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                .getSchema(Commands.class.getResourceAsStream("shots.schema.json"));
+        assertThat(run("shots", BEFORE, "--json")).isZero();
+        JsonNode one = new ObjectMapper().readTree(out.toString());
+        assertThat(schema.validate(one)).isEmpty();
+        assertThat(one.has("differences")).isFalse();
+        out.getBuffer().setLength(0);
+        assertThat(run("shots", BEFORE, "--against", AFTER, "--json")).isZero();
+        JsonNode two = new ObjectMapper().readTree(out.toString());
+        assertThat(schema.validate(two)).isEmpty();
+        assertThat(two.path("setups").path(0).path("shots")).hasSize(10);
+        assertThat(two.path("setups").path(0).path("shots").path(0).path("flights")).hasSize(3);
+        for (JsonNode difference : two.path("differences")) {
+            if (difference.path("figure").asText().equals("launch-angle")) {
+                assertThat(difference.path("state").asText()).isEqualTo("real");
+                assertThat(difference.path("low").asDouble()).isBetween(0.5, 3.0);
+                assertThat(difference.path("high").asDouble()).isBetween(3.0, 5.5);
+            }
+        }
+    }
+
+    /** A speed in mph under a heading that says m/s, and an apex in feet under one that says metres. */
+    @Test
+    void flagsUnitsThatWereMixedUp(@TempDir Path folder) throws Exception {
+        Path table = Files.writeString(folder.resolve("odd.csv"), """
+                Ball Speed (m/s);Launch Angle (°);Spin Rate (rpm);Carry (m);Apex (m)
+                147,2;13,1;2610;222,4;27,9
+                65,9;13,4;2600;223,0;91,5
+                """);
+        assertThat(run("shots", table.toString())).isZero();
+        assertThat(out.toString()).contains("line 2, impossible: ball speed of 147.2 m/s").contains("mph read as m/s")
+                .contains("line 3, impossible: apex of 91.5 m").contains("feet read as metres");
+    }
+
+    @Test
+    void aSavedTemplateReadsTheSameAgain(@TempDir Path folder) throws Exception {
+        Path template = folder.resolve("t.json");
+        assertThat(run("shots", BEFORE, "--json", "--save-template", template.toString())).isZero();
+        String first = out.toString();
+        out.getBuffer().setLength(0);
+        assertThat(run("shots", BEFORE, "--json", "--template", template.toString())).isZero();
+        assertThat(out.toString()).isEqualTo(first);
+        assertThat(Files.readString(template)).contains("toeline-shot-template");
+    }
+
+    @Test
+    void saysWhatCouldNotBeDoneAndEndsWithTwo(@TempDir Path folder) throws Exception {
+        Path prose = Files.writeString(folder.resolve("prose.csv"), "nothing of the kind\n");
+        Path none = folder.resolve("none.csv");
+        Path bad = Files.writeString(folder.resolve("bad.json"), "{}");
+        assertThat(run("shots", prose.toString())).isEqualTo(2);
+        assertThat(run("shots", none.toString())).isEqualTo(2);
+        assertThat(run("shots", BEFORE, "--template", bad.toString())).isEqualTo(2);
+        assertThat(run("shots", BEFORE, "--units", "furlongs")).isEqualTo(2);
+        assertThat(run("shots", BEFORE, "--temperature", "99")).isEqualTo(2);
+        assertThat(err.toString().lines()).hasSize(5).noneMatch(l -> l.contains("Exception"));
+        assertThat(err.toString()).contains("no heading says what a column means").contains("there is no such file")
+                .contains("not a shot template").contains("furlongs").contains("99");
+    }
+}
