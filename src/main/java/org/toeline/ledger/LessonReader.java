@@ -18,9 +18,11 @@ import org.toeline.mark.FloorMark;
 import org.toeline.mark.FloorReference;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Laying;
 import org.toeline.mark.LensNote;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.Stature;
 import org.toeline.mark.Takes;
 import org.toeline.mark.VerticalMark;
 import org.toeline.mark.View;
@@ -74,7 +76,7 @@ final class LessonReader {
         MarkSheet sheet = new MarkSheet(handed.equals(Handedness.LEFT.id()) ? Handedness.LEFT : Handedness.RIGHT,
                 Club.of(document.path("club").asText()).orElseThrow(),
                 document.path("takes").asText(Takes.SEPARATE.id()).equals(Takes.SIMULTANEOUS.id())
-                        ? Takes.SIMULTANEOUS : Takes.SEPARATE, floor, views, clickSigmaPx);
+                        ? Takes.SIMULTANEOUS : Takes.SEPARATE, floor, views, clickSigmaPx, stature(player));
         Optional<String> playerName = player.has("name") ? Optional.of(player.path("name").asText()) : Optional.empty();
         return new Lesson(playerName, recorded(), sheet, clips, new KeptTree(document));
     }
@@ -97,7 +99,20 @@ final class LessonReader {
         for (JsonNode p : node.path("points")) {
             points.add(new FloorReference(p.path("id").asText(), p.path("t").asDouble(), p.path("h").asDouble()));
         }
-        return new FloorLayout(points, node.path("sd").asDouble(FloorLayout.USUAL_SIGMA_M));
+        return new FloorLayout(points, node.path("sd").asDouble(FloorLayout.USUAL_SIGMA_M),
+                node.path("movedBetweenViews").asBoolean() ? Laying.AGAIN : Laying.ONCE);
+    }
+
+    private Optional<Stature> stature(JsonNode player) {
+        if (!player.has("height")) {
+            return Optional.empty();
+        }
+        place = "player.height";
+        double heightM = player.path("height").asDouble();
+        Optional<Stature> stature = Optional.of(player.has("heightSd")
+                ? new Stature(heightM, player.path("heightSd").asDouble()) : Stature.told(heightM));
+        place = "";
+        return stature;
     }
 
     private ViewMarks view(JsonNode node) {

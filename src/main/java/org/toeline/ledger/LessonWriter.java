@@ -13,9 +13,11 @@ import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorMark;
 import org.toeline.mark.FloorReference;
+import org.toeline.mark.Laying;
 import org.toeline.mark.LensNote;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.Stature;
 import org.toeline.mark.VerticalMark;
 import org.toeline.mark.ViewMarks;
 
@@ -41,6 +43,7 @@ final class LessonWriter {
         ObjectNode player = out.withObjectProperty("player");
         lesson.playerName().ifPresentOrElse(n -> player.put("name", n), () -> player.remove("name"));
         player.put("handedness", sheet.handedness().id());
+        sheet.stature().ifPresentOrElse(s -> stature(s, player), () -> player.remove(List.of("height", "heightSd")));
         lesson.recorded().ifPresent(r -> {
             if (!out.path("recorded").asText().equals(r.toString()) && !same(out.path("recorded").asText(), r)) {
                 out.put("recorded", r.toString());
@@ -55,6 +58,18 @@ final class LessonWriter {
             floor(sheet.floor(), out.withObjectProperty("floor"));
         }
         list(out, "views", sheet.views(), "view", v -> v.view().id(), (v, node) -> view(lesson, v, node));
+    }
+
+    private static void stature(Stature stature, ObjectNode player) {
+        double toldM = stature.heightM() + Stature.TOLD_TOO_TALL_M;
+        boolean told = stature.sigmaM() == Stature.TOLD_SIGMA_M
+                && Stature.told(Math.rint(toldM * 1e4) / 1e4).equals(stature);
+        if (told && !player.has("heightSd")) {
+            number(player, "height", Math.rint(toldM * 1e4) / 1e4);
+            return;
+        }
+        number(player, "height", stature.heightM());
+        number(player, "heightSd", stature.sigmaM());
     }
 
     private static boolean same(String written, java.time.OffsetDateTime time) {
@@ -72,6 +87,10 @@ final class LessonWriter {
         });
         if (node.has("sd") || floor.sigmaM() != FloorLayout.USUAL_SIGMA_M) {
             number(node, "sd", floor.sigmaM());
+        }
+        boolean moved = floor.laying() == Laying.AGAIN;
+        if (node.path("movedBetweenViews").asBoolean() != moved) {
+            node.put("movedBetweenViews", moved);
         }
     }
 

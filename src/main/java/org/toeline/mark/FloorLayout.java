@@ -10,8 +10,9 @@ import org.toeline.geometry.Finite;
  * The measured points of the floor, in one frame for all views: parallel to the world frame, origin anywhere.
  *
  * @param sigmaM standard deviation of each coordinate, metres, above zero
+ * @param laying whether it stayed where it was from one view to the other
  */
-public record FloorLayout(List<FloorReference> points, double sigmaM) {
+public record FloorLayout(List<FloorReference> points, double sigmaM, Laying laying) {
 
     /** The spread assumed for a layout that states none, metres. */
     public static final double USUAL_SIGMA_M = 0.005;
@@ -37,6 +38,15 @@ public record FloorLayout(List<FloorReference> points, double sigmaM) {
                 }
             }
         }
+    }
+
+    /** A layout that stayed where it was. */
+    public FloorLayout(List<FloorReference> points, double sigmaM) {
+        this(points, sigmaM, Laying.ONCE);
+    }
+
+    public FloorLayout withLaying(Laying changed) {
+        return new FloorLayout(points, sigmaM, changed);
     }
 
     public Optional<FloorReference> point(String id) {

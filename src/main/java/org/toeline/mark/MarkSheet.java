@@ -12,9 +12,10 @@ import org.toeline.geometry.Finite;
  *
  * @param views        at most one for each {@link View}, in any order
  * @param clickSigmaPx the coach's own click spread, pixels, used for new marks and wherever a mark states none
+ * @param stature      how tall the player is, if somebody knows
  */
 public record MarkSheet(Handedness handedness, Club club, Takes takes, FloorLayout floor, List<ViewMarks> views,
-                        double clickSigmaPx) {
+                        double clickSigmaPx, Optional<Stature> stature) {
 
     /** The click spread assumed of a coach who has not yet marked anything twice, pixels. */
     public static final double USUAL_CLICK_SIGMA_PX = 2.0;
@@ -34,6 +35,12 @@ public record MarkSheet(Handedness handedness, Club club, Takes takes, FloorLayo
                 }
             }
         }
+    }
+
+    /** A player of unknown height. */
+    public MarkSheet(Handedness handedness, Club club, Takes takes, FloorLayout floor, List<ViewMarks> views,
+                     double clickSigmaPx) {
+        this(handedness, club, takes, floor, views, clickSigmaPx, Optional.empty());
     }
 
     public static MarkSheet empty(Handedness handedness, Club club) {
@@ -62,26 +69,30 @@ public record MarkSheet(Handedness handedness, Club club, Takes takes, FloorLayo
     }
 
     private MarkSheet withViews(List<ViewMarks> changed) {
-        return new MarkSheet(handedness, club, takes, floor, changed, clickSigmaPx);
+        return new MarkSheet(handedness, club, takes, floor, changed, clickSigmaPx, stature);
     }
 
     public MarkSheet withFloor(FloorLayout changed) {
-        return new MarkSheet(handedness, club, takes, changed, views, clickSigmaPx);
+        return new MarkSheet(handedness, club, takes, changed, views, clickSigmaPx, stature);
     }
 
     public MarkSheet withClub(Club changed) {
-        return new MarkSheet(handedness, changed, takes, floor, views, clickSigmaPx);
+        return new MarkSheet(handedness, changed, takes, floor, views, clickSigmaPx, stature);
     }
 
     public MarkSheet withHandedness(Handedness changed) {
-        return new MarkSheet(changed, club, takes, floor, views, clickSigmaPx);
+        return new MarkSheet(changed, club, takes, floor, views, clickSigmaPx, stature);
     }
 
     public MarkSheet withTakes(Takes changed) {
-        return new MarkSheet(handedness, club, changed, floor, views, clickSigmaPx);
+        return new MarkSheet(handedness, club, changed, floor, views, clickSigmaPx, stature);
     }
 
     public MarkSheet withClickSigmaPx(double changed) {
-        return new MarkSheet(handedness, club, takes, floor, views, changed);
+        return new MarkSheet(handedness, club, takes, floor, views, changed, stature);
+    }
+
+    public MarkSheet withStature(Optional<Stature> changed) {
+        return new MarkSheet(handedness, club, takes, floor, views, clickSigmaPx, changed);
     }
 }

@@ -23,6 +23,23 @@ record Place(int[] axis, int[] index, double[] factor) {
                 new double[] {1, 1, 1, 0.5});
     }
 
+    /** This point of the ground moved and turned a little with its layout, of which it is the point (t, h). */
+    Place laidAgain(int move, double t, double h) {
+        int n = axis.length;
+        int[] a = java.util.Arrays.copyOf(axis, n + 4);
+        int[] i = java.util.Arrays.copyOf(index, n + 4);
+        double[] f = java.util.Arrays.copyOf(factor, n + 4);
+        for (int k = 0; k < 2; k++) {
+            a[n + k] = k;
+            i[n + k] = move + k;
+            f[n + k] = 1;
+            a[n + 2 + k] = k;
+            i[n + 2 + k] = move + 2;
+            f[n + 2 + k] = k == 0 ? -h : t;
+        }
+        return new Place(a, i, f);
+    }
+
     /** This place with the player's shift added on the first {@code axes} axes. */
     Place shifted(int shift, int axes) {
         int n = axis.length;

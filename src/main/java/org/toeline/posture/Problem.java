@@ -35,6 +35,11 @@ final class Problem {
     /** Where the ball may lie in a measured layout whose origin can be anywhere, metres. */
     private static final double BALL_ANYWHERE_M = 2.0;
     private static final double FIXED_M = 1e-5;
+    /**
+     * How a layout that is laid again along the target line differs from the first time: moved by a step (metres),
+     * turned by what the eye does not see (radians, 1.5°); common practice.
+     */
+    private static final double[] LAID_AGAIN_SIGMA = {0.5, 0.5, 0.026};
 
     final MarkSheet sheet;
     final List<ViewMarks> used;
@@ -120,6 +125,13 @@ final class Problem {
                 knowledge.add(Usually.one(Source.TAKES, unknowns.shift() + i, 0, SHIFT_SIGMA_M[i]));
             }
         }
+        if (unknowns.hasLaidAgain()) {
+            for (int i = 0; i < 3; i++) {
+                knowledge.add(Usually.one(Source.FLOOR, unknowns.laidAgain() + i, 0, LAID_AGAIN_SIGMA[i]));
+            }
+        }
+        sheet.stature().ifPresent(s -> knowledge.add(Usually.one(Source.BODY, unknowns.playerSize(),
+                Math.log(s.heightM() / Population.USUAL_STATURE_M), s.sigmaM() / s.heightM())));
         Population population = Population.with(sheet.club());
         knowledge.add(Usually.one(Source.BODY, unknowns.playerSize(), population.logSizeMean(),
                 population.logSizeSigma()));
@@ -140,8 +152,13 @@ final class Problem {
             sight(v, landmark.id(), Source.MARKS, place, mark.at(), mark.sigmaPx(), spread, 0);
         }
         for (FloorMark mark : v.floorMarks()) {
-            sight(v, mark.pointId(), Source.FLOOR, Place.onGround(unknowns.floor().get(mark.pointId())), mark.at(),
-                    mark.sigmaPx(), 0, 0);
+            Place place = Place.onGround(unknowns.floor().get(mark.pointId()));
+            if (unknowns.hasLaidAgain() && v.view() == View.DOWN_THE_LINE) {
+                FloorReference p = sheet.floor().point(mark.pointId()).orElseThrow();
+                double[] middle = floorMiddle();
+                place = place.laidAgain(unknowns.laidAgain(), p.t() - middle[0], p.h() - middle[1]);
+            }
+            sight(v, mark.pointId(), Source.FLOOR, place, mark.at(), mark.sigmaPx(), 0, 0);
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.toeline.mark.FloorMark;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Laying;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.Takes;
@@ -17,7 +18,7 @@ import org.toeline.mark.ViewMarks;
  * Where each unknown stands in the vector that is fitted. For each view seven (natural logarithm of the focal length in
  * pixels; position t, h, u; heading, pitch, roll), for each marked landmark t, h, u, for the ball t and h of its centre,
  * the height of its underside and its diameter, for each marked floor point t and h, between two takes the player's shift
- * t, h, u, and the player's size (natural logarithm of stature over {@link Population#USUAL_STATURE_M}). Metres and
+ * t, h, u, where the layout was laid again its move t, h and turn, and the player's size (natural logarithm of stature over {@link Population#USUAL_STATURE_M}). Metres and
  * radians.
  */
 final class Unknowns {
@@ -39,6 +40,7 @@ final class Unknowns {
     private final Map<String, Integer> floor = new HashMap<>();
     private final int ball;
     private final int shift;
+    private final int laidAgain;
     private final int playerSize;
     private final int size;
 
@@ -71,6 +73,10 @@ final class Unknowns {
                 && views.containsKey(View.DOWN_THE_LINE);
         shift = moved ? next : -1;
         next += moved ? 3 : 0;
+        boolean again = sheet.floor().laying() == Laying.AGAIN && used.stream().filter(v -> !v.floorMarks().isEmpty())
+                .anyMatch(v -> v.view() == View.DOWN_THE_LINE);
+        laidAgain = again ? next : -1;
+        next += again ? 3 : 0;
         playerSize = next;
         size = next + 1;
     }
@@ -113,6 +119,15 @@ final class Unknowns {
 
     int shift() {
         return shift;
+    }
+
+    /** Whether down the line sees the layout where it was laid the second time. */
+    boolean hasLaidAgain() {
+        return laidAgain >= 0;
+    }
+
+    int laidAgain() {
+        return laidAgain;
     }
 
     int playerSize() {

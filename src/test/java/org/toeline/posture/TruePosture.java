@@ -22,7 +22,7 @@ public final class TruePosture {
     /** @param floor true places of the floor points, and {@code ball} where the ball lies in the layout */
     public static Posture of(MarkSheet sheet, Map<Landmark, WorldPoint> landmarks, WorldPoint ball, double diameterM,
                              Map<View, Camera> cameras, WorldPoint shift, Map<String, WorldPoint> floor,
-                             WorldPoint layoutOfBall) {
+                             WorldPoint layoutOfBall, double[] laidAgain) {
         Problem problem = new Problem(sheet, Set.of());
         State state = problem.start();
         double[] x = state.x.clone();
@@ -62,6 +62,9 @@ public final class TruePosture {
             x[unknowns.shift()] = shift.t();
             x[unknowns.shift() + 1] = shift.h();
             x[unknowns.shift() + 2] = shift.u();
+        }
+        if (unknowns.hasLaidAgain()) {
+            System.arraycopy(laidAgain, 0, x, unknowns.laidAgain(), 3);
         }
         state.moveTo(x);
         problem.knowledge.forEach(k -> k.weigh(state, 0));

@@ -42,6 +42,10 @@ final class RandomPlayer {
         });
     }
 
+    double statureM() {
+        return stature;
+    }
+
     Map<Landmark, WorldPoint> landmarks() {
         return at;
     }

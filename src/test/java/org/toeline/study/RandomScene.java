@@ -19,8 +19,10 @@ import org.toeline.mark.FloorMark;
 import org.toeline.mark.FloorReference;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Laying;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.Stature;
 import org.toeline.mark.Takes;
 import org.toeline.mark.VerticalMark;
 import org.toeline.mark.View;
@@ -49,6 +51,8 @@ final class RandomScene {
     final WorldPoint shift;
     final Map<String, WorldPoint> floorTruth = new java.util.HashMap<>();
     final Optional<String> wrong;
+    /** How the layout moved (t, h) and turned between the views; metres, radians. */
+    final double[] laidAgain;
 
     private final SplittableRandom random;
     private final Handedness handedness;
@@ -59,7 +63,8 @@ final class RandomScene {
         this.random = new SplittableRandom(seed);
         this.handedness = random.nextBoolean() ? Handedness.LEFT : Handedness.RIGHT;
         Club club = new Club[] {Club.DRIVER, Club.DRIVER, Club.MID_IRON, Club.SHORT_IRON}[random.nextInt(4)];
-        this.landmarks = new RandomPlayer(random, club).landmarks();
+        RandomPlayer player = new RandomPlayer(random, club);
+        this.landmarks = player.landmarks();
         this.ballDiameterM = 0.04272 + 0.0001 * random.nextGaussian();
         double teed = club == Club.DRIVER ? Math.max(0.005, 0.045 + 0.020 * random.nextGaussian())
                 : Math.abs(0.006 * random.nextGaussian());
@@ -69,7 +74,11 @@ final class RandomScene {
                 0.006 * random.nextGaussian()) : WorldPoint.ORIGIN;
         this.layoutT = random.nextDouble(-0.5, 0.5);
         this.layoutH = random.nextDouble(-0.5, 0.5);
-        FloorLayout layout = kind.rods ? rods() : FloorLayout.NONE;
+        FloorLayout once = kind.rods ? rods() : FloorLayout.NONE;
+        boolean again = kind == SceneKind.LAID_AGAIN;
+        FloorLayout layout = again ? once.withLaying(Laying.AGAIN) : once;
+        this.laidAgain = again ? new double[] {0.3 * random.nextGaussian(), 0.3 * random.nextGaussian(),
+                Math.toRadians(1.5) * random.nextGaussian()} : new double[3];
         List<ViewMarks> views = new ArrayList<>();
         if (kind.faceOn) {
             views.add(view(View.FACE_ON, layout));
@@ -77,7 +86,9 @@ final class RandomScene {
         if (kind.downTheLine) {
             views.add(view(View.DOWN_THE_LINE, layout));
         }
-        MarkSheet clean = new MarkSheet(handedness, club, kind.takes, layout, views, CLICK_PX);
+        Optional<Stature> stature = kind == SceneKind.HEIGHT_TOLD ? Optional.of(Stature.told(player.statureM()
+                + Stature.TOLD_TOO_TALL_M + Stature.TOLD_SIGMA_M * random.nextGaussian())) : Optional.empty();
+        MarkSheet clean = new MarkSheet(handedness, club, kind.takes, layout, views, CLICK_PX, stature);
         if (kind.wrongMarks > 0) {
             int which = random.nextInt(views.size());
             ViewMarks spoilt = views.get(which);
@@ -111,6 +122,12 @@ final class RandomScene {
         return new FloorLayout(points, LAYOUT_M);
     }
 
+    /** Where a point of the layout lies the second time: turned about the middle of the rods' ends, and moved. */
+    private WorldPoint laidAgain(WorldPoint p) {
+        double dh = p.h() - 0.44;
+        return new WorldPoint(p.t() + laidAgain[0] - laidAgain[2] * dh, p.h() + laidAgain[1] + laidAgain[2] * p.t(), 0);
+    }
+
     /** Where the measured layout has its origin, seen from the ball. */
     WorldPoint layoutOfBall() {
         return new WorldPoint(layoutT, layoutH, 0);
@@ -133,7 +150,8 @@ final class RandomScene {
         });
         List<FloorMark> floor = new ArrayList<>();
         for (FloorReference p : layout.points()) {
-            ImagePoint at = shown(clicked(camera, floorTruth.get(p.id()), CLICK_PX));
+            WorldPoint truth = floorTruth.get(p.id());
+            ImagePoint at = shown(clicked(camera, moved ? laidAgain(truth) : truth, CLICK_PX));
             if (inside(at)) {
                 floor.add(new FloorMark(p.id(), at, CLICK_PX));
             }

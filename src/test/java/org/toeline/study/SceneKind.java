@@ -10,7 +10,9 @@ enum SceneKind {
     FACE_ON_AND_RODS("face-on, rods", true, false, true, Takes.SIMULTANEOUS, 0),
     FACE_ON("face-on alone", true, false, false, Takes.SIMULTANEOUS, 0),
     DOWN_THE_LINE("down the line alone", false, true, false, Takes.SIMULTANEOUS, 0),
-    WRONG_MARK("both views, rods, one mark 35 to 70 px off", true, true, true, Takes.SIMULTANEOUS, 1);
+    WRONG_MARK("both views, rods, one mark 35 to 70 px off", true, true, true, Takes.SIMULTANEOUS, 1),
+    LAID_AGAIN("separate takes, rods laid again between them", true, true, true, Takes.SEPARATE, 0),
+    HEIGHT_TOLD("face-on alone, the player's height told", true, false, false, Takes.SIMULTANEOUS, 0);
 
     final String words;
     final boolean faceOn;

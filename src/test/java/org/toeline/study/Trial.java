@@ -40,7 +40,7 @@ final class Trial {
     private void add(RandomScene scene, Posture posture, List<Reading> readings) {
         scenes++;
         Posture truth = TruePosture.of(scene.withoutWrong, scene.landmarks, scene.ball, scene.ballDiameterM, scene.cameras,
-                scene.shift, scene.floorTruth, scene.layoutOfBall());
+                scene.shift, scene.floorTruth, scene.layoutOfBall(), scene.laidAgain);
         Map<ReadingKind, Reading> truths = new HashMap<>();
         Readings.of(truth).forEach(r -> truths.put(r.kind(), r));
         for (Reading r : readings) {
