@@ -16,6 +16,7 @@ final class Figures {
 
     /** Half widths of this size and above are written with one digit, smaller ones with two. */
     private static final double ONE_DIGIT = 3;
+    private static final double FOOT_M = 0.3048;
     private static final int MOST_DECIMALS = 2;
 
     private final Locale locale;
@@ -76,5 +77,14 @@ final class Figures {
 
     String number(double shown, int decimals) {
         return number(shown, decimals, RoundingMode.HALF_UP);
+    }
+
+    /** A length across a room, with its unit. */
+    String far(double lengthM, java.util.function.Function<String, String> text) {
+        boolean inches = lengthUnit == LengthUnit.INCH;
+        if (Math.abs(lengthM) < 0.995) {
+            return number(lengthUnit.fromMetres(lengthM), 0) + text.apply("unit." + lengthUnit.id());
+        }
+        return number(inches ? lengthM / FOOT_M : lengthM, 1) + text.apply(inches ? "unit.ft" : "unit.m");
     }
 }

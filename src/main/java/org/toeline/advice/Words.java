@@ -115,6 +115,18 @@ public final class Words {
         return figures.number(figures.shown(unit, inside), figures.limitDecimals(unit)) + text(figures.unitKey(unit));
     }
 
+    /** The half width of a 95 % interval with its unit, “± 1.3 cm”. */
+    String half(ReadingKind kind, double inside) {
+        double half = figures.shown(kind.unit(), inside);
+        return "± " + figures.number(half, Figures.decimals(half), RoundingMode.CEILING)
+                + text(figures.unitKey(kind.unit()));
+    }
+
+    /** A length across a room: centimetres or inches up to a metre, metres or feet above. */
+    String far(double lengthM) {
+        return figures.far(lengthM, this::text);
+    }
+
     /** What the finding says, with its size and uncertainty. */
     public String sentence(Finding finding) {
         Reading reading = finding.reading();

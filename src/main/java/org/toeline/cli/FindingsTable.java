@@ -4,11 +4,15 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Optional;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.CameraMove;
+import org.toeline.advice.CameraStand;
+import org.toeline.advice.CameraWords;
 import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Range;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.mark.View;
 import org.toeline.reading.Reading;
 
 /** Findings as lines of text. */
@@ -32,6 +36,11 @@ final class FindingsTable {
             WORDS.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else {
             out.println("Nothing is surely out of range.");
+        }
+        CameraWords cameras = new CameraWords(WORDS);
+        for (View view : View.values()) {
+            CameraStand.of(assessment.posture(), view).ifPresent(stand -> out.println(cameras.stand(stand) + " "
+                    + cameras.move(view, CameraMove.best(assessment, view))));
         }
     }
 

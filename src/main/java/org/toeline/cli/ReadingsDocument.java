@@ -7,8 +7,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.CameraStand;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Range;
+import org.toeline.mark.View;
 import org.toeline.posture.Doubt;
 import org.toeline.reading.Reading;
 
@@ -40,6 +42,12 @@ final class ReadingsDocument {
             ObjectNode node = doubtful.addObject();
             node.put("view", doubt.view().id()).put("mark", doubt.mark());
             node.put("offPx", rounded(doubt.offPx()));
+        }
+        ArrayNode cameras = out.putArray("cameras");
+        for (View view : View.values()) {
+            CameraStand.of(assessment.posture(), view).ifPresent(stand -> cameras.addObject().put("view", view.id())
+                    .put("distance", rounded(stand.distanceM())).put("height", rounded(stand.heightM()))
+                    .put("beside", rounded(stand.besideM())).put("leanDeg", rounded(Math.toDegrees(stand.leanRad()))));
         }
         return out;
     }
