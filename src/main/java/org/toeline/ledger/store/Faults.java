@@ -1,5 +1,7 @@
 package org.toeline.ledger.store;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.sql.SQLException;
 import java.util.Optional;
 import org.sqlite.SQLiteErrorCode;
@@ -9,12 +11,15 @@ import org.toeline.ledger.store.LedgerException.Fault;
 /** Says in a sentence what a database reported. */
 final class Faults {
 
+    private static final long NO_ROOM_BYTES = 64 << 10;
+
     private Faults() {
     }
 
     /** @param what what could not be done, such as “the lesson could not be saved” */
     static LedgerException of(Throwable reported, String what, LedgerPlace place) {
-        Fault fault = fault(reported);
+        Fault told = fault(reported);
+        Fault fault = told == Fault.OTHER && isFull(place) ? Fault.FULL : told;
         String where = place.name() + ": ";
         String message = switch (fault) {
             case DAMAGED -> where + "the ledger is damaged; nothing was changed; go back to a backup";
@@ -26,6 +31,16 @@ final class Faults {
             default -> where + what + " (" + reason(reported) + "); what was there before is untouched";
         };
         return new LedgerException(fault, message, reported);
+    }
+
+    /** What runs out of room while it maps a file reports an input or output error of any kind. */
+    private static boolean isFull(LedgerPlace place) {
+        try {
+            return place instanceof LedgerPlace.Folder folder
+                    && Files.getFileStore(folder.folder()).getUsableSpace() < NO_ROOM_BYTES;
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     static Fault fault(Throwable reported) {

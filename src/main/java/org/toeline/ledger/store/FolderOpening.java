@@ -114,7 +114,7 @@ final class FolderOpening {
             Backups.beforeUpdate(place, source);
             Schema.migrate(source, place);
         } else if (Files.size(file) <= CHECKED_ON_OPENING_BYTES) {
-            Optional<String> inside = LedgerFile.structuralFault(source);
+            Optional<String> inside = LedgerFile.thoroughFault(source);
             if (inside.isPresent()) {
                 throw damaged(inside.get());
             }

@@ -20,7 +20,7 @@ final class Schema {
     /** The number of the newest migration. */
     static final int LATEST = 2;
 
-    /** Held, so that its level stays: a migration is no news for the person. */
+    /** Held, so that its level stays: what goes wrong is thrown, and told by who catches it. */
     private static final Logger FLYWAY_LOG = Logger.getLogger("org.flywaydb");
 
     private Schema() {
@@ -62,7 +62,7 @@ final class Schema {
 
     /** All steps in one transaction: the old tables or the new ones. */
     static void migrateTo(DataSource source, LedgerPlace place, int target) throws LedgerException {
-        FLYWAY_LOG.setLevel(Level.SEVERE);
+        FLYWAY_LOG.setLevel(Level.OFF);
         boolean server = place instanceof LedgerPlace.Server;
         FluentConfiguration flyway = Flyway.configure(Schema.class.getClassLoader()).dataSource(source)
                 .locations("classpath:org/toeline/ledger/store/schema").group(true).target(Integer.toString(target))
