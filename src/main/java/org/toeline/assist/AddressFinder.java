@@ -1,150 +1,174 @@
 package org.toeline.assist;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
-import org.toeline.video.Frame;
 
 /**
- * Finds the moment of address: the last time the player stands still before the swing. Each frame is shrunk, and how
- * much changes from one to the next, beyond the picture's own noise, is its motion. The swing is the strongest motion;
- * going back from it, the still span is what lies before the takeaway. A waggle is motion, so a pause within it is no
- * address.
+ * Finds the moments of address: the player stands still, and the next thing that moves is a club taken away. Motion
+ * between two moments of standing still is told apart by its shape: a waggle stays where it is, a walk moves all of the
+ * player at once, a swing sweeps over much in thin strokes and begins low. A clip may hold several swings or none. Where
+ * the whole picture never comes to rest, somebody else may be moving in it, and its sides and middle are looked at alone.
  */
 public final class AddressFinder {
 
-    private static final int ACROSS = 192;
     /** Motion below this share of the swing's (and above the noise) is standing still. */
     private static final double STILL_SHARE = 0.02;
-    /** How long a player stands still at least, seconds. */
+    /** The same, for where exactly standing still begins and ends. */
+    private static final double EXACT_SHARE = 0.006;
+    /** Motion that a hand-held rest has anyway. */
+    private static final double REST = 0.02;
     private static final double LEAST_STILL_S = 0.25;
-    /** How long motion lasts at least to be a swing, seconds. */
+    private static final double SURELY_STILL_S = 0.6;
     private static final double LEAST_SWING_S = 0.2;
     /** How much stronger than standing still a swing is at least. */
     private static final double SWING_OVER_STILL = 8;
-    /** How long before the takeaway the suggested frame lies at most, seconds. */
+    /** How long before the takeaway the suggested frame lies at most. */
     private static final double BEFORE_S = 0.30;
+    /** A takeaway begins that much before it is seen, at most. */
+    private static final double CREEP_S = 0.4;
+    /** What looking at motion can never exceed: a practice swing looks like any other. */
+    private static final double MOST_CONFIDENT = 0.95;
+    private static final int WALKS = 4;
+    private static final double PART_OF_PICTURE = 0.6;
+    private static final double[][] PARTS = {{0.25, 0.75}, {0, 0.5}, {0.5, 1}};
 
     private AddressFinder() {
     }
 
-    /** Empty when there is no swing in the clip, or when {@code progress} said to stop. Reads the whole clip. */
+    /** The clearest moment; the first of equals. Empty when there is no swing, or when {@code progress} said to stop. */
     public static Optional<StillSpan> find(Clip clip, Progress progress) throws ClipException {
-        int n = clip.frameCount();
-        double[] motion = new double[n];
-        float[] before = null;
-        int lost = 0;
-        for (int i = 0; i < n; i++) {
-            if (i % 8 == 0 && progress.at((double) i / n) == Progress.Step.STOP) {
-                return Optional.empty();
-            }
-            try {
-                float[] small = shrunk(clip.frame(i));
-                motion[i] = before == null ? 0 : change(before, small);
-                before = small;
-            } catch (ClipException e) {
-                if (++lost > n / 2) {
-                    throw e;
+        return moments(clip, progress).stream().max(Comparator.comparingDouble(StillSpan::confidence)
+                .thenComparing(Comparator.comparingDouble(StillSpan::startSeconds).reversed()));
+    }
+
+    /** Every moment of address, in order of time; empty as above. Reads the whole clip in a reader of its own. */
+    public static List<StillSpan> moments(Clip clip, Progress progress) throws ClipException {
+        if (clip.frameCount() < 2) {
+            return List.of();
+        }
+        double slowedDown = clip.slowMotion().factor();
+        Optional<MotionTrace> whole = MotionTrace.of(clip, slowedDown, progress);
+        if (whole.isEmpty()) {
+            return List.of();
+        }
+        Look look = Look.at(whole.get());
+        List<StillSpan> found = look.moments(clip, slowedDown, 1);
+        for (int i = 0; look.stills.isEmpty() && found.isEmpty() && i < PARTS.length; i++) {
+            found = Look.at(whole.get().columns(PARTS[i][0], PARTS[i][1])).moments(clip, slowedDown, PART_OF_PICTURE);
+        }
+        return found;
+    }
+
+    /** Moments of standing still and what follows each, walks left out of account. */
+    private record Look(MotionTrace trace, double[] amounts, double quiet, List<int[]> stills, List<Burst> bursts) {
+
+        static Look at(MotionTrace trace) {
+            double[] amounts = trace.amounts();
+            double quiet = Arrays.stream(amounts).sorted().skip(amounts.length / 20).findFirst().orElse(0);
+            boolean[] walked = new boolean[amounts.length];
+            List<int[]> stills = List.of();
+            List<Burst> bursts = List.of();
+            boolean more = true;
+            for (int pass = 0; more && pass < WALKS; pass++) {
+                stills = standing(trace, amounts, limit(quiet, peak(amounts, walked), STILL_SHARE));
+                bursts = following(trace, amounts, stills);
+                List<Burst> all = new ArrayList<>(bursts);
+                int first = stills.isEmpty() ? amounts.length : stills.get(0)[0];
+                if (first > 0) {
+                    all.add(trace.burst(0, first - 1, amounts));
                 }
-                motion[i] = i > 0 ? motion[i - 1] : 0;
+                more = mask(all, walked);
             }
+            return new Look(trace, amounts, quiet, stills, bursts);
         }
-        return span(clip, smooth(motion));
+
+        List<StillSpan> moments(Clip clip, double slowedDown, double trust) {
+            List<StillSpan> found = new ArrayList<>();
+            for (int k = 0; k < bursts.size(); k++) {
+                Burst burst = bursts.get(k);
+                boolean lasts = trace.seconds(burst.to()) - trace.seconds(burst.from()) >= LEAST_SWING_S;
+                if (burst.swing() && lasts && burst.peak() >= SWING_OVER_STILL * (quiet + REST)) {
+                    found.add(span(trace, amounts, stills.get(k), limit(quiet, burst.peak(), EXACT_SHARE), burst, clip,
+                            slowedDown, trust));
+                }
+            }
+            return found;
+        }
     }
 
-    private static Optional<StillSpan> span(Clip clip, double[] motion) {
-        int n = motion.length;
-        double[] sorted = motion.clone();
-        Arrays.sort(sorted);
-        double quiet = sorted[n / 10];
-        int peak = 0;
-        for (int i = 0; i < n; i++) {
-            peak = motion[i] > motion[peak] ? i : peak;
-        }
-        double limit = quiet + Math.max(STILL_SHARE * (motion[peak] - quiet), 0.5 * quiet + 0.02);
-        if (motion[peak] < SWING_OVER_STILL * (quiet + 0.02)) {
-            return Optional.empty();
-        }
-        int end = peak;
-        int start = -1;
-        while (end > 0) {
-            while (end > 0 && motion[end] > limit) {
-                end--;
-            }
-            start = end;
-            while (start > 0 && motion[start] <= limit) {
-                start--;
-            }
-            if (clip.seconds(end) - clip.seconds(start) >= LEAST_STILL_S) {
-                break;
-            }
-            end = start;
-        }
-        if (end <= 0 || clip.seconds(peak) - clip.seconds(end) + after(clip, motion, peak, limit) < LEAST_SWING_S) {
-            return Optional.empty();
-        }
-        double from = clip.seconds(start + 1);
-        double to = clip.seconds(end);
-        int address = clip.indexAt(Math.max((from + to) / 2, to - BEFORE_S));
-        return Optional.of(new StillSpan(from, to, clip.seconds(address)));
+    private static double limit(double quiet, double peak, double share) {
+        return quiet + Math.max(share * (peak - quiet), 0.5 * quiet + REST);
     }
 
-    private static double after(Clip clip, double[] motion, int peak, double limit) {
-        int i = peak;
-        while (i + 1 < motion.length && motion[i + 1] > limit) {
-            i++;
+    private static double peak(double[] amounts, boolean[] walked) {
+        double peak = 0;
+        for (int i = 0; i < amounts.length; i++) {
+            peak = walked[i] ? peak : Math.max(peak, amounts[i]);
         }
-        return clip.seconds(i) - clip.seconds(peak);
+        return peak;
     }
 
-    /** The middle of three, then the mean of three: a single odd frame is no motion. */
-    private static double[] smooth(double[] in) {
-        double[] median = in.clone();
-        for (int i = 1; i + 1 < in.length; i++) {
-            median[i] = Math.max(Math.min(in[i - 1], in[i]), Math.min(Math.max(in[i - 1], in[i]), in[i + 1]));
-        }
-        double[] out = median.clone();
-        for (int i = 1; i + 1 < in.length; i++) {
-            out[i] = (median[i - 1] + median[i] + median[i + 1]) / 3;
-        }
-        return out;
-    }
-
-    /** The mean of what changes by more than the usual change, grey levels. */
-    private static double change(float[] a, float[] b) {
-        float[] d = new float[a.length];
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            d[i] = Math.abs(a[i] - b[i]);
-            sum += d[i];
-        }
-        double noise = 3 * sum / a.length;
-        double beyond = 0;
-        double floor = Math.max(2.5, Math.min(noise, 6));
-        for (float v : d) {
-            beyond += Math.max(0, v - floor);
-        }
-        return 100 * beyond / a.length;
-    }
-
-    private static float[] shrunk(Frame frame) {
-        int block = Math.max(1, Math.max(frame.width(), frame.height()) / ACROSS);
-        int w = frame.width() / block;
-        int h = frame.height() / block;
-        float[] out = new float[w * h];
-        int[] argb = frame.argb();
-        for (int y = 0; y < h * block; y++) {
-            int row = y * frame.width();
-            int to = y / block * w;
-            for (int x = 0; x < w * block; x++) {
-                int p = argb[row + x];
-                out[to + x / block] += (p >> 16 & 255) + 2 * (p >> 8 & 255) + (p & 255);
+    /** Leaves walks out of account; whether there were any not left out before. */
+    private static boolean mask(List<Burst> bursts, boolean[] walked) {
+        boolean more = false;
+        for (Burst burst : bursts) {
+            for (int i = burst.from(); burst.walk() && i <= burst.to(); i++) {
+                more |= !walked[i];
+                walked[i] = true;
             }
         }
-        for (int i = 0; i < out.length; i++) {
-            out[i] /= 4f * block * block;
+        return more;
+    }
+
+    private static List<int[]> standing(MotionTrace trace, double[] amounts, double limit) {
+        List<int[]> all = new ArrayList<>();
+        for (int i = 0; i < amounts.length; i++) {
+            int from = i;
+            while (i < amounts.length && amounts[i] <= limit) {
+                i++;
+            }
+            if (i > from && trace.seconds(i - 1) - trace.seconds(from) >= LEAST_STILL_S) {
+                all.add(new int[] {from, i - 1});
+            }
         }
-        return out;
+        return all;
+    }
+
+    /** What follows each moment of standing still. */
+    private static List<Burst> following(MotionTrace trace, double[] amounts, List<int[]> stills) {
+        List<Burst> all = new ArrayList<>();
+        for (int k = 0; k < stills.size(); k++) {
+            int from = stills.get(k)[1] + 1;
+            int to = k + 1 < stills.size() ? stills.get(k + 1)[0] - 1 : amounts.length - 1;
+            if (from <= to) {
+                all.add(trace.burst(from, to, amounts));
+            }
+        }
+        return all;
+    }
+
+    private static StillSpan span(MotionTrace trace, double[] amounts, int[] still, double limit, Burst burst, Clip clip,
+                                  double slowedDown, double trust) {
+        int end = still[1];
+        while (amounts[end] > limit && trace.seconds(still[1]) - trace.seconds(end) < CREEP_S
+                && trace.seconds(end - 1) - trace.seconds(still[0]) >= LEAST_STILL_S) {
+            end--;
+        }
+        int start = end;
+        while (start > still[0] && (amounts[start - 1] <= limit
+                || trace.seconds(end) - trace.seconds(start) < LEAST_STILL_S)) {
+            start--;
+        }
+        double from = trace.seconds(start);
+        double to = trace.seconds(end);
+        double address = clip.seconds(clip.indexAt(Math.max((from + to) / 2, to - BEFORE_S) * slowedDown));
+        double clear = Math.min(burst.clearness(), Burst.share(to - from, LEAST_STILL_S, SURELY_STILL_S));
+        return new StillSpan(from * slowedDown, to * slowedDown,
+                Math.max(from * slowedDown, Math.min(to * slowedDown, address)), 0.5 + (MOST_CONFIDENT - 0.5) * trust * clear);
     }
 }

@@ -1,11 +1,13 @@
 package org.toeline.cli;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.toeline.assist.AddressFinder;
 import org.toeline.assist.Progress;
@@ -20,32 +22,45 @@ import picocli.CommandLine.Spec;
 
 /** The moment of address. */
 @Command(name = "address", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Finds the moment of address: the player standing still before the swing.")
+        description = "Finds the moments of address: the player standing still before a swing.")
 final class AddressCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
     @Parameters(paramLabel = "CLIP", description = "A clip.")
     private Path clip;
-    @Option(names = "--json", description = "One JSON object on standard output: found, and time, from, to in seconds.")
+    @Option(names = "--json", description = "One JSON object on standard output: found; time, from, to in seconds"
+            + " and confidence of the clearest moment; all moments.")
     private boolean json;
 
     @Override
     public Integer call() throws ClipException {
         PrintWriter out = spec.commandLine().getOut();
         try (Clip opened = Clip.open(clip)) {
-            Optional<StillSpan> span = AddressFinder.find(opened, Progress.NONE);
+            List<StillSpan> moments = AddressFinder.moments(opened, Progress.NONE);
             if (json) {
-                ObjectNode node = JsonNodeFactory.instance.objectNode().put("found", span.isPresent());
-                span.ifPresent(s -> node.put("time", s.addressSeconds()).put("from", s.startSeconds())
-                        .put("to", s.endSeconds()));
-                out.println(node);
+                out.println(object(moments));
+            } else if (moments.isEmpty()) {
+                out.println("no swing in this clip, so no moment of address");
             } else {
-                out.println(span.map(s -> String.format(Locale.ROOT,
-                        "address at %.3f s; the player stands still from %.3f to %.3f s", s.addressSeconds(),
-                        s.startSeconds(), s.endSeconds())).orElse("no swing in this clip, so no moment of address"));
+                moments.forEach(s -> out.printf(Locale.ROOT, "address at %.3f s; the player stands still from %.3f to %.3f s;"
+                        + " confidence %.2f of 1%n", s.addressSeconds(), s.startSeconds(), s.endSeconds(), s.confidence()));
             }
         }
         return Commands.DONE;
+    }
+
+    /** The clearest moment at the top, and all in order of time. */
+    private static ObjectNode object(List<StillSpan> moments) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode().put("found", !moments.isEmpty());
+        moments.stream().max(Comparator.comparingDouble(StillSpan::confidence)).ifPresent(best -> put(node, best));
+        ArrayNode all = node.putArray("moments");
+        moments.forEach(s -> put(all.addObject(), s));
+        return node;
+    }
+
+    private static void put(ObjectNode node, StillSpan span) {
+        node.put("time", span.addressSeconds()).put("from", span.startSeconds()).put("to", span.endSeconds())
+                .put("confidence", span.confidence());
     }
 }

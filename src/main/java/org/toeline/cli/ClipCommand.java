@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
 import org.toeline.video.ClipInfo;
+import org.toeline.video.SlowMotion;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -18,7 +19,7 @@ import picocli.CommandLine.Spec;
 
 /** What a clip is. */
 @Command(name = "clip", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Prints what a clip is: its size as shown, rotation, frames, times and coding.")
+        description = "Prints what a clip is: its size as shown, rotation, frames, times, coding and rate of capture.")
 final class ClipCommand implements Callable<Integer> {
 
     @Spec
@@ -41,6 +42,13 @@ final class ClipCommand implements Callable<Integer> {
                 out.printf(Locale.ROOT, "%d × %d px as shown, turned by %d°%n%d frames from %.3f s on, %.3f s long%n%s%n",
                         info.width(), info.height(), info.rotation(), info.frames(), info.startSeconds(),
                         info.durationSeconds(), info.codec());
+                opened.captureRate().ifPresent(rate -> {
+                    SlowMotion slow = opened.slowMotion();
+                    out.printf(Locale.ROOT, "captured at %.1f frames a second: %s%n", rate, slow.factor() == 1
+                            ? "its time is real time" : String.format(Locale.ROOT,
+                            "it plays %.1f times slower than real, %.3f s of real time", slow.factor(),
+                            slow.realSeconds(info.durationSeconds())));
+                });
                 info.remarks().forEach(remark -> out.println("note: " + remark));
                 for (int i = 0; times && i < opened.frameCount(); i++) {
                     out.printf(Locale.ROOT, "%.6f%n", opened.seconds(i));
@@ -55,6 +63,8 @@ final class ClipCommand implements Callable<Integer> {
         node.put("width", info.width()).put("height", info.height()).put("rotation", info.rotation());
         node.put("frames", info.frames()).put("start", info.startSeconds()).put("duration", info.durationSeconds());
         node.put("codec", info.codec()).put("mirrored", info.mirrored());
+        opened.captureRate().ifPresent(rate -> node.put("captureRate", rate));
+        node.put("slowedDown", opened.slowMotion().factor());
         info.remarks().forEach(node.putArray("notes")::add);
         if (times) {
             ArrayNode all = node.putArray("times");

@@ -4,7 +4,9 @@ import static org.bytedeco.ffmpeg.global.avutil.av_frame_free;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 
 /**
@@ -30,6 +32,7 @@ public final class Clip implements AutoCloseable {
     private final DecodingThread decoding;
     private final PictureConverter converter;
     private final ClipInfo info;
+    private final OptionalDouble captureRate;
     private final int[] size;
     private final Orientation orientation;
     private final Object asking = new Object();
@@ -48,6 +51,7 @@ public final class Clip implements AutoCloseable {
         boolean turned = orientation.onItsSide();
         this.info = new ClipInfo(turned ? size[1] : size[0], turned ? size[0] : size[1], orientation.clockwise(),
                 orientation.mirrored(), index.frames(), start, reader.seconds(index.end()) - start, opened.codecName());
+        this.captureRate = SlowMotion.captureRate(opened.notes());
         this.converter = converter();
         this.decoding = new DecodingThread("decoding " + file.getFileName(), decoder,
                 new FrameCache(CACHE_BYTES, (long) size[0] * size[1] * 3 / 2), index.frames());
@@ -85,12 +89,46 @@ public final class Clip implements AutoCloseable {
         return new PictureConverter(file.toString(), size[0], size[1], orientation);
     }
 
+    /** Another reader of the same file, which the caller closes. */
+    ClipReader another() throws ClipException {
+        return new ClipReader(new OpenedStream(file, OPEN_NANOS));
+    }
+
+    Orientation orientation() {
+        return orientation;
+    }
+
     public Path file() {
         return file;
     }
 
     public ClipInfo info() {
         return info;
+    }
+
+    /** Frames a second at which the pictures were taken, if the file says; the rate at which they are shown is another. */
+    public OptionalDouble captureRate() {
+        return captureRate;
+    }
+
+    /** How its time relates to real time, as far as the file says; real time where it says nothing. */
+    public SlowMotion slowMotion() {
+        return captureRate.isPresent() ? capturedAt(captureRate.getAsDouble()) : SlowMotion.NONE;
+    }
+
+    /** The same for a rate that a person knows, 1 to 100 000 frames a second. */
+    public SlowMotion capturedAt(double framesPerSecond) {
+        return SlowMotion.of(framesPerSecond, usualRate());
+    }
+
+    /** Frames a second by the middle one of all steps: a pause in an uneven clip does not count. */
+    private double usualRate() {
+        double[] steps = new double[index.frames() - 1];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = gap(i);
+        }
+        Arrays.sort(steps);
+        return steps.length == 0 ? 0 : 1 / steps[steps.length / 2];
     }
 
     public int frameCount() {

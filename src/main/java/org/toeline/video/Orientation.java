@@ -93,9 +93,24 @@ record Orientation(int clockwise, boolean mirrored) {
 
     /** The pixels of a picture of that size, row by row, as they are shown. */
     int[] applied(int[] stored, int width, int height) {
-        if (equals(AS_STORED)) {
-            return stored;
+        return equals(AS_STORED) ? stored : moved(stored, width, height);
+    }
+
+    /** The values of a small picture, as they are shown. */
+    float[] applied(float[] stored, int width, int height) {
+        int[] bits = new int[stored.length];
+        for (int i = 0; i < bits.length; i++) {
+            bits[i] = Float.floatToRawIntBits(stored[i]);
         }
+        int[] shown = applied(bits, width, height);
+        float[] out = new float[shown.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = Float.intBitsToFloat(shown[i]);
+        }
+        return out;
+    }
+
+    private int[] moved(int[] stored, int width, int height) {
         // where stored (0, 0) goes, and how far a step right or down goes
         int right = switch (clockwise) {
             case 0 -> 1;
