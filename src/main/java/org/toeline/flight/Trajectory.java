@@ -26,7 +26,8 @@ public record Trajectory(Air air, Aerodynamics aerodynamics, double toleranceM) 
 
     private static final double USUAL_TOLERANCE_M = 1e-7;
     private static final double POINTS_EVERY_S = 0.05;
-    private static final double LONGEST_S = 120;
+    /** No flight lasts as long as that: the integration gives up. */
+    static final double LONGEST_S = 120;
 
     public Trajectory {
         if (!(Finite.requirePositive(toleranceM, "toleranceM") <= 0.01)) {

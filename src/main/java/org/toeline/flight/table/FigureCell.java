@@ -19,6 +19,10 @@ final class FigureCell {
     private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d*,(\\d{1,2}|\\d{4,})(\\D.*)?|[^,]*\\.\\d{3},\\d+.*");
     private static final Pattern DECIMAL_POINT = Pattern.compile("\\d*\\.(\\d{1,2}|\\d{4,})(\\D.*)?|[^.]*,\\d{3}\\.\\d+.*");
 
+    private static final int MOST_DIGITS = 24;
+    /** A longer cell holds no figure. */
+    private static final int MOST_LETTERS = 80;
+
     private FigureCell() {
     }
 
@@ -39,6 +43,9 @@ final class FigureCell {
 
     /** Which decimal mark a cell can only have; 0 if it fits both, else ',' or '.'. */
     static char decisive(String cell) {
+        if (cell.length() > MOST_LETTERS) {
+            return 0;
+        }
         String plain = plain(cell).replaceAll("^[^\\d.,]+", "");
         if (DECIMAL_COMMA.matcher(plain).matches()) {
             return ',';
@@ -53,7 +60,7 @@ final class FigureCell {
      */
     static double read(String cell, Column column, char decimal) throws Unreadable {
         Matcher parts = PARTS.matcher(plain(cell));
-        if (!parts.matches()) {
+        if (cell.length() > MOST_LETTERS || !parts.matches()) {
             throw new Unreadable("“" + shortened(cell) + "” is not a number");
         }
         String rest = parts.group("rest");
@@ -99,6 +106,9 @@ final class FigureCell {
     private static double number(String cell, String digits, char decimal) throws Unreadable {
         char group = decimal == '.' ? ',' : '.';
         String plain = digits.strip().replaceAll("['’ ]", "");
+        if (plain.length() > MOST_DIGITS) {
+            throw new Unreadable("“" + shortened(cell) + "” has too many digits for a figure");
+        }
         int mark = plain.indexOf(decimal);
         String whole = mark < 0 ? plain : plain.substring(0, mark);
         if (whole.indexOf(group) >= 0 && !whole.matches("\\d{1,3}(" + Pattern.quote(String.valueOf(group)) + "\\d{3})+")

@@ -81,7 +81,7 @@ public final class ShotImport {
             long often = header.row().cells().stream().filter(c -> Header.plain(c).equals(
                     Header.plain(column.header()))).count();
             if (often > 1) {
-                notes.add("“" + column.header() + "” stands over " + often + " columns; the first was read");
+                notes.add("“" + FigureCell.shortened(column.header()) + "” stands over " + often + " columns; the first was read");
             }
         }
         template.remarks().forEach(r -> header.column(r).ifPresent(remarkPlaces::add));
@@ -117,7 +117,8 @@ public final class ShotImport {
                 try {
                     figures.put(column.meaning(), figure(cell, column, decimal));
                 } catch (FigureCell.Unreadable e) {
-                    cells.add(LeftOut.cell(row.line(), "“" + column.header() + "”: " + e.getMessage()));
+                    cells.add(LeftOut.cell(row.line(), "“" + FigureCell.shortened(column.header())
+                            + "”: " + e.getMessage()));
                 }
             }
         });
@@ -166,7 +167,7 @@ public final class ShotImport {
     private static double figure(String cell, Column column, char decimal) throws FigureCell.Unreadable {
         double figure = FigureCell.read(cell, column, decimal);
         if (column.meaning() == Meaning.SPIN_RATE && figure < 0) {
-            throw new FigureCell.Unreadable("a spin rate of “" + cell + "” is below zero");
+            throw new FigureCell.Unreadable("a spin rate of “" + FigureCell.shortened(cell) + "” is below zero");
         }
         return figure;
     }

@@ -35,6 +35,9 @@ final class UnitWords {
             "^(?<name>.*?)\\s*(?:[(\\[{]\\s*(?<in>[^)\\]}]+?)\\s*[)\\]}]|(?:\\s+in\\s+|\\s*[,|_\\-]\\s*|\\s+/?\\s*)"
             + "(?<after>[^\\s,|_(\\[]+))\\s*\\.?$", Pattern.CASE_INSENSITIVE);
 
+    /** A longer text is no heading. */
+    private static final int MOST_LETTERS = 120;
+
     private UnitWords() {
     }
 
@@ -49,7 +52,7 @@ final class UnitWords {
 
     static Heading heading(String text) {
         Matcher matcher = AT_END.matcher(text.strip());
-        if (matcher.matches()) {
+        if (text.length() <= MOST_LETTERS && matcher.matches()) {
             String candidate = Optional.ofNullable(matcher.group("in")).orElseGet(() -> matcher.group("after"));
             Optional<FigureUnit> unit = of(candidate);
             if (unit.isPresent() && !matcher.group("name").isBlank()) {
