@@ -4,10 +4,14 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.toeline.camera.LensCalibration;
 import org.toeline.camera.LensCalibration.Board;
 import org.toeline.camera.LensCalibration.Calibrated;
+import org.toeline.ledger.DocumentException;
+import org.toeline.ledger.LensBook;
+import org.toeline.mark.LensNote;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
 import org.toeline.video.Frame;
@@ -38,9 +42,14 @@ final class LensCommand implements Callable<Integer> {
     private int rows;
     @Option(names = "--square", defaultValue = "25", description = "Side of a square, mm (${DEFAULT-VALUE}).")
     private double squareMm;
+    @Option(names = "--name", paramLabel = "NAME", description = "Keeps the lens under this name, for the desk to offer.")
+    private Optional<String> name = Optional.empty();
+    @Option(names = "--lenses", paramLabel = "FILE", description = "Where lenses are kept (${DEFAULT-VALUE}).",
+            defaultValue = "${sys:user.home}/Toeline/lenses.json")
+    private Path lenses;
 
     @Override
-    public Integer call() throws ClipException {
+    public Integer call() throws ClipException, DocumentException {
         Board board;
         try {
             board = new Board(columns, rows, squareMm / 1000);
@@ -60,8 +69,19 @@ final class LensCommand implements Callable<Integer> {
                         + " are needed");
             }
             print(found.get());
+            if (name.isPresent()) {
+                keep(name.get(), opened, found.get());
+            }
             return Commands.DONE;
         }
+    }
+
+    private void keep(String as, Clip opened, Calibrated found) throws DocumentException {
+        LensNote note = new LensNote(OptionalDouble.of(found.lens().focalPx()), OptionalDouble.of(found.focalSigmaPx()),
+                OptionalDouble.of(found.lens().cxPx()), OptionalDouble.of(found.lens().cyPx()),
+                OptionalDouble.of(found.lens().k1()), OptionalDouble.of(found.lens().k2()));
+        new LensBook(lenses).keep(new LensBook.Profile(as, opened.info().width(), opened.info().height(), note));
+        spec.commandLine().getErr().println("kept as “" + as + "” in " + lenses);
     }
 
     private void print(Calibrated found) {

@@ -1,9 +1,11 @@
 package org.toeline.desk;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -11,6 +13,9 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.CameraMove;
+import org.toeline.advice.CameraStand;
+import org.toeline.advice.CameraWords;
 import org.toeline.assist.BallOutline;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
@@ -18,6 +23,7 @@ import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.work.Background;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.DocumentException;
+import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.mark.BallMark;
@@ -69,6 +75,24 @@ final class Sheet implements LessonModel.Listener {
 
     org.toeline.advice.Words words() {
         return view.words();
+    }
+
+    /** The lenses that were calibrated; none, said so, when they cannot be read. */
+    List<LensBook.Profile> lenses() {
+        try {
+            return new LensBook(folder.resolve("lenses.json")).profiles();
+        } catch (DocumentException e) {
+            say(e.getMessage());
+            return List.of();
+        }
+    }
+
+    /** Where a view's camera stands and which move would tell more, in words, on the interface thread. */
+    void camera(View shown, Consumer<String> then) {
+        CameraWords words = new CameraWords(view.words());
+        Optional<Assessment> now = assessment;
+        background.run(() -> now.flatMap(a -> CameraStand.of(a.posture(), shown).map(stand -> words.stand(stand) + " "
+                + words.move(shown, CameraMove.best(a, shown)))).orElse(Texts.of("camera.unmarked")), then);
     }
 
     Background background() {

@@ -6,7 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.geometry.Side;
 import javafx.scene.control.Button;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.CustomMenuItem;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -56,11 +59,11 @@ final class SheetView extends BorderPane {
         this.sheet = sheet;
         this.lines = new OverlayLines(sheet::assessment);
         this.picture = new PicturePane(model, lines, sheet::clicked);
-        this.marking = new MarkingPane(model, words);
+        this.marking = new MarkingPane(model, words, sheet::lenses);
         this.toolbar = new Toolbar(model, sheet, this::unit);
         StackPane stage = new StackPane(picture, drop, welcome());
         VBox.setVgrow(stage, Priority.ALWAYS);
-        VBox pictures = new VBox(8, viewRow(), stage, steps(), badge);
+        VBox pictures = new VBox(8, viewRow(), stage, steps(), badgeRow());
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
         drop.setMouseTransparent(true);
@@ -129,6 +132,26 @@ final class SheetView extends BorderPane {
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         row.getChildren().addAll(space, open);
+        return row;
+    }
+
+    /** How well the view is tied to the world, and where its camera stands. */
+    private HBox badgeRow() {
+        Button where = step("camera", "camera.where", () -> { });
+        where.setOnAction(e -> sheet.camera(model.large(), text -> {
+            Label label = new Label(text);
+            label.setWrapText(true);
+            label.setPrefWidth(420);
+            label.setMinHeight(USE_PREF_SIZE);
+            label.setId("camera-text");
+            label.setStyle("-fx-font-size: 14px; -fx-text-fill: #1c1c1c;");
+            CustomMenuItem item = new CustomMenuItem(new VBox(label), true);
+            new ContextMenu(item).show(where, Side.TOP, 0, -4);
+        }));
+        HBox row = new HBox(10, badge, where);
+        row.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(badge, Priority.ALWAYS);
+        badge.setMaxWidth(Double.MAX_VALUE);
         return row;
     }
 

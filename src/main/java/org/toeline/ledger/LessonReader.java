@@ -150,7 +150,7 @@ final class LessonReader {
                 node.path("diameterSd").asDouble(BallMark.USUAL_DIAMETER_SIGMA_PX));
     }
 
-    private static LensNote lens(JsonNode node) {
+    static LensNote lens(JsonNode node) {
         return new LensNote(number(node, "focal"), number(node, "focalSd"), number(node, "cx"), number(node, "cy"),
                 number(node, "k1"), number(node, "k2"));
     }

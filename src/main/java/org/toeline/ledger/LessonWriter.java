@@ -124,7 +124,7 @@ final class LessonWriter {
         });
     }
 
-    private static void lens(LensNote lens, ObjectNode node) {
+    static void lens(LensNote lens, ObjectNode node) {
         optional(node, "focal", lens.focalPx());
         optional(node, "focalSd", lens.focalSigmaPx());
         optional(node, "cx", lens.cxPx());

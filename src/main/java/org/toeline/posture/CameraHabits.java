@@ -1,6 +1,7 @@
 package org.toeline.posture;
 
 import java.util.List;
+import org.toeline.camera.UsualLens;
 import org.toeline.mark.LensNote;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -13,12 +14,6 @@ import org.toeline.mark.ViewMarks;
  */
 final class CameraHabits {
 
-    /**
-     * Focal length over the longer side of a phone's video. A main camera is sold as some 24 to 28 mm on a 36 mm wide
-     * frame (0.67 to 0.78), and video is cropped and steadied by 0 to 15 %: from memory.
-     */
-    private static final double FOCAL_SHARE = 0.76;
-    private static final double LOG_FOCAL_SIGMA = 0.10;
     /** A stated focal length without a stated spread. */
     private static final double STATED_LOG_FOCAL_SIGMA = 0.03;
 
@@ -41,12 +36,12 @@ final class CameraHabits {
     }
 
     static double logFocal(ViewMarks v) {
-        return Math.log(v.lens().focalPx().orElse(FOCAL_SHARE * Math.max(v.widthPx(), v.heightPx())));
+        return Math.log(v.lens().focalPx().orElse(UsualLens.MAIN.focalPx(v.widthPx(), v.heightPx())));
     }
 
     private static double logFocalSigma(LensNote lens) {
         if (lens.focalPx().isEmpty()) {
-            return LOG_FOCAL_SIGMA;
+            return UsualLens.MAIN.logSigma();
         }
         double focal = lens.focalPx().getAsDouble();
         return lens.focalSigmaPx().isPresent()

@@ -1,12 +1,15 @@
 package org.toeline.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,6 +19,8 @@ import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Stature;
+import org.toeline.mark.Laying;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.Takes;
@@ -69,6 +74,22 @@ class LessonDocumentTest {
         var before = JSON.readTree(DOCUMENT);
         ((com.fasterxml.jackson.databind.node.ObjectNode) before).put("takes", "separate");
         assertThat(JSON.readTree(LessonDocument.bytes(lesson))).isEqualTo(before);
+    }
+
+    /** What is known besides the marks comes back too: a height told or measured, a layout laid again. */
+    @Test
+    void keepsHeightAndLaying(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("known.lesson.json");
+        for (Stature stature : List.of(Stature.told(1.80), new Stature(1.655, 0.01))) {
+            MarkSheet sheet = Scenes.separateTakesWithBentLens(3).withStature(Optional.of(stature));
+            sheet = sheet.withFloor(sheet.floor().withLaying(Laying.AGAIN));
+            LessonDocument.write(Lesson.of(sheet), file);
+            assertThat(LessonDocument.read(file).sheet()).isEqualTo(sheet);
+            LessonDocument.write(LessonDocument.read(file).withSheet(sheet.withStature(Optional.empty())), file);
+            assertThat(LessonDocument.read(file).sheet().stature()).isEmpty();
+        }
+        assertThatThrownBy(() -> parse(DOCUMENT.replace("\"handedness\"", "\"height\": 178, \"handedness\"")))
+                .isInstanceOf(DocumentException.class).hasMessageContaining("player.height");
     }
 
     @Test

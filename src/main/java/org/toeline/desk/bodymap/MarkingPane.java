@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -17,8 +18,8 @@ import org.toeline.desk.Texts;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.Marking;
+import org.toeline.ledger.LensBook.Profile;
 import org.toeline.mark.FloorLayout;
-import org.toeline.mark.FloorReference;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -30,14 +31,17 @@ public final class MarkingPane extends VBox {
 
     private final LessonModel model;
     private final Words words;
+    private final Supplier<List<Profile>> profiles;
     private final BodyMap map;
     private final Label next = new Label();
     private final Label hint = new Label(Texts.of("next.hint"));
     private final FlowPane others = new FlowPane(6, 6);
     private @Nullable Shown shown;
 
-    public MarkingPane(LessonModel model, Words words) {
+    /** @param profiles the lenses that were calibrated */
+    public MarkingPane(LessonModel model, Words words, Supplier<List<Profile>> profiles) {
         super(12);
+        this.profiles = profiles;
         this.model = model;
         this.words = words;
         this.map = new BodyMap(model, words::name);
@@ -118,7 +122,7 @@ public final class MarkingPane extends VBox {
         for (int i = 0; i <= uprights; i++) {
             buttons.add(button(new Item.OfVertical(i)));
         }
-        buttons.add(rods());
+        buttons.add(known());
         return buttons;
     }
 
@@ -139,25 +143,13 @@ public final class MarkingPane extends VBox {
         return button;
     }
 
-    private Button rods() {
+    private Button known() {
         boolean none = model.sheet().floor().points().isEmpty();
-        Button button = new Button(Texts.of(none ? "rods.add" : "rods.edit"));
-        button.setId("rods");
+        Button button = new Button(Texts.of(none ? "known.add" : "known.edit"));
+        button.setId("known");
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
-        button.setOnAction(e -> {
-            if (none) {
-                model.apply(model.sheet().withFloor(usualRods()));
-            }
-            RodsDialog.show(model, getScene().getWindow());
-        });
+        button.setOnAction(e -> KnownDialog.show(model, profiles.get(), getScene().getWindow()));
         return button;
-    }
-
-    /** Two rods of 122 cm (48 in) laid as a T: to be measured, this is only where the fields begin. */
-    private static FloorLayout usualRods() {
-        return new FloorLayout(List.of(new FloorReference("rod-near", -0.61, 0.15),
-                new FloorReference("rod-far", 0.61, 0.15), new FloorReference("cross-ball", 0, 0.18),
-                new FloorReference("cross-feet", 0, 1.40)), FloorLayout.USUAL_SIGMA_M);
     }
 }

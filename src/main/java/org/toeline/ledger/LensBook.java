@@ -1,0 +1,123 @@
+package org.toeline.ledger;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.toeline.mark.LensNote;
+
+/**
+ * The lenses that were calibrated, by name, in one small JSON file ({@code lenses.json}): calibrated once, used for every
+ * clip of that phone. A file that cannot be read is said so and left as it is. One writer at a time.
+ */
+public final class LensBook {
+
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+    /** Pictures whose sides are in one proportion to this are of one kind. */
+    private static final double SAME_SHAPE = 0.01;
+
+    /**
+     * A lens as it was calibrated.
+     *
+     * @param widthPx  width of the pictures it was calibrated with, pixels
+     * @param heightPx their height
+     */
+    public record Profile(String name, int widthPx, int heightPx, LensNote lens) {
+
+        public Profile {
+            if (name.isBlank() || name.length() > 100) {
+                throw new IllegalArgumentException("a lens needs a name of 1 to 100 characters");
+            }
+        }
+
+        /**
+         * This lens for a picture of another size, larger or smaller or turned by a quarter; empty when its sides are in
+         * another proportion, since then it was cropped in a way nobody can know.
+         */
+        public Optional<LensNote> on(int width, int height) {
+            boolean turned = (width > height) != (widthPx > heightPx);
+            double w = turned ? heightPx : widthPx;
+            double h = turned ? widthPx : heightPx;
+            double scale = width / w;
+            if (Math.abs(height / h / scale - 1) > SAME_SHAPE) {
+                return Optional.empty();
+            }
+            // which way it was turned is not known: turned, the principal point is taken for the middle
+            OptionalDouble cx = turned ? OptionalDouble.empty() : scaled(lens.cxPx(), scale);
+            OptionalDouble cy = turned ? OptionalDouble.empty() : scaled(lens.cyPx(), scale);
+            return Optional.of(new LensNote(scaled(lens.focalPx(), scale), scaled(lens.focalSigmaPx(), scale), cx, cy,
+                    lens.k1(), lens.k2()));
+        }
+
+        private static OptionalDouble scaled(OptionalDouble value, double scale) {
+            return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * scale) : value;
+        }
+    }
+
+    private final Path file;
+
+    public LensBook(Path file) {
+        this.file = file;
+    }
+
+    public List<Profile> profiles() throws DocumentException {
+        if (!Files.exists(file)) {
+            return List.of();
+        }
+        try {
+            JsonNode tree = JSON.readTree(file.toFile());
+            List<Profile> found = new ArrayList<>();
+            for (JsonNode node : tree.path("lenses")) {
+                found.add(profile(node));
+            }
+            if (!tree.path("format").asText().equals("toeline-lenses")) {
+                throw new DocumentException(file + ": not a list of lenses; the format “toeline-lenses” is needed");
+            }
+            return found;
+        } catch (IOException | IllegalArgumentException e) {
+            throw new DocumentException(file + ": the calibrated lenses cannot be read ("
+                    + String.valueOf(e.getMessage()).lines().findFirst().orElse("") + "); the file was left as it is");
+        }
+    }
+
+    private static Profile profile(JsonNode node) {
+        return new Profile(node.path("name").asText(), node.path("width").asInt(), node.path("height").asInt(),
+                LessonReader.lens(node.path("lens")));
+    }
+
+    /** Adds a lens, in place of one of its name. */
+    public void keep(Profile profile) throws DocumentException {
+        ObjectNode out = JSON.createObjectNode().put("format", "toeline-lenses").put("version", 1);
+        ArrayNode list = out.putArray("lenses");
+        for (Profile other : profiles()) {
+            if (!other.name.equals(profile.name)) {
+                list.add(node(other));
+            }
+        }
+        list.add(node(profile));
+        try {
+            Path folder = file.toAbsolutePath().getParent();
+            if (folder != null) {
+                Files.createDirectories(folder);
+            }
+            WholeFile.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(out));
+        } catch (IOException e) {
+            throw new DocumentException(file + ": the lens could not be kept (" + e.getMessage()
+                    + "); what was there before is untouched");
+        }
+    }
+
+    private static ObjectNode node(Profile profile) {
+        ObjectNode node = JSON.createObjectNode().put("name", profile.name).put("width", profile.widthPx)
+                .put("height", profile.heightPx);
+        LessonWriter.lens(profile.lens, node.putObject("lens"));
+        return node;
+    }
+}
