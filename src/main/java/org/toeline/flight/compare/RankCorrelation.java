@@ -2,6 +2,7 @@ package org.toeline.flight.compare;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.stat.correlation.SpearmansCorrelation;
 
 /**
@@ -39,9 +40,20 @@ public record RankCorrelation(double value, double low, double high, int lessons
             return Optional.empty();
         }
         double held = Math.max(-NEARLY_ONE, Math.min(NEARLY_ONE, r));
-        double z = 0.5 * Math.log((1 + held) / (1 - held));
+        double z = fisher(held);
         double half = NORMAL_95 * Math.sqrt((1 + r * r / 2) / (n - 3));
         return Optional.of(new RankCorrelation(r, Math.tanh(z - half), Math.tanh(z + half), n));
+    }
+
+    /** The chance of a correlation as large if there is none, as the interval has it: below 5 % when it leaves out zero. */
+    public double p() {
+        double held = Math.max(-NEARLY_ONE, Math.min(NEARLY_ONE, value));
+        double z = Math.abs(fisher(held)) / Math.sqrt((1 + value * value / 2) / (lessons - 3));
+        return 2 * new NormalDistribution().cumulativeProbability(-z);
+    }
+
+    private static double fisher(double r) {
+        return 0.5 * Math.log((1 + r) / (1 - r));
     }
 
     /** Whether the interval leaves out zero. */

@@ -1,9 +1,7 @@
 package org.toeline.flight.compare;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,8 +19,6 @@ import org.toeline.flight.ShotFigure;
  * one comparison of twenty.
  */
 public record SetupComparison(List<Difference> differences) {
-
-    private static final double CHANCE = 1 - Estimate.CONFIDENCE;
 
     public SetupComparison {
         differences = List.copyOf(differences);
@@ -47,7 +43,9 @@ public record SetupComparison(List<Difference> differences) {
                 }
             }
         }
-        Set<ShotFigure> real = real(estimates);
+        Map<ShotFigure, Double> p = new EnumMap<>(ShotFigure.class);
+        estimates.forEach((figure, estimate) -> p.put(figure, estimate.p()));
+        Set<ShotFigure> real = Holm.holding(p);
         List<Difference> differences = new ArrayList<>();
         counts.forEach((figure, n) -> differences.add(difference(figure, n, estimates.get(figure), centres.get(figure),
                 real.contains(figure))));
@@ -56,20 +54,6 @@ public record SetupComparison(List<Difference> differences) {
 
     private static double[] figures(List<Shot> shots, ShotFigure figure) {
         return shots.stream().flatMapToDouble(s -> s.figure(figure).stream()).toArray();
-    }
-
-    /** Holm's method: the smallest p against 5 % over all, the next against 5 % over one less, until one fails. */
-    private static Set<ShotFigure> real(Map<ShotFigure, Estimate> estimates) {
-        List<Map.Entry<ShotFigure, Estimate>> ordered = new ArrayList<>(estimates.entrySet());
-        ordered.sort(Comparator.comparingDouble(e -> e.getValue().p()));
-        Set<ShotFigure> real = EnumSet.noneOf(ShotFigure.class);
-        for (int i = 0; i < ordered.size(); i++) {
-            if (ordered.get(i).getValue().p() > CHANCE / (ordered.size() - i)) {
-                break;
-            }
-            real.add(ordered.get(i).getKey());
-        }
-        return real;
     }
 
     private static Difference difference(ShotFigure figure, int[] counts,
