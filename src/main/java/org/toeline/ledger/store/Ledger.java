@@ -5,14 +5,17 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javax.sql.DataSource;
+import org.toeline.flight.Shot;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Database.Access;
 import org.toeline.ledger.store.LedgerException.Fault;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
+import org.toeline.mark.LensNote;
 import org.toeline.mark.View;
 
 /**
@@ -172,6 +175,26 @@ public final class Ledger implements AutoCloseable {
     /** Notes what a lesson's clip holds, so that it can be found again under another name. */
     public void noteClip(int lessonId, View view, Fingerprint fingerprint) throws LedgerException {
         database.write("the clip's fingerprint could not be kept", h -> new TakeRows(h).note(lessonId, view, fingerprint));
+    }
+
+    /** Keeps the shots hit from a lesson's setup, in their order, in place of those that were kept. */
+    public void keepShots(int lessonId, List<Shot> shots) throws LedgerException {
+        database.write("the shots could not be kept", h -> new ShotRows(h).replace(lessonId, shots));
+    }
+
+    /** The shots hit from a lesson's setup, in their order. */
+    public List<Shot> shots(int lessonId) throws LedgerException {
+        return database.read("the shots could not be read", h -> new ShotRows(h).of(lessonId));
+    }
+
+    /** Keeps a lens under a name, in place of the one that had it. */
+    public void keepLens(String name, LensNote lens) throws LedgerException {
+        database.write("the lens could not be kept", h -> new LensRows(h, stamp).put(name, lens));
+    }
+
+    /** The lenses by name. */
+    public Map<String, LensNote> lenses() throws LedgerException {
+        return database.read("the lenses could not be read", h -> new LensRows(h, stamp).all());
     }
 
     private Lessons lessons(org.jdbi.v3.core.Handle handle) {

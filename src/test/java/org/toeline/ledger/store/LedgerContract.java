@@ -9,16 +9,20 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.toeline.flight.Shot;
+import org.toeline.flight.ShotFigure;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
+import org.toeline.mark.LensNote;
 
 /** What a ledger promises, whatever database keeps it. */
 abstract class LedgerContract {
@@ -209,6 +213,24 @@ abstract class LedgerContract {
                 .isThrownBy(() -> ledger.keep(99, TestLessons.lesson("X"), List.of()))
                 .withMessageContaining("there is no player 99")
                 .satisfies(e -> assertThat(e.fault()).isEqualTo(LedgerException.Fault.UNKNOWN));
+    }
+
+    @Test
+    void keepsShotsAndLenses() throws Exception {
+        int id = keep(player("B. Trial"), TestLessons.lesson("B. Trial")).id();
+        Shot shot = new Shot(Map.of(ShotFigure.BALL_SPEED, 68.25, ShotFigure.SPIN_AXIS, -0.031), "thin");
+        Shot other = new Shot(Map.of(ShotFigure.CARRY, 201.5));
+        ledger.keepShots(id, List.of(shot, other));
+        assertThat(ledger.shots(id)).containsExactly(shot, other);
+        ledger.keepShots(id, List.of(other));
+        assertThat(ledger.shots(id)).containsExactly(other);
+        assertThat(ledger.save(id, 1, TestLessons.lesson("B. Trial", "more", 600), List.of())).isEqualTo(new Saved.Done(2));
+        assertThat(ledger.shots(id)).as("a gesture leaves the shots").containsExactly(other);
+        LensNote lens = new LensNote(OptionalDouble.of(1450.5), OptionalDouble.of(3), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.of(-0.1), OptionalDouble.empty());
+        ledger.keepLens("the tablet", LensNote.NONE);
+        ledger.keepLens("the tablet", lens);
+        assertThat(ledger.lenses()).containsExactly(Map.entry("the tablet", lens));
     }
 
     /** Names that are trouble elsewhere are names here. */

@@ -1,0 +1,70 @@
+package org.toeline.ledger.store;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.jdbi.v3.core.Handle;
+import org.toeline.ledger.store.LedgerException.Fault;
+import org.toeline.mark.LensNote;
+
+/** The rows of lenses: each the “lens” object of a lesson's view, under a name. */
+final class LensRows {
+
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
+    private final Handle handle;
+    private final Stamp stamp;
+
+    LensRows(Handle handle, Stamp stamp) {
+        this.handle = handle;
+        this.stamp = stamp;
+    }
+
+    int put(String name, LensNote lens) {
+        ObjectNode node = JSON.createObjectNode();
+        put(node, "focal", lens.focalPx());
+        put(node, "focalSd", lens.focalSigmaPx());
+        put(node, "cx", lens.cxPx());
+        put(node, "cy", lens.cyPx());
+        put(node, "k1", lens.k1());
+        put(node, "k2", lens.k2());
+        return handle.createUpdate("insert into lens_profile (name, document, changed_at, changed_by) "
+                        + "values (:name, :document, :at, :by) on conflict (name) do update set document = excluded.document, "
+                        + "changed_at = excluded.changed_at, changed_by = excluded.changed_by")
+                .bind("name", PlayerDetails.storable(name).strip()).bind("document", node.toString())
+                .bind("at", stamp.now()).bind("by", stamp.bay()).execute();
+    }
+
+    private static void put(ObjectNode node, String key, OptionalDouble value) {
+        value.ifPresent(v -> node.put(key, v));
+    }
+
+    Map<String, LensNote> all() throws LedgerException {
+        record Row(String name, String document) {
+        }
+        Map<String, LensNote> lenses = new LinkedHashMap<>();
+        for (Row row : handle.createQuery("select name, document from lens_profile order by name")
+                .map((r, context) -> new Row(r.getString(1), r.getString(2))).list()) {
+            lenses.put(row.name, lens(row.name, row.document));
+        }
+        return lenses;
+    }
+
+    private static LensNote lens(String name, String document) throws LedgerException {
+        try {
+            JsonNode node = JSON.readTree(document);
+            return new LensNote(number(node, "focal"), number(node, "focalSd"), number(node, "cx"), number(node, "cy"),
+                    number(node, "k1"), number(node, "k2"));
+        } catch (JsonProcessingException | IllegalArgumentException e) {
+            throw new LedgerException(Fault.DAMAGED, "the lens “" + name + "” is damaged; calibrate it again", e);
+        }
+    }
+
+    private static OptionalDouble number(JsonNode node, String key) {
+        return node.path(key).isNumber() ? OptionalDouble.of(node.path(key).asDouble()) : OptionalDouble.empty();
+    }
+}
