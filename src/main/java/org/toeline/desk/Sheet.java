@@ -3,9 +3,12 @@ package org.toeline.desk;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -16,17 +19,13 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
-import org.toeline.assist.BallOutline;
-import org.toeline.desk.lesson.Item;
+import org.toeline.desk.lesson.ClickSpread;
 import org.toeline.desk.lesson.LessonModel;
-import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.work.Background;
-import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
@@ -41,6 +40,8 @@ final class Sheet implements LessonModel.Listener {
     private final Background background;
     private final Background.Lane assessing;
     private final ClipDrawer clips;
+    private final Assistant assistant;
+    private final Preferences left = Preferences.userNodeForPackage(Desk.class);
     private final Path folder;
     private Optional<Assessment> assessment = Optional.empty();
     private MarkSheet assessed = model.sheet();
@@ -51,6 +52,7 @@ final class Sheet implements LessonModel.Listener {
         this.background = new Background(this::say);
         this.assessing = background.lane();
         this.clips = new ClipDrawer(model, background, this::shown, this::say);
+        this.assistant = new Assistant(model, background, clips, this::say);
         this.view = new SheetView(model, this);
         model.listen(this);
         model.listen(new Keeper(model, background, folder));
@@ -108,6 +110,11 @@ final class Sheet implements LessonModel.Listener {
         view.welcome(true);
     }
 
+    /** The welcome gives way to the sheet. */
+    void welcomed() {
+        view.welcome(false);
+    }
+
     void open(Path file) {
         background.run(() -> LessonDocument.read(file), lesson -> take(lesson, Optional.of(file)));
     }
@@ -122,7 +129,10 @@ final class Sheet implements LessonModel.Listener {
 
     void fresh() {
         clips.close();
-        take(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)), Optional.empty());
+        double own = left.getDouble("clickSigmaPx", MarkSheet.USUAL_CLICK_SIGMA_PX);
+        // the bay stays: what lies on its floor is known from the lesson before
+        take(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withClickSigmaPx(own)
+                .withFloor(model.sheet().floor())), Optional.empty());
     }
 
     /** The sample lesson as a copy of one's own: what is tried on it stays out of the program's folder. */
@@ -154,34 +164,29 @@ final class Sheet implements LessonModel.Listener {
         view.picture(of, image);
     }
 
-    /** A click on the large picture: the ball is looked for, anything else goes where the click was. */
-    void clicked(ImagePoint at) {
-        boolean ball = model.selected().filter(i -> i instanceof Item.OfBall).isPresent();
-        if (ball && clips.frame(model.large()).isPresent()) {
-            var frame = clips.frame(model.large()).get();
-            View of = model.large();
-            background.run(() -> BallOutline.fit(frame, at), found -> {
-                if (found.isPresent() && model.large() == of) {
-                    ball(found.get());
-                    say(Texts.of("ball.found"));
-                } else {
-                    model.place(at);
-                    say(Texts.of("ball.none"));
-                }
-            });
-        } else {
-            model.place(at);
-        }
+    Assistant assistant() {
+        return assistant;
     }
 
-    private void ball(BallMark mark) {
-        model.marks(model.large()).ifPresent(v -> {
-            boolean isNew = v.ball().isEmpty();
-            model.apply(model.sheet().withView(v.withBall(Optional.of(mark))));
-            if (isNew) {
-                MarkOrder.next(model).ifPresent(model::select);
+    /** Marks the large view again, or ends that and takes the coach's own click spread from it. */
+    void again() {
+        if (!model.repeating()) {
+            if (model.marks(model.large()).filter(v -> v.marks().size() >= ClickSpread.LEAST).isEmpty()) {
+                say(Texts.of("again.few", ClickSpread.LEAST));
+                return;
             }
-        });
+            model.repeat();
+            say(Texts.of("again.begun"));
+            return;
+        }
+        OptionalDouble spread = model.endRepeat();
+        if (spread.isEmpty()) {
+            say(Texts.of("again.too-few", ClickSpread.LEAST));
+            return;
+        }
+        left.putDouble("clickSigmaPx", spread.getAsDouble());
+        model.apply(ClickSpread.applied(model.sheet(), spread.getAsDouble()));
+        say(Texts.of("again.learnt", String.format(Locale.ROOT, "%.1f", spread.getAsDouble())));
     }
 
     @Override
@@ -247,6 +252,15 @@ final class Sheet implements LessonModel.Listener {
             case PERIOD -> clips.step(model.large(), 1);
             case A -> clips.findAddress(model.large());
             case S -> model.skip();
+            case G -> assistant.suggest();
+            case M -> again();
+            case ENTER -> {
+                if (e.isShiftDown()) {
+                    model.acceptAll();
+                } else {
+                    model.accept();
+                }
+            }
             case F -> view.fit();
             default -> {
                 return false;
@@ -256,6 +270,7 @@ final class Sheet implements LessonModel.Listener {
     }
 
     void close() {
+        assistant.close();
         clips.close();
     }
 }

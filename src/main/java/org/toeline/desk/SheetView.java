@@ -58,8 +58,8 @@ final class SheetView extends BorderPane {
         this.model = model;
         this.sheet = sheet;
         this.lines = new OverlayLines(sheet::assessment);
-        this.picture = new PicturePane(model, lines, sheet::clicked);
-        this.marking = new MarkingPane(model, words, sheet::lenses);
+        this.picture = new PicturePane(model, lines, sheet.assistant());
+        this.marking = new MarkingPane(model, words, sheet::lenses, sheet.assistant()::suggest, sheet::again);
         this.toolbar = new Toolbar(model, sheet, this::unit);
         StackPane stage = new StackPane(picture, drop, welcome());
         VBox.setVgrow(stage, Priority.ALWAYS);

@@ -17,10 +17,12 @@ import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
 import org.toeline.ledger.LensBook.Profile;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.Handedness;
+import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -36,10 +38,17 @@ public final class MarkingPane extends VBox {
     private final Label next = new Label();
     private final Label hint = new Label(Texts.of("next.hint"));
     private final FlowPane others = new FlowPane(6, 6);
+    private final FlowPane helps = new FlowPane(6, 6);
+    private Button again = new Button();
     private @Nullable Shown shown;
 
-    /** @param profiles the lenses that were calibrated */
-    public MarkingPane(LessonModel model, Words words, Supplier<List<Profile>> profiles) {
+    /**
+     * @param profiles the lenses that were calibrated
+     * @param suggest  suggests landmarks in the large view
+     * @param again    begins or ends marking it again
+     */
+    public MarkingPane(LessonModel model, Words words, Supplier<List<Profile>> profiles, Runnable suggest,
+                       Runnable again) {
         super(12);
         this.profiles = profiles;
         this.model = model;
@@ -57,12 +66,29 @@ public final class MarkingPane extends VBox {
         hint.getStyleClass().add("hint");
         hint.setWrapText(true);
         hint.setMinHeight(USE_PREF_SIZE);
-        Button skip = new Button(Texts.of("next.skip"));
-        skip.setId("skip");
-        skip.setFocusTraversable(false);
-        skip.getStyleClass().add("item");
-        skip.setOnAction(e -> model.skip());
-        getChildren().addAll(next, skip, new StackPane(map), others, hint);
+        helps.getChildren().setAll(help("skip", "next.skip", model::skip), help("suggest", "suggest", suggest),
+                help("accept-all", "suggest.accept", model::acceptAll), again(again));
+        getChildren().addAll(next, helps, new StackPane(map), others, hint);
+    }
+
+    private static Button help(String id, String key, Runnable action) {
+        Button button = new Button(Texts.of(key));
+        button.setId(id);
+        button.setFocusTraversable(false);
+        button.getStyleClass().add("item");
+        button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    private Button again(Runnable action) {
+        Button button = help("again", "again", action);
+        again = button;
+        return button;
+    }
+
+    private boolean anySuggested() {
+        return model.marks(model.large()).filter(v -> v.marks().stream()
+                .anyMatch(m -> m.origin() == Mark.Origin.SUGGESTED)).isPresent();
     }
 
     /** Brings words, rings and buttons up to date. */
@@ -72,17 +98,24 @@ public final class MarkingPane extends VBox {
             next.setText(text);
         }
         Shown now = new Shown(model.large(), model.selected(), model.marks(model.large()).map(Marking::marked)
-                .orElse(List.of()), model.sheet().floor(), doubted, model.sheet().handedness());
+                .orElse(List.of()), model.sheet().floor(), doubted, model.sheet().handedness(),
+                model.repeating(), model.marks(model.large()).map(MarkingPane::suggested).orElse(0L));
         if (!now.equals(shown)) {
             shown = now;
             map.update(doubted);
+            helps.lookup("#accept-all").setDisable(!anySuggested());
+            again.setText(Texts.of(model.repeating() ? "again.end" : "again"));
             others.getChildren().setAll(buttons());
         }
     }
 
     /** What rings and buttons depend on: moving a mark changes none of it. */
     private record Shown(View large, Optional<Item> selected, List<Item> marked, FloorLayout floor, Set<String> doubted,
-                         Handedness handedness) {
+                         Handedness handedness, boolean repeating, long suggested) {
+    }
+
+    private static long suggested(ViewMarks view) {
+        return view.marks().stream().filter(m -> m.origin() == Mark.Origin.SUGGESTED).count();
     }
 
     private String announced() {
@@ -95,6 +128,9 @@ public final class MarkingPane extends VBox {
         }
         Item item = model.selected().get();
         boolean marked = !Marking.handles(view.get(), item).isEmpty();
+        if (MarkOrder.suggested(view.get(), item)) {
+            return Texts.of("next.suggested", words.where(((Item.OfLandmark) item).landmark()));
+        }
         if (item instanceof Item.OfLandmark l) {
             return Texts.of(marked ? "next.again" : "next.landmark", words.where(l.landmark()));
         }

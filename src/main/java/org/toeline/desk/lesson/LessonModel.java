@@ -12,6 +12,7 @@ import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
+import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -44,6 +45,7 @@ public final class LessonModel {
     private Optional<Item> selected = Optional.empty();
     private int handle;
     private Optional<MarkSheet> gestureFrom = Optional.empty();
+    private Optional<ViewMarks> repeat = Optional.empty();
 
     public LessonModel(Lesson lesson) {
         this.lesson = lesson;
@@ -80,6 +82,7 @@ public final class LessonModel {
         file = from;
         undo.clear();
         redo.clear();
+        repeat = Optional.empty();
         gestureFrom = Optional.empty();
         large = opened.sheet().views().isEmpty() ? View.FACE_ON : opened.sheet().views().get(0).view();
         selected = MarkOrder.next(this);
@@ -95,6 +98,7 @@ public final class LessonModel {
     public void show(View view) {
         if (view != large) {
             large = view;
+            repeat = Optional.empty();
             selected = MarkOrder.next(this);
             changed();
         }
@@ -111,8 +115,35 @@ public final class LessonModel {
         changed();
     }
 
+    /** What is marked on a view; while it is being marked again, what has been marked again so far. */
     public Optional<ViewMarks> marks(View view) {
-        return sheet().view(view);
+        return repeat.filter(r -> r.view() == view).or(() -> sheet().view(view));
+    }
+
+    /** Whether a view is being marked a second time, to learn how steadily the coach clicks. */
+    public boolean repeating() {
+        return repeat.isPresent();
+    }
+
+    /** Hides what is marked on the large view, to be marked afresh; nothing of it is changed. */
+    public void repeat() {
+        sheet().view(large).ifPresent(v -> {
+            repeat = Optional.of(ViewMarks.empty(v.view(), v.widthPx(), v.heightPx()));
+            selected = MarkOrder.next(this);
+            handle = 0;
+            changed();
+        });
+    }
+
+    /** Ends marking again: what was marked first is shown again, and the spread between the two is answered. */
+    public OptionalDouble endRepeat() {
+        Optional<ViewMarks> again = repeat;
+        repeat = Optional.empty();
+        selected = MarkOrder.next(this);
+        OptionalDouble spread = again.isPresent() && sheet().view(again.get().view()).isPresent()
+                ? ClickSpread.of(sheet().view(again.get().view()).get(), again.get()) : OptionalDouble.empty();
+        changed();
+        return spread;
     }
 
     /** A clip for a view; marks on an earlier picture of another size do not fit it and go, undoably. */
@@ -140,12 +171,62 @@ public final class LessonModel {
             return;
         }
         boolean isNew = Marking.handles(view.get(), selected.get()).isEmpty();
-        apply(sheet().withView(Marking.put(view.get(), selected.get(), handle, at, sheet().clickSigmaPx())));
+        put(Marking.put(view.get(), selected.get(), handle, at, sheet().clickSigmaPx()));
         if (isNew && !(selected.get() instanceof Item.OfVertical)) {
             selected = MarkOrder.next(this);
             handle = 0;
             changed();
         }
+    }
+
+    /** Puts both ends of a rod or an upright and goes on to the next thing to place. */
+    public void place(LineMark line) {
+        marks(large).ifPresent(v -> {
+            put(Marking.put(v, line, sheet().floor()));
+            selected = MarkOrder.next(this);
+            handle = 0;
+            changed();
+        });
+    }
+
+    private void put(ViewMarks view) {
+        if (repeating()) {
+            repeat = Optional.of(view);
+            changed();
+        } else {
+            apply(sheet().withView(view));
+        }
+    }
+
+    /** Takes the selected suggestion as right, as it stands, and goes on to the next one. */
+    public void accept() {
+        if (selected.isPresent() && selected.get() instanceof Item.OfLandmark l && marks(large).isPresent()) {
+            marks(large).get().mark(l.landmark()).filter(m -> m.origin() == Mark.Origin.SUGGESTED).ifPresent(m -> {
+                put(marks(large).get().withMark(accepted(m)));
+                selected = MarkOrder.next(this);
+                handle = 0;
+                changed();
+            });
+        }
+    }
+
+    /** Takes all suggestions of the large view as right. */
+    public void acceptAll() {
+        marks(large).ifPresent(v -> {
+            ViewMarks all = v;
+            for (Mark m : v.marks()) {
+                all = m.origin() == Mark.Origin.SUGGESTED ? all.withMark(accepted(m)) : all;
+            }
+            put(all);
+            selected = MarkOrder.next(this);
+            changed();
+        });
+    }
+
+    /** Looked at and found right, but not clicked: half as uncertain as the suggestion, never surer than a click. */
+    private Mark accepted(Mark suggested) {
+        return Mark.placed(suggested.landmark(), suggested.at(),
+                Math.max(sheet().clickSigmaPx(), suggested.sigmaPx() / 2));
     }
 
     /** The selected item cannot be seen in this picture: on to the next one that is not marked. */
@@ -163,8 +244,12 @@ public final class LessonModel {
     /** Moves the selected item while it is dragged. */
     public void drag(ImagePoint to) {
         if (selected.isPresent() && marks(large).isPresent()) {
-            lesson = lesson.withSheet(sheet().withView(
-                    Marking.put(marks(large).get(), selected.get(), handle, to, sheet().clickSigmaPx())));
+            ViewMarks moved = Marking.put(marks(large).get(), selected.get(), handle, to, sheet().clickSigmaPx());
+            if (repeating()) {
+                repeat = Optional.of(moved);
+            } else {
+                lesson = lesson.withSheet(sheet().withView(moved));
+            }
             changed();
         }
     }
@@ -183,15 +268,15 @@ public final class LessonModel {
         if (selected.isPresent() && marks(large).isPresent()) {
             List<ImagePoint> handles = Marking.handles(marks(large).get(), selected.get());
             if (handle < handles.size()) {
-                apply(sheet().withView(Marking.put(marks(large).get(), selected.get(), handle,
-                        handles.get(handle).plus(dxPx, dyPx), sheet().clickSigmaPx())));
+                put(Marking.put(marks(large).get(), selected.get(), handle, handles.get(handle).plus(dxPx, dyPx),
+                        sheet().clickSigmaPx()));
             }
         }
     }
 
     public void delete() {
         if (selected.isPresent() && marks(large).isPresent()) {
-            apply(sheet().withView(Marking.delete(marks(large).get(), selected.get())));
+            put(Marking.delete(marks(large).get(), selected.get()));
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -46,11 +47,18 @@ public final class MarkOrder {
         return items;
     }
 
-    /** The first thing of the large view that is not marked yet. */
+    /** The first thing of the large view that is not marked yet or, when all is, that is only suggested. */
     public static Optional<Item> next(LessonModel model) {
         Optional<ViewMarks> view = model.marks(model.large());
         return view.flatMap(v -> items(model, v.view()).stream()
-                .filter(item -> Marking.handles(v, item).isEmpty()).findFirst());
+                .filter(item -> Marking.handles(v, item).isEmpty()).findFirst()
+                .or(() -> items(model, v.view()).stream().filter(item -> suggested(v, item)).findFirst()));
+    }
+
+    /** Whether an item stands where the program suggests it and nobody has looked. */
+    public static boolean suggested(ViewMarks view, Item item) {
+        return item instanceof Item.OfLandmark l
+                && view.mark(l.landmark()).filter(m -> m.origin() == Mark.Origin.SUGGESTED).isPresent();
     }
 
     /** The first thing that is not marked yet after an item, beginning anew at the end. */

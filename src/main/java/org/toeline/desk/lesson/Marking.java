@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
+import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorMark;
+import org.toeline.mark.FloorReference;
 import org.toeline.mark.Mark;
 import org.toeline.mark.VerticalMark;
 import org.toeline.mark.ViewMarks;
@@ -63,6 +65,29 @@ public final class Marking {
                 .orElse(new BallMark(at, java.util.OptionalDouble.empty(), clickSigmaPx,
                         BallMark.USUAL_DIAMETER_SIGMA_PX));
         return view.withBall(Optional.of(moved));
+    }
+
+    /** Both ends of a rod or an upright; a rod's far end is the layout's next point that is not marked. */
+    static ViewMarks put(ViewMarks view, LineMark line, FloorLayout floor) {
+        ImagePoint from = inside(view, line.from());
+        ImagePoint to = inside(view, line.to());
+        if (line.item() instanceof Item.OfFloor f) {
+            ViewMarks one = view.withFloorMark(new FloorMark(f.pointId(), from, line.fromSigmaPx()));
+            List<String> ids = floor.points().stream().map(FloorReference::id).toList();
+            return ids.stream().skip(ids.indexOf(f.pointId()) + 1L).filter(id -> view.floorMark(id).isEmpty()).findFirst()
+                    .map(id -> one.withFloorMark(new FloorMark(id, to, line.toSigmaPx()))).orElse(one);
+        }
+        if (line.item() instanceof Item.OfVertical v && from.distancePx(to) >= VerticalMark.SHORTEST_PX) {
+            List<VerticalMark> all = new ArrayList<>(view.verticals());
+            VerticalMark mark = new VerticalMark(from, to, Math.max(line.fromSigmaPx(), line.toSigmaPx()));
+            if (v.index() < all.size()) {
+                all.set(v.index(), mark);
+            } else {
+                all.add(mark);
+            }
+            return view.withVerticals(all);
+        }
+        return view;
     }
 
     private static ViewMarks vertical(ViewMarks view, int index, int handle, ImagePoint at, double clickSigmaPx) {

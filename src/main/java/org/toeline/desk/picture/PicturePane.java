@@ -2,7 +2,6 @@ package org.toeline.desk.picture;
 
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
@@ -13,6 +12,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
+import javafx.scene.paint.Color;
 import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
 import org.toeline.desk.lesson.Item;
@@ -43,7 +43,7 @@ public final class PicturePane extends Pane {
     private final Canvas canvas = new Canvas();
     private final Loupe loupe = new Loupe();
     private final Overlay overlay;
-    private final Consumer<ImagePoint> clicked;
+    private final Gestures gestures;
     private PictureTransform transform = new PictureTransform(1, 0, 0);
     private boolean fitted = true;
     private Set<String> doubted = Set.of();
@@ -53,13 +53,21 @@ public final class PicturePane extends Pane {
     private double lastY;
     private Drag drag = Drag.NONE;
 
-    private enum Drag { NONE, PRESSED, MARK, PICTURE }
+    private enum Drag { NONE, PRESSED, MARK, LINE, PICTURE }
 
-    /** @param clicked told of a click that places something, in picture pixels */
-    public PicturePane(LessonModel model, Overlay overlay, Consumer<ImagePoint> clicked) {
+    /** Told of what places something, in picture pixels. */
+    public interface Gestures {
+
+        void clicked(ImagePoint at);
+
+        /** A stroke while a rod's end or an upright is to be placed. */
+        void lined(ImagePoint from, ImagePoint to);
+    }
+
+    public PicturePane(LessonModel model, Overlay overlay, Gestures gestures) {
         this.model = model;
         this.overlay = overlay;
-        this.clicked = clicked;
+        this.gestures = gestures;
         setId("picture");
         setMinSize(0, 0);
         setPrefSize(640, 360);
@@ -157,13 +165,17 @@ public final class PicturePane extends Pane {
 
     private void pressed(MouseEvent e) {
         requestFocus();
-        if (e.getButton() != MouseButton.PRIMARY || image.getImage() == null) {
+        if (image.getImage() == null) {
             return;
         }
         pressX = e.getX();
         pressY = e.getY();
         lastX = pressX;
         lastY = pressY;
+        if (e.getButton() != MouseButton.PRIMARY) {
+            drag = Drag.PICTURE;
+            return;
+        }
         drag = Drag.PRESSED;
         model.marks(model.large()).ifPresent(v -> grab(v, e.getX(), e.getY()));
     }
@@ -196,6 +208,12 @@ public final class PicturePane extends Pane {
             ImagePoint at = transform.picture(e.getX(), e.getY());
             model.drag(at);
             magnify(at, e.getX());
+        } else if (drag == Drag.LINE || drag == Drag.PRESSED && linePlaces()
+                && Math.hypot(e.getX() - pressX, e.getY() - pressY) > STILL) {
+            drag = Drag.LINE;
+            magnify(transform.picture(e.getX(), e.getY()), e.getX());
+            repaint();
+            stroke(e.getX(), e.getY());
         } else if (drag == Drag.PICTURE || drag == Drag.PRESSED
                 && Math.hypot(e.getX() - pressX, e.getY() - pressY) > STILL) {
             drag = Drag.PICTURE;
@@ -209,6 +227,22 @@ public final class PicturePane extends Pane {
         lastY = e.getY();
     }
 
+    /** Whether a rod's end or an upright is to be placed, so that a stroke is meant for it and does not pan. */
+    private boolean linePlaces() {
+        return model.selected().filter(i -> i instanceof Item.OfFloor || i instanceof Item.OfVertical).isPresent()
+                && model.marks(model.large()).filter(v -> Marking.handles(v, model.selected().get()).isEmpty()).isPresent();
+    }
+
+    private void stroke(double x, double y) {
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        g.setStroke(Color.color(0, 0, 0, 0.65));
+        g.setLineWidth(3.6);
+        g.strokeLine(pressX, pressY, x, y);
+        g.setStroke(Color.web("#56B4E9"));
+        g.setLineWidth(1.6);
+        g.strokeLine(pressX, pressY, x, y);
+    }
+
     private void released(MouseEvent e) {
         Drag was = drag;
         drag = Drag.NONE;
@@ -216,7 +250,9 @@ public final class PicturePane extends Pane {
         if (was == Drag.MARK) {
             model.release();
         } else if (was == Drag.PRESSED) {
-            clicked.accept(transform.picture(e.getX(), e.getY()));
+            gestures.clicked(transform.picture(e.getX(), e.getY()));
+        } else if (was == Drag.LINE) {
+            gestures.lined(transform.picture(pressX, pressY), transform.picture(e.getX(), e.getY()));
         }
     }
 

@@ -1,0 +1,149 @@
+package org.toeline.desk;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.toeline.assist.BallOutline;
+import org.toeline.assist.EdgeSnap;
+import org.toeline.assist.LandmarkSuggester;
+import org.toeline.assist.LandmarkSuggestion;
+import org.toeline.assist.SnappedLine;
+import org.toeline.assist.SnappedRod;
+import org.toeline.desk.lesson.Item;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.lesson.LineMark;
+import org.toeline.desk.lesson.MarkOrder;
+import org.toeline.desk.picture.PicturePane;
+import org.toeline.desk.work.Background;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.Mark;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+import org.toeline.video.Frame;
+
+/** What the program finds in the picture for the coach: the ball's outline, straight edges, a person's landmarks. */
+final class Assistant implements PicturePane.Gestures {
+
+    private final LessonModel model;
+    private final Background background;
+    private final ClipDrawer clips;
+    private final Consumer<String> say;
+    private Optional<LandmarkSuggester> suggester = Optional.empty();
+
+    Assistant(LessonModel model, Background background, ClipDrawer clips, Consumer<String> say) {
+        this.model = model;
+        this.background = background;
+        this.clips = clips;
+        this.say = say;
+    }
+
+    /** A click on the large picture: the ball is looked for, anything else goes where the click was. */
+    @Override
+    public void clicked(ImagePoint at) {
+        Optional<Frame> frame = clips.frame(model.large());
+        boolean ball = model.selected().filter(i -> i instanceof Item.OfBall).isPresent() && !model.repeating();
+        if (!ball || frame.isEmpty()) {
+            model.place(at);
+            return;
+        }
+        View of = model.large();
+        background.run(() -> BallOutline.fit(frame.get(), at), found -> {
+            if (found.isPresent() && model.large() == of) {
+                ball(found.get());
+                say.accept(Texts.of("ball.found"));
+            } else {
+                model.place(at);
+                say.accept(Texts.of("ball.none"));
+            }
+        });
+    }
+
+    private void ball(BallMark mark) {
+        model.marks(model.large()).ifPresent(v -> {
+            boolean isNew = v.ball().isEmpty();
+            model.apply(model.sheet().withView(v.withBall(Optional.of(mark))));
+            if (isNew) {
+                MarkOrder.next(model).ifPresent(model::select);
+            }
+        });
+    }
+
+    /** A line drawn along a rod or an upright: brought onto the edge it was meant for, where there is one. */
+    @Override
+    public void lined(ImagePoint from, ImagePoint to) {
+        Optional<Item> item = model.selected();
+        if (item.isEmpty()) {
+            return;
+        }
+        double click = model.sheet().clickSigmaPx();
+        LineMark rough = new LineMark(item.get(), from, click, to, click);
+        Optional<Frame> frame = clips.frame(model.large());
+        View of = model.large();
+        background.run(() -> frame.flatMap(f -> snapped(f, rough)), found -> {
+            if (model.large() == of) {
+                model.place(found.orElse(rough));
+                say.accept(Texts.of(found.isPresent() ? "line.found" : "line.none"));
+            }
+        });
+    }
+
+    private static Optional<LineMark> snapped(Frame frame, LineMark rough) {
+        if (rough.item() instanceof Item.OfFloor) {
+            Optional<SnappedRod> rod = EdgeSnap.rod(frame, rough.from(), rough.to());
+            return rod.map(r -> new LineMark(rough.item(), r.from().at(), r.from().sigmaPx(r.sigmaAcrossPx()), r.to().at(),
+                    r.to().sigmaPx(r.sigmaAcrossPx())));
+        }
+        Optional<SnappedLine> line = EdgeSnap.along(frame, rough.from(), rough.to());
+        return line.map(l -> new LineMark(rough.item(), l.from(), l.endSigmaPx(), l.to(), l.endSigmaPx()));
+    }
+
+    /** Landmarks that are not placed yet, as a body-pose model sees them; to be accepted, moved or deleted. */
+    void suggest() {
+        View of = model.large();
+        Optional<Frame> frame = clips.frame(of);
+        if (frame.isEmpty() || model.marks(of).isEmpty()) {
+            say.accept(Texts.of("suggest.no-clip"));
+            return;
+        }
+        say.accept(Texts.of("suggest.looking"));
+        Handedness handedness = model.sheet().handedness();
+        var hints = model.marks(of).flatMap(ViewMarks::ball).map(b -> java.util.List.of(b.centre()))
+                .orElse(java.util.List.of());
+        background.run(() -> {
+            if (suggester.isEmpty()) {
+                suggester = LandmarkSuggester.load();
+            }
+            return suggester.map(s -> s.suggest(frame.get(), of, handedness, hints));
+        }, found -> {
+            if (found.isEmpty()) {
+                say.accept(Texts.of("suggest.no-model"));
+            } else if (found.get() instanceof LandmarkSuggestion.Landmarks landmarks) {
+                add(of, landmarks);
+            } else {
+                say.accept(Texts.of("suggest.nobody"));
+            }
+        });
+    }
+
+    private void add(View of, LandmarkSuggestion.Landmarks landmarks) {
+        ViewMarks v = model.marks(of).orElseThrow();
+        int count = 0;
+        for (Mark mark : landmarks.marks()) {
+            boolean placed = v.mark(mark.landmark()).filter(m -> m.origin() == Mark.Origin.PLACED).isPresent();
+            boolean inside = mark.at().xPx() >= 0 && mark.at().xPx() <= v.widthPx() && mark.at().yPx() >= 0
+                    && mark.at().yPx() <= v.heightPx();
+            if (!placed && inside) {
+                v = v.withMark(mark);
+                count++;
+            }
+        }
+        model.apply(model.sheet().withView(v));
+        MarkOrder.next(model).ifPresent(model::select);
+        say.accept(Texts.of("suggest.found", count));
+    }
+
+    void close() {
+        suggester.ifPresent(LandmarkSuggester::close);
+    }
+}

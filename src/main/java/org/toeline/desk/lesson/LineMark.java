@@ -1,0 +1,19 @@
+package org.toeline.desk.lesson;
+
+import org.toeline.geometry.Finite;
+import org.toeline.geometry.ImagePoint;
+
+/**
+ * Both ends of a rod or an upright, placed with one stroke.
+ *
+ * @param item        the upright, or the floor point that lies at {@code from}; the one at {@code to} is the next one
+ *                    of the layout that is not marked
+ * @param fromSigmaPx standard deviation of that end, pixels
+ */
+public record LineMark(Item item, ImagePoint from, double fromSigmaPx, ImagePoint to, double toSigmaPx) {
+
+    public LineMark {
+        Finite.requirePositive(fromSigmaPx, "fromSigmaPx");
+        Finite.requirePositive(toSigmaPx, "toSigmaPx");
+    }
+}
