@@ -34,20 +34,25 @@ final class ShotsCommand implements Callable<Integer> {
     private CommandSpec spec;
     @Parameters(paramLabel = "FILE.csv", description = "Shots, one a row, any separator; the setup before.")
     private Path file;
-    @Option(names = "--template", paramLabel = "T.json", description = "What the columns mean; without it the headings say.")
+    @Option(names = "--template", paramLabel = "T.json",
+            description = "What the columns mean; without it the headings say.")
     private @Nullable Path template;
-    @Option(names = "--save-template", paramLabel = "T.json", description = "Writes what the columns were taken to mean.")
+    @Option(names = "--save-template", paramLabel = "T.json",
+            description = "Writes what the columns were taken to mean.")
     private @Nullable Path saveTemplate;
-    @Option(names = "--against", paramLabel = "OTHER.csv", description = "The shots of the setup after, to compare with.")
+    @Option(names = "--against", paramLabel = "OTHER.csv",
+            description = "The shots of the setup after, to compare with.")
     private @Nullable Path against;
     @Option(names = "--units", paramLabel = "metric|yards", defaultValue = "metric",
             description = "Units of the text (default: ${DEFAULT-VALUE}); JSON is always metric.")
     private String units = "metric";
     @Option(names = "--temperature", paramLabel = "C", defaultValue = "20", description = "Air, °C (${DEFAULT-VALUE}).")
     private double temperatureC;
-    @Option(names = "--humidity", paramLabel = "PERCENT", defaultValue = "50", description = "(${DEFAULT-VALUE})")
+    @Option(names = "--humidity", paramLabel = "PERCENT", defaultValue = "50",
+            description = "Relative humidity, % (${DEFAULT-VALUE}).")
     private double humidityPercent;
-    @Option(names = "--altitude", paramLabel = "M", defaultValue = "0", description = "Above sea level, m (${DEFAULT-VALUE}).")
+    @Option(names = "--altitude", paramLabel = "M", defaultValue = "0",
+            description = "Above sea level, m (${DEFAULT-VALUE}).")
     private double altitudeM;
     @Option(names = "--wind", paramLabel = "M/S", defaultValue = "0",
             description = "From behind, m/s; below zero it blows against the shots (${DEFAULT-VALUE}).")
@@ -73,15 +78,21 @@ final class ShotsCommand implements Callable<Integer> {
         ShownShots shown = switch (units) {
             case "metric" -> ShownShots.METRIC;
             case "yards" -> ShownShots.YARDS;
-            default -> throw new ParameterException(spec.commandLine(), "--units is “" + units + "”; metric or yards is possible");
+            default -> throw new ParameterException(spec.commandLine(),
+                    "--units is “" + units + "”; metric or yards is possible");
         };
-        Setup before = setup(ShotTable.read(file, Optional.ofNullable(template)), air);
+        List<ShotTable> tables = new ArrayList<>(List.of(ShotTable.read(file, Optional.ofNullable(template))));
         if (saveTemplate != null) {
-            ShotTable.write(before.table.template(), saveTemplate);
+            ShotTable.write(tables.get(0).template(), saveTemplate);
         }
-        Optional<Setup> after = against == null ? Optional.empty()
-                : Optional.of(setup(ShotTable.read(against, Optional.ofNullable(template)), air));
-        Optional<SetupComparison> comparison = after.map(a -> SetupComparison.of(before.figures.shots(), a.figures.shots()));
+        if (against != null) {
+            tables.add(ShotTable.read(against, Optional.ofNullable(template)));
+        }
+        List<Setup> setups = setups(tables, air);
+        Setup before = setups.get(0);
+        Optional<Setup> after = setups.stream().skip(1).findFirst();
+        Optional<SetupComparison> comparison = after
+                .map(a -> SetupComparison.of(before.figures.shots(), a.figures.shots()));
         if (json) {
             spec.commandLine().getOut().println(ShotsDocument.of(before, after, comparison));
             return Commands.DONE;
@@ -101,7 +112,21 @@ final class ShotsCommand implements Callable<Integer> {
         }
     }
 
-    private static Setup setup(ShotTable table, Air air) {
+    /** Figures are computed for all tables alike, so that no measured figure is held against a computed one. */
+    private static List<Setup> setups(List<ShotTable> tables, Air air) {
+        ComputedFigures all = ComputedFigures.of(tables.stream().flatMap(t -> t.imported().shots().stream()).toList(),
+                new Trajectory(air, FlightBand.MODELS.get(0)));
+        List<Setup> setups = new ArrayList<>();
+        int from = 0;
+        for (ShotTable table : tables) {
+            int to = from + table.imported().shots().size();
+            setups.add(setup(table, new ComputedFigures(all.shots().subList(from, to), all.computed(), all.model()), air));
+            from = to;
+        }
+        return setups;
+    }
+
+    private static Setup setup(ShotTable table, ComputedFigures figures, Air air) {
         List<Shot> shots = table.imported().shots();
         Plausibility plausibility = new Plausibility(air);
         FlightBand band = new FlightBand(air);
@@ -113,6 +138,6 @@ final class ShotsCommand implements Callable<Integer> {
             flights.add(shots.get(i).launch().map(band::of).map(b -> new Flown(b, RoughRun.after(b.first()))));
         }
         plausibility.checkTogether(shots).ifPresent(found -> flags.add(new Flag(0, found)));
-        return new Setup(table, ComputedFigures.of(shots, new Trajectory(air, FlightBand.MODELS.get(0))), flags, flights);
+        return new Setup(table, figures, flags, flights);
     }
 }

@@ -33,7 +33,8 @@ final class ShotsReport {
         }
         table.supposed().forEach(s -> out.println("  " + s));
         if (!table.unmapped().isEmpty()) {
-            out.println("  not read: " + table.unmapped().stream().map(h -> "“" + h + "”").collect(Collectors.joining(", ")));
+            out.println("  not read: " + table.unmapped().stream().map(h -> "“" + h + "”")
+                    .collect(Collectors.joining(", ")));
         }
         table.imported().notes().forEach(n -> out.println("  " + n));
         table.imported().leftOut().forEach(l -> out.printf("  line %d%s: %s%n", l.line(),

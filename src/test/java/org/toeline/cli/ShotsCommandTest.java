@@ -73,6 +73,25 @@ class ShotsCommandTest {
                 .contains("line 3, impossible: apex of 91.5 m").contains("feet read as metres");
     }
 
+    /** A carry that was measured with one setup only is not held against one that was computed for the other. */
+    @Test
+    void measuredAndComputedAreNotCompared(@TempDir Path folder) throws Exception {
+        String rows = """
+                Ball Speed (m/s),Launch Angle (deg),Spin Rate (rpm)%s
+                65.2,12.9,2600%s
+                66.0,13.4,2550%s
+                64.8,12.2,2710%s
+                """;
+        Path measured = Files.writeString(folder.resolve("a.csv"), rows.formatted(",Carry (m)", ",220", ",222", ",218"));
+        Path launched = Files.writeString(folder.resolve("b.csv"), rows.formatted("", "", "", ""));
+        assertThat(run("shots", measured.toString(), "--against", launched.toString(), "--json")).isZero();
+        JsonNode object = new ObjectMapper().readTree(out.toString());
+        assertThat(object.path("differences").findValuesAsText("figure")).contains("ball-speed", "apex")
+                .doesNotContain("carry");
+        assertThat(object.path("setups").path(1).path("computed")).extracting(JsonNode::asText)
+                .contains("apex").doesNotContain("carry");
+    }
+
     @Test
     void aSavedTemplateReadsTheSameAgain(@TempDir Path folder) throws Exception {
         Path template = folder.resolve("t.json");

@@ -69,6 +69,8 @@ final class HeaderWords {
     }
 
     private static String plain(String words) {
-        return words.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ").toLowerCase(Locale.ROOT).replaceAll("[_\\-/:]+", " ").replaceAll("\\s+", " ").strip();
+        return words.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ")
+                .toLowerCase(Locale.ROOT).replaceAll("[_\\-/:]+", " ")
+                .replaceAll("\\s+", " ").strip();
     }
 }
