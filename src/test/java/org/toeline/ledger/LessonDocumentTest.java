@@ -166,6 +166,36 @@ class LessonDocumentTest {
         }
     }
 
+    /** Cut at every byte: only the whole is a lesson. */
+    @Test
+    void cutAtEveryByteItIsNoLesson() {
+        byte[] whole = DOCUMENT.strip().getBytes(StandardCharsets.UTF_8);
+        for (int length = 0; length < whole.length; length++) {
+            byte[] cut = java.util.Arrays.copyOf(whole, length);
+            assertThatExceptionOfType(DocumentException.class).isThrownBy(() -> LessonDocument.parse(cut, "cut"))
+                    .satisfies(e -> assertThat(e.getMessage()).startsWith("cut").doesNotContain("\n"));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"NaN", "1e999", "-1e999", "\"635\"", "null", "true", "[635]", "{}", "1e", "--1"})
+    void whatIsNoNumberIsRefused(String number) {
+        String text = DOCUMENT.replace("\"x\": 635.0", "\"x\": " + number);
+        assertThatExceptionOfType(DocumentException.class).isThrownBy(() -> parse(text))
+                .satisfies(e -> assertThat(e.getMessage()).startsWith("test.lesson.json").doesNotContain("\n"));
+    }
+
+    @Test
+    void boundlessDepthAndHalfCharactersAreRefused() {
+        for (String deep : java.util.List.of("[".repeat(100_000), "{\"a\":".repeat(100_000),
+                DOCUMENT.replace("\"none\"", "[".repeat(100_000) + "]".repeat(100_000)))) {
+            assertThatExceptionOfType(DocumentException.class).isThrownBy(() -> parse(deep))
+                    .satisfies(e -> assertThat(e.getMessage()).hasSizeLessThan(500));
+        }
+        assertThatExceptionOfType(DocumentException.class)
+                .isThrownBy(() -> parse(DOCUMENT.replace("tall", "\\ud83d tall"))).withMessageContaining("half of a character");
+    }
+
     /** Where the new one cannot be put in place, the old one stays. */
     @Test
     void aFailedWriteLeavesTheOldOne(@TempDir Path folder) throws Exception {

@@ -2,6 +2,7 @@ package org.toeline.ledger.store;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.LedgerException.Fault;
 import org.toeline.mark.Handedness;
@@ -32,6 +33,11 @@ record Intake(Players players, Lessons lessons, LedgerPlace place) {
                     + name.orElse("") + "” (" + String.join(", ", named.stream().map(p -> "number " + p.id()).toList())
                     + "); say whose lesson it is; nothing was taken in");
         }
-        return named.isEmpty() ? players.add(PlayerDetails.of(name, handedness)) : named.get(0);
+        return named.isEmpty() ? players.add(details(name, lesson)) : named.get(0);
+    }
+
+    private static PlayerDetails details(Optional<String> name, Lesson lesson) {
+        PlayerDetails details = PlayerDetails.of(name, lesson.sheet().handedness());
+        return lesson.sheet().stature().map(s -> details.withHeightM(OptionalDouble.of(s.heightM()))).orElse(details);
     }
 }

@@ -49,6 +49,10 @@ public record PlayerDetails(Optional<String> name, Handedness handedness, Option
         return new PlayerDetails(changed, handedness, heightM, bornYear, note);
     }
 
+    public PlayerDetails withHeightM(OptionalDouble changed) {
+        return new PlayerDetails(name, handedness, changed, bornYear, note);
+    }
+
     public PlayerDetails withNote(String changed) {
         return new PlayerDetails(name, handedness, heightM, bornYear, changed);
     }

@@ -24,6 +24,7 @@ import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.mark.Handedness;
+import org.toeline.mark.Stature;
 import org.toeline.mark.View;
 
 /** Lessons go out and come back the same; what is damaged leaves nothing. */
@@ -108,6 +109,14 @@ class ExchangeTest {
         assertThat(Media.search(List.of(wanted), folder)).containsExactly(Map.entry(wanted, moved));
         new Media(place.media()).copyIn(moved, wanted);
         assertThat(new Media(place.media()).locate(take, folder).orElseThrow()).hasContent("the very clip");
+    }
+
+    @Test
+    void aNewPlayerIsAsTallAsTheLessonSays() throws Exception {
+        Lesson lesson = TestLessons.lesson("B. Trial");
+        Lesson tall = lesson.withSheet(lesson.sheet().withStature(Optional.of(new Stature(1.83, 0.01))));
+        imports.take(document("tall.lesson.json", tall), Optional.empty());
+        assertThat(ledger.player(1).orElseThrow().details().heightM()).hasValue(1.83);
     }
 
     @Test

@@ -175,7 +175,7 @@ public final class LedgerStudy {
     }
 
     private static void writers(int bays, int saves, PrintStream out) throws Exception {
-        try (EmbeddedPostgres server = EmbeddedPostgres.start()) {
+        try (EmbeddedPostgres server = EmbeddedPostgres.builder().setPGStartupWait(java.time.Duration.ofSeconds(90)).start()) {
             long begin = System.nanoTime();
             Writers.Outcome outcome = Writers.run(new LedgerPlace.Server(server.getJdbcUrl("postgres", "postgres"), "postgres", ""),
                     bays, saves);

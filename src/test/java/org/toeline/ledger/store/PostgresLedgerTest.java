@@ -23,7 +23,7 @@ class PostgresLedgerTest extends LedgerContract {
 
     @BeforeAll
     static void start() throws Exception {
-        server = EmbeddedPostgres.start();
+        server = EmbeddedPostgres.builder().setPGStartupWait(java.time.Duration.ofSeconds(90)).start();
         create("model", "template1");
         Ledger.open(place("model"), "first").close();
     }
