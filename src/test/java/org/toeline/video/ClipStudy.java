@@ -1,5 +1,6 @@
 package org.toeline.video;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -8,8 +9,9 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 
 /**
- * A command for a folder of clips: what each is, and whether stepping forwards, backwards and jumping about show the
- * same pixels at the same time, every frame. Argument: the folder.
+ * A command. For a folder of clips: what each is, and whether stepping forwards, backwards and jumping about show the
+ * same pixels at the same time, every frame. For a clip: how long it all takes, beside the {@code ffmpeg} program and a
+ * naive grabber. Arguments: folders and clips.
  */
 public final class ClipStudy {
 
@@ -17,7 +19,17 @@ public final class ClipStudy {
     }
 
     public static void main(String[] args) throws Exception {
-        try (Stream<Path> files = Files.list(Path.of(args[0]))) {
+        for (String arg : args) {
+            if (Files.isDirectory(Path.of(arg))) {
+                checkAll(Path.of(arg));
+            } else {
+                ClipMeasurement.of(Path.of(arg));
+            }
+        }
+    }
+
+    private static void checkAll(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.sorted().toList()) {
                 if (Files.isRegularFile(file)) {
                     System.out.println(file.getFileName() + ": " + describe(file));
