@@ -38,7 +38,7 @@ public final class Clip implements AutoCloseable {
     private final Object asking = new Object();
     private volatile boolean closed;
 
-    private Clip(Path file, ClipReader reader) throws ClipException {
+    private Clip(Path file, ClipReader reader, long cacheBytes) throws ClipException {
         this.file = file;
         this.reader = reader;
         this.index = reader.index();
@@ -54,15 +54,24 @@ public final class Clip implements AutoCloseable {
         this.captureRate = SlowMotion.captureRate(opened.notes());
         this.converter = converter();
         this.decoding = new DecodingThread("decoding " + file.getFileName(), decoder,
-                new FrameCache(CACHE_BYTES, (long) size[0] * size[1] * 3 / 2), index.frames());
+                new FrameCache(cacheBytes, (long) size[0] * size[1] * 3 / 2), index.frames());
     }
 
     /** Opens a clip, or a photograph as a clip of one frame, and lists its frames: about as long as reading the file. */
     public static Clip open(Path file) throws ClipException {
-        return open(file, OPEN_NANOS);
+        return open(file, CACHE_BYTES);
     }
 
-    static Clip open(Path file, long limitNanos) throws ClipException {
+    /**
+     * The same with another bound on memory.
+     *
+     * @param cacheBytes what decoded frames may take beyond the four that are always kept; 512 MB if not said
+     */
+    public static Clip open(Path file, long cacheBytes) throws ClipException {
+        return open(file, cacheBytes, OPEN_NANOS);
+    }
+
+    static Clip open(Path file, long cacheBytes, long limitNanos) throws ClipException {
         if (!Files.exists(file)) {
             throw new ClipException(file + ": there is no such file");
         }
@@ -77,7 +86,7 @@ public final class Clip implements AutoCloseable {
         }
         ClipReader reader = new ClipReader(new OpenedStream(file, limitNanos));
         try {
-            return new Clip(file, reader);
+            return new Clip(file, reader, cacheBytes);
         } catch (ClipException | RuntimeException e) {
             reader.close();
             throw e;
@@ -155,8 +164,23 @@ public final class Clip implements AutoCloseable {
 
     /** Exactly that frame. */
     public Frame frame(int at) throws ClipException {
+        int[] pixels = new int[info.width() * info.height()];
+        show(at, pixels);
+        return new Frame(at, seconds(at), info.width(), info.height(), pixels);
+    }
+
+    /**
+     * Exactly that frame, into an array that is used again: for showing many, one after the other.
+     *
+     * @param pixels as many as the picture has, which become as those of {@link Frame#argb()}
+     */
+    public void show(int at, int[] pixels) throws ClipException {
         if (at < 0 || at >= index.frames()) {
             throw new IllegalArgumentException("frame " + at + " of " + index.frames());
+        }
+        if (pixels.length != info.width() * info.height()) {
+            throw new IllegalArgumentException(pixels.length + " pixels for a picture of " + info.width() + " × "
+                    + info.height());
         }
         synchronized (asking) {
             if (closed) {
@@ -165,7 +189,7 @@ public final class Clip implements AutoCloseable {
             AVFrame decoded = decoding.frame(at).orElseThrow(() -> new ClipException(String.format(Locale.ROOT,
                     "%s: the frame at %.3f s cannot be decoded; the file is damaged there", file, seconds(at))));
             try {
-                return new Frame(at, seconds(at), info.width(), info.height(), converter.convert(decoded));
+                converter.convert(decoded, pixels);
             } finally {
                 av_frame_free(decoded);
             }

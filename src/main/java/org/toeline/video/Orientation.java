@@ -91,18 +91,26 @@ record Orientation(int clockwise, boolean mirrored) {
         return new Orientation((int) Math.floorMod(Math.round(Math.toDegrees(angle) / 90) * 90, 360L), mirrored);
     }
 
-    /** The pixels of a picture of that size, row by row, as they are shown. */
-    int[] applied(int[] stored, int width, int height) {
-        return equals(AS_STORED) ? stored : moved(stored, width, height);
+    /** Puts the pixels of a picture of that size, row by row, as they are shown into another array, or leaves them in it. */
+    void apply(int[] stored, int width, int height, int[] shown) {
+        if (!equals(AS_STORED)) {
+            move(stored, width, height, shown);
+        } else if (stored != shown) {
+            System.arraycopy(stored, 0, shown, 0, width * height);
+        }
     }
 
     /** The values of a small picture, as they are shown. */
     float[] applied(float[] stored, int width, int height) {
+        if (equals(AS_STORED)) {
+            return stored;
+        }
         int[] bits = new int[stored.length];
         for (int i = 0; i < bits.length; i++) {
             bits[i] = Float.floatToRawIntBits(stored[i]);
         }
-        int[] shown = applied(bits, width, height);
+        int[] shown = new int[bits.length];
+        apply(bits, width, height, shown);
         float[] out = new float[shown.length];
         for (int i = 0; i < out.length; i++) {
             out[i] = Float.intBitsToFloat(shown[i]);
@@ -110,7 +118,7 @@ record Orientation(int clockwise, boolean mirrored) {
         return out;
     }
 
-    private int[] moved(int[] stored, int width, int height) {
+    private void move(int[] stored, int width, int height, int[] shown) {
         // where stored (0, 0) goes, and how far a step right or down goes
         int right = switch (clockwise) {
             case 0 -> 1;
@@ -134,13 +142,12 @@ record Orientation(int clockwise, boolean mirrored) {
             origin += (width - 1) * right;
             right = -right;
         }
-        return moved(stored, width, height, origin, right, down);
+        move(stored, width, height, shown, origin, right, down);
     }
 
     /** Tile by tile, so that both pictures stay in the processor's cache. */
-    private static int[] moved(int[] stored, int width, int height, int origin, int right, int down) {
+    private static void move(int[] stored, int width, int height, int[] shown, int origin, int right, int down) {
         int tile = 32;
-        int[] out = new int[width * height];
         for (int y0 = 0; y0 < height; y0 += tile) {
             int y1 = Math.min(height, y0 + tile);
             for (int x0 = 0; x0 < width; x0 += tile) {
@@ -148,12 +155,11 @@ record Orientation(int clockwise, boolean mirrored) {
                 for (int y = y0; y < y1; y++) {
                     int to = origin + x0 * right + y * down;
                     for (int from = y * width + x0; from < y * width + x1; from++) {
-                        out[to] = stored[from];
+                        shown[to] = stored[from];
                         to += right;
                     }
                 }
             }
         }
-        return out;
     }
 }

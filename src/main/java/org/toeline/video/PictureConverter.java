@@ -20,6 +20,8 @@ import org.jspecify.annotations.Nullable;
 final class PictureConverter implements AutoCloseable {
 
     private static final int THREADS = Math.min(4, Runtime.getRuntime().availableProcessors());
+    /** Below that, handing the work to other threads costs more than it saves. */
+    private static final long LARGE_PIXELS = 4_000_000;
     private static final int ONE = 1 << 16;
 
     /** What a conversion is made for; another of these needs another conversion. */
@@ -38,6 +40,8 @@ final class PictureConverter implements AutoCloseable {
     private @Nullable SwsContext context;
     private @Nullable AVFrame out;
     private @Nullable ToneCurve curve;
+    /** The picture before it is turned, where it is. */
+    private int @Nullable [] stored;
 
     /**
      * @param name  of the file, for messages
@@ -51,6 +55,13 @@ final class PictureConverter implements AutoCloseable {
     }
 
     int[] convert(AVFrame frame) throws ClipException {
+        int[] pixels = new int[width * height];
+        convert(frame, pixels);
+        return pixels;
+    }
+
+    /** Into an array of as many pixels as the picture has. */
+    void convert(AVFrame frame, int[] pixels) throws ClipException {
         Source now = Source.of(frame);
         if (!now.equals(source)) {
             prepare(now);
@@ -58,12 +69,16 @@ final class PictureConverter implements AutoCloseable {
         if (sws_scale_frame(context, out, frame) < 0) {
             throw new ClipException(name + ": the colours of this clip cannot be converted");
         }
-        int[] pixels = new int[width * height];
-        copy(pixels);
-        if (curve != null) {
-            curve.apply(pixels, width);
+        boolean asStored = orientation.equals(Orientation.AS_STORED);
+        if (!asStored && stored == null) {
+            stored = new int[width * height];
         }
-        return orientation.applied(pixels, width, height);
+        int[] upright = asStored || stored == null ? pixels : stored;
+        copy(upright);
+        if (curve != null) {
+            curve.apply(upright, width);
+        }
+        orientation.apply(upright, width, height, pixels);
     }
 
     private void prepare(Source wanted) throws ClipException {
@@ -71,7 +86,8 @@ final class PictureConverter implements AutoCloseable {
         int format = wanted.tone.isPresent() ? AV_PIX_FMT_X2RGB10LE : AV_PIX_FMT_BGRA;
         SwsContext making = sws_alloc_context();
         context = making;
-        making.flags(SWS_BILINEAR).threads(THREADS).src_w(wanted.width).src_h(wanted.height).src_format(wanted.format)
+        boolean large = (long) width * height > LARGE_PIXELS;
+        making.flags(SWS_BILINEAR).threads(large ? THREADS : 1).src_w(wanted.width).src_h(wanted.height).src_format(wanted.format)
                 .dst_w(width).dst_h(height).dst_format(format);
         IntPointer matrix = sws_getCoefficients(wanted.matrix);
         int full = wanted.full ? 1 : 0;

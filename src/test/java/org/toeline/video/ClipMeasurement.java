@@ -124,8 +124,9 @@ final class ClipMeasurement {
 
     private void decodeToPictures() throws ClipException {
         try (Clip clip = Clip.open(file)) {
+            int[] pixels = new int[clip.info().width() * clip.info().height()];
             for (int i = 0; i < clip.frameCount(); i++) {
-                clip.frame(i);
+                clip.show(i, pixels);
             }
         }
     }
