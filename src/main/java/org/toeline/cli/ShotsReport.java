@@ -83,8 +83,8 @@ final class ShotsReport {
 
     private void figures(List<SetupFigure> figures) {
         for (SetupFigure f : figures) {
-            out.printf("%-18s %14s %s (%d shots)%n", f.figure().words(), shown.figure(f.figure(), f.centre()), f.halfWidth().isPresent()
-                            ? "± " + shown.width(f.figure(), f.halfWidth().getAsDouble()) : "too few for an interval",
+            out.printf("%-18s %14s %s (%d shots)%n", f.figure().words(), shown.figure(f.figure(), f.centre()),
+                    f.halfWidth().isPresent() ? "± " + shown.width(f.figure(), f.halfWidth().getAsDouble()) : "too few for an interval",
                     f.count());
         }
         out.println();

@@ -20,7 +20,8 @@ import org.toeline.flight.ShotFigure;
 public final class ShotImport {
 
     private static final List<String> SUMMARY_WORDS = List.of("average", "avg", "mean", "median", "total", "sum",
-            "std", "std.", "st.dev", "stdev", "standard deviation", "deviation", "min", "max", "minimum", "maximum", "consistency",
+            "std", "std.", "st.dev", "stdev", "standard deviation", "deviation",
+            "min", "max", "minimum", "maximum", "consistency",
             "mittelwert", "durchschnitt", "mittel", "summe", "gesamt", "standardabweichung", "streuung", "ø");
 
     /** A word that begins more rows than this is a name or a club, not a summary. */
@@ -81,7 +82,8 @@ public final class ShotImport {
             long often = header.row().cells().stream().filter(c -> Header.plain(c).equals(
                     Header.plain(column.header()))).count();
             if (often > 1) {
-                notes.add("“" + FigureCell.shortened(column.header()) + "” stands over " + often + " columns; the first was read");
+                notes.add("“" + FigureCell.shortened(column.header()) + "” stands over " + often
+                        + " columns; the first was read");
             }
         }
         template.remarks().forEach(r -> header.column(r).ifPresent(remarkPlaces::add));
@@ -161,7 +163,8 @@ public final class ShotImport {
 
     private static boolean summary(Row row) {
         String first = first(row).toLowerCase(Locale.ROOT).replaceAll("[:=]$", "").strip();
-        return SUMMARY_WORDS.stream().anyMatch(w -> first.equals(w) || first.startsWith(w + " ") || first.startsWith(w + ":"));
+        return SUMMARY_WORDS.stream()
+                .anyMatch(w -> first.equals(w) || first.startsWith(w + " ") || first.startsWith(w + ":"));
     }
 
     private static double figure(String cell, Column column, char decimal) throws FigureCell.Unreadable {
