@@ -66,17 +66,7 @@ public final class LessonArchive {
                 if (absolute.getParent() != null) {
                     Files.createDirectories(absolute.getParent());
                 }
-                Map<View, ArchiveIndex.Clip> index = new EnumMap<>(View.class);
-                for (Map.Entry<View, Path> clip : clips.entrySet()) {
-                    String name = clip.getValue().getFileName().toString();
-                    String ending = name.matches(".*\\.[A-Za-z0-9]{1,5}") ? name.substring(name.lastIndexOf('.')) : "";
-                    index.put(clip.getKey(), new ArchiveIndex.Clip("clips/" + clip.getKey().id() + ending,
-                            Fingerprint.of(clip.getValue())));
-                    if (index.get(clip.getKey()).fingerprint().sizeBytes() > MOST_CLIP_BYTES) {
-                        throw new DocumentException(clip.getValue() + ": larger than 4 GB, which no archive of ours holds; "
-                                + "send the clip apart");
-                    }
-                }
+                Map<View, ArchiveIndex.Clip> index = index(clips);
                 try (ZipOutputStream zip = new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(beside)))) {
                     put(zip, ArchiveDirectory.LESSON, LessonDocument.bytes(lesson));
                     put(zip, ArchiveDirectory.INDEX, new ArchiveIndex(index, findings).bytes());
@@ -96,6 +86,21 @@ public final class LessonArchive {
             throw new DocumentException(file + ": the archive could not be written (" + e.getClass().getSimpleName() + ": "
                     + e.getMessage() + "); what was there before is untouched");
         }
+    }
+
+    private static Map<View, ArchiveIndex.Clip> index(Map<View, Path> clips) throws IOException, DocumentException {
+        Map<View, ArchiveIndex.Clip> index = new EnumMap<>(View.class);
+        for (Map.Entry<View, Path> clip : clips.entrySet()) {
+            String name = clip.getValue().getFileName().toString();
+            String ending = name.matches(".*\\.[A-Za-z0-9]{1,5}") ? name.substring(name.lastIndexOf('.')) : "";
+            Fingerprint fingerprint = Fingerprint.of(clip.getValue());
+            if (fingerprint.sizeBytes() > MOST_CLIP_BYTES) {
+                throw new DocumentException(clip.getValue() + ": larger than 4 GB, which no archive of ours holds; "
+                        + "send the clip apart");
+            }
+            index.put(clip.getKey(), new ArchiveIndex.Clip("clips/" + clip.getKey().id() + ending, fingerprint));
+        }
+        return index;
     }
 
     private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
