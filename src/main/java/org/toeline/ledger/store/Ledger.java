@@ -5,17 +5,16 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javax.sql.DataSource;
 import org.toeline.flight.Shot;
+import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Database.Access;
 import org.toeline.ledger.store.LedgerException.Fault;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
-import org.toeline.mark.LensNote;
 import org.toeline.mark.View;
 
 /**
@@ -187,13 +186,13 @@ public final class Ledger implements AutoCloseable {
         return database.read("the shots could not be read", h -> new ShotRows(h).of(lessonId));
     }
 
-    /** Keeps a lens under a name, in place of the one that had it. */
-    public void keepLens(String name, LensNote lens) throws LedgerException {
-        database.write("the lens could not be kept", h -> new LensRows(h, stamp).put(name, lens));
+    /** Keeps a lens under its name, in place of the one that had it. */
+    public void keepLens(LensBook.Profile lens) throws LedgerException {
+        database.write("the lens could not be kept", h -> new LensRows(h, stamp).put(lens));
     }
 
     /** The lenses by name. */
-    public Map<String, LensNote> lenses() throws LedgerException {
+    public List<LensBook.Profile> lenses() throws LedgerException {
         return database.read("the lenses could not be read", h -> new LensRows(h, stamp).all());
     }
 

@@ -4,14 +4,16 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.jdbi.v3.core.Handle;
+import org.toeline.ledger.LensBook.Profile;
 import org.toeline.ledger.store.LedgerException.Fault;
 import org.toeline.mark.LensNote;
 
-/** The rows of lenses: each the “lens” object of a lesson's view, under a name. */
+/** The rows of lenses: each the “lens” object of a lesson's view with the size of the pictures it was
+ * calibrated with, under a name; what {@link org.toeline.ledger.LensBook} keeps for one machine, for all bays. */
 final class LensRows {
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
@@ -24,8 +26,10 @@ final class LensRows {
         this.stamp = stamp;
     }
 
-    int put(String name, LensNote lens) {
+    int put(Profile profile) {
+        LensNote lens = profile.lens();
         ObjectNode node = JSON.createObjectNode();
+        node.put("width", profile.widthPx()).put("height", profile.heightPx());
         put(node, "focal", lens.focalPx());
         put(node, "focalSd", lens.focalSigmaPx());
         put(node, "cx", lens.cxPx());
@@ -35,7 +39,7 @@ final class LensRows {
         return handle.createUpdate("insert into lens_profile (name, document, changed_at, changed_by) "
                         + "values (:name, :document, :at, :by) on conflict (name) do update set document = excluded.document, "
                         + "changed_at = excluded.changed_at, changed_by = excluded.changed_by")
-                .bind("name", PlayerDetails.storable(name).strip()).bind("document", node.toString())
+                .bind("name", PlayerDetails.storable(profile.name())).bind("document", node.toString())
                 .bind("at", stamp.now()).bind("by", stamp.bay()).execute();
     }
 
@@ -43,22 +47,23 @@ final class LensRows {
         value.ifPresent(v -> node.put(key, v));
     }
 
-    Map<String, LensNote> all() throws LedgerException {
+    List<Profile> all() throws LedgerException {
         record Row(String name, String document) {
         }
-        Map<String, LensNote> lenses = new LinkedHashMap<>();
+        List<Profile> lenses = new ArrayList<>();
         for (Row row : handle.createQuery("select name, document from lens_profile order by name")
                 .map((r, context) -> new Row(r.getString(1), r.getString(2))).list()) {
-            lenses.put(row.name, lens(row.name, row.document));
+            lenses.add(profile(row.name, row.document));
         }
         return lenses;
     }
 
-    private static LensNote lens(String name, String document) throws LedgerException {
+    private static Profile profile(String name, String document) throws LedgerException {
         try {
             JsonNode node = JSON.readTree(document);
-            return new LensNote(number(node, "focal"), number(node, "focalSd"), number(node, "cx"), number(node, "cy"),
-                    number(node, "k1"), number(node, "k2"));
+            return new Profile(name, node.path("width").asInt(), node.path("height").asInt(), new LensNote(
+                    number(node, "focal"), number(node, "focalSd"), number(node, "cx"), number(node, "cy"),
+                    number(node, "k1"), number(node, "k2")));
         } catch (JsonProcessingException | IllegalArgumentException e) {
             throw new LedgerException(Fault.DAMAGED, "the lens “" + name + "” is damaged; calibrate it again", e);
         }

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
+import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.mark.Club;
@@ -228,9 +229,10 @@ abstract class LedgerContract {
         assertThat(ledger.shots(id)).as("a gesture leaves the shots").containsExactly(other);
         LensNote lens = new LensNote(OptionalDouble.of(1450.5), OptionalDouble.of(3), OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.of(-0.1), OptionalDouble.empty());
-        ledger.keepLens("the tablet", LensNote.NONE);
-        ledger.keepLens("the tablet", lens);
-        assertThat(ledger.lenses()).containsExactly(Map.entry("the tablet", lens));
+        ledger.keepLens(new LensBook.Profile("the tablet", 1280, 720, LensNote.NONE));
+        LensBook.Profile profile = new LensBook.Profile("the tablet", 1920, 1080, lens);
+        ledger.keepLens(profile);
+        assertThat(ledger.lenses()).containsExactly(profile);
     }
 
     /** Names that are trouble elsewhere are names here. */
