@@ -1,254 +1,122 @@
 package org.toeline.assist;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.SplittableRandom;
-import org.toeline.assist.Circle.RimPoint;
+import org.toeline.assist.RimSearch.Candidate;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 import org.toeline.video.Frame;
 
 /**
- * Finds and fits the outline of a ball from one click on it: a bright disc of 8 to 150 px across, part of which may be
- * hidden. Rays go out from the middle; where whiteness (the least of red, green and blue: a ball in its own shade is as
- * dark as grass, but not as green) falls steeply along one, averaged along the arc, may be the rim. A circle most rays
- * agree on is fitted, the others (behind the club head, on the tee, in shade) are left out. What a blur σ takes off the
- * radius (about σ²/2r) is added back from the width of the edge.
+ * Finds and fits the outline of a ball from one click on it: a white ball of 8 to 150 px across, on any ground, up to
+ * two thirds of its rim hidden. Circles that may be its rim come from {@link RimSearch}; {@link BallFit} then explains
+ * the picture with each, under three assumptions on how the camera encodes light, which are weighed by how well they do
+ * so. A tenth of a second; any thread. {@code docs/marking.md} has what it achieves.
  */
 public final class BallOutline {
 
-    private static final int RAYS = 96;
-    private static final double STEP_PX = 0.25;
-    private static final double MOST_RADIUS_PX = 80;
-    /** The least fall of brightness over the rim that counts, grey levels of 255. */
-    private static final double LEAST_FALL = 14;
-    /** How much of the rim must be seen. */
-    private static final double LEAST_ARC = 0.42;
-    /** Where the fall is less than this share of the strong ones, the rim lies in shade. */
-    private static final double LIT_SHARE = 0.65;
-    /** What lossy coding and shade leave uncertain even without noise, pixels: seen on the sample clips. */
-    private static final double MODEL_CENTRE_PX = 0.4;
-    private static final double MODEL_DIAMETER_PX = 0.6;
+    /** How light may be encoded: not at all, and up to a screen's usual exponent. */
+    private static final double[] GAMMAS = {1.0, 1.6, 2.2};
+    private static final double FIRST_GAMMA = 1.6;
+    /** Neighbouring pixels err alike, after coding and on textures: what is stated is widened by this. */
+    private static final double WIDENED = 1.6;
+    private static final double LEAST_CENTRE_PX = 0.04;
+    private static final double LEAST_DIAMETER_PX = 0.08;
 
     private final Frame frame;
-    private double edgeVariance;
+    private final Colours colours;
 
-    private BallOutline(Frame frame) {
+    private BallOutline(Frame frame, ImagePoint near) {
         this.frame = frame;
+        double reach = 2 * RimSearch.MOST_RADIUS_PX + 8;
+        this.colours = new Colours(frame, near.xPx() - reach, near.yPx() - reach, near.xPx() + reach, near.yPx() + reach);
     }
 
     /** The ball at a click; empty when what is there is no ball. Pixels as everywhere: centres at half-integers. */
     public static Optional<BallMark> fit(Frame frame, ImagePoint near) {
-        return new BallOutline(frame).fit(near.xPx(), near.yPx());
+        return new BallOutline(frame, near).fit(near.xPx(), near.yPx());
     }
 
     private Optional<BallMark> fit(double x, double y) {
-        Circle circle = new Circle(x, y, MOST_RADIUS_PX / 1.6);
-        List<RimPoint> inliers = List.of();
-        for (int round = 0; round < 6; round++) {
-            double reach = round == 0 ? MOST_RADIUS_PX : Math.min(MOST_RADIUS_PX, circle.r() * 1.7 + 4);
-            List<List<RimPoint>> rays = rays(circle.x(), circle.y(), round < 2 ? 2.0 : circle.r() * 0.4, reach);
-            Optional<Circle> agreed = agreed(rays);
-            if (agreed.isEmpty()) {
-                return Optional.empty();
-            }
-            inliers = near(rays, agreed.get(), tolerance(agreed.get()));
-            circle = agreed.get().fitted(inliers);
-            inliers = near(rays, circle, Math.max(0.4, 2.5 * scatter(inliers, circle)));
-            if (inliers.size() < LEAST_ARC * RAYS) {
-                return Optional.empty();
-            }
-            inliers = lit(inliers);
-            circle = circle.fitted(inliers);
-        }
-        if (circle.r() < 4 || circle.r() > MOST_RADIUS_PX
-                || Math.hypot(circle.x() - x, circle.y() - y) > circle.r() + 4) {
-            return Optional.empty();
-        }
-        edgeVariance = edge(circle, inliers);
-        return Optional.of(mark(circle, inliers));
-    }
-
-    private BallMark mark(Circle circle, List<RimPoint> inliers) {
-        double squares = 0;
-        for (RimPoint p : inliers) {
-            squares += circle.outside(p) * circle.outside(p);
-        }
-        // neighbouring rays share pixels: count one independent point for each 1.5 px of rim
-        double independent = Math.max(6, Math.min(inliers.size(), 2 * Math.PI * circle.r() * inliers.size() / RAYS / 1.5));
-        double rim = Math.sqrt(squares / Math.max(1, inliers.size() - 3));
-        double hidden = (double) RAYS / inliers.size();
-        double centre = Math.hypot(rim * Math.sqrt(2 / independent) * hidden, MODEL_CENTRE_PX);
-        double diameter = Math.hypot(2 * rim / Math.sqrt(independent) * hidden, MODEL_DIAMETER_PX);
-        double radius = circle.r() + edgeVariance / (2 * circle.r());
-        return new BallMark(new ImagePoint(circle.x(), circle.y()), OptionalDouble.of(2 * radius), centre, diameter);
-    }
-
-    /** The part of the rim where the ball is lit: in its own shade the edge is drawn inwards. */
-    private static List<RimPoint> lit(List<RimPoint> rim) {
-        double[] falls = rim.stream().mapToDouble(RimPoint::fall).sorted().toArray();
-        double strong = LIT_SHARE * falls[(int) (0.85 * (falls.length - 1))];
-        List<RimPoint> lit = rim.stream().filter(p -> p.fall() >= strong).toList();
-        return lit.size() >= LEAST_ARC * RAYS ? lit : rim;
-    }
-
-    private static double tolerance(Circle circle) {
-        return Math.max(0.8, 0.07 * circle.r());
-    }
-
-    private static double scatter(List<RimPoint> rim, Circle circle) {
-        double[] off = rim.stream().mapToDouble(p -> Math.abs(circle.outside(p))).sorted().toArray();
-        return off.length == 0 ? 0 : 1.48 * off[off.length / 2];
-    }
-
-    /** Of each ray the point nearest to the circle, where it is within reach. */
-    private static List<RimPoint> near(List<List<RimPoint>> rays, Circle circle, double within) {
-        List<RimPoint> near = new ArrayList<>();
-        for (List<RimPoint> ray : rays) {
-            RimPoint best = null;
-            for (RimPoint p : ray) {
-                if (Math.abs(circle.outside(p)) <= (best == null ? within : Math.abs(circle.outside(best)))) {
-                    best = p;
+        BallFit best = null;
+        double most = 0;
+        for (Candidate candidate : new RimSearch(frame).near(x, y)) {
+            BallFit fit = fit(candidate.circle(), open(candidate), FIRST_GAMMA);
+            if (fit.run()) {
+                BallEvidence evidence = BallEvidence.of(frame, fit);
+                if (evidence.isBall() && holds(fit.circle(), x, y) && evidence.score() > most) {
+                    most = evidence.score();
+                    best = fit;
                 }
             }
-            if (best != null) {
-                near.add(best);
-            }
         }
-        return near;
+        return best == null ? Optional.empty() : weighed(best);
     }
 
-    /** The circle through three of the points that lies on most rays; of two alike the larger, the other is shade. */
-    private static Optional<Circle> agreed(List<List<RimPoint>> rays) {
-        List<RimPoint> all = new ArrayList<>();
-        rays.forEach(all::addAll);
-        if (rays.size() < LEAST_ARC * RAYS) {
+    private BallFit fit(Circle circle, boolean[] open, double gamma) {
+        return new BallFit(colours, circle, open, gamma);
+    }
+
+    /** A click a little outside is forgiven. */
+    private static boolean holds(Circle circle, double x, double y) {
+        return circle.r() >= 3.8 && circle.r() <= RimSearch.MOST_RADIUS_PX
+                && Math.hypot(circle.x() - x, circle.y() - y) <= circle.r() + 2;
+    }
+
+    /** From rays to the fewer sectors of the fit: open where at least half of the rays see the rim. */
+    private static boolean[] open(Candidate candidate) {
+        int sectors = BallFit.sectors(candidate.circle().r());
+        int[] seen = new int[sectors];
+        int[] all = new int[sectors];
+        for (int k = 0; k < RimSearch.RAYS; k++) {
+            int sector = BallFit.sector(2 * Math.PI * (k + 0.5) / RimSearch.RAYS, sectors);
+            all[sector]++;
+            seen[sector] += candidate.seen()[k] ? 1 : 0;
+        }
+        boolean[] open = new boolean[sectors];
+        for (int s = 0; s < sectors; s++) {
+            open[s] = 2 * seen[s] >= all[s];
+        }
+        return open;
+    }
+
+    /** The mean over the encodings, each as likely as the picture makes it; their differences are uncertainty too. */
+    private Optional<BallMark> weighed(BallFit first) {
+        List<BallFit> fits = new ArrayList<>();
+        for (double gamma : GAMMAS) {
+            BallFit fit = fit(first.circle(), first.open(), gamma);
+            if (fit.run()) {
+                fits.add(fit);
+            }
+        }
+        if (fits.isEmpty()) {
             return Optional.empty();
         }
-        SplittableRandom random = new SplittableRandom(all.size());
-        Circle best = null;
-        double most = LEAST_ARC * RAYS;
-        for (int i = 0; i < 1200; i++) {
-            Circle c = Circle.through(all.get(random.nextInt(all.size())), all.get(random.nextInt(all.size())),
-                    all.get(random.nextInt(all.size())));
-            if (!(c.r() > 3.5 && c.r() < MOST_RADIUS_PX)) {
-                continue;
-            }
-            List<RimPoint> on = near(rays, c, tolerance(c));
-            double off = on.stream().mapToDouble(p -> Math.abs(c.outside(p))).average().orElse(0);
-            double score = on.size() * (1 - 0.3 * off / tolerance(c));
-            if (on.size() >= LEAST_ARC * RAYS && score > most) {
-                most = score;
-                best = c;
-            }
+        double unit = fits.stream().mapToDouble(BallFit::noise).min().orElseThrow();
+        double[] misfit = fits.stream().mapToDouble(f -> f.misfit(unit)).toArray();
+        double least = Arrays.stream(misfit).min().orElseThrow();
+        double[] weight = Arrays.stream(misfit).map(m -> Math.exp(-(m - least) / (2 * WIDENED * WIDENED))).toArray();
+        double all = Arrays.stream(weight).sum();
+        double x = 0;
+        double y = 0;
+        double r = 0;
+        for (int i = 0; i < weight.length; i++) {
+            x += weight[i] / all * fits.get(i).circle().x();
+            y += weight[i] / all * fits.get(i).circle().y();
+            r += weight[i] / all * fits.get(i).circle().r();
         }
-        return Optional.ofNullable(best);
-    }
-
-    private List<List<RimPoint>> rays(double cx, double cy, double from, double to) {
-        List<List<RimPoint>> rays = new ArrayList<>();
-        for (int k = 0; k < RAYS; k++) {
-            double angle = 2 * Math.PI * k / RAYS;
-            double[] grey = profile(cx, cy, from, to, angle);
-            List<RimPoint> points = new ArrayList<>();
-            for (int at : falls(grey)) {
-                double r = from + (at + peak(grey, at)) * STEP_PX;
-                points.add(new RimPoint(cx + r * Math.cos(angle), cy + r * Math.sin(angle), fall(grey, at)));
-            }
-            if (!points.isEmpty()) {
-                rays.add(points);
-            }
+        double centre = LEAST_CENTRE_PX * LEAST_CENTRE_PX;
+        double diameter = LEAST_DIAMETER_PX * LEAST_DIAMETER_PX;
+        for (int i = 0; i < weight.length; i++) {
+            Circle c = fits.get(i).circle();
+            double[] s = fits.get(i).sigmas();
+            centre += weight[i] / all * (Math.pow(WIDENED * s[0], 2) + (Math.pow(c.x() - x, 2) + Math.pow(c.y() - y, 2)) / 2);
+            diameter += weight[i] / all * 4 * (Math.pow(WIDENED * s[1], 2) + Math.pow(c.r() - r, 2));
         }
-        return rays;
-    }
-
-    private double[] profile(double cx, double cy, double from, double to, double angle) {
-        double[] grey = new double[Math.max(2 * REACH + 2, (int) ((to - from) / STEP_PX))];
-        for (int i = 0; i < grey.length; i++) {
-            grey[i] = arc(cx, cy, from + i * STEP_PX, angle);
-        }
-        return grey;
-    }
-
-    /** The variance of the edge where the rim was found, the middle of all rays, px². */
-    private double edge(Circle circle, List<RimPoint> inliers) {
-        double from = Math.max(0.5, circle.r() - 5);
-        return inliers.stream().mapToDouble(p -> {
-            double[] grey = profile(circle.x(), circle.y(), from, circle.r() + 5,
-                    Math.atan2(p.y() - circle.y(), p.x() - circle.x()));
-            int at = (int) Math.round((circle.r() - from) / STEP_PX);
-            return variance(grey, at);
-        }).sorted().skip(inliers.size() / 3).limit(1).findFirst().orElse(0);
-    }
-
-    /** Brightness at a radius, averaged over the arc between two rays, at most 3 px of it to either side. */
-    private double arc(double cx, double cy, double r, double angle) {
-        double half = Math.min(Math.PI / RAYS * 1.5, 3 / Math.max(r, 1));
-        double sum = 0;
-        for (int k = -2; k <= 2; k++) {
-            double a = angle + half * k / 2.5;
-            sum += at(cx + r * Math.cos(a), cy + r * Math.sin(a));
-        }
-        return sum / 5;
-    }
-
-    private double at(double x, double y) {
-        int x0 = (int) Math.floor(x - 0.5);
-        int y0 = (int) Math.floor(y - 0.5);
-        double fx = x - 0.5 - x0;
-        double fy = y - 0.5 - y0;
-        return (1 - fy) * ((1 - fx) * frame.whiteness(x0, y0) + fx * frame.whiteness(x0 + 1, y0))
-                + fy * ((1 - fx) * frame.whiteness(x0, y0 + 1) + fx * frame.whiteness(x0 + 1, y0 + 1));
-    }
-
-    private static final int MOST_FALLS = 4;
-    /** Half the reach of the difference that stands for the slope, samples. */
-    private static final int REACH = 4;
-
-    private static double fall(double[] grey, int i) {
-        return grey[i - REACH] - grey[i + REACH];
-    }
-
-    /** Where the brightness falls steepest, the few places that matter. */
-    private static List<Integer> falls(double[] grey) {
-        List<Integer> places = new ArrayList<>();
-        for (int i = REACH + 1; i < grey.length - REACH - 1; i++) {
-            double f = fall(grey, i);
-            if (f > LEAST_FALL && f >= fall(grey, i - 1) && f > fall(grey, i + 1)) {
-                places.add(i);
-            }
-        }
-        places.sort((a, b) -> Double.compare(fall(grey, b), fall(grey, a)));
-        return places.size() > MOST_FALLS ? places.subList(0, MOST_FALLS) : places;
-    }
-
-    /** Where between the samples the slope is steepest: the middle of mass of what exceeds half of it. */
-    private static double peak(double[] grey, int at) {
-        double half = fall(grey, at) / 2;
-        double sum = 0;
-        double weight = 0;
-        for (int side = -1; side <= 1; side += 2) {
-            for (int i = at + (side < 0 ? 0 : 1); i >= REACH && i < grey.length - REACH && fall(grey, i) > half;
-                 i += side) {
-                sum += (fall(grey, i) - half) * (i - at);
-                weight += fall(grey, i) - half;
-            }
-        }
-        return weight > 0 ? sum / weight : 0;
-    }
-
-    /** The edge's own variance, px²: that of the slope less that of the difference taken. */
-    private static double variance(double[] grey, int at) {
-        double weight = 0;
-        double squares = 0;
-        for (int i = Math.max(REACH, at - 14); i < Math.min(grey.length - REACH, at + 15); i++) {
-            double f = Math.max(0, fall(grey, i) - 0.1 * fall(grey, at));
-            weight += f;
-            squares += f * (i - at) * (i - at);
-        }
-        double difference = (2.0 * REACH) * (2.0 * REACH) / 12;
-        return weight > 0 ? Math.max(0, squares / weight - difference) * STEP_PX * STEP_PX : 0;
+        return Optional.of(new BallMark(new ImagePoint(x, y), OptionalDouble.of(2 * r), Math.sqrt(centre),
+                Math.sqrt(diameter)));
     }
 }

@@ -28,6 +28,11 @@ final class Colours {
         Arrays.fill(kept, Float.NaN);
     }
 
+    /** Whether a pixel is in this part of the frame. */
+    boolean holds(int x, int y) {
+        return x >= left && y >= top && x < left + across && y < top + down;
+    }
+
     /** Adds a pixel's colour, so many times. */
     void add(double[] sum, int x, int y, double weight) {
         int i = place(x, y);

@@ -1,0 +1,86 @@
+package org.toeline.assist;
+
+import java.util.Arrays;
+import org.toeline.video.Frame;
+
+/**
+ * What speaks for a fit being a ball.
+ *
+ * @param seenShare    of the rim: open, and standing off the ground
+ * @param goingOnShare of the rim: looks like the ball inside and goes on looking like it outside, as a shoe does
+ * @param contrast     ball over ground where the rim is seen, the middle of all, grey levels
+ * @param misfit       at the seen rim, rms, grey levels
+ * @param white        least over most of red, green and blue in the brighter half of the ball, 0 to 1
+ * @param level        brightness there, grey levels
+ */
+record BallEvidence(double seenShare, double goingOnShare, double contrast, double misfit, double white, double level) {
+
+    private static final double LEAST_CONTRAST = 12;
+    private static final double LEAST_SEEN = 0.3;
+    private static final double MOST_GOING_ON = 0.3;
+    /** Ground this bright, against the ball, may be more of the same thing. */
+    private static final double AS_BRIGHT = 0.75;
+    private static final double MOST_MISFIT = 0.2;
+    private static final double LEAST_WHITE = 0.72;
+    private static final double LEAST_LEVEL = 110;
+
+    static BallEvidence of(Frame frame, BallFit fit) {
+        boolean[] open = fit.open();
+        double[] bright = brighter(frame, fit);
+        double[] contrasts = new double[open.length];
+        int seen = 0;
+        int goingOn = 0;
+        for (int k = 0; k < open.length; k++) {
+            double c = fit.contrast(k);
+            if (open[k] && Math.abs(c) >= Math.max(LEAST_CONTRAST, 1.5 * fit.noise())) {
+                contrasts[seen++] = c;
+            } else if (fit.ball(k) && fit.ground(k) > AS_BRIGHT * bright[1]) {
+                goingOn++;
+            }
+        }
+        double[] sorted = Arrays.copyOf(contrasts, seen);
+        Arrays.sort(sorted);
+        return new BallEvidence((double) seen / open.length, (double) goingOn / open.length,
+                seen == 0 ? 0 : sorted[seen / 2], fit.rimMisfit(), bright[0], bright[1]);
+    }
+
+    /** Whiteness and brightness of the brighter half of what is inside the open part. */
+    private static double[] brighter(Frame frame, BallFit fit) {
+        Circle c = fit.circle();
+        boolean[] open = fit.open();
+        double[][] inside = new double[4 * (int) Math.ceil(c.r() * c.r() + 4)][];
+        int n = 0;
+        for (int y = (int) (c.y() - c.r()); y <= c.y() + c.r(); y++) {
+            for (int x = (int) (c.x() - c.r()); x <= c.x() + c.r(); x++) {
+                double dx = x + 0.5 - c.x();
+                double dy = y + 0.5 - c.y();
+                boolean in = Math.hypot(dx, dy) < c.r() - 1.5;
+                if (in && open[BallFit.sector(Math.atan2(dy, dx), open.length)] && n < inside.length) {
+                    inside[n++] = new double[] {frame.grey(x, y), frame.whiteness(x, y)};
+                }
+            }
+        }
+        if (n == 0) {
+            return new double[] {0, 0};
+        }
+        double[][] sorted = Arrays.copyOf(inside, n);
+        Arrays.sort(sorted, (a, b) -> Double.compare(b[0], a[0]));
+        double level = 0;
+        double white = 0;
+        int half = (n + 1) / 2;
+        for (int i = 0; i < half; i++) {
+            level += sorted[i][0] / half;
+            white += sorted[i][1] / half;
+        }
+        return new double[] {white / Math.max(1, level), level};
+    }
+
+    boolean isBall() {
+        return seenShare >= LEAST_SEEN && goingOnShare <= MOST_GOING_ON && contrast >= LEAST_CONTRAST
+                && misfit <= Math.max(9, MOST_MISFIT * contrast) && white >= LEAST_WHITE && level >= LEAST_LEVEL;
+    }
+
+    double score() {
+        return seenShare * (1 - goingOnShare) * Math.max(0.01, 1 - 4 * misfit / contrast);
+    }
+}
