@@ -22,6 +22,7 @@ record BallEvidence(double seenShare, double goingOnShare, double contrast, doub
     private static final double AS_BRIGHT = 0.75;
     private static final double MOST_MISFIT = 0.2;
     private static final double LEAST_WHITE = 0.72;
+    private static final double LEAST_SCORE = 0.12;
     private static final double LEAST_LEVEL = 110;
 
     static BallEvidence of(Frame frame, BallFit fit) {
@@ -77,7 +78,8 @@ record BallEvidence(double seenShare, double goingOnShare, double contrast, doub
 
     boolean isBall() {
         return seenShare >= LEAST_SEEN && goingOnShare <= MOST_GOING_ON && contrast >= LEAST_CONTRAST
-                && misfit <= Math.max(9, MOST_MISFIT * contrast) && white >= LEAST_WHITE && level >= LEAST_LEVEL;
+                && misfit <= Math.max(9, MOST_MISFIT * contrast) && white >= LEAST_WHITE && level >= LEAST_LEVEL
+                && score() >= LEAST_SCORE;
     }
 
     double score() {

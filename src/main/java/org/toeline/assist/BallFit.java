@@ -18,7 +18,8 @@ final class BallFit {
 
     private static final int SHAPE = 4;
     private static final int LIGHT = 9;
-    private static final int ROUNDS = 14;
+    private static final int ROUNDS = 12;
+    private static final double AT_REST_PX = 0.004;
     private static final double GROUND_PX = 4;
     /** The blur expected, pixels (natural logarithm), a pixel's own square included, and its spread. */
     private static final double USUAL_BLUR = Math.log(0.85);
@@ -26,7 +27,7 @@ final class BallFit {
     private static final double LEAST_NOISE = 1.5;
     private static final double OPEN_SHARE = 0.6;
     /** Where the ball stands off the ground by less than this share of where it does most, its rim is in shade. */
-    private static final double LIT_SHARE = 0.5;
+    private static final double LIT_SHARE = 0.58;
 
     private record Pixel(int x, int y, double level) {
     }
@@ -69,7 +70,7 @@ final class BallFit {
     }
 
     static int sectors(double r) {
-        return Math.max(12, Math.min(48, (int) Math.round(2 * Math.PI * r / 3)));
+        return Math.max(14, Math.min(48, (int) Math.round(2 * Math.PI * r / 2.2)));
     }
 
     static int sector(double angle, int sectors) {
@@ -111,11 +112,16 @@ final class BallFit {
             if (round > 2) {
                 gate();
             }
+            double[] before = {v[0], v[1], v[2]};
             step(round < 2);
             boolean lost = !(v[2] > 2.5) || Math.abs(v[2] - startR) > 2 + 0.25 * startR
                     || Math.hypot(v[0] - startX, v[1] - startY) > 2 + 0.25 * startR;
             if (lost || Arrays.stream(v).anyMatch(d -> !Double.isFinite(d))) {
                 return false;
+            }
+            if (round > 4 && Math.abs(v[0] - before[0]) + Math.abs(v[1] - before[1]) + Math.abs(v[2] - before[2])
+                    < AT_REST_PX) {
+                break;
             }
         }
         return inverse.length > 0;
@@ -123,10 +129,6 @@ final class BallFit {
 
     Circle circle() {
         return new Circle(v[0], v[1], v[2]);
-    }
-
-    double blur() {
-        return Math.exp(v[3]);
     }
 
     double noise() {
@@ -234,8 +236,8 @@ final class BallFit {
         double share = covered((at[2] - d) / sigma - sigma / (2 * Math.max(d, at[2] / 2)));
         double in = Math.min(1, 0.99 * at[2] / d);
         double[] y = harmonics(in * dx / at[2], in * dy / at[2]);
-        double place = Math.atan2(dy, dx) / (2 * Math.PI) * sectors - 0.5;
-        int k = Math.floorMod((int) Math.floor(place), sectors);
+        double place = place(p, at);
+        int k = node(p, at);
         int next = (k + 1) % sectors;
         double part = place - Math.floor(place);
         double ball = 0;
@@ -250,9 +252,17 @@ final class BallFit {
         }
         rates[SHAPE + LIGHT + k] = rate * (1 - share) * (1 - part);
         rates[SHAPE + LIGHT + next] = rate * (1 - share) * part;
-        // which two of the ground's values these are
-        rates[0] = k;
         return shown(light);
+    }
+
+    /** Where among the ground's values a pixel lies, by its angle; each value holds for the middle of its sector. */
+    private double place(Pixel p, double[] at) {
+        return Math.atan2(p.y + 0.5 - at[1], p.x + 0.5 - at[0]) / (2 * Math.PI) * sectors - 0.5;
+    }
+
+    /** The first of the two of the ground's values a pixel lies between. */
+    private int node(Pixel p, double[] at) {
+        return Math.floorMod((int) Math.floor(place(p, at)), sectors);
     }
 
     private static double[] harmonics(double x, double y) {
@@ -280,7 +290,7 @@ final class BallFit {
                 continue;
             }
             double e = p.level - model(p, v, rates);
-            int k = (int) rates[0];
+            int k = node(p, v);
             // the spread is that of the parts that are ball; what covers the rest must not widen it
             if (open[sector(p)]) {
                 off.add(Math.abs(e));

@@ -23,8 +23,12 @@ public final class BallOutline {
     private static final double FIRST_GAMMA = 1.6;
     /** Neighbouring pixels err alike, after coding and on textures: what is stated is widened by this. */
     private static final double WIDENED = 1.6;
-    private static final double LEAST_CENTRE_PX = 0.04;
-    private static final double LEAST_DIAMETER_PX = 0.08;
+    /** What coding and the shade of the underside leave uncertain however clear the picture: seen on the sample clips. */
+    private static final double LEAST_CENTRE_PX = 0.2;
+    private static final double LEAST_DIAMETER_PX = 0.25;
+
+    /** With less of the rim seen than this, a circle is hardly told from a smaller one. */
+    private static final double ENOUGH_RIM_PX = 24;
 
     private final Frame frame;
     private final Colours colours;
@@ -108,8 +112,9 @@ public final class BallOutline {
             y += weight[i] / all * fits.get(i).circle().y();
             r += weight[i] / all * fits.get(i).circle().r();
         }
-        double centre = LEAST_CENTRE_PX * LEAST_CENTRE_PX;
-        double diameter = LEAST_DIAMETER_PX * LEAST_DIAMETER_PX;
+        double[] systematic = systematic(first);
+        double centre = systematic[0] * systematic[0];
+        double diameter = systematic[1] * systematic[1];
         for (int i = 0; i < weight.length; i++) {
             Circle c = fits.get(i).circle();
             double[] s = fits.get(i).sigmas();
@@ -118,5 +123,22 @@ public final class BallOutline {
         }
         return Optional.of(new BallMark(new ImagePoint(x, y), OptionalDouble.of(2 * r), Math.sqrt(centre),
                 Math.sqrt(diameter)));
+    }
+
+    /** What no misfit shows: shade that moves the rim, and a short arc that a smaller circle fits as well. */
+    private static double[] systematic(BallFit fit) {
+        int open = 0;
+        for (boolean o : fit.open()) {
+            open += o ? 1 : 0;
+        }
+        double unseen = 1 - (double) open / fit.open().length;
+        double rimPx = 2 * Math.PI * fit.circle().r() * (1 - unseen);
+        double tooShort = Math.max(0, 1 - rimPx / ENOUGH_RIM_PX);
+        return new double[] {Math.sqrt(sq(LEAST_CENTRE_PX) + sq(0.5 * unseen) + sq(1.6 * tooShort)),
+            Math.sqrt(sq(LEAST_DIAMETER_PX) + sq(0.8 * unseen) + sq(2.6 * tooShort))};
+    }
+
+    private static double sq(double v) {
+        return v * v;
     }
 }
