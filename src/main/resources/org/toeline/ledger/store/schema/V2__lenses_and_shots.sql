@@ -1,4 +1,5 @@
--- A phone's lens, calibrated once and used for many views: the “lens” object of a view, under a name.
+-- A phone's lens, calibrated once and used for many views: the “lens” object of a view with the width and height of the
+-- pictures it was calibrated with, under a name.
 create table lens_profile (
   name text primary key,
   document text not null,
@@ -6,7 +7,7 @@ create table lens_profile (
   changed_by text not null
 );
 
--- The shots hit from a lesson's setup, each a JSON object as the flight package writes it.
+-- The shots hit from a lesson's setup, each a JSON object of its figures in the units used inside.
 create table shot (
   lesson_id integer not null references lesson (id) on delete cascade,
   number integer not null,
