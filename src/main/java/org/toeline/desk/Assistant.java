@@ -1,13 +1,21 @@
 package org.toeline.desk;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.toeline.assist.AddressFinder;
 import org.toeline.assist.BallOutline;
 import org.toeline.assist.EdgeSnap;
+import org.toeline.assist.Follow;
 import org.toeline.assist.LandmarkSuggester;
 import org.toeline.assist.LandmarkSuggestion;
+import org.toeline.assist.Progress;
 import org.toeline.assist.SnappedLine;
 import org.toeline.assist.SnappedRod;
+import org.toeline.assist.StillSpan;
+import org.toeline.assist.Track;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.LineMark;
@@ -20,6 +28,7 @@ import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
+import org.toeline.video.Clip;
 import org.toeline.video.Frame;
 
 /** What the program finds in the picture for the coach: the ball's outline, straight edges, a person's landmarks. */
@@ -108,8 +117,8 @@ final class Assistant implements PicturePane.Gestures {
         }
         say.accept(Texts.of("suggest.looking"));
         Handedness handedness = model.sheet().handedness();
-        var hints = model.marks(of).flatMap(ViewMarks::ball).map(b -> java.util.List.of(b.centre()))
-                .orElse(java.util.List.of());
+        var hints = model.marks(of).flatMap(ViewMarks::ball).map(b -> List.of(b.centre()))
+                .orElse(List.of());
         background.run(() -> {
             if (suggester.isEmpty()) {
                 suggester = LandmarkSuggester.load();
@@ -141,6 +150,53 @@ final class Assistant implements PicturePane.Gestures {
         model.apply(model.sheet().withView(v));
         MarkOrder.next(model).ifPresent(model::select);
         say.accept(Texts.of("suggest.found", count));
+    }
+
+    /**
+     * Follows the large view's marks through the span in which the player stands still, puts each where it is on the
+     * average, and says how much the player swayed. Marks that cannot be held stay where they are.
+     */
+    void steady() {
+        View of = model.large();
+        Optional<Path> file = clips.file(of);
+        Optional<ViewMarks> marks = model.marks(of).filter(v -> !v.marks().isEmpty());
+        if (file.isEmpty() || marks.isEmpty() || model.repeating()) {
+            say.accept(Texts.of("steady.nothing"));
+            return;
+        }
+        double at = clips.time(of).orElseThrow()[0];
+        List<Mark> followed = marks.get().marks();
+        say.accept(Texts.of("steady.following"));
+        background.run(() -> {
+            try (Clip clip = Clip.open(file.get())) {
+                Optional<StillSpan> span = AddressFinder.find(clip, Progress.NONE)
+                        .filter(s -> s.startSeconds() <= at && at <= s.endSeconds());
+                return span.isEmpty() ? Optional.<List<Track>>empty() : Follow.through(clip, span.get(), at,
+                        followed.stream().map(Mark::at).toList(), Progress.NONE);
+            }
+        }, tracks -> {
+            if (tracks.isEmpty()) {
+                say.accept(Texts.of("steady.not-still"));
+            } else if (model.large() == of && model.marks(of).equals(marks)) {
+                put(marks.get(), followed, tracks.get());
+            }
+        });
+    }
+
+    private void put(ViewMarks marks, List<Mark> followed, List<Track> tracks) {
+        ViewMarks steady = marks;
+        int held = 0;
+        for (int i = 0; i < followed.size(); i++) {
+            Mark mark = followed.get(i);
+            if (tracks.get(i).held()) {
+                held++;
+                steady = steady.withMark(new Mark(mark.landmark(), tracks.get(i).mean(), mark.sigmaPx(), mark.origin()));
+            }
+        }
+        model.apply(model.sheet().withView(steady));
+        String sway = Follow.sway(tracks).map(s -> String.format(Locale.ROOT, "%.1f", Math.hypot(s.acrossPx(), s.upPx())))
+                .orElse("0.0");
+        say.accept(Texts.of("steady.done", held, followed.size(), sway));
     }
 
     void close() {

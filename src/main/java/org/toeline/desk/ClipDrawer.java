@@ -85,6 +85,11 @@ final class ClipDrawer {
         return open.containsKey(view);
     }
 
+    /** The clip of a view. */
+    Optional<Path> file(View view) {
+        return Optional.ofNullable(open.get(view)).map(o -> o.fetcher.clip().file());
+    }
+
     Optional<Frame> frame(View view) {
         return Optional.ofNullable(frames.get(view));
     }

@@ -22,6 +22,9 @@ final class Keeper implements LessonModel.Listener {
         this.model = model;
         this.lane = background.lane();
         this.folder = folder;
+        // the first document takes its time to be written: not while the coach's first mark waits for it
+        Lesson empty = model.lesson();
+        lane.run(() -> LessonDocument.bytes(empty), done -> { });
     }
 
     @Override

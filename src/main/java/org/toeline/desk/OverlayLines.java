@@ -23,6 +23,7 @@ final class OverlayLines implements PicturePane.Overlay {
 
     private final Supplier<Optional<Assessment>> assessment;
     private Words words = Words.english();
+    private boolean hidden;
 
     OverlayLines(Supplier<Optional<Assessment>> assessment) {
         this.assessment = assessment;
@@ -32,8 +33,15 @@ final class OverlayLines implements PicturePane.Overlay {
         words = changed;
     }
 
+    void toggle() {
+        hidden = !hidden;
+    }
+
     @Override
     public void paint(GraphicsContext g, View view, PictureTransform transform) {
+        if (hidden) {
+            return;
+        }
         assessment.get().ifPresent(a -> new OverlayPainter(words, 3, 15).paint(new FXGraphics2D(g), a, view,
                 new AffineTransform(transform.scale(), 0, 0, transform.scale(), transform.offsetX(),
                         transform.offsetY()), SHOWN));

@@ -13,12 +13,14 @@ import java.util.stream.Collectors;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
+import org.toeline.desk.keys.Act;
+import org.toeline.desk.keys.KeyBook;
+import org.toeline.desk.keys.KeySheet;
 import org.toeline.desk.lesson.ClickSpread;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.work.Background;
@@ -35,6 +37,10 @@ import org.toeline.posture.Doubt;
 /** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
 final class Sheet implements LessonModel.Listener {
 
+    private static final double NUDGE_PX = 0.25;
+    private static final double NUDGE_FAR_PX = 5;
+    private static final double LIGHT_STEP = 0.1;
+
     private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)));
     private final SheetView view;
     private final Background background;
@@ -42,6 +48,7 @@ final class Sheet implements LessonModel.Listener {
     private final ClipDrawer clips;
     private final Assistant assistant;
     private final Preferences left = Preferences.userNodeForPackage(Desk.class);
+    private final KeyBook keys = new KeyBook(left);
     private final Path folder;
     private Optional<Assessment> assessment = Optional.empty();
     private MarkSheet assessed = model.sheet();
@@ -227,46 +234,48 @@ final class Sheet implements LessonModel.Listener {
     }
 
     private boolean key(KeyEvent e) {
-        double by = e.isShiftDown() ? 5 : 0.25;
-        KeyCode code = e.getCode();
-        if (e.isShortcutDown()) {
-            if (code == KeyCode.Z && !e.isShiftDown()) {
-                model.undo();
-            } else if (code == KeyCode.Y || code == KeyCode.Z) {
-                model.redo();
-            } else {
-                return false;
-            }
-            return true;
+        Optional<Act> act = keys.asked(e);
+        act.ifPresent(this::act);
+        return act.isPresent();
+    }
+
+    private void act(Act act) {
+        switch (act) {
+            case LEFT -> model.nudge(-NUDGE_PX, 0);
+            case RIGHT -> model.nudge(NUDGE_PX, 0);
+            case UP -> model.nudge(0, -NUDGE_PX);
+            case DOWN -> model.nudge(0, NUDGE_PX);
+            case LEFT_FAR -> model.nudge(-NUDGE_FAR_PX, 0);
+            case RIGHT_FAR -> model.nudge(NUDGE_FAR_PX, 0);
+            case UP_FAR -> model.nudge(0, -NUDGE_FAR_PX);
+            case DOWN_FAR -> model.nudge(0, NUDGE_FAR_PX);
+            case DELETE -> model.delete();
+            case UNDO -> model.undo();
+            case REDO -> model.redo();
+            case FACE_ON -> model.show(View.FACE_ON);
+            case DOWN_THE_LINE -> model.show(View.DOWN_THE_LINE);
+            case TEE -> model.show(View.TEE);
+            case FRAME_BACK -> clips.step(model.large(), -1);
+            case FRAME_ON -> clips.step(model.large(), 1);
+            case ADDRESS -> clips.findAddress(model.large());
+            case WHOLE -> view.fit();
+            case SKIP -> model.skip();
+            case SUGGEST -> assistant.suggest();
+            case ACCEPT -> model.accept();
+            case ACCEPT_ALL -> model.acceptAll();
+            case STEADY -> assistant.steady();
+            case AGAIN -> again();
+            case LINES -> view.lines();
+            case BRIGHTER -> view.light(LIGHT_STEP, 0);
+            case DARKER -> view.light(-LIGHT_STEP, 0);
+            case MORE_CONTRAST -> view.light(0, LIGHT_STEP);
+            case LESS_CONTRAST -> view.light(0, -LIGHT_STEP);
+            case KEYS -> keySheet();
         }
-        switch (code) {
-            case LEFT -> model.nudge(-by, 0);
-            case RIGHT -> model.nudge(by, 0);
-            case UP -> model.nudge(0, -by);
-            case DOWN -> model.nudge(0, by);
-            case DELETE, BACK_SPACE -> model.delete();
-            case DIGIT1 -> model.show(View.FACE_ON);
-            case DIGIT2 -> model.show(View.DOWN_THE_LINE);
-            case DIGIT3 -> model.show(View.TEE);
-            case COMMA -> clips.step(model.large(), -1);
-            case PERIOD -> clips.step(model.large(), 1);
-            case A -> clips.findAddress(model.large());
-            case S -> model.skip();
-            case G -> assistant.suggest();
-            case M -> again();
-            case ENTER -> {
-                if (e.isShiftDown()) {
-                    model.acceptAll();
-                } else {
-                    model.accept();
-                }
-            }
-            case F -> view.fit();
-            default -> {
-                return false;
-            }
-        }
-        return true;
+    }
+
+    void keySheet() {
+        KeySheet.show(keys, view.getScene().getWindow());
     }
 
     void close() {

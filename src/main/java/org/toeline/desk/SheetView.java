@@ -212,6 +212,17 @@ final class SheetView extends BorderPane {
         picture.fit();
     }
 
+    /** The lines that follow from the marks, on or off. */
+    void lines() {
+        lines.toggle();
+        picture.repaint();
+    }
+
+    /** The picture brighter or darker, with more or less contrast; marks and clips stay as they are. */
+    void light(double brightness, double contrast) {
+        picture.light(brightness, contrast);
+    }
+
     private void unit(LengthUnit unit) {
         words = Words.of(Locale.ENGLISH, unit);
         findings.words(words);

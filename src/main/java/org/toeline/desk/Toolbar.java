@@ -61,7 +61,8 @@ final class Toolbar extends ToolBar {
         still.setOnAction(e -> StillExport.choose(sheet, getScene().getWindow()));
         getItems().addAll(button("new", "tool.new", sheet::fresh), button("open", "tool.open", this::open),
                 button("keep", "tool.save", this::keep), button("sample", "tool.sample", sheet::sample),
-                new Separator(), undo, redo, new Separator(), hand, club, oneMoment, inch, new Separator(), still);
+                new Separator(), undo, redo, new Separator(), hand, club, oneMoment, inch, new Separator(), still,
+                new Separator(), button("keys", "tool.keys", sheet::keySheet));
     }
 
     private static Button button(String id, String key, Runnable action) {

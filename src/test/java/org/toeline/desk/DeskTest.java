@@ -109,6 +109,8 @@ class DeskTest {
             WaitForAsyncUtils.waitForFxEvents();
         }
         ViewMarks placed = model().marks(View.FACE_ON).orElseThrow();
+        assertThat(placed.marks()).extracting(Mark::landmark).containsAll(
+                sample.marks().stream().map(Mark::landmark).toList());
         for (Mark mark : sample.marks()) {
             assertThat(placed.mark(mark.landmark()).orElseThrow().at().distancePx(mark.at()))
                     .as(mark.landmark().id()).isLessThan(2 / picture.transform().scale());

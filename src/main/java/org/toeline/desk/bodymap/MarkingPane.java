@@ -66,6 +66,8 @@ public final class MarkingPane extends VBox {
         hint.getStyleClass().add("hint");
         hint.setWrapText(true);
         hint.setMinHeight(USE_PREF_SIZE);
+        helps.setPrefWrapLength(WIDTH);
+        others.setPrefWrapLength(WIDTH);
         helps.getChildren().setAll(help("skip", "next.skip", model::skip), help("suggest", "suggest", suggest),
                 help("accept-all", "suggest.accept", model::acceptAll), again(again));
         getChildren().addAll(next, helps, new StackPane(map), others, hint);

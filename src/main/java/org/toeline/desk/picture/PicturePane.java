@@ -6,6 +6,7 @@ import javafx.geometry.Rectangle2D;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.effect.ColorAdjust;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.MouseButton;
@@ -38,6 +39,8 @@ public final class PicturePane extends Pane {
     private static final double REACH = 11;
     private static final double STILL = 4;
 
+    private static final double MOST_LIGHT = 0.6;
+
     private final LessonModel model;
     private final ImageView image = new ImageView();
     private final Canvas canvas = new Canvas();
@@ -52,6 +55,8 @@ public final class PicturePane extends Pane {
     private double lastX;
     private double lastY;
     private Drag drag = Drag.NONE;
+    private Optional<Item> under = Optional.empty();
+    private int underHandle;
 
     private enum Drag { NONE, PRESSED, MARK, LINE, PICTURE }
 
@@ -113,6 +118,15 @@ public final class PicturePane extends Pane {
 
     public void doubted(Set<String> names) {
         doubted = names;
+    }
+
+    /** Adds to the picture's brightness and contrast, each from −0.6 to 0.6; to the eye alone. */
+    public void light(double brightness, double contrast) {
+        ColorAdjust light = image.getEffect() instanceof ColorAdjust before ? before : new ColorAdjust();
+        light.setBrightness(Math.max(-MOST_LIGHT, Math.min(MOST_LIGHT, light.getBrightness() + brightness)));
+        light.setContrast(Math.max(-MOST_LIGHT, Math.min(MOST_LIGHT, light.getContrast() + contrast)));
+        boolean plain = Math.abs(light.getBrightness()) < 1e-9 && Math.abs(light.getContrast()) < 1e-9;
+        image.setEffect(plain ? null : light);
     }
 
     /** The whole picture in the pane. */
@@ -177,6 +191,7 @@ public final class PicturePane extends Pane {
             return;
         }
         drag = Drag.PRESSED;
+        under = Optional.empty();
         model.marks(model.large()).ifPresent(v -> grab(v, e.getX(), e.getY()));
     }
 
@@ -196,26 +211,38 @@ public final class PicturePane extends Pane {
                 n++;
             }
         }
-        if (found.isPresent()) {
-            drag = Drag.MARK;
-            model.select(found.get(), handle);
-            model.grab();
+        under = found;
+        underHandle = handle;
+    }
+
+    /** What is to be placed next goes where the click is, also close beside another mark; else that mark is chosen. */
+    private void clickedOn(Item item, ImagePoint at) {
+        boolean placing = model.selected().filter(i -> model.marks(model.large())
+                .filter(v -> Marking.handles(v, i).isEmpty()).isPresent()).isPresent();
+        if (placing) {
+            gestures.clicked(at);
+        } else {
+            model.select(item, underHandle);
         }
     }
 
     private void dragged(MouseEvent e) {
+        boolean begun = drag == Drag.PRESSED && Math.hypot(e.getX() - pressX, e.getY() - pressY) > STILL;
+        if (begun && under.isPresent()) {
+            drag = Drag.MARK;
+            model.select(under.get(), underHandle);
+            model.grab();
+        }
         if (drag == Drag.MARK) {
             ImagePoint at = transform.picture(e.getX(), e.getY());
             model.drag(at);
             magnify(at, e.getX());
-        } else if (drag == Drag.LINE || drag == Drag.PRESSED && linePlaces()
-                && Math.hypot(e.getX() - pressX, e.getY() - pressY) > STILL) {
+        } else if (drag == Drag.LINE || begun && linePlaces()) {
             drag = Drag.LINE;
             magnify(transform.picture(e.getX(), e.getY()), e.getX());
             repaint();
             stroke(e.getX(), e.getY());
-        } else if (drag == Drag.PICTURE || drag == Drag.PRESSED
-                && Math.hypot(e.getX() - pressX, e.getY() - pressY) > STILL) {
+        } else if (drag == Drag.PICTURE || begun) {
             drag = Drag.PICTURE;
             setCursor(Cursor.CLOSED_HAND);
             loupe.setVisible(false);
@@ -250,7 +277,8 @@ public final class PicturePane extends Pane {
         if (was == Drag.MARK) {
             model.release();
         } else if (was == Drag.PRESSED) {
-            gestures.clicked(transform.picture(e.getX(), e.getY()));
+            ImagePoint at = transform.picture(e.getX(), e.getY());
+            under.ifPresentOrElse(item -> clickedOn(item, at), () -> gestures.clicked(at));
         } else if (was == Drag.LINE) {
             gestures.lined(transform.picture(pressX, pressY), transform.picture(e.getX(), e.getY()));
         }

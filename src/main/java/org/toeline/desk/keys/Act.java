@@ -1,0 +1,52 @@
+package org.toeline.desk.keys;
+
+/** Something that a key does; its words are {@code key.<id>} in the desk's bundle. */
+public enum Act {
+    LEFT("left", "Left"),
+    RIGHT("right", "Right"),
+    UP("up", "Up"),
+    DOWN("down", "Down"),
+    LEFT_FAR("left-far", "Shift+Left"),
+    RIGHT_FAR("right-far", "Shift+Right"),
+    UP_FAR("up-far", "Shift+Up"),
+    DOWN_FAR("down-far", "Shift+Down"),
+    DELETE("delete", "Delete"),
+    UNDO("undo", "Shortcut+Z"),
+    REDO("redo", "Shortcut+Y"),
+    FACE_ON("face-on", "1"),
+    DOWN_THE_LINE("down-the-line", "2"),
+    TEE("tee", "3"),
+    FRAME_BACK("frame-back", "Comma"),
+    FRAME_ON("frame-on", "Period"),
+    ADDRESS("address", "A"),
+    WHOLE("whole", "F"),
+    SKIP("skip", "S"),
+    SUGGEST("suggest", "G"),
+    ACCEPT("accept", "Enter"),
+    ACCEPT_ALL("accept-all", "Shift+Enter"),
+    STEADY("steady", "T"),
+    AGAIN("again", "M"),
+    LINES("lines", "O"),
+    BRIGHTER("brighter", "B"),
+    DARKER("darker", "Shift+B"),
+    MORE_CONTRAST("more-contrast", "C"),
+    LESS_CONTRAST("less-contrast", "Shift+C"),
+    KEYS("keys", "F1");
+
+    private final String id;
+    private final String usual;
+
+    Act(String id, String usual) {
+        this.id = id;
+        this.usual = usual;
+    }
+
+    public String id() {
+        return id;
+    }
+
+    /** The key it has unless the coach gives it another. */
+    String usual() {
+        return usual;
+    }
+}

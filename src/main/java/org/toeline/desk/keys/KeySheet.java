@@ -1,0 +1,103 @@
+package org.toeline.desk.keys;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Insets;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBar;
+import javafx.scene.control.ButtonType;
+import javafx.scene.control.Dialog;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.Window;
+import org.toeline.desk.Texts;
+
+/** All keys on one sheet; a click on a key and the next press change it. */
+public final class KeySheet {
+
+    private static final int COLUMNS = 2;
+
+    private final KeyBook book;
+    private final Label said = new Label(Texts.of("keys.text"));
+    private final List<Runnable> shown = new ArrayList<>();
+
+    private KeySheet(KeyBook book) {
+        this.book = book;
+    }
+
+    public static void show(KeyBook book, Window window) {
+        KeySheet sheet = new KeySheet(book);
+        Dialog<ButtonType> dialog = new Dialog<>();
+        dialog.initOwner(window);
+        dialog.setTitle(Texts.of("keys.title"));
+        ButtonType restore = new ButtonType(Texts.of("keys.restore"), ButtonBar.ButtonData.LEFT);
+        dialog.getDialogPane().getButtonTypes().addAll(restore, ButtonType.CLOSE);
+        sheet.said.setId("keys-said");
+        VBox content = new VBox(14, sheet.said, sheet.grid());
+        content.setPadding(new Insets(16));
+        dialog.getDialogPane().setContent(content);
+        dialog.getDialogPane().lookupButton(restore).addEventFilter(javafx.event.ActionEvent.ACTION, e -> {
+            book.restore();
+            sheet.shown.forEach(Runnable::run);
+            e.consume();
+        });
+        dialog.showAndWait();
+    }
+
+    private GridPane grid() {
+        GridPane grid = new GridPane();
+        grid.setHgap(12);
+        grid.setVgap(5);
+        int rows = (Act.values().length + COLUMNS - 1) / COLUMNS;
+        for (Act act : Act.values()) {
+            Button key = new Button();
+            key.setId("key-" + act.id());
+            key.setPrefWidth(130);
+            key.setAccessibleText(Texts.of("key." + act.id()));
+            Runnable show = () -> key.setText(book.key(act).getDisplayText());
+            show.run();
+            shown.add(show);
+            key.setOnAction(e -> listen(key, act, show));
+            int column = 2 * (act.ordinal() / rows);
+            grid.add(new Label(Texts.of("key." + act.id())), column, act.ordinal() % rows);
+            grid.add(key, column + 1, act.ordinal() % rows);
+        }
+        return grid;
+    }
+
+    private void listen(Button key, Act act, Runnable show) {
+        key.setText(Texts.of("keys.press"));
+        key.setOnKeyPressed(e -> {
+            e.consume();
+            if (e.getCode().isModifierKey()) {
+                return;
+            }
+            key.setOnKeyPressed(null);
+            if (e.getCode() != KeyCode.ESCAPE) {
+                KeyCombination pressed = combination(e);
+                said.setText(book.give(act, pressed) ? Texts.of("keys.text") : Texts.of("keys.taken",
+                        pressed.getDisplayText(), Texts.of("key." + book.holder(pressed).orElseThrow().id())));
+            }
+            show.run();
+        });
+    }
+
+    private static KeyCombination combination(KeyEvent e) {
+        List<KeyCombination.Modifier> held = new ArrayList<>();
+        if (e.isShiftDown()) {
+            held.add(KeyCombination.SHIFT_DOWN);
+        }
+        if (e.isAltDown()) {
+            held.add(KeyCombination.ALT_DOWN);
+        }
+        if (e.isShortcutDown()) {
+            held.add(KeyCombination.SHORTCUT_DOWN);
+        }
+        return new KeyCodeCombination(e.getCode(), held.toArray(new KeyCombination.Modifier[0]));
+    }
+}

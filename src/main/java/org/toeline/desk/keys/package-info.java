@@ -1,0 +1,8 @@
+/**
+ * The keys of the desk: what can be done by key, which key does it, and the sheet on which the coach changes them. Used by
+ * the desk's window only. On the interface thread.
+ */
+@NullMarked
+package org.toeline.desk.keys;
+
+import org.jspecify.annotations.NullMarked;
