@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
 final class BallFit {
 
     private static final int SHAPE = 4;
-    private static final int LIGHT = 9;
+    private static final int LIGHT = MattSphere.HARMONICS;
     private static final int ROUNDS = 12;
     private static final double AT_REST_PX = 0.004;
     private static final double GROUND_PX = 4;
@@ -233,9 +233,9 @@ final class BallFit {
         double d = Math.max(0.3, Math.hypot(dx, dy));
         double sigma = Math.exp(at[3]);
         // a blurred rim falls through one half nearer to the middle: by σ²/2r
-        double share = covered((at[2] - d) / sigma - sigma / (2 * Math.max(d, at[2] / 2)));
+        double share = MattSphere.covered((at[2] - d) / sigma - sigma / (2 * Math.max(d, at[2] / 2)));
         double in = Math.min(1, 0.99 * at[2] / d);
-        double[] y = harmonics(in * dx / at[2], in * dy / at[2]);
+        double[] y = MattSphere.harmonics(in * dx / at[2], in * dy / at[2]);
         double place = place(p, at);
         int k = node(p, at);
         int next = (k + 1) % sectors;
@@ -263,16 +263,6 @@ final class BallFit {
     /** The first of the two of the ground's values a pixel lies between. */
     private int node(Pixel p, double[] at) {
         return Math.floorMod((int) Math.floor(place(p, at)), sectors);
-    }
-
-    private static double[] harmonics(double x, double y) {
-        double z = Math.sqrt(Math.max(0.01, 1 - x * x - y * y));
-        return new double[] {1, x, y, z - 0.67, x * y, x * z, y * z, x * x - y * y, 3 * z * z - 1.5};
-    }
-
-    /** Normal distribution function, to 1e-4 and better (logistic of a cubic, Page 1977). */
-    private static double covered(double u) {
-        return 1 / (1 + Math.exp(-1.5976 * u - 0.07056 * u * u * u));
     }
 
     private void step(boolean onlyLight) {
@@ -319,22 +309,25 @@ final class BallFit {
             }
         }
         priors(normal, right, onlyLight);
-        double[][] solved = Symmetric.inverse(normal);
-        if (solved.length == 0) {
+        move(normal, right);
+        double[] sorted = off.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        noise = sorted.length == 0 ? noise : Math.max(LEAST_NOISE, 1.48 * sorted[sorted.length / 2]);
+    }
+
+    private void move(double[][] normal, double[] right) {
+        inverse = Symmetric.inverse(normal);
+        if (inverse.length == 0) {
             v[0] = Double.NaN;
             return;
         }
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < v.length; i++) {
             double by = 0;
-            for (int j = 0; j < n; j++) {
-                by += solved[i][j] * right[j];
+            for (int j = 0; j < v.length; j++) {
+                by += inverse[i][j] * right[j];
             }
             v[i] += i < SHAPE ? Math.max(-0.7, Math.min(0.7, by)) : by;
         }
         v[3] = Math.max(Math.log(0.22), Math.min(Math.log(2.2), v[3]));
-        inverse = solved;
-        double[] sorted = off.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-        noise = sorted.length == 0 ? noise : Math.max(LEAST_NOISE, 1.48 * sorted[sorted.length / 2]);
     }
 
     /** What is believed beforehand, in units of the noise: the blur, a smooth light, a ground that changes gently. */
