@@ -33,6 +33,9 @@ final class ClipDrawer {
         }
     }
 
+    /** Below this confidence a moment of address is said to need a look. */
+    private static final double SURE = 0.8;
+
     private final LessonModel model;
     private final Background background;
     private final BiConsumer<View, WritableImage> shown;
@@ -63,6 +66,7 @@ final class ClipDrawer {
     /** A new clip for a view, with the moment of address if one is found. */
     void choose(View view, Path file) {
         background.run(() -> Clip.open(file), clip -> {
+            clip.info().remarks().forEach(report);
             model.clip(view, file.toAbsolutePath().toString(), clip.info().width(), clip.info().height());
             put(view, clip, OptionalDouble.empty());
             model.show(view);
@@ -157,7 +161,8 @@ final class ClipDrawer {
         }, span -> {
             if (open.get(view) == o) {
                 span.ifPresent(s -> seek(view, s.addressSeconds()));
-                report.accept(Texts.of(span.isPresent() ? "address.found" : "address.none"));
+                report.accept(span.map(s -> Texts.of(s.confidence() < SURE ? "address.unsure" : "address.found"))
+                        .orElse(Texts.of("address.none")));
             }
         });
     }

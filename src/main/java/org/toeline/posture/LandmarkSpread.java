@@ -10,7 +10,7 @@ import org.toeline.mark.Landmark;
  */
 final class LandmarkSpread {
 
-    /** A suggested mark that states no spread of its own is this much less certain than a placed one, metres. */
+    /** A suggested mark that nobody has accepted is this much less certain than it says, metres. */
     static final double SUGGESTED_M = 0.03;
 
     private LandmarkSpread() {

@@ -147,8 +147,8 @@ final class Problem {
             if (unknowns.hasShift() && v.view() == View.DOWN_THE_LINE && ofThePlayer(landmark)) {
                 place = place.shifted(unknowns.shift(), onTheFloor(landmark) ? 2 : 3);
             }
-            boolean unstated = mark.origin() == Mark.Origin.SUGGESTED && mark.sigmaPx() <= sheet.clickSigmaPx();
-            double spread = LandmarkSpread.metres(landmark) + (unstated ? LandmarkSpread.SUGGESTED_M : 0);
+            double spread = LandmarkSpread.metres(landmark)
+                    + (mark.origin() == Mark.Origin.SUGGESTED ? LandmarkSpread.SUGGESTED_M : 0);
             sight(v, landmark.id(), Source.MARKS, place, mark.at(), mark.sigmaPx(), spread, 0);
         }
         for (FloorMark mark : v.floorMarks()) {

@@ -64,7 +64,10 @@ public final class KeySheet {
             shown.add(show);
             key.setOnAction(e -> listen(key, act, show));
             int column = 2 * (act.ordinal() / rows);
-            grid.add(new Label(Texts.of("key." + act.id())), column, act.ordinal() % rows);
+            key.setMinWidth(130);
+            Label name = new Label(Texts.of("key." + act.id()));
+            name.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+            grid.add(name, column, act.ordinal() % rows);
             grid.add(key, column + 1, act.ordinal() % rows);
         }
         return grid;

@@ -223,10 +223,9 @@ public final class LessonModel {
         });
     }
 
-    /** Looked at and found right, but not clicked: half as uncertain as the suggestion, never surer than a click. */
+    /** Looked at and found right, but not clicked: it keeps the spread that was measured for suggestions. */
     private Mark accepted(Mark suggested) {
-        return Mark.placed(suggested.landmark(), suggested.at(),
-                Math.max(sheet().clickSigmaPx(), suggested.sigmaPx() / 2));
+        return Mark.placed(suggested.landmark(), suggested.at(), Math.max(sheet().clickSigmaPx(), suggested.sigmaPx()));
     }
 
     /** The selected item cannot be seen in this picture: on to the next one that is not marked. */
