@@ -2,9 +2,11 @@ package org.toeline.desk;
 
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import javafx.application.Platform;
 import javafx.scene.image.PixelFormat;
@@ -41,6 +43,7 @@ final class ClipDrawer {
     private final BiConsumer<View, WritableImage> shown;
     private final Map<View, Open> open = new EnumMap<>(View.class);
     private final Map<View, Frame> frames = new EnumMap<>(View.class);
+    private final Set<View> waiting = EnumSet.noneOf(View.class);
     private final java.util.function.Consumer<String> report;
 
     ClipDrawer(LessonModel model, Background background, BiConsumer<View, WritableImage> shown,
@@ -129,7 +132,8 @@ final class ClipDrawer {
     private void go(View view, int index) {
         Open o = open.get(view);
         o.at = Math.max(0, Math.min(o.fetcher.clip().frameCount() - 1, index));
-        o.fetcher.fetch(o.at, frame -> Platform.runLater(() -> show(view, frame)),
+        o.fetcher.fetch(o.at, near -> Platform.runLater(() -> onTheWay(view, near)),
+                frame -> Platform.runLater(() -> show(view, frame)),
                 e -> Platform.runLater(() -> report.accept(e.getMessage())));
     }
 
@@ -138,12 +142,26 @@ final class ClipDrawer {
         model.moment(view, o.fetcher.clip().seconds(o.at));
     }
 
+    /** The key frame before the one jumped to: to be looked at, not marked on. */
+    private void onTheWay(View view, Frame near) {
+        shown.accept(view, image(near));
+        report.accept(Texts.of("view.near"));
+        waiting.add(view);
+    }
+
     private void show(View view, Frame frame) {
         frames.put(view, frame);
+        if (waiting.remove(view)) {
+            report.accept("");
+        }
+        shown.accept(view, image(frame));
+    }
+
+    private static WritableImage image(Frame frame) {
         WritableImage image = new WritableImage(frame.width(), frame.height());
         image.getPixelWriter().setPixels(0, 0, frame.width(), frame.height(), PixelFormat.getIntArgbInstance(),
                 frame.argb(), 0, frame.width());
-        shown.accept(view, image);
+        return image;
     }
 
     /** Looks for the moment of address in a reader of its own, so that the clip can be stepped meanwhile. */

@@ -162,6 +162,16 @@ public final class Clip implements AutoCloseable {
         return seconds(i + 1) - seconds(i);
     }
 
+    /** Whether a frame is decoded already, so that it is there at once. */
+    public boolean kept(int at) {
+        return decoding.keeps(at);
+    }
+
+    /** The key frame at or before a frame: the nearest that can be had without decoding others. */
+    public int keyFrame(int at) {
+        return Math.max(0, Math.min(at, index.lastUpTo(index.keyUpTo(index.pts(at), 0))));
+    }
+
     /** Exactly that frame. */
     public Frame frame(int at) throws ClipException {
         int[] pixels = new int[info.width() * info.height()];

@@ -77,6 +77,10 @@ final class DecodingThread implements AutoCloseable {
         return Optional.ofNullable(cache.share(at));
     }
 
+    synchronized boolean keeps(int at) {
+        return cache.has(at);
+    }
+
     private void run() {
         try {
             work();

@@ -6,14 +6,19 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 
 /**
- * Fetches frames on a thread of its own; the latest request wins, and the answer to an earlier one is dropped. The
- * callbacks run on that thread. Owns the clip and closes it.
+ * Fetches frames on a thread of its own; the latest request wins, and the answer to an earlier one is dropped. After a
+ * jump the nearest key frame comes first, at once, and the exact frame as soon as it is there. The callbacks run on that
+ * thread. Owns the clip and closes it.
  */
 public final class FrameFetcher implements AutoCloseable {
+
+    /** Nearer than this nothing is shown on the way, frames. */
+    private static final int JUMP = 12;
 
     private final Clip clip;
     private final ExecutorService thread;
     private final AtomicLong latest = new AtomicLong();
+    private int last = -1;
 
     public FrameFetcher(Clip clip) {
         this.clip = clip;
@@ -28,24 +33,43 @@ public final class FrameFetcher implements AutoCloseable {
         return clip;
     }
 
-    /** Asks for a frame; {@code shown} or {@code failed} is called unless another is asked for meanwhile. */
-    public void fetch(int index, Consumer<Frame> shown, Consumer<ClipException> failed) {
+    /**
+     * Asks for a frame; {@code shown} or {@code failed} is called unless another is asked for meanwhile.
+     *
+     * @param near told of the key frame before it, which is not the one asked for, when that one takes its time
+     */
+    public void fetch(int index, Consumer<Frame> near, Consumer<Frame> shown, Consumer<ClipException> failed) {
         long ticket = latest.incrementAndGet();
         thread.execute(() -> {
             if (ticket != latest.get()) {
                 return;
             }
             try {
-                Frame frame = clip.frame(index);
+                first(index, near, ticket);
                 if (ticket == latest.get()) {
-                    shown.accept(frame);
+                    Frame frame = clip.frame(index);
+                    last = index;
+                    answer(ticket, shown, frame);
                 }
             } catch (ClipException e) {
-                if (ticket == latest.get()) {
-                    failed.accept(e);
-                }
+                answer(ticket, failed, e);
             }
         });
+    }
+
+    /** The key frame before, of a jump to a frame that is neither kept nor near where the clip stands. */
+    private void first(int index, Consumer<Frame> near, long ticket) throws ClipException {
+        int key = clip.keyFrame(index);
+        boolean jump = last >= 0 && Math.abs(index - last) > JUMP && index - key > JUMP;
+        if (jump && !clip.kept(index)) {
+            answer(ticket, near, clip.frame(key));
+        }
+    }
+
+    private <T> void answer(long ticket, Consumer<T> then, T result) {
+        if (ticket == latest.get()) {
+            then.accept(result);
+        }
     }
 
     @Override
