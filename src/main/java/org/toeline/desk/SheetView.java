@@ -11,6 +11,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.CustomMenuItem;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.ImageView;
@@ -70,12 +71,24 @@ final class SheetView extends BorderPane {
         accept(stage);
         HBox.setHgrow(pictures, Priority.ALWAYS);
         pictures.setMinWidth(420);
-        setCenter(new HBox(pictures, marking, findings));
+        setCenter(new HBox(pictures, scrolled(marking), findings));
         setTop(toolbar);
         status.getStyleClass().add("status");
         status.setId("status");
         status.setMaxWidth(Double.MAX_VALUE);
         setBottom(status);
+    }
+
+    /** In a low window the body map is scrolled, so that the picture keeps its controls. */
+    private static ScrollPane scrolled(Region tall) {
+        ScrollPane pane = new ScrollPane(tall);
+        pane.setFitToWidth(true);
+        pane.setFitToHeight(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.setMinWidth(tall.getMinWidth() + 2);
+        pane.setMinHeight(0);
+        pane.getStyleClass().addAll("paper", "edge-to-edge");
+        return pane;
     }
 
     private VBox welcome() {
