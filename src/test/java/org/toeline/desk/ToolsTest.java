@@ -7,23 +7,16 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.function.UnaryOperator;
-import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.Item;
-import org.toeline.desk.lesson.LessonModel;
-import org.toeline.desk.picture.PicturePane;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -34,42 +27,19 @@ import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
 /** Every tool by mouse and key on the real desk: as it opens, zoomed, left-handed, on a clip that is turned. */
-@ExtendWith(ApplicationExtension.class)
-class ToolsTest {
+class ToolsTest extends DrivenDesk {
 
     /** A ball on the sample clips is found to half a pixel or so (docs/marking.md). */
     private static final double BALL_PX = 1.2;
     private static final UnaryOperator<ImagePoint> AS_IT_IS = p -> p;
 
-    @TempDir
-    static Path folder;
-
-    private Sheet sheet;
-    private PicturePane picture;
-
     @Start
     void start(Stage stage) {
-        sheet = new Sheet(folder);
-        Scene scene = new Scene(sheet.root(), 1540, 940);
-        sheet.keys(scene);
-        stage.setScene(scene);
-        stage.setX(0);
-        stage.setY(0);
-        stage.show();
-        picture = (PicturePane) scene.lookup("#picture");
-    }
-
-    private LessonModel model() {
-        return sheet.model();
+        open(stage);
     }
 
     private ViewMarks marks() {
         return model().marks(View.FACE_ON).orElseThrow();
-    }
-
-    private static void until(java.util.concurrent.Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, condition);
-        WaitForAsyncUtils.waitForFxEvents();
     }
 
     @Test

@@ -8,21 +8,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.Item;
-import org.toeline.desk.lesson.LessonModel;
-import org.toeline.desk.picture.PicturePane;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -40,8 +33,7 @@ import org.toeline.reading.ReadingKind;
  * and rods the desk knows: every gesture (a click, a stroke, a key, a clip dropped) is counted, and what comes out is
  * compared with the truth of the clips. Where the coach clicks is where the marks of the sample lesson were placed by eye.
  */
-@ExtendWith(ApplicationExtension.class)
-class WholeLessonTest {
+class WholeLessonTest extends DrivenDesk {
 
     private static final Path MEDIA = Path.of("sample-media", "before");
     /** What the findings of a driver lesson need; the rest makes them a little narrower. */
@@ -51,32 +43,11 @@ class WholeLessonTest {
             Landmark.GRIP_END);
     private static final List<Landmark> OF_THE_CLUB = List.of(Landmark.CLUB_HEAD, Landmark.GRIP_END);
 
-    @TempDir
-    static Path folder;
-
-    private Sheet sheet;
-    private PicturePane picture;
     private int gestures;
 
     @Start
     void start(Stage stage) {
-        sheet = new Sheet(folder);
-        Scene scene = new Scene(sheet.root(), 1540, 940);
-        sheet.keys(scene);
-        stage.setScene(scene);
-        stage.setX(0);
-        stage.setY(0);
-        stage.show();
-        picture = (PicturePane) scene.lookup("#picture");
-    }
-
-    private LessonModel model() {
-        return sheet.model();
-    }
-
-    private static void until(java.util.concurrent.Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, condition);
-        WaitForAsyncUtils.waitForFxEvents();
+        open(stage);
     }
 
     @Test

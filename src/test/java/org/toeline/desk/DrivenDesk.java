@@ -1,0 +1,45 @@
+package org.toeline.desk;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.picture.PicturePane;
+
+/** The real desk with an empty sheet, to be driven by mouse and key. */
+@ExtendWith(ApplicationExtension.class)
+abstract class DrivenDesk {
+
+    @TempDir
+    static Path folder;
+
+    Sheet sheet;
+    PicturePane picture;
+
+    /** To be called by the test's own {@code @Start}: an inherited one is not looked for. */
+    void open(Stage stage) {
+        sheet = new Sheet(folder);
+        Scene scene = new Scene(sheet.root(), 1540, 940);
+        sheet.keys(scene);
+        stage.setScene(scene);
+        stage.setX(0);
+        stage.setY(0);
+        stage.show();
+        picture = (PicturePane) scene.lookup("#picture");
+    }
+
+    LessonModel model() {
+        return sheet.model();
+    }
+
+    static void until(Callable<Boolean> condition) throws Exception {
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, condition);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+}
