@@ -15,7 +15,6 @@ import org.toeline.assist.AddressFinder;
 import org.toeline.assist.Progress;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.work.Background;
-import org.toeline.ledger.ClipMoment;
 import org.toeline.mark.View;
 import org.toeline.video.Clip;
 import org.toeline.video.Frame;
@@ -57,13 +56,8 @@ final class ClipDrawer {
     /** Opens the clips a lesson names, beside its document or where the names say. */
     void openAll() {
         close();
-        model.lesson().clips().forEach((view, moment) -> open(view, resolved(moment), moment.seconds()));
-    }
-
-    private Path resolved(ClipMoment moment) {
-        Path clip = Path.of(moment.clip());
-        return clip.isAbsolute() ? clip
-                : model.file().map(f -> f.toAbsolutePath().resolveSibling(moment.clip())).orElse(clip);
+        model.lesson().clips().forEach((view, moment) -> open(view, KeptClips.resolved(moment, model.file()),
+                moment.seconds()));
     }
 
     /** A new clip for a view, with the moment of address if one is found. */

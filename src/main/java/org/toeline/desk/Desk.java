@@ -10,6 +10,8 @@ import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import org.toeline.desk.records.Settings;
+import org.toeline.ledger.store.LedgerPlace;
 
 /** The desk's window. It comes back as it was left. */
 public final class Desk extends Application {
@@ -19,10 +21,12 @@ public final class Desk extends Application {
     @Override
     public void start(Stage stage) {
         Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
-        Sheet sheet = new Sheet(Path.of(System.getProperty("user.home"), "Toeline"));
-        Scene scene = new Scene(sheet.root());
+        Screens screens = new Screens(Path.of(System.getProperty("user.home"), "Toeline"),
+                Settings.usual(LedgerPlace.usualFolder()));
+        Sheet sheet = screens.sheet();
+        Scene scene = new Scene(screens.root());
         scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
-        sheet.keys(scene);
+        screens.keys(scene);
         stage.setTitle(Texts.of("title"));
         stage.setScene(scene);
         stage.setWidth(left.getDouble("width", 1540));
@@ -32,7 +36,7 @@ public final class Desk extends Application {
             left.putDouble("height", stage.getHeight());
             left.putDouble("x", stage.getX());
             left.putDouble("y", stage.getY());
-            sheet.close();
+            screens.close();
             Platform.exit();
         });
         stage.show();

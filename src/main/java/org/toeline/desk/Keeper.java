@@ -6,20 +6,26 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.records.Records;
 import org.toeline.desk.work.Background;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 
-/** Keeps every gesture: the lesson is written as it happens, off the interface thread, whole or not at all. */
+/**
+ * Keeps every gesture as it happens, off the interface thread: in the ledger, and in the lesson's document where it has one.
+ * While the ledger is not open or cannot be written, every lesson has a document.
+ */
 final class Keeper implements LessonModel.Listener {
 
     private final LessonModel model;
+    private final Records records;
     private final Background.Lane lane;
     private final Path folder;
 
-    /** @param folder where lessons without a place of their own are kept */
-    Keeper(LessonModel model, Background background, Path folder) {
+    /** @param folder where documents without a place of their own are kept */
+    Keeper(LessonModel model, Records records, Background background, Path folder) {
         this.model = model;
+        this.records = records;
         this.lane = background.lane();
         this.folder = folder;
         // the first document takes its time to be written: not while the coach's first mark waits for it
@@ -35,18 +41,20 @@ final class Keeper implements LessonModel.Listener {
     @Override
     public void settled() {
         Lesson lesson = model.lesson();
-        Optional<Path> file = model.file();
-        if (file.isEmpty()) {
-            if (!lesson.sheet().views().isEmpty()) {
-                model.keepIn(folder.resolve("lesson-" + DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss")
-                        .format(LocalDateTime.now()) + ".lesson.json"));
-            }
+        if (lesson.sheet().views().isEmpty()) {
             return;
         }
-        lane.run(() -> {
-            Files.createDirectories(file.get().toAbsolutePath().getParent());
-            LessonDocument.write(lesson, file.get());
-            return file;
-        }, done -> { });
+        Optional<Path> file = model.file();
+        records.keep(KeptClips.absolute(lesson, file));
+        if (file.isPresent()) {
+            lane.run(() -> {
+                Files.createDirectories(file.get().toAbsolutePath().getParent());
+                LessonDocument.write(lesson, file.get());
+                return file;
+            }, done -> { });
+        } else if (!records.keeps()) {
+            model.keepIn(folder.resolve("lesson-" + DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss")
+                    .format(LocalDateTime.now()) + ".lesson.json"));
+        }
     }
 }

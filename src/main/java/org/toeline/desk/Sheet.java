@@ -1,19 +1,19 @@
 package org.toeline.desk;
 
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
 import javafx.scene.Parent;
-import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
-import javafx.scene.input.KeyEvent;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
@@ -23,25 +23,30 @@ import org.toeline.desk.keys.KeyBook;
 import org.toeline.desk.keys.KeySheet;
 import org.toeline.desk.lesson.ClickSpread;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.records.Records;
+import org.toeline.desk.screen.LessonDesk;
+import org.toeline.desk.screen.Screen;
 import org.toeline.desk.work.Background;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.mark.Club;
+import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.Player;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.Stature;
 import org.toeline.mark.View;
 import org.toeline.posture.Doubt;
 
 /** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
-final class Sheet implements LessonModel.Listener {
+final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
 
     private static final double NUDGE_PX = 0.25;
     private static final double NUDGE_FAR_PX = 5;
     private static final double LIGHT_STEP = 0.1;
 
-    private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)));
+    private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, org.toeline.mark.Club.DRIVER)));
     private final SheetView view;
     private final Background background;
     private final Background.Lane assessing;
@@ -50,24 +55,51 @@ final class Sheet implements LessonModel.Listener {
     private final Preferences left = Preferences.userNodeForPackage(Desk.class);
     private final KeyBook keys = new KeyBook(left);
     private final Path folder;
+    private final Records records;
+    private final Consumer<String> report;
+    private final Runnable shownFirst;
     private Optional<Assessment> assessment = Optional.empty();
     private MarkSheet assessed = model.sheet();
 
-    /** @param folder where lessons that have no place of their own are kept */
-    Sheet(Path folder) {
+    /**
+     * @param folder     where documents that have no place of their own are kept
+     * @param report     takes one sentence for the line at the bottom of the window
+     * @param shownFirst brings the sheet to the front
+     */
+    Sheet(Path folder, Records records, Background background, Consumer<String> report, Runnable shownFirst) {
         this.folder = folder;
-        this.background = new Background(this::say);
+        this.records = records;
+        this.background = background;
+        this.report = report;
+        this.shownFirst = shownFirst;
         this.assessing = background.lane();
         this.clips = new ClipDrawer(model, background, this::shown, this::say);
         this.assistant = new Assistant(model, background, clips, this::say);
         this.view = new SheetView(model, this);
         model.listen(this);
-        model.listen(new Keeper(model, background, folder));
+        Keeper keeper = new Keeper(model, records, background, folder);
+        model.listen(keeper);
+        records.listen(() -> {
+            if (records.failed()) {
+                keeper.settled();
+            }
+        });
         view.update();
     }
 
-    Parent root() {
+    @Override
+    public String id() {
+        return Screens.LESSON;
+    }
+
+    @Override
+    public Parent root() {
         return view;
+    }
+
+    @Override
+    public void entered() {
+        view.update();
     }
 
     LessonModel model() {
@@ -109,7 +141,7 @@ final class Sheet implements LessonModel.Listener {
     }
 
     void say(String sentence) {
-        view.say(sentence);
+        report.accept(sentence);
     }
 
     /** The first thing a new user sees: the sample lesson, one click away. */
@@ -122,8 +154,29 @@ final class Sheet implements LessonModel.Listener {
         view.welcome(false);
     }
 
-    void open(Path file) {
-        background.run(() -> LessonDocument.read(file), lesson -> take(lesson, Optional.of(file)));
+    @Override
+    public void open(Path document) {
+        background.run(() -> LessonDocument.read(document), lesson -> {
+            records.fresh(OptionalInt.empty());
+            take(lesson, Optional.of(document));
+            records.keep(KeptClips.absolute(lesson, Optional.of(document)));
+        });
+    }
+
+    @Override
+    public void open(int lessonId) {
+        records.ask(l -> l.lesson(lessonId), kept -> {
+            if (kept.isPresent()) {
+                open(kept.get());
+            } else {
+                say(Texts.of("lesson.gone"));
+            }
+        });
+    }
+
+    private void open(KeptLesson kept) {
+        records.opened(kept);
+        take(kept.lesson(), Optional.empty());
     }
 
     private void take(Lesson lesson, Optional<Path> from) {
@@ -132,39 +185,41 @@ final class Sheet implements LessonModel.Listener {
         model.open(lesson, from);
         clips.openAll();
         assess();
+        shownFirst.run();
     }
 
-    void fresh() {
+    @Override
+    public void fresh() {
+        fresh(OptionalInt.empty(), MarkSheet.empty(Handedness.RIGHT, model.sheet().club()));
+    }
+
+    @Override
+    public void fresh(Player player) {
+        MarkSheet sheet = MarkSheet.empty(player.details().handedness(), model.sheet().club());
+        fresh(OptionalInt.of(player.id()), player.details().heightM().isPresent()
+                ? sheet.withStature(Optional.of(Stature.told(player.details().heightM().getAsDouble()))) : sheet);
+    }
+
+    private void fresh(OptionalInt player, MarkSheet sheet) {
         clips.close();
         double own = left.getDouble("clickSigmaPx", MarkSheet.USUAL_CLICK_SIGMA_PX);
+        records.fresh(player);
         // the bay stays: what lies on its floor is known from the lesson before
-        take(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withClickSigmaPx(own)
-                .withFloor(model.sheet().floor())), Optional.empty());
+        Lesson lesson = Lesson.of(sheet.withClickSigmaPx(own).withFloor(model.sheet().floor()));
+        take(lesson.withRecorded(OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)), Optional.empty());
     }
 
-    /** The sample lesson as a copy of one's own: what is tried on it stays out of the program's folder. */
+    /** The sample lessons as the coach's own: what is tried on them stays out of the program's folder. */
     void sample() {
-        Path media = Path.of(Optional.ofNullable(System.getProperty("toeline.home")).orElse("."), "sample-media",
-                "before").toAbsolutePath();
-        Path document = media.resolve("before.lesson.json");
-        background.run(() -> {
-            try {
-                Lesson lesson = LessonDocument.read(document);
-                for (var clip : Map.copyOf(lesson.clips()).entrySet()) {
-                    lesson = lesson.withClip(clip.getKey(), new org.toeline.ledger.ClipMoment(
-                            media.resolve(clip.getValue().clip()).toString(), clip.getValue().seconds()));
-                }
-                return Optional.of(lesson);
-            } catch (DocumentException e) {
-                return Optional.<Lesson>empty();
-            }
-        }, lesson -> {
-            if (lesson.isPresent()) {
-                take(lesson.get(), Optional.of(folder.resolve("sample.lesson.json")));
-            } else {
-                say(Texts.of("sample.missing"));
-            }
-        });
+        SampleLessons sample = new SampleLessons(Path.of(Optional.ofNullable(System.getProperty("toeline.home")).orElse("."),
+                "sample-media").toAbsolutePath());
+        if (!sample.areThere()) {
+            say(Texts.of("sample.missing"));
+        } else if (!records.failed()) {
+            records.ask(sample::takeIn, this::open);
+        } else {
+            background.run(sample::before, lesson -> take(lesson, Optional.of(folder.resolve("sample.lesson.json"))));
+        }
     }
 
     private void shown(View of, WritableImage image) {
@@ -224,22 +279,11 @@ final class Sheet implements LessonModel.Listener {
                 .collect(Collectors.toSet())).orElse(Set.of());
     }
 
-    /** Keys that work wherever the focus is, except in a field. */
-    void keys(Scene scene) {
-        scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (!(scene.getFocusOwner() instanceof javafx.scene.control.TextInputControl) && key(e)) {
-                e.consume();
-            }
-        });
+    KeyBook keyBook() {
+        return keys;
     }
 
-    private boolean key(KeyEvent e) {
-        Optional<Act> act = keys.asked(e);
-        act.ifPresent(this::act);
-        return act.isPresent();
-    }
-
-    private void act(Act act) {
+    void act(Act act) {
         switch (act) {
             case LEFT -> model.nudge(-NUDGE_PX, 0);
             case RIGHT -> model.nudge(NUDGE_PX, 0);
@@ -271,6 +315,8 @@ final class Sheet implements LessonModel.Listener {
             case MORE_CONTRAST -> view.light(0, LIGHT_STEP);
             case LESS_CONTRAST -> view.light(0, -LIGHT_STEP);
             case KEYS -> keySheet();
+            case GO_LESSON, GO_PLAYERS, GO_ACROSS, GO_SHOTS, GO_HAND_OVER, GO_RANGES, FIND -> throw new IllegalArgumentException(
+                    act + " is no act of the sheet's");
         }
     }
 
@@ -278,7 +324,8 @@ final class Sheet implements LessonModel.Listener {
         KeySheet.show(keys, view.getScene().getWindow());
     }
 
-    void close() {
+    @Override
+    public void close() {
         assistant.close();
         clips.close();
     }

@@ -49,7 +49,6 @@ final class SheetView extends BorderPane {
     private final TextField time = new TextField();
     private final Label length = new Label();
     private final Label badge = new Label();
-    private final Label status = new Label();
     private final Label drop = new Label(Texts.of("view.drop"));
     private final VBox welcome = new VBox(16);
     private final OverlayLines lines;
@@ -73,10 +72,6 @@ final class SheetView extends BorderPane {
         pictures.setMinWidth(420);
         setCenter(new HBox(pictures, scrolled(marking), findings));
         setTop(toolbar);
-        status.getStyleClass().add("status");
-        status.setId("status");
-        status.setMaxWidth(Double.MAX_VALUE);
-        setBottom(status);
     }
 
     /** In a low window the body map is scrolled, so that the picture keeps its controls. */
@@ -245,10 +240,6 @@ final class SheetView extends BorderPane {
 
     Words words() {
         return words;
-    }
-
-    void say(String sentence) {
-        status.setText(sentence);
     }
 
     /** Forgets the pictures of an earlier lesson. */

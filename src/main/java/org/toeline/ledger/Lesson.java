@@ -66,6 +66,10 @@ public record Lesson(Optional<String> playerName, Optional<OffsetDateTime> recor
         return new Lesson(name, recorded, sheet, clips, kept);
     }
 
+    public Lesson withRecorded(OffsetDateTime time) {
+        return new Lesson(playerName, Optional.of(time), sheet, clips, kept);
+    }
+
     public Lesson withSheet(MarkSheet changed) {
         return new Lesson(playerName, recorded, changed, clips, kept);
     }

@@ -22,8 +22,12 @@ import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.picture.PicturePane;
+import org.toeline.desk.records.Settings;
 import org.toeline.geometry.ImagePoint;
-import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.LedgerPlace;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
@@ -36,15 +40,17 @@ class DeskTest {
     @TempDir
     static Path folder;
 
+    private Screens screens;
     private Sheet sheet;
     private PicturePane picture;
 
     @Start
     void start(Stage stage) {
-        sheet = new Sheet(folder);
-        Scene scene = new Scene(sheet.root(), 1540, 940);
+        screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
+        sheet = screens.sheet();
+        Scene scene = new Scene(screens.root(), 1540, 940);
         scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
-        sheet.keys(scene);
+        screens.keys(scene);
         stage.setScene(scene);
         stage.setX(0);
         stage.setY(0);
@@ -55,6 +61,13 @@ class DeskTest {
 
     private LessonModel model() {
         return sheet.model();
+    }
+
+    /** The lesson on the desk as another program finds it in the ledger. */
+    private Lesson inLedger() throws LedgerException {
+        try (Ledger ledger = Ledger.open(new LedgerPlace.Folder(folder.resolve("ledger")), "the test")) {
+            return ledger.lesson(screens.records().lessonId().orElseThrow()).orElseThrow().lesson();
+        }
     }
 
     private static void until(java.util.concurrent.Callable<Boolean> condition) throws Exception {
@@ -76,7 +89,8 @@ class DeskTest {
     void theSampleIsOneClickAway(FxRobot robot) throws Exception {
         openSample(robot);
         until(() -> robot.lookup("#first-sentence").queryAs(Label.class).getText().startsWith("Move the ball back"));
-        assertThat(model().file()).contains(folder.resolve("sample.lesson.json"));
+        assertThat(model().file()).as("the program's own documents stay as they are").isEmpty();
+        until(() -> inLedger().playerName().equals(Optional.of("A. Sample")));
     }
 
     /** Step, clear a view, place every mark of it again by mouse, undo one, hand over the still. */
@@ -125,7 +139,7 @@ class DeskTest {
         robot.interact(() -> StillExport.write(sheet, still));
         until(() -> Files.exists(still));
         assertThat(Files.size(still)).isGreaterThan(50_000);
-        until(() -> LessonDocument.read(folder.resolve("sample.lesson.json")).sheet().equals(model().sheet()));
+        until(() -> inLedger().sheet().equals(model().sheet()));
     }
 
     @Test

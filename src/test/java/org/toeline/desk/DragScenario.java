@@ -2,6 +2,7 @@ package org.toeline.desk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.toeline.advice.Assessment;
+import org.toeline.desk.records.Settings;
 import org.toeline.desk.lesson.Item;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Landmark;
@@ -52,14 +54,20 @@ public final class DragScenario {
         System.exit(0);
     }
 
-    private void open() {
+    private static Path temporary() {
         try {
-            sheet = new Sheet(Files.createTempDirectory("drag"));
+            return Files.createTempDirectory("drag");
         } catch (java.io.IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
+    }
+
+    private void open() {
+        Path folder = temporary();
+        Screens screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
+        sheet = screens.sheet();
         stage = new Stage();
-        stage.setScene(new Scene(sheet.root(), 1540, 940));
+        stage.setScene(new Scene(screens.root(), 1540, 940));
         stage.show();
         sheet.sample();
         new AnimationTimer() {

@@ -11,6 +11,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.picture.PicturePane;
+import org.toeline.desk.records.Settings;
 
 /** The real desk with an empty sheet, to be driven by mouse and key. */
 @ExtendWith(ApplicationExtension.class)
@@ -24,9 +25,10 @@ abstract class DrivenDesk {
 
     /** To be called by the test's own {@code @Start}: an inherited one is not looked for. */
     void open(Stage stage) {
-        sheet = new Sheet(folder);
-        Scene scene = new Scene(sheet.root(), 1540, 940);
-        sheet.keys(scene);
+        Screens screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
+        sheet = screens.sheet();
+        Scene scene = new Scene(screens.root(), 1540, 940);
+        screens.keys(scene);
         stage.setScene(scene);
         stage.setX(0);
         stage.setY(0);

@@ -14,9 +14,13 @@ import javafx.application.Platform;
 import javafx.scene.Scene;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.MarkOrder;
+import org.toeline.desk.records.Settings;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.LedgerPlace;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
@@ -38,8 +42,8 @@ final class KilledDesk {
     private KilledDesk() {
     }
 
-    /** What one killing left: gestures that were done, and the last of them that the document has. */
-    record Left(int done, int kept) {
+    /** What one killing left: gestures that were done, and the last of them that the document and the ledger have. */
+    record Left(int done, int kept, int inLedger) {
     }
 
     public static void main(String[] args) throws Exception {
@@ -52,7 +56,8 @@ final class KilledDesk {
         for (int i = 0; i < times; i++) {
             Path folder = Files.createTempDirectory("killed");
             Left left = kill(folder, 200 + random.nextInt(2500));
-            System.out.printf("killed after gesture %d: the document has %d%n", left.done, left.kept);
+            System.out.printf("killed after gesture %d: the document has %d, the ledger %d%n", left.done, left.kept,
+                    left.inLedger);
         }
     }
 
@@ -86,7 +91,7 @@ final class KilledDesk {
             killer.join();
         }
         child.waitFor();
-        return new Left(done, kept(folder));
+        return new Left(done, kept(folder), inLedger(folder));
     }
 
     /** The last gesture that the document tells of: gesture n puts a mark at x = n. */
@@ -96,9 +101,25 @@ final class KilledDesk {
             return 0;
         }
         try {
-            return LessonDocument.read(file).sheet().view(View.FACE_ON).stream().flatMap(v -> v.marks().stream())
-                    .mapToInt(m -> (int) Math.round(m.at().xPx())).max().orElse(0);
+            return last(LessonDocument.read(file));
         } catch (org.toeline.ledger.DocumentException e) {
+            throw new IOException(e.getMessage(), e);
+        }
+    }
+
+    private static int last(Lesson lesson) {
+        return lesson.sheet().view(View.FACE_ON).stream().flatMap(v -> v.marks().stream())
+                .mapToInt(m -> (int) Math.round(m.at().xPx())).max().orElse(0);
+    }
+
+    private static int inLedger(Path folder) throws IOException {
+        try (Ledger ledger = Ledger.open(new LedgerPlace.Folder(folder.resolve("ledger")), "afterwards")) {
+            int last = 0;
+            for (int lesson : ledger.lessonNumbers(Optional.empty())) {
+                last = Math.max(last, last(ledger.lesson(lesson).orElseThrow().lesson()));
+            }
+            return last;
+        } catch (LedgerException e) {
             throw new IOException(e.getMessage(), e);
         }
     }
@@ -106,15 +127,25 @@ final class KilledDesk {
     private static void child(Path folder) throws Exception {
         CountDownLatch started = new CountDownLatch(1);
         Sheet[] sheet = new Sheet[1];
+        Screens[] screens = new Screens[1];
         Platform.startup(() -> {
-            sheet[0] = new Sheet(folder);
-            new Scene(sheet[0].root(), 1200, 800);
+            screens[0] = new Screens(folder, Settings.usual(folder.resolve("ledger")));
+            sheet[0] = screens[0].sheet();
+            new Scene(screens[0].root(), 1200, 800);
             MarkSheet marks = MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)
                     .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080));
             sheet[0].model().open(Lesson.of(marks), Optional.of(folder.resolve("lesson.lesson.json")));
             started.countDown();
         });
         started.await();
+        CountDownLatch open = new CountDownLatch(1);
+        Platform.runLater(() -> {
+            screens[0].records().listen(open::countDown);
+            if (screens[0].records().keeps()) {
+                open.countDown();
+            }
+        });
+        open.await();
         // nobody marks in the first second
         Thread.sleep(1500);
         for (int n = 1; n < 1900; n++) {

@@ -18,6 +18,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.desk.records.Settings;
 import org.toeline.ledger.LensBook;
 import org.toeline.mark.Laying;
 import org.toeline.mark.LensNote;
@@ -37,8 +38,9 @@ class KnownDialogTest {
         new LensBook(folder.resolve("lenses.json")).keep(new LensBook.Profile("My phone", 1920, 1080,
                 new LensNote(OptionalDouble.of(1480), OptionalDouble.of(6), OptionalDouble.of(962), OptionalDouble.of(538),
                         OptionalDouble.of(0.01), OptionalDouble.of(0))));
-        sheet = new Sheet(folder);
-        Scene scene = new Scene(sheet.root(), 1540, 940);
+        Screens screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
+        sheet = screens.sheet();
+        Scene scene = new Scene(screens.root(), 1540, 940);
         scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
         stage.setScene(scene);
         stage.show();

@@ -31,7 +31,14 @@ public enum Act {
     DARKER("darker", "Shift+B"),
     MORE_CONTRAST("more-contrast", "C"),
     LESS_CONTRAST("less-contrast", "Shift+C"),
-    KEYS("keys", "F1");
+    KEYS("keys", "F1"),
+    GO_LESSON("go-lesson", "F2"),
+    GO_PLAYERS("go-players", "F3"),
+    GO_ACROSS("go-across", "F4"),
+    GO_SHOTS("go-shots", "F5"),
+    GO_HAND_OVER("go-hand-over", "F6"),
+    GO_RANGES("go-ranges", "F7"),
+    FIND("find", "Shortcut+F");
 
     private final String id;
     private final String usual;
@@ -43,6 +50,12 @@ public enum Act {
 
     public String id() {
         return id;
+    }
+
+    /** The screen it goes to, for one that goes to a screen; finding begins among the players. */
+    public java.util.Optional<String> screen() {
+        return this == FIND ? java.util.Optional.of("players")
+                : java.util.Optional.of(id).filter(i -> i.startsWith("go-")).map(i -> i.substring("go-".length()));
     }
 
     /** The key it has unless the coach gives it another. */

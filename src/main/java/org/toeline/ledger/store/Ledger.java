@@ -132,6 +132,20 @@ public final class Ledger implements AutoCloseable {
                 h -> lessons(h).save(lessonId, baseVersion, lesson, findings));
     }
 
+    /**
+     * Makes a lesson another player's, under whose name its document goes from then on. A player without a name who has no
+     * other lesson is forgotten.
+     *
+     * @return the lesson's new version
+     */
+    public int give(int lessonId, int playerId) throws LedgerException {
+        return database.write("the lesson could not be given to the player", h -> {
+            Player player = new Players(h, stamp).get(playerId).orElseThrow(() -> new LedgerException(Fault.UNKNOWN,
+                    place().name() + ": there is no player " + playerId + " (any more); the lesson stays as it was"));
+            return lessons(h).give(lessonId, player);
+        });
+    }
+
     public Optional<KeptLesson> lesson(int id) throws LedgerException {
         return database.read("the lesson could not be read", h -> lessons(h).get(id));
     }

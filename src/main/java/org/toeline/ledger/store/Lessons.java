@@ -66,15 +66,31 @@ final class Lessons {
         return PlayerDetails.cleaned(lesson.playerName()).equals(name) ? lesson : lesson.withPlayerName(name);
     }
 
+    int give(int id, Player player) throws LedgerException {
+        KeptLesson before = get(id).orElseThrow(() -> new LedgerException(Fault.UNKNOWN, place.name() + ": there is no lesson "
+                + id + " (any more)"));
+        handle.createUpdate("update lesson set player_id = :player, version = version + 1, changed_at = :at, changed_by = :by "
+                        + "where id = :id").bind("player", player.id()).bind("at", stamp.now()).bind("by", stamp.bay())
+                .bind("id", id).execute();
+        writeDocument(id, named(before.lesson(), player.details().name()));
+        handle.execute("delete from player where id = ? and name is null and not exists "
+                + "(select 1 from lesson where player_id = ?)", before.playerId(), before.playerId());
+        return before.version() + 1;
+    }
+
     /** After a player's name was changed, in every document of theirs. */
     void rename(int playerId, Optional<String> name) throws LedgerException {
         List<Integer> ids = handle.createQuery("select id from lesson where player_id = :id").bind("id", playerId)
                 .mapTo(Integer.class).list();
         for (int id : ids) {
-            String document = LessonDocument.line(named(get(id).orElseThrow().lesson(), name));
-            handle.createUpdate("update lesson_document set document = :document, sha256 = :sum where lesson_id = :id")
-                    .bind("document", document).bind("sum", sum(document)).bind("id", id).execute();
+            writeDocument(id, named(get(id).orElseThrow().lesson(), name));
         }
+    }
+
+    private void writeDocument(int id, Lesson lesson) {
+        String document = LessonDocument.line(lesson);
+        handle.createUpdate("update lesson_document set document = :document, sha256 = :sum where lesson_id = :id")
+                .bind("document", document).bind("sum", sum(document)).bind("id", id).execute();
     }
 
     private <S extends SqlStatement<S>> S bindColumns(S statement, Lesson lesson) {

@@ -1,0 +1,29 @@
+package org.toeline.desk;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import org.toeline.ledger.ClipMoment;
+import org.toeline.ledger.Lesson;
+
+/** Names of clips: a document may name them beside itself, the ledger needs to know where they are. */
+final class KeptClips {
+
+    private KeptClips() {
+    }
+
+    /** Where a clip is that a lesson names. */
+    static Path resolved(ClipMoment moment, Optional<Path> document) {
+        Path clip = Path.of(moment.clip());
+        return clip.isAbsolute() ? clip : document.map(f -> f.toAbsolutePath().resolveSibling(moment.clip())).orElse(clip);
+    }
+
+    static Lesson absolute(Lesson lesson, Optional<Path> document) {
+        Lesson absolute = lesson;
+        for (var clip : Map.copyOf(lesson.clips()).entrySet()) {
+            absolute = absolute.withClip(clip.getKey(), new ClipMoment(resolved(clip.getValue(), document).toString(),
+                    clip.getValue().seconds()));
+        }
+        return absolute;
+    }
+}

@@ -1,0 +1,147 @@
+package org.toeline.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import org.toeline.desk.keys.Act;
+import org.toeline.desk.records.Records;
+import org.toeline.desk.records.Settings;
+import org.toeline.desk.records.SettingsFile;
+import org.toeline.desk.screen.Screen;
+import org.toeline.desk.screen.Studio;
+import org.toeline.desk.work.Background;
+
+/** The window: a row of screens, one of which is shown, and a line at the bottom that says what happened. */
+final class Screens {
+
+    static final String LESSON = "lesson";
+
+    private final BorderPane root = new BorderPane();
+    private final Label status = new Label();
+    private final Background background = new Background(this::say);
+    private final Records records;
+    private final Sheet sheet;
+    private final Map<String, Screen> screens = new LinkedHashMap<>();
+    private final Map<String, ToggleButton> buttons = new LinkedHashMap<>();
+    private String shown = "";
+
+    /**
+     * @param folder where documents, lenses and settings are kept
+     * @param usual  what counts where the settings say nothing
+     */
+    Screens(Path folder, Settings usual) {
+        SettingsFile file = new SettingsFile(folder.resolve("settings.json"), usual);
+        SettingsFile.Read read = file.read();
+        say(read.remark());
+        records = new Records(read.settings(), this::say);
+        sheet = new Sheet(folder, records, background, this::say, () -> go(LESSON));
+        Studio studio = new Studio(sheet.model(), sheet, records, background, sheet::assessment, sheet::words, this::say,
+                this::go);
+        put(sheet);
+        others(studio).forEach(this::put);
+        root.setTop(row());
+        status.getStyleClass().add("status");
+        status.setId("status");
+        status.setMaxWidth(Double.MAX_VALUE);
+        root.setBottom(status);
+        go(LESSON);
+    }
+
+    /** The screens beside the sheet, in the order of their buttons. */
+    private List<Screen> others(Studio studio) {
+        return new ArrayList<>();
+    }
+
+    private void put(Screen screen) {
+        screens.put(screen.id(), screen);
+    }
+
+    private HBox row() {
+        HBox row = new HBox(4);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("screens");
+        screens.keySet().forEach(id -> {
+            ToggleButton button = new ToggleButton(Texts.of("screen." + id));
+            button.setId("go-" + id);
+            button.setMinWidth(Region.USE_PREF_SIZE);
+            button.setTooltip(new Tooltip(Texts.of("screen." + id + ".hint")));
+            button.setOnAction(e -> go(id));
+            buttons.put(id, button);
+            row.getChildren().add(button);
+        });
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        row.getChildren().add(space);
+        return row;
+    }
+
+    Parent root() {
+        return root;
+    }
+
+    Sheet sheet() {
+        return sheet;
+    }
+
+    Records records() {
+        return records;
+    }
+
+    void go(String id) {
+        Screen next = Optional.ofNullable(screens.get(id)).orElseThrow(
+                () -> new IllegalArgumentException("there is no screen “" + id + "”"));
+        buttons.forEach((other, button) -> button.setSelected(other.equals(id)));
+        if (!id.equals(shown)) {
+            Optional.ofNullable(screens.get(shown)).ifPresent(Screen::left);
+            shown = id;
+            root.setCenter(next.root());
+        }
+        next.entered();
+    }
+
+    void say(String sentence) {
+        status.setText(sentence);
+    }
+
+    /** Keys that work wherever the focus is, except in a field. */
+    void keys(Scene scene) {
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            boolean field = scene.getFocusOwner() instanceof javafx.scene.control.TextInputControl;
+            if (sheet.keyBook().asked(e).filter(act -> done(act, field)).isPresent()) {
+                e.consume();
+            }
+        });
+    }
+
+    private boolean done(Act act, boolean inField) {
+        Optional<String> screen = act.screen().filter(screens::containsKey);
+        if (screen.isPresent()) {
+            go(screen.get());
+            return true;
+        }
+        if (inField || !shown.equals(LESSON)) {
+            return false;
+        }
+        sheet.act(act);
+        return true;
+    }
+
+    void close() {
+        screens.values().forEach(Screen::close);
+        records.close();
+    }
+}

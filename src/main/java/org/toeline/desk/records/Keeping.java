@@ -1,0 +1,93 @@
+package org.toeline.desk.records;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.store.KeptLesson;
+
+/**
+ * How one lesson on the desk is kept: under which number and version, and what of it is still to be written. All but
+ * {@link #next} is read and changed on the thread that writes; numbers may be read on any.
+ */
+final class Keeping {
+
+    private final AtomicReference<@Nullable Lesson> waiting = new AtomicReference<>();
+    private volatile int lessonId;
+    private volatile int playerId;
+    private int version;
+    private @Nullable Lesson written;
+    private OptionalInt aside = OptionalInt.empty();
+
+    private Keeping(int lessonId, int version, int playerId, @Nullable Lesson written) {
+        this.lessonId = lessonId;
+        this.version = version;
+        this.playerId = playerId;
+        this.written = written;
+    }
+
+    /** A lesson that is not in the ledger yet; whose it is may be known. */
+    static Keeping fresh(OptionalInt player) {
+        return new Keeping(0, 0, player.orElse(0), null);
+    }
+
+    static Keeping of(KeptLesson kept) {
+        return new Keeping(kept.id(), kept.version(), kept.playerId(), kept.lesson());
+    }
+
+    /** What is to be written next; a later one takes the place of an earlier one that waits. Any thread. */
+    void next(Lesson lesson) {
+        waiting.set(lesson);
+    }
+
+    /** What is to be written and was not yet. */
+    Optional<Lesson> take() {
+        Lesson next = waiting.getAndSet(null);
+        return Optional.ofNullable(next).filter(l -> !l.equals(written));
+    }
+
+    OptionalInt lessonId() {
+        return lessonId == 0 ? OptionalInt.empty() : OptionalInt.of(lessonId);
+    }
+
+    OptionalInt playerId() {
+        return playerId == 0 ? OptionalInt.empty() : OptionalInt.of(playerId);
+    }
+
+    int version() {
+        return version;
+    }
+
+    void added(KeptLesson kept) {
+        lessonId = kept.id();
+        playerId = kept.playerId();
+        version = kept.version();
+        written = kept.lesson();
+    }
+
+    void saved(int asVersion, Lesson lesson) {
+        version = asVersion;
+        written = lesson;
+        aside = OptionalInt.empty();
+    }
+
+    void givenTo(int player, int asVersion) {
+        playerId = player;
+        version = asVersion;
+    }
+
+    /** It stands beside another bay's; the number under which it did before, to be dropped. */
+    OptionalInt aside(int id) {
+        OptionalInt before = aside;
+        aside = OptionalInt.of(id);
+        return before;
+    }
+
+    /** It is not in the ledger any more: what is written next is written as a new lesson. */
+    void gone() {
+        lessonId = 0;
+        playerId = 0;
+        written = null;
+    }
+}

@@ -1,0 +1,244 @@
+package org.toeline.desk.records;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.Platform;
+import org.jspecify.annotations.Nullable;
+import org.toeline.cli.StatedFindings;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.Player;
+import org.toeline.ledger.store.Saved;
+
+/**
+ * The open ledger. All of it happens on one thread of its own, in the order it was asked for; answers come back on the
+ * JavaFX thread. What waits to be written is written before the desk closes.
+ */
+public final class Records {
+
+    /** Told when another lesson is on the desk, or the same one under another number or player. */
+    public interface Listener {
+
+        void changed();
+
+        /** Another bay changed the lesson on the desk; the desk's own stands beside it until the coach has chosen. */
+        default void conflict(Saved.Conflict conflict) {
+        }
+    }
+
+    /** A question to the ledger. */
+    public interface Question<T> {
+
+        T ask(Ledger ledger) throws Exception;
+    }
+
+    private static final Logger LOG = Logger.getLogger(Records.class.getName());
+    private static final long CLOSING_S = 20;
+
+    private final Settings settings;
+    private final Consumer<String> say;
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(r -> {
+        Thread t = new Thread(r, "ledger");
+        t.setDaemon(true);
+        return t;
+    });
+    private final List<Listener> listeners = new ArrayList<>();
+    private @Nullable Ledger ledger;
+    private volatile boolean usable;
+    private volatile String unusable = "";
+    private Keeping current = Keeping.fresh(OptionalInt.empty());
+
+    /** @param say takes one sentence for the person, on the JavaFX thread */
+    public Records(Settings settings, Consumer<String> say) {
+        this.settings = settings;
+        this.say = say;
+        thread.execute(this::open);
+    }
+
+    private void open() {
+        try {
+            Ledger opened = Ledger.open(settings.place(), settings.bay());
+            ledger = opened;
+            usable = !opened.isReadOnly();
+            if (!usable) {
+                unusable = opened.place().name() + " cannot be written; lessons are kept as documents until the ledger is put "
+                        + "where it can be (Settings)";
+                tell(unusable);
+            }
+        } catch (LedgerException e) {
+            unusable = e.getMessage() + e.backup().map(b -> "; the newest backup is " + b).orElse("");
+            tell("The ledger could not be opened; lessons are kept as documents meanwhile: " + unusable);
+        }
+        Platform.runLater(this::changed);
+    }
+
+    private void tell(String sentence) {
+        Platform.runLater(() -> say.accept(sentence));
+    }
+
+    public Settings settings() {
+        return settings;
+    }
+
+    public void listen(Listener listener) {
+        listeners.add(listener);
+    }
+
+    private void changed() {
+        List.copyOf(listeners).forEach(Listener::changed);
+    }
+
+    /** Whether lessons are kept in it: it is open and can be written. */
+    public boolean keeps() {
+        return usable;
+    }
+
+    /** Whether it could not be opened, or not for writing; false while it is still being opened. */
+    public boolean failed() {
+        return !unusable.isEmpty();
+    }
+
+    /** The number of the lesson on the desk; empty while it is not in the ledger. */
+    public OptionalInt lessonId() {
+        return current.lessonId();
+    }
+
+    /** Whose lesson is on the desk; empty when nobody was named yet. */
+    public OptionalInt playerId() {
+        return current.playerId();
+    }
+
+    /** Asks the ledger off the interface thread; the answer comes back on it, a failure as a sentence. */
+    public <T> void ask(Question<T> question, Consumer<T> then) {
+        thread.execute(() -> {
+            if (ledger == null) {
+                tell(unusable);
+                return;
+            }
+            try {
+                T answer = question.ask(ledger);
+                Platform.runLater(() -> then.accept(answer));
+            } catch (Exception e) {
+                LOG.log(Level.WARNING, "the ledger was asked in vain", e);
+                tell(String.valueOf(e.getMessage()));
+            }
+        });
+    }
+
+    /** The lesson on the desk is one of the ledger from now on. */
+    public void opened(KeptLesson kept) {
+        current = Keeping.of(kept);
+        changed();
+    }
+
+    /** The lesson on the desk is not in the ledger yet; it goes there with its first mark. */
+    public void fresh(OptionalInt player) {
+        current = Keeping.fresh(player);
+        changed();
+    }
+
+    /** Keeps the lesson on the desk as it is now. */
+    public void keep(Lesson lesson) {
+        Keeping keeping = current;
+        keeping.next(lesson);
+        thread.execute(() -> write(keeping));
+    }
+
+    private void write(Keeping keeping) {
+        if (ledger == null || !usable) {
+            return;
+        }
+        keeping.take().ifPresent(lesson -> {
+            try {
+                put(ledger, keeping, lesson);
+            } catch (LedgerException e) {
+                LOG.log(Level.WARNING, "the lesson could not be kept", e);
+                keeping.next(lesson);
+                tell(e.getMessage() + "; what is on the desk stays there and is kept with the next change");
+            }
+        });
+    }
+
+    private void put(Ledger into, Keeping keeping, Lesson lesson) throws LedgerException {
+        var findings = StatedFindings.of(lesson);
+        if (keeping.lessonId().isEmpty()) {
+            OptionalInt player = keeping.playerId();
+            KeptLesson kept = into.lesson(into.takeIn(lesson, findings, player.isPresent() ? Optional.of(player.getAsInt())
+                    : Optional.empty()).lessonId()).orElseThrow();
+            keeping.added(kept);
+            Platform.runLater(this::changed);
+            return;
+        }
+        Saved saved = into.save(keeping.lessonId().getAsInt(), keeping.version(), lesson, findings);
+        if (saved instanceof Saved.Done done) {
+            keeping.saved(done.version(), lesson);
+        } else if (saved instanceof Saved.Conflict conflict) {
+            beside(into, keeping, conflict);
+        } else if (saved instanceof Saved.Gone gone) {
+            tell(gone.sentence() + "; it is kept as a new one");
+            keeping.gone();
+            put(into, keeping, lesson);
+        }
+    }
+
+    private void beside(Ledger into, Keeping keeping, Saved.Conflict conflict) throws LedgerException {
+        OptionalInt before = keeping.aside(conflict.asideId());
+        if (before.isPresent()) {
+            into.dropAside(before.getAsInt());
+        }
+        Platform.runLater(() -> List.copyOf(listeners).forEach(l -> l.conflict(conflict)));
+    }
+
+    /** The coach chose the desk's own over what another bay made of the lesson: it is saved over that. */
+    public void keepOwn(Saved.Conflict conflict, Lesson own) {
+        Keeping keeping = current;
+        thread.execute(() -> {
+            keeping.saved(conflict.theirs().version(), conflict.theirs().lesson());
+            keeping.next(own);
+            write(keeping);
+        });
+        ask(l -> {
+            l.dropAside(conflict.asideId());
+            return true;
+        }, done -> { });
+    }
+
+    /** The lesson on the desk is this player's. A player without a name who has no other lesson is forgotten. */
+    public void give(Player player, Consumer<Player> then) {
+        Keeping keeping = current;
+        ask(l -> {
+            if (keeping.lessonId().isPresent()) {
+                keeping.givenTo(player.id(), l.give(keeping.lessonId().getAsInt(), player.id()));
+            } else {
+                keeping.givenTo(player.id(), 0);
+            }
+            return player;
+        }, given -> {
+            then.accept(given);
+            changed();
+        });
+    }
+
+    /** Writes what waits and closes; nothing is asked afterwards. */
+    public void close() {
+        thread.execute(() -> Optional.ofNullable(ledger).ifPresent(Ledger::close));
+        thread.shutdown();
+        try {
+            if (!thread.awaitTermination(CLOSING_S, TimeUnit.SECONDS)) {
+                LOG.warning("the ledger did not finish in " + CLOSING_S + " s");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

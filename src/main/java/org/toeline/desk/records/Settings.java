@@ -1,0 +1,103 @@
+package org.toeline.desk.records;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.toeline.ledger.WholeFile;
+import org.toeline.ledger.store.LedgerPlace;
+
+/**
+ * What the coach set once: where the ledger is, what this bay is called, and whether clips are copied. Kept in one JSON
+ * document; what it has besides is kept as it was.
+ *
+ * @param server  the database of several bays; empty when the ledger is a file of this machine
+ * @param folder  the ledger's folder; with a server, that of copied clips and stills
+ * @param bay     what other bays are told this one is called, 1 to 60 characters
+ */
+public record Settings(Optional<LedgerPlace.Server> server, LedgerPlace.Folder folder, String bay, Clips clips, ObjectNode rest) {
+
+    static final JsonMapper JSON = JsonMapper.builder().build();
+    private static final int LONGEST_BAY = 60;
+
+    /** What becomes of a clip's file. */
+    public enum Clips {
+        /** It stays where it is. */
+        STAY,
+        /** It is copied into the ledger's folder. */
+        COPY
+    }
+
+    public Settings {
+        bay = bay.strip();
+        if (bay.isEmpty() || bay.length() > LONGEST_BAY) {
+            throw new IllegalArgumentException("a bay needs a name of 1 to " + LONGEST_BAY + " characters");
+        }
+    }
+
+    public static Settings usual(Path folder) {
+        return new Settings(Optional.empty(), new LedgerPlace.Folder(folder), "this bay", Clips.STAY, JSON.createObjectNode());
+    }
+
+    public LedgerPlace place() {
+        return server.isPresent() ? server.get() : folder;
+    }
+
+    public Settings withServer(Optional<LedgerPlace.Server> changed) {
+        return new Settings(changed, folder, bay, clips, rest);
+    }
+
+    public Settings withFolder(Path changed) {
+        return new Settings(server, new LedgerPlace.Folder(changed), bay, clips, rest);
+    }
+
+    public Settings withBay(String changed) {
+        return new Settings(server, folder, changed, clips, rest);
+    }
+
+    public Settings withClips(Clips changed) {
+        return new Settings(server, folder, bay, changed, rest);
+    }
+
+    /** @throws IllegalArgumentException when it does not tell what settings tell */
+    static Settings of(JsonNode tree, Settings usual) {
+        if (!(tree instanceof ObjectNode object) || !object.path("format").asText().equals("toeline-settings")) {
+            throw new IllegalArgumentException("the format “toeline-settings” is needed");
+        }
+        Settings read = new Settings(usual.server, usual.folder, usual.bay, usual.clips, object.deepCopy());
+        if (object.has("folder")) {
+            read = read.withFolder(Path.of(text(object, "folder")));
+        }
+        if (object.has("bay")) {
+            read = read.withBay(text(object, "bay"));
+        }
+        if (object.has("clips")) {
+            read = read.withClips(text(object, "clips").equals("copy") ? Clips.COPY : Clips.STAY);
+        }
+        if (object.get("server") instanceof ObjectNode server) {
+            read = read.withServer(Optional.of(new LedgerPlace.Server(text(server, "url"), text(server, "user"),
+                    server.path("password").asText())));
+        }
+        return read;
+    }
+
+    private static String text(ObjectNode object, String key) {
+        JsonNode value = object.path(key);
+        if (!value.isTextual() || value.asText().isBlank()) {
+            throw new IllegalArgumentException("“" + key + "” is to be a text");
+        }
+        return value.asText();
+    }
+
+    void write(Path file) throws IOException {
+        ObjectNode out = rest.deepCopy();
+        out.put("format", "toeline-settings").put("version", 1).put("folder", folder.folder().toString()).put("bay", bay)
+                .put("clips", clips == Clips.COPY ? "copy" : "stay");
+        out.remove("server");
+        server.ifPresent(s -> out.putObject("server").put("url", s.url()).put("user", s.user()).put("password", s.password()));
+        WholeFile.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(out));
+        SettingsFile.onlyForTheOwner(file);
+    }
+}

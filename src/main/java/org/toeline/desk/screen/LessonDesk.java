@@ -1,0 +1,20 @@
+package org.toeline.desk.screen;
+
+import java.nio.file.Path;
+import org.toeline.ledger.store.Player;
+
+/** What can be put on the desk; the screen with the sheet is shown then. */
+public interface LessonDesk {
+
+    /** A lesson of the ledger. */
+    void open(int lessonId);
+
+    /** A lesson document. */
+    void open(Path document);
+
+    /** A new lesson of a player. */
+    void fresh(Player player);
+
+    /** A new lesson of nobody named yet. */
+    void fresh();
+}

@@ -1,0 +1,25 @@
+package org.toeline.desk.screen;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.toeline.advice.Assessment;
+import org.toeline.advice.Words;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.records.Records;
+import org.toeline.desk.work.Background;
+
+/**
+ * What all screens share.
+ *
+ * @param model      the lesson on the desk
+ * @param desk       puts lessons on the desk
+ * @param records    the ledger it is kept in
+ * @param assessment the findings of the lesson on the desk as they are now; empty before there are any
+ * @param words      the words and units the coach wants
+ * @param say        one sentence for the line at the bottom of the window
+ * @param go         to another screen, by its id
+ */
+public record Studio(LessonModel model, LessonDesk desk, Records records, Background background,
+                     Supplier<Optional<Assessment>> assessment, Supplier<Words> words, Consumer<String> say, Consumer<String> go) {
+}
