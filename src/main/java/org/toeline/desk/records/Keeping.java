@@ -18,6 +18,7 @@ final class Keeping {
     private volatile int playerId;
     private int version;
     private @Nullable Lesson written;
+    private boolean stated;
     private OptionalInt aside = OptionalInt.empty();
 
     private Keeping(int lessonId, int version, int playerId, @Nullable Lesson written) {
@@ -33,7 +34,9 @@ final class Keeping {
     }
 
     static Keeping of(KeptLesson kept) {
-        return new Keeping(kept.id(), kept.version(), kept.playerId(), kept.lesson());
+        Keeping keeping = new Keeping(kept.id(), kept.version(), kept.playerId(), kept.lesson());
+        keeping.stated = !kept.findings().isEmpty();
+        return keeping;
     }
 
     /** What is to be written next; a later one takes the place of an earlier one that waits. Any thread. */
@@ -45,6 +48,21 @@ final class Keeping {
     Optional<Lesson> take() {
         Lesson next = waiting.getAndSet(null);
         return Optional.ofNullable(next).filter(l -> !l.equals(written));
+    }
+
+    /** What was written and has no findings yet. */
+    Optional<Lesson> written() {
+        return Optional.ofNullable(stated ? null : written);
+    }
+
+    /** Whether this was written last and nothing waits; findings of anything else would be stale. */
+    boolean isWritten(Lesson lesson) {
+        return waiting.get() == null && lesson.equals(written) && !stated && aside.isEmpty();
+    }
+
+    void stated(int asVersion) {
+        version = asVersion;
+        stated = true;
     }
 
     OptionalInt lessonId() {
@@ -64,11 +82,13 @@ final class Keeping {
         playerId = kept.playerId();
         version = kept.version();
         written = kept.lesson();
+        stated = !kept.findings().isEmpty();
     }
 
     void saved(int asVersion, Lesson lesson) {
         version = asVersion;
         written = lesson;
+        stated = false;
         aside = OptionalInt.empty();
     }
 

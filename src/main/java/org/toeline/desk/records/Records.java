@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.logging.Level;
@@ -19,6 +19,12 @@ import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.LedgerException;
 import org.toeline.ledger.store.Player;
 import org.toeline.ledger.store.Saved;
+import org.toeline.ledger.store.Search;
+import org.toeline.mark.Club;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
 
 /**
  * The open ledger. All of it happens on one thread of its own, in the order it was asked for; answers come back on the
@@ -44,10 +50,12 @@ public final class Records {
 
     private static final Logger LOG = Logger.getLogger(Records.class.getName());
     private static final long CLOSING_S = 20;
+    /** A hand that marks on does not wait this long. */
+    private static final long RESTS_MS = 400;
 
     private final Settings settings;
     private final Consumer<String> say;
-    private final ExecutorService thread = Executors.newSingleThreadExecutor(r -> {
+    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(r -> {
         Thread t = new Thread(r, "ledger");
         t.setDaemon(true);
         return t;
@@ -69,6 +77,7 @@ public final class Records {
         try {
             Ledger opened = Ledger.open(settings.place(), settings.bay());
             ledger = opened;
+            warm(opened);
             usable = !opened.isReadOnly();
             if (!usable) {
                 unusable = opened.place().name() + " cannot be written; lessons are kept as documents until the ledger is put "
@@ -80,6 +89,14 @@ public final class Records {
             tell("The ledger could not be opened; lessons are kept as documents meanwhile: " + unusable);
         }
         Platform.runLater(this::changed);
+    }
+
+    /** What is done for the first time takes its time: not while the coach's first mark waits to be kept. */
+    private static void warm(Ledger opened) throws LedgerException {
+        Lesson empty = Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)
+                .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080)));
+        opened.lessonLike(empty);
+        opened.find(Search.RECENT);
     }
 
     private void tell(String sentence) {
@@ -137,7 +154,12 @@ public final class Records {
 
     /** The lesson on the desk is one of the ledger from now on. */
     public void opened(KeptLesson kept) {
-        current = Keeping.of(kept);
+        Keeping keeping = Keeping.of(kept);
+        current = keeping;
+        if (kept.findings().isEmpty()) {
+            // the desk did not come to stating them
+            thread.execute(() -> state(keeping, kept.lesson()));
+        }
         changed();
     }
 
@@ -154,6 +176,7 @@ public final class Records {
         thread.execute(() -> write(keeping));
     }
 
+    /** The marks at once; the findings when the hand rests. */
     private void write(Keeping keeping) {
         if (ledger == null || !usable) {
             return;
@@ -161,6 +184,9 @@ public final class Records {
         keeping.take().ifPresent(lesson -> {
             try {
                 put(ledger, keeping, lesson);
+                if (!thread.isShutdown()) {
+                    thread.schedule(() -> state(keeping, lesson), RESTS_MS, TimeUnit.MILLISECONDS);
+                }
             } catch (LedgerException e) {
                 LOG.log(Level.WARNING, "the lesson could not be kept", e);
                 keeping.next(lesson);
@@ -169,17 +195,32 @@ public final class Records {
         });
     }
 
+    /** States what was found in what was written last; nothing when something was written since. */
+    private void state(Keeping keeping, Lesson lesson) {
+        if (ledger == null || !keeping.isWritten(lesson)) {
+            return;
+        }
+        try {
+            if (ledger.save(keeping.lessonId().orElseThrow(), keeping.version(), lesson, StatedFindings.of(lesson))
+                    instanceof Saved.Done done) {
+                keeping.stated(done.version());
+            }
+        } catch (LedgerException e) {
+            LOG.log(Level.WARNING, "the findings could not be kept", e);
+            tell(e.getMessage());
+        }
+    }
+
     private void put(Ledger into, Keeping keeping, Lesson lesson) throws LedgerException {
-        var findings = StatedFindings.of(lesson);
         if (keeping.lessonId().isEmpty()) {
             OptionalInt player = keeping.playerId();
-            KeptLesson kept = into.lesson(into.takeIn(lesson, findings, player.isPresent() ? Optional.of(player.getAsInt())
+            KeptLesson kept = into.lesson(into.takeIn(lesson, List.of(), player.isPresent() ? Optional.of(player.getAsInt())
                     : Optional.empty()).lessonId()).orElseThrow();
             keeping.added(kept);
             Platform.runLater(this::changed);
             return;
         }
-        Saved saved = into.save(keeping.lessonId().getAsInt(), keeping.version(), lesson, findings);
+        Saved saved = into.saveMarks(keeping.lessonId().getAsInt(), keeping.version(), lesson);
         if (saved instanceof Saved.Done done) {
             keeping.saved(done.version(), lesson);
         } else if (saved instanceof Saved.Conflict conflict) {
@@ -231,7 +272,12 @@ public final class Records {
 
     /** Writes what waits and closes; nothing is asked afterwards. */
     public void close() {
-        thread.execute(() -> Optional.ofNullable(ledger).ifPresent(Ledger::close));
+        Keeping keeping = current;
+        thread.execute(() -> {
+            keeping.written().ifPresent(lesson -> state(keeping, lesson));
+            Optional.ofNullable(ledger).ifPresent(Ledger::close);
+            ledger = null;
+        });
         thread.shutdown();
         try {
             if (!thread.awaitTermination(CLOSING_S, TimeUnit.SECONDS)) {

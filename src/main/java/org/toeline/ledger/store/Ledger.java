@@ -146,6 +146,14 @@ public final class Ledger implements AutoCloseable {
         });
     }
 
+    /**
+     * Saves what was marked at once, as {@link #save} does but without findings: those that were stated are taken back until
+     * the lesson is saved with new ones. For a hand that marks quickly.
+     */
+    public Saved saveMarks(int lessonId, int baseVersion, Lesson lesson) throws LedgerException {
+        return save(lessonId, baseVersion, lesson, List.of());
+    }
+
     public Optional<KeptLesson> lesson(int id) throws LedgerException {
         return database.read("the lesson could not be read", h -> lessons(h).get(id));
     }
