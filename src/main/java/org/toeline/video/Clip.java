@@ -6,14 +6,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 
 /**
  * A clip as a list of frames. Frames are addressed by their place or by presentation time, and the frame asked for is
  * the frame returned: the list comes from reading every packet once, and a frame is found by decoding from the key
- * frame before it until its own time comes up. Frames near the last one asked for are kept, and those in the direction of
- * travel are decoded ahead, so that a step either way is a conversion, not a decoding.
+ * frame before it until its own time comes up. Frames near the last one asked for are kept, those in the direction of
+ * travel are decoded ahead, and of the nearest the pictures are made ahead: a step either way finds its picture there.
  *
  * <p>Any thread may call it; calls wait for one another. Native memory is released by {@link #close}, once.
  */
@@ -30,6 +31,7 @@ public final class Clip implements AutoCloseable {
     private final ClipReader reader;
     private final PacketIndex index;
     private final DecodingThread decoding;
+    private final PreparedPictures pictures;
     private final PictureConverter converter;
     private final ClipInfo info;
     private final OptionalDouble captureRate;
@@ -55,6 +57,8 @@ public final class Clip implements AutoCloseable {
         this.converter = converter();
         this.decoding = new DecodingThread("decoding " + file.getFileName(), decoder,
                 new FrameCache(cacheBytes, (long) size[0] * size[1] * 3 / 2), index.frames());
+        this.pictures = new PreparedPictures("pictures of " + file.getFileName(), decoding, converter(), size[0] * size[1]);
+        decoding.tell(pictures::news);
     }
 
     /** Opens a clip, or a photograph as a clip of one frame, and lists its frames: about as long as reading the file. */
@@ -174,35 +178,58 @@ public final class Clip implements AutoCloseable {
 
     /** Exactly that frame. */
     public Frame frame(int at) throws ClipException {
-        int[] pixels = new int[info.width() * info.height()];
-        show(at, pixels);
-        return new Frame(at, seconds(at), info.width(), info.height(), pixels);
+        check(at);
+        synchronized (asking) {
+            checkOpen();
+            int travel = decoding.look(at);
+            pictures.around(at, travel);
+            Optional<int[]> ready = pictures.take(at);
+            int[] pixels = ready.isPresent() ? ready.get() : new int[info.width() * info.height()];
+            if (ready.isEmpty()) {
+                convert(at, pixels);
+                pictures.keep(at, pixels);
+            }
+            return new Frame(at, seconds(at), info.width(), info.height(), pixels);
+        }
     }
 
     /**
-     * Exactly that frame, into an array that is used again: for showing many, one after the other.
+     * Exactly that frame, into an array that is used again: for looking through many, one after the other.
      *
      * @param pixels as many as the picture has, which become as those of {@link Frame#argb()}
      */
     public void show(int at, int[] pixels) throws ClipException {
-        if (at < 0 || at >= index.frames()) {
-            throw new IllegalArgumentException("frame " + at + " of " + index.frames());
-        }
+        check(at);
         if (pixels.length != info.width() * info.height()) {
             throw new IllegalArgumentException(pixels.length + " pixels for a picture of " + info.width() + " × "
                     + info.height());
         }
         synchronized (asking) {
-            if (closed) {
-                throw new IllegalStateException(file + " is closed");
-            }
-            AVFrame decoded = decoding.frame(at).orElseThrow(() -> new ClipException(String.format(Locale.ROOT,
-                    "%s: the frame at %.3f s cannot be decoded; the file is damaged there", file, seconds(at))));
-            try {
-                converter.convert(decoded, pixels);
-            } finally {
-                av_frame_free(decoded);
-            }
+            checkOpen();
+            decoding.look(at);
+            convert(at, pixels);
+        }
+    }
+
+    private void check(int at) {
+        if (at < 0 || at >= index.frames()) {
+            throw new IllegalArgumentException("frame " + at + " of " + index.frames());
+        }
+    }
+
+    private void checkOpen() {
+        if (closed) {
+            throw new IllegalStateException(file + " is closed");
+        }
+    }
+
+    private void convert(int at, int[] pixels) throws ClipException {
+        AVFrame decoded = decoding.frame(at).orElseThrow(() -> new ClipException(String.format(Locale.ROOT,
+                "%s: the frame at %.3f s cannot be decoded; the file is damaged there", file, seconds(at))));
+        try {
+            converter.convert(decoded, pixels);
+        } finally {
+            av_frame_free(decoded);
         }
     }
 
@@ -216,6 +243,7 @@ public final class Clip implements AutoCloseable {
     public void close() {
         closed = true;
         decoding.close();
+        pictures.close();
         synchronized (asking) {
             converter.close();
         }

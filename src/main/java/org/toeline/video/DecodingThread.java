@@ -2,6 +2,7 @@ package org.toeline.video;
 
 import java.util.BitSet;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +23,7 @@ final class DecodingThread implements AutoCloseable {
     private final FrameDecoder decoder;
     private final FrameCache cache;
     private final int frames;
+    private final AtomicReference<Runnable> news = new AtomicReference<>(() -> { });
     private final BitSet lost = new BitSet();
     private final Thread thread;
     private int wanted = -1;
@@ -48,15 +50,26 @@ final class DecodingThread implements AutoCloseable {
         thread.start();
     }
 
+    /** Who is told, on this thread, that another frame is decoded. */
+    void tell(Runnable listener) {
+        news.set(listener);
+    }
+
+    /** That frame is looked at: what is decoded ahead lies around it. The direction of travel: 1, −1, or 0 after a jump. */
+    synchronized int look(int at) {
+        int step = at - last;
+        direction = last < 0 || Math.abs(step) > STRIDE ? 0 : step == 0 ? direction : Integer.signum(step);
+        last = at;
+        rested = direction != 0;
+        notifyAll();
+        return direction;
+    }
+
     /**
      * That frame, as a reference of the caller's own; empty when it cannot be decoded. Waits for it. One caller at a time;
      * {@link #close} may come from another thread and ends the wait.
      */
     synchronized Optional<AVFrame> frame(int at) {
-        int step = at - last;
-        direction = last < 0 || Math.abs(step) > STRIDE ? 0 : step == 0 ? direction : Integer.signum(step);
-        last = at;
-        rested = direction != 0;
         wanted = at;
         notifyAll();
         boolean interrupted = false;
@@ -75,6 +88,11 @@ final class DecodingThread implements AutoCloseable {
         }
         wanted = -1;
         return Optional.ofNullable(cache.share(at));
+    }
+
+    /** That frame as above if it is kept, without waiting. */
+    synchronized Optional<AVFrame> kept(int at) {
+        return closed ? Optional.empty() : Optional.ofNullable(cache.share(at));
     }
 
     synchronized boolean keeps(int at) {
@@ -101,6 +119,7 @@ final class DecodingThread implements AutoCloseable {
             while (goes(goal)) {
                 AVFrame frame = decoder.towards(goal.target, goal.keepFrom);
                 took(goal, frame);
+                news.get().run();
                 if (frame == null || decoder.position() == goal.target) {
                     break;
                 }
@@ -152,14 +171,36 @@ final class DecodingThread implements AutoCloseable {
 
     private @Nullable Goal goal() {
         if (wanted >= 0 && !cache.has(wanted) && !lost.get(wanted)) {
-            int behind = direction < 0 ? chunk() : Math.min(BEHIND, cache.most() / 4);
+            int behind = direction < 0 ? chunk() : behind();
             return new Goal(wanted, wanted - behind);
         }
-        if (!rested || last < 0) {
+        if (last < 0) {
             return null;
         }
-        Goal first = direction < 0 ? before() : after();
-        return first != null || direction != 0 ? first : before();
+        if (direction < 0) {
+            return before();
+        }
+        Goal group = atItsBeginning();
+        if (direction == 0 && group != null) {
+            return group;
+        }
+        Goal first = rested ? after() : null;
+        return first == null && rested ? direction == 0 ? before() : group : first;
+    }
+
+    /**
+     * Close behind a key frame, and nothing kept from before it: the group before takes longest to be had, and a step back
+     * may be the next thing asked for.
+     */
+    private @Nullable Goal atItsBeginning() {
+        int missing = present(last, -1);
+        int behind = behind();
+        return missing >= 0 && last - missing < behind ? new Goal(missing, direction == 0 ? missing - chunk() + 1
+                : last - behind) : null;
+    }
+
+    private int behind() {
+        return Math.min(BEHIND, cache.most() / 4);
     }
 
     private int chunk() {

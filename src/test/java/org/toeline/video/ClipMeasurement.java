@@ -17,8 +17,6 @@ final class ClipMeasurement {
     private static final int TURNS = 3;
     private static final int JUMPS = 30;
     private static final int SOAK = 10_000;
-    /** How fast a person holding a key steps. */
-    private static final long PACE_NANOS = 33_000_000;
 
     private final Path file;
     private final int threads = Math.min(8, Runtime.getRuntime().availableProcessors());
@@ -33,12 +31,12 @@ final class ClipMeasurement {
         say("processes waiting to run: %s", Files.readString(Path.of("/proc/loadavg")).trim());
         measurement.index();
         measurement.sequential();
-        measurement.steps();
+        new StepMeasurement(file, measurement.random).all();
         measurement.grabber();
         measurement.soak();
     }
 
-    private static void say(String what, Object... values) {
+    static void say(String what, Object... values) {
         System.out.printf(Locale.ROOT, what + "%n", values);
     }
 
@@ -47,11 +45,11 @@ final class ClipMeasurement {
         return millis.stream().mapToDouble(Double::doubleValue).min().orElse(0);
     }
 
-    private interface Work {
+    interface Work {
         void run() throws Exception;
     }
 
-    private static double millis(Work work) throws Exception {
+    static double millis(Work work) throws Exception {
         long begun = System.nanoTime();
         work.run();
         return (System.nanoTime() - begun) / 1e6;
@@ -131,70 +129,6 @@ final class ClipMeasurement {
         }
     }
 
-    private void steps() throws Exception {
-        try (Clip clip = Clip.open(file)) {
-            int n = clip.frameCount();
-            int middle = n / 2;
-            for (int i = middle - 10; i < middle + 10; i++) {
-                clip.frame(i);
-            }
-            double[] kept = new double[400];
-            for (int i = 0; i < kept.length; i++) {
-                kept[i] = timed(clip, middle + i / 8 % 2 * 4 - i % 8 + 4);
-            }
-            say("step within what is kept: %s", summary(kept));
-            double[] jumps = new double[JUMPS];
-            for (int i = 0; i < JUMPS; i++) {
-                jumps[i] = timed(clip, random.nextInt(n));
-            }
-            say("jump: %s", summary(jumps));
-            say("step back over the whole clip, as fast as it goes: %s", summary(back(clip, 0)));
-            say("step back over the whole clip, 30 a second: %s", summary(back(clip, PACE_NANOS)));
-        }
-        PacketIndex index = indexOf();
-        int key = index.indexOf(index.keyUpTo(index.pts(index.frames() - 1), 0));
-        if (key > 0) {
-            double[] across = new double[6];
-            for (int i = 0; i < across.length; i++) {
-                try (Clip fresh = Clip.open(file)) {
-                    fresh.frame(key);
-                    across[i] = timed(fresh, key - 1);
-                }
-            }
-            say("jump to a key frame and one step back: %s", summary(across));
-        }
-    }
-
-    private PacketIndex indexOf() throws ClipException {
-        try (Clip clip = Clip.open(file); ClipReader reader = clip.another()) {
-            return reader.index();
-        }
-    }
-
-    private static double[] back(Clip clip, long paceNanos) throws Exception {
-        int n = Math.min(clip.frameCount(), 600);
-        double[] all = new double[n];
-        long next = System.nanoTime();
-        for (int i = 0; i < n; i++) {
-            all[i] = timed(clip, n - 1 - i);
-            next += paceNanos;
-            java.util.concurrent.locks.LockSupport.parkNanos(next - System.nanoTime());
-            next = Math.max(next, System.nanoTime());
-        }
-        return all;
-    }
-
-    private static double timed(Clip clip, int frame) throws Exception {
-        return millis(() -> clip.frame(frame));
-    }
-
-    private static String summary(double[] millis) {
-        double[] sorted = millis.clone();
-        Arrays.sort(sorted);
-        return String.format(Locale.ROOT, "median %.1f ms, 99 %% %.1f ms, longest %.1f ms", sorted[sorted.length / 2],
-                sorted[sorted.length * 99 / 100], sorted[sorted.length - 1]);
-    }
-
     /** Set to a time and grab: what the common grabber shows, by the time its frame carries. */
     private void grabber() throws Exception {
         try (Clip clip = Clip.open(file); FFmpegFrameGrabber grabber = new FFmpegFrameGrabber(file.toString())) {
@@ -211,10 +145,10 @@ final class ClipMeasurement {
                 theirSteps[i] = grabbed(grabber, clip, at - 1);
                 wrong += theirSteps[i] < 0 ? 1 : 0;
                 clip.frame(at);
-                ours[i] = timed(clip, at - 1);
+                ours[i] = StepMeasurement.timed(clip, at - 1);
             }
             double[] absolute = Arrays.stream(theirSteps).map(Math::abs).toArray();
-            say("a step back, grabber set to a time: %s; here: %s", summary(absolute), summary(ours));
+            say("a step back, grabber set to a time: %s; here: %s", StepMeasurement.summary(absolute), StepMeasurement.summary(ours));
             say("the grabber's frame was another than asked for in %d of %d", wrong, 2 * JUMPS);
             grabber.stop();
         } catch (FrameGrabber.Exception e) {

@@ -75,6 +75,38 @@ class DecodingThreadTest {
         }
     }
 
+    /** Whatever was made ahead: stepping shows the same pixels as a conversion when asked. */
+    @Test
+    void picturesMadeAheadAreTheSame() throws ClipException {
+        try (Clip clip = Clip.open(file); Clip plain = Clip.open(file)) {
+            int[] pixels = new int[TestClips.WIDTH * TestClips.HEIGHT];
+            SplittableRandom random = new SplittableRandom(3);
+            int at = 40;
+            for (int k = 0; k < 300; k++) {
+                at = Math.max(0, Math.min(FRAMES - 1, at + (k / 30 % 2 == 0 ? 1 : -1) * random.nextInt(3)));
+                plain.show(at, pixels);
+                assertThat(clip.frame(at).argb()).isEqualTo(pixels);
+            }
+        }
+    }
+
+    /** A step back over the key frame may come next, so what is before it is decoded without being asked for. */
+    @Test
+    void theGroupBeforeAKeyFrameIsFetchedAtOnce() throws ClipException {
+        try (Clip clip = Clip.open(file)) {
+            int key = clip.keyFrame(FRAMES - 20);
+            assertThat(key).isPositive();
+            check(clip, key);
+            long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
+            while (!clip.kept(key - 1) && System.nanoTime() < deadline) {
+                Thread.onSpinWait();
+            }
+            assertThat(clip.kept(key - 1)).isTrue();
+            check(clip, key + 1);
+            check(clip, key - 1);
+        }
+    }
+
     @Test
     void manyAskAtOnce() throws Exception {
         try (Clip clip = Clip.open(file)) {
