@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 /**
  * Shots with the figures of flight that nobody measured, computed from their launches by one model. A figure is computed
@@ -26,23 +27,31 @@ public record ComputedFigures(List<Shot> shots, Set<ShotFigure> computed, String
     }
 
     public static ComputedFigures of(List<Shot> shots, Trajectory trajectory) {
+        return of(shots, trajectory.aerodynamics().words(), trajectory::fly);
+    }
+
+    /**
+     * @param model the name of the model by which {@code fly} flies
+     * @param fly   the flight of a launch
+     */
+    public static ComputedFigures of(List<Shot> shots, String model, Function<Launch, Flight> fly) {
         Set<ShotFigure> wanted = new TreeSet<>(OF_FLIGHT);
         shots.forEach(s -> wanted.removeAll(s.figures().keySet()));
         if (shots.stream().allMatch(s -> s.figure(ShotFigure.LAUNCH_DIRECTION).isEmpty())) {
             wanted.remove(ShotFigure.SIDE);
         }
-        List<Shot> filled = shots.stream().map(s -> filled(s, trajectory, wanted)).toList();
+        List<Shot> filled = shots.stream().map(s -> filled(s, fly, wanted)).toList();
         Set<ShotFigure> computed = new TreeSet<>(wanted);
         computed.removeIf(f -> filled.stream().allMatch(s -> s.figure(f).isEmpty()));
-        return new ComputedFigures(filled, computed, trajectory.aerodynamics().words());
+        return new ComputedFigures(filled, computed, model);
     }
 
-    private static Shot filled(Shot shot, Trajectory trajectory, Set<ShotFigure> wanted) {
+    private static Shot filled(Shot shot, Function<Launch, Flight> fly, Set<ShotFigure> wanted) {
         Optional<Launch> launch = wanted.isEmpty() ? Optional.empty() : shot.launch();
         if (launch.isEmpty()) {
             return shot;
         }
-        Map<ShotFigure, Double> flown = figures(trajectory.fly(launch.get()));
+        Map<ShotFigure, Double> flown = figures(fly.apply(launch.get()));
         Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
         figures.putAll(shot.figures());
         wanted.forEach(f -> figures.put(f, flown.get(f)));

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
+import java.util.function.Function;
 import org.toeline.flight.Implausible.Grade;
 
 /**
@@ -25,10 +26,22 @@ public final class Plausibility {
     private static final double LONGER_TOGETHER = 1.08;
     private static final int TOGETHER = 3;
 
-    private final FlightBand band;
+    /**
+     * The fastest ball a club can make, as a multiple of the club's own speed: (1 + e)/(1 + m/M) with restitution e 0.83, the
+     * most that was allowed for long, a head of 0.2 kg and a ball of 0.0459 kg is 1.49; a little more is left for what
+     * measuring adds (from memory).
+     */
+    private static final double FASTEST_OFF_THE_CLUB = 1.56;
+
+    private final Function<Launch, FlightBand.Figures> flights;
 
     public Plausibility(Air air) {
-        this.band = new FlightBand(air);
+        this(new FlightBand(air)::of);
+    }
+
+    /** @param flights the flights of a launch, such as {@link RememberedFlights#of} */
+    public Plausibility(Function<Launch, FlightBand.Figures> flights) {
+        this.flights = flights;
     }
 
     /** What speaks against the figures of one shot; empty if nothing does. */
@@ -44,6 +57,7 @@ public final class Plausibility {
             mechanics(shot, speed.getAsDouble()).forEach(f -> addOnce(found, f));
         }
         times(shot).forEach(f -> addOnce(found, f));
+        club(shot).ifPresent(f -> addOnce(found, f));
         if (found.isEmpty()) {
             models(shot).forEach(f -> addOnce(found, f));
         }
@@ -104,15 +118,22 @@ public final class Plausibility {
         return found;
     }
 
+    private static Optional<Implausible> club(Shot shot) {
+        OptionalDouble club = shot.figure(ShotFigure.CLUB_SPEED);
+        return club.isEmpty() ? Optional.empty() : above(shot, ShotFigure.BALL_SPEED,
+                FASTEST_OFF_THE_CLUB * club.getAsDouble(), "faster than a ball leaves a club of "
+                + UnitSlip.shown(ShotFigure.CLUB_SPEED, club.getAsDouble()));
+    }
+
     private List<Implausible> models(Shot shot) {
         Optional<Launch> launch = shot.launch();
         if (launch.isEmpty()) {
             return List.of();
         }
-        FlightBand.Figures flights = band.of(launch.get());
+        FlightBand.Figures flown = flights.apply(launch.get());
         List<Implausible> found = new ArrayList<>();
-        beside(shot, ShotFigure.CARRY, flights.shortestM() * SHORTER, flights.longestM() * LONGER).ifPresent(found::add);
-        beside(shot, ShotFigure.APEX, flights.lowestM() * LOWER, flights.highestM() * HIGHER).ifPresent(found::add);
+        beside(shot, ShotFigure.CARRY, flown.shortestM() * SHORTER, flown.longestM() * LONGER).ifPresent(found::add);
+        beside(shot, ShotFigure.APEX, flown.lowestM() * LOWER, flown.highestM() * HIGHER).ifPresent(found::add);
         return found;
     }
 
@@ -135,7 +156,7 @@ public final class Plausibility {
     public Optional<Implausible> checkTogether(List<Shot> shots) {
         double[] shares = shots.stream().filter(s -> s.figure(ShotFigure.CARRY).isPresent() && s.launch().isPresent())
                 .mapToDouble(s -> s.figure(ShotFigure.CARRY).getAsDouble()
-                        / band.of(s.launch().get()).longestM()).sorted().toArray();
+                        / flights.apply(s.launch().get()).longestM()).sorted().toArray();
         if (shares.length < TOGETHER || shares[shares.length / 2] < LONGER_TOGETHER) {
             return Optional.empty();
         }

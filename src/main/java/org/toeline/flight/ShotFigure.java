@@ -12,6 +12,8 @@ import java.util.Optional;
  * published figures.
  */
 public enum ShotFigure {
+    /** Speed of the club's head as it meets the ball. */
+    CLUB_SPEED("club-speed", FigureUnit.METRES_PER_SECOND, 1, 75, 1),
     /** Speed of the ball as it leaves the club, [0, 108] m/s. */
     BALL_SPEED("ball-speed", FigureUnit.METRES_PER_SECOND, 1, 108, 1),
     /** Elevation of the first flight, from the horizontal, up. */

@@ -43,6 +43,25 @@ class PlausibilityTest {
         assertThat(only(USUAL.with(ShotFigure.BALL_SPEED, 236)).reason()).contains("km/h read as m/s (65.6 m/s");
     }
 
+    /** The most a head of 0.2 kg can give with restitution 0.83: 1.49 times its own speed (momentum; common practice). */
+    @Test
+    void aBallIsNotMuchFasterThanTheClub() {
+        assertThat(plausibility.check(USUAL.with(ShotFigure.CLUB_SPEED, 65.7 / 1.48))).isEmpty();
+        Implausible flag = only(USUAL.with(ShotFigure.CLUB_SPEED, 65.7 / 1.7));
+        assertThat(flag.figure()).isEqualTo(ShotFigure.BALL_SPEED);
+        assertThat(flag.reason()).contains("faster than a ball leaves a club of 38.6 m/s");
+    }
+
+    @Test
+    void flightsThatAreRememberedSayTheSame() {
+        Plausibility remembering = new Plausibility(new RememberedFlights(Air.USUAL)::of);
+        for (double carry : new double[] {90, 224, 290}) {
+            Shot shot = USUAL.with(ShotFigure.CARRY, carry);
+            assertThat(remembering.check(shot)).isEqualTo(plausibility.check(shot));
+            assertThat(remembering.check(shot)).as("asked again").isEqualTo(plausibility.check(shot));
+        }
+    }
+
     @Test
     void feetReadAsMetres() {
         Implausible flag = only(USUAL.with(ShotFigure.APEX, 88));

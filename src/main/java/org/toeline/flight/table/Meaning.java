@@ -7,6 +7,7 @@ import org.toeline.flight.ShotFigure;
 
 /** What a column of figures can mean: a figure of a shot, or back and side spin, which make up rate and axis. */
 public enum Meaning {
+    CLUB_SPEED(ShotFigure.CLUB_SPEED),
     BALL_SPEED(ShotFigure.BALL_SPEED),
     LAUNCH_ANGLE(ShotFigure.LAUNCH_ANGLE),
     LAUNCH_DIRECTION(ShotFigure.LAUNCH_DIRECTION),
