@@ -249,6 +249,11 @@ public final class Words {
         return text("help." + source.id());
     }
 
+    /** Why pictures could not tell, when the uncertainty comes from there, as a player is told. */
+    public String unsure(Source source) {
+        return text("unsure." + source.id());
+    }
+
     /** Why this reading matters. */
     public String why(ReadingKind kind) {
         return text("why." + kind.id());

@@ -1,7 +1,6 @@
 package org.toeline.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.toeline.handout.Handout;
@@ -26,8 +25,8 @@ final class HandoutCommand implements Callable<Integer> {
     public Integer call() throws DocumentException, ClipException, IOException {
         Handout handout = StillCommand.handout(lesson);
         byte[] png = handout.png();
-        byte[] pdf = handout.pdf();
-        byte[] html = handout.html().getBytes(StandardCharsets.UTF_8);
+        byte[] pdf = handout.pdf(org.toeline.handout.Paper.A4);
+        byte[] html = handout.html();
         WholeFile.write(out.resolve("still.png"), png);
         WholeFile.write(out.resolve("page.pdf"), pdf);
         WholeFile.write(out.resolve("page.html"), html);

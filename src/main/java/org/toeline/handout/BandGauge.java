@@ -34,13 +34,42 @@ public final class BandGauge {
         Font name = fitting(words.name(finding.kind()), Ink.bold(area.getHeight() * 0.20), area.getWidth() * 0.58);
         double baseline = area.getY() + area.getHeight() * 0.22;
         Ink.text(g, words.name(finding.kind()), name, Ink.TEXT, area.getX(), baseline);
-        String shown = finding.verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent()
-                ? "?" : words.figure(finding.reading());
+        String shown = shown(finding);
         Font figure = fitting(shown, Ink.bold(area.getHeight() * 0.22), area.getWidth() * 0.40);
         Ink.text(g, shown, figure, Ink.TEXT, area.getMaxX() - Ink.width(shown, figure), baseline);
         scale(g, finding, new Rectangle2D.Double(area.getX(), area.getY() + area.getHeight() * 0.34,
                 area.getWidth(), area.getHeight() * 0.32));
         below(g, finding, area);
+    }
+
+    /**
+     * Paints the gauge of one thing alone, higher than wide: the name, the band, the figure with its verdict's mark, and
+     * what is recommended, below each other.
+     */
+    public void paintSmall(Graphics2D g, Finding finding, Rectangle2D area) {
+        double height = area.getHeight();
+        double width = area.getWidth();
+        String name = words.name(finding.kind());
+        Ink.text(g, name, fitting(name, Ink.bold(height * 0.18), width), Ink.TEXT, area.getX(),
+                area.getY() + height * 0.16);
+        scale(g, finding, new Rectangle2D.Double(area.getX(), area.getY() + height * 0.26, width, height * 0.26));
+        String shown = shown(finding);
+        double radius = height * 0.075;
+        Font font = fitting(shown, Ink.bold(height * 0.22), width - radius * 3.4);
+        double baseline = area.getY() + height * 0.76;
+        Ink.verdictMark(g, finding.verdict(), area.getX() + radius * 1.3, baseline - radius, radius);
+        Ink.text(g, shown, font, Ink.TEXT, area.getX() + radius * 3.4, baseline);
+        finding.range().ifPresent(range -> {
+            String text = words.text("handout.recommended", words.range(finding.kind(), range.low(), range.high()));
+            Ink.text(g, text, fitting(text, Ink.plain(height * 0.165), width), Ink.GREY, area.getX(),
+                    area.getY() + height * 0.97);
+        });
+    }
+
+    /** The figure with its interval, or that none can be told. */
+    private String shown(Finding finding) {
+        return finding.verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent()
+                ? "?" : words.figure(finding.reading());
     }
 
     private void below(Graphics2D g, Finding finding, Rectangle2D area) {

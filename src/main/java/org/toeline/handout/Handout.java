@@ -1,16 +1,8 @@
 package org.toeline.handout;
 
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
-import java.util.Locale;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import javax.imageio.ImageIO;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
 import org.toeline.ledger.Lesson;
@@ -18,71 +10,76 @@ import org.toeline.mark.View;
 
 /**
  * What the player takes home from a lesson: the annotated still, and the page with it. A pure function of what goes in;
- * any thread. Nothing but what is shown leaves: the picture carries no place, device or time.
+ * any thread. Nothing but what is shown leaves: no file carries a place, a device or a time.
  *
  * @param pictures    the address frame of each view that has one, as shown
- * @param coachsWords what the coach adds in own words; may be empty
+ * @param coachsWords what the coach adds in own words; may be empty, at most {@link #MOST_COACHS_WORDS} characters, so that
+ *                    the page stays one page
  */
 public record Handout(Lesson lesson, Assessment assessment, Map<View, BufferedImage> pictures, Words words,
                       StillOptions options, String coachsWords) {
 
+    public static final int MOST_COACHS_WORDS = 800;
+
     public Handout {
         pictures = Map.copyOf(pictures);
+        if (coachsWords.length() > MOST_COACHS_WORDS) {
+            throw new IllegalArgumentException("the coach's words are " + coachsWords.length() + " characters long; at most "
+                    + MOST_COACHS_WORDS + " fit on the page");
+        }
     }
 
     /** With initials and date below, the lines that matter, and no words of the coach's own. */
     public static Handout of(Lesson lesson, Assessment assessment, Map<View, BufferedImage> pictures, Words words) {
-        return new Handout(lesson, assessment, pictures, words,
-                new StillOptions(footer(lesson, words), StillOptions.Lines.THAT_MATTER), "");
+        return new Handout(lesson, assessment, pictures, words, StillOptions.USUAL, "");
     }
 
-    private static String footer(Lesson lesson, Words words) {
-        String initials = lesson.playerName().map(Handout::initials).orElse("");
-        String date = lesson.recorded().map(r -> r.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
-                .withLocale(Locale.forLanguageTag(words.language())))).orElse("");
-        return initials.isEmpty() || date.isEmpty() ? initials + date : initials + " · " + date;
+    public Handout withOptions(StillOptions changed) {
+        return new Handout(lesson, assessment, pictures, words, changed, coachsWords);
     }
 
-    /** The first letters of a name's words. */
-    static String initials(String name) {
-        return java.util.Arrays.stream(name.strip().split("\\s+")).filter(w -> !w.isEmpty())
-                .map(w -> Character.toString(w.codePointAt(0)).toUpperCase(Locale.ROOT)).limit(4)
-                .collect(Collectors.joining());
+    public Handout withWords(Words changed) {
+        return new Handout(lesson, assessment, pictures, changed, options, coachsWords);
     }
 
-    public BufferedImage still() {
-        return new Still(assessment, words, options).paint(pictures);
+    public Handout withCoachsWords(String changed) {
+        return new Handout(lesson, assessment, pictures, words, options, changed);
     }
 
-    public byte[] png() {
-        try {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            ImageIO.write(still(), "png", out);
-            return out.toByteArray();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    /** @throws IllegalArgumentException when the face is to be covered and nobody knows where the head is */
+    public Still still() {
+        return new Still(assessment, words, options, pictures, signed());
+    }
+
+    private String signed() {
+        return options.signed().text(lesson, words);
     }
 
     private Page page() {
-        return Page.of(assessment, words, title(), coachsWords);
+        String signed = signed();
+        return Page.of(assessment, words, signed.isEmpty() ? words.text("handout.title")
+                : words.text("handout.title") + " – " + signed, coachsWords);
     }
 
-    private String title() {
-        return options.footer().isEmpty() ? words.text("handout.title")
-                : words.text("handout.title") + " – " + options.footer();
+    /** The still as a PNG. */
+    public byte[] png() {
+        return PictureFormat.PNG.of(still());
     }
 
-    /** One page, A4. */
-    public byte[] pdf() {
-        return PdfPage.of(page(), still());
+    /** One page. */
+    public byte[] pdf(Paper paper) {
+        return PdfPage.of(page(), still(), words.language(), paper);
     }
 
-    /** One file that opens offline. */
-    public String html() {
-        Optional<View> view = new Still(assessment, words, options).view(pictures.keySet());
-        String said = assessment.advice().first().map(words::instruction).orElseGet(() -> words.nothing(assessment.advice()));
-        String alternative = words.text("handout.alt", view.map(words::name).orElse(""), said);
-        return HtmlPage.of(page(), words.language(), alternative, png());
+    /** One file that opens offline, UTF-8. */
+    public byte[] html() {
+        Still still = still();
+        return HtmlPage.of(page(), words.language(), still.described(), PictureFormat.JPEG.of(still))
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The name of one of its files, such as AS-2026-05-14-still.png, from what it is signed with. */
+    public String fileName(String what, String ending) {
+        return options.signed().fileStem(lesson) + "-" + what + "." + ending;
     }
 }

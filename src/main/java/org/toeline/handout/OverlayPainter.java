@@ -8,6 +8,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +28,7 @@ import org.toeline.handout.OverlayShapes.Line;
 public final class OverlayPainter {
 
     private static final Color REFERENCE = new Color(0xFFFFFF);
+    private static final Color REFERENCE_HALO = new Color(0, 0, 0, 150);
     private static final Color UNJUDGED = new Color(0x56B4E9);
 
     private final Words words;
@@ -44,7 +46,7 @@ public final class OverlayPainter {
     }
 
     /**
-     * Paints the lines of a view.
+     * Paints the lines of a view, each with the figure of its reading.
      *
      * @param toDevice from picture pixels to the device
      * @param kinds    which lines
@@ -53,33 +55,69 @@ public final class OverlayPainter {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         List<Line> lines = OverlayShapes.of(assessment, view).stream().filter(l -> kinds.contains(l.kind())).toList();
         for (Line line : lines) {
-            draw(g, line, finding(assessment, line), toDevice);
+            draw(g, line, color(line, finding(assessment, line)), toDevice);
         }
         for (Line line : lines) {
             label(g, line, finding(assessment, line), toDevice);
         }
     }
 
+    /**
+     * Paints the lines that matter for one finding and no figures: the line that shows it in the colour of its verdict,
+     * what it is seen against dashed.
+     */
+    public void paintFor(Graphics2D g, Assessment assessment, View view, AffineTransform toDevice, Finding finding) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        Set<Kind> kinds = OverlayShapes.mattersFor(finding.kind());
+        Kind shows = OverlayShapes.shows(finding.kind());
+        List<Line> lines = OverlayShapes.of(assessment, view).stream().filter(l -> kinds.contains(l.kind())).toList();
+        lines.stream().filter(l -> l.kind() != shows).forEach(l -> draw(g, l, REFERENCE, toDevice));
+        lines.stream().filter(l -> l.kind() == shows)
+                .forEach(l -> draw(g, l, verdictColor(Optional.of(finding)), toDevice));
+    }
+
+    /**
+     * Paints an arrow head and the word where the target line leaves a frame towards the target, or where it ends within it.
+     */
+    public void paintTarget(Graphics2D g, Assessment assessment, View view, AffineTransform toDevice, Rectangle2D frame) {
+        OverlayShapes.of(assessment, view).stream().filter(l -> l.kind() == Kind.TARGET).findFirst()
+                .flatMap(l -> Arrow.along(l, toDevice, frame, textPx)).ifPresent(arrow -> {
+                    g.setColor(REFERENCE);
+                    g.fill(arrow.head());
+                    String word = words.text("handout.target");
+                    double width = Ink.width(word, Ink.bold(textPx));
+                    double x = Math.max(frame.getMinX() + textPx, Math.min(frame.getMaxX() - textPx - width,
+                            arrow.tip().getX() - width / 2));
+                    double below = arrow.tip().getY() + textPx * 1.5;
+                    double y = below < frame.getMaxY() - textPx * 0.4 ? below : arrow.tip().getY() - textPx * 0.8;
+                    Ink.textOverPicture(g, word, Ink.bold(textPx), Color.WHITE, x, y);
+                });
+    }
+
     private static Optional<Finding> finding(Assessment assessment, Line line) {
         return line.reading().flatMap(assessment.advice()::finding);
     }
 
-    private void draw(Graphics2D g, Line line, Optional<Finding> finding, AffineTransform toDevice) {
+    /** A line as it falls on the device. */
+    static Path2D path(Line line, AffineTransform toDevice) {
         Path2D path = new Path2D.Double();
-        boolean begun = false;
         for (ImagePoint p : line.points()) {
             Point2D at = toDevice.transform(new Point2D.Double(p.xPx(), p.yPx()), null);
-            if (begun) {
-                path.lineTo(at.getX(), at.getY());
-            } else {
+            if (path.getCurrentPoint() == null) {
                 path.moveTo(at.getX(), at.getY());
+            } else {
+                path.lineTo(at.getX(), at.getY());
             }
-            begun = true;
         }
-        Color color = color(line, finding);
-        boolean reference = line.reading().isEmpty();
+        return path;
+    }
+
+    /** White lines are what others are seen against, and dashed. */
+    private void draw(Graphics2D g, Line line, Color color, AffineTransform toDevice) {
+        Path2D path = path(line, toDevice);
+        boolean reference = color == REFERENCE;
         float width = (float) (reference ? strokePx * 0.7 : strokePx);
-        g.setColor(reference ? new Color(0, 0, 0, 150) : Ink.halo(color));
+        g.setColor(reference ? REFERENCE_HALO : Ink.halo(color));
         g.setStroke(new BasicStroke(width * 2.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.draw(path);
         g.setColor(color);
@@ -91,9 +129,10 @@ public final class OverlayPainter {
     }
 
     private static Color color(Line line, Optional<Finding> finding) {
-        if (line.reading().isEmpty()) {
-            return REFERENCE;
-        }
+        return line.reading().isEmpty() ? REFERENCE : verdictColor(finding);
+    }
+
+    private static Color verdictColor(Optional<Finding> finding) {
         return finding.flatMap(Finding::verdict).isPresent() ? Ink.color(finding.flatMap(Finding::verdict)) : UNJUDGED;
     }
 

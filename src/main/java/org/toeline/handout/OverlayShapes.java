@@ -1,18 +1,12 @@
 package org.toeline.handout;
 
-import static org.toeline.mark.Landmark.*;
-
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.toeline.advice.Assessment;
 import org.toeline.geometry.ImagePoint;
-import org.toeline.geometry.WorldPoint;
-import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
-import org.toeline.posture.Posture;
 import org.toeline.reading.ReadingKind;
 
 /**
@@ -42,7 +36,35 @@ public final class OverlayShapes {
         /** Along the shaft. */
         SHAFT,
         /** The level of the crown, drawn to the ball. */
-        CROWN
+        CROWN,
+        /** Square across the ground from the lead heel to the ball's line. */
+        LEAD_SQUARE,
+        /** Square across the ground from the trail heel to the ball's line. */
+        TRAIL_SQUARE,
+        /** Along the ball's line from level with the lead heel to the ball. */
+        HEEL_GAP,
+        /** Along the ball's line from level with the trail heel to the ball. */
+        STANCE_SHARE,
+        /** Along the ground from under the lead shoulder to level with the lead heel. */
+        FOOT_GAP,
+        /** From the toe line square to the ball. */
+        DISTANCE,
+        /** Straight down from the head to the ball's height, and along to the ball. */
+        HEAD,
+        /** From wrist to wrist. */
+        HANDS,
+        /** Straight up from the middle of the hips, to see a lean against. */
+        UPRIGHT,
+        /** Straight up from the club head. */
+        SHAFT_UPRIGHT,
+        /** Hip, knee and ankle of the trail leg. */
+        TRAIL_LEG,
+        /** Heel to toe of the lead foot. */
+        LEAD_FOOT,
+        /** Heel to toe of the trail foot. */
+        TRAIL_FOOT,
+        /** From the ground to the underside of the ball. */
+        TEE
     }
 
     /**
@@ -54,128 +76,62 @@ public final class OverlayShapes {
 
         public Line {
             points = List.copyOf(points);
+            if (points.size() < 2) {
+                throw new IllegalArgumentException(kind + " has " + points.size() + " points; a line needs two");
+            }
         }
     }
 
-    private static final double TARGET_REACH_M = 0.9;
-    private static final double PAST_M = 0.10;
-
-    private final Posture posture;
-    private final View view;
-    private final List<Line> lines = new ArrayList<>();
-
-    private OverlayShapes(Posture posture, View view) {
-        this.posture = posture;
-        this.view = view;
+    private OverlayShapes() {
     }
 
     /** All lines that the marks support, in the order they are best drawn. */
     public static List<Line> of(Assessment assessment, View view) {
-        OverlayShapes shapes = new OverlayShapes(assessment.posture(), view);
-        if (assessment.posture().camera(view).isPresent()) {
-            if (view == View.TEE) {
-                shapes.crown();
-            } else {
-                shapes.all();
-            }
-        }
-        return List.copyOf(shapes.lines);
+        return assessment.posture().camera(view).isEmpty() ? List.of()
+                : new LineDrafts(assessment.posture(), view).all();
     }
 
-    /** The lines that a reading is seen by. */
-    public static Set<Kind> mattersFor(ReadingKind kind) {
+    /** The one line that a reading is seen by. */
+    public static Kind shows(ReadingKind kind) {
         return switch (kind) {
-            case BALL_ABOVE_CROWN, TEE_HEIGHT -> EnumSet.of(Kind.CROWN);
-            case BALL_TO_LEAD_SHOULDER -> EnumSet.of(Kind.PLUMB, Kind.GAP, Kind.TARGET);
-            case LEAD_FOOT_OUTSIDE_SHOULDER, BALL_TO_LEAD_HEEL, BALL_IN_STANCE ->
-                    EnumSet.of(Kind.PLUMB, Kind.GAP, Kind.TARGET, Kind.HEELS);
-            case FEET_TO_TARGET, BALL_DISTANCE, LEAD_FOOT_FLARE, TRAIL_FOOT_FLARE ->
-                    EnumSet.of(Kind.TOES, Kind.TARGET);
-            case SHOULDERS_TO_TARGET -> EnumSet.of(Kind.SHOULDERS, Kind.TARGET);
-            case SHOULDERS_TO_FEET -> EnumSet.of(Kind.SHOULDERS, Kind.TOES);
-            case SHOULDER_TILT, TRAIL_HAND_LOWER -> EnumSet.of(Kind.SHOULDERS, Kind.LEVEL);
-            case STANCE_WIDTH, STANCE_TO_SHOULDER_WIDTH -> EnumSet.of(Kind.HEELS, Kind.SHOULDERS);
-            case SIDE_BEND, FORWARD_BEND, KNEE_FLEX -> EnumSet.of(Kind.SPINE);
-            case HEAD_TO_BALL -> EnumSet.of(Kind.TARGET, Kind.SPINE);
-            case SHAFT_LEAN -> EnumSet.of(Kind.SHAFT);
+            case BALL_ABOVE_CROWN -> Kind.CROWN;
+            case TEE_HEIGHT -> Kind.TEE;
+            case BALL_TO_LEAD_SHOULDER -> Kind.GAP;
+            case BALL_IN_STANCE -> Kind.STANCE_SHARE;
+            case BALL_TO_LEAD_HEEL -> Kind.HEEL_GAP;
+            case LEAD_FOOT_OUTSIDE_SHOULDER -> Kind.FOOT_GAP;
+            case STANCE_WIDTH, STANCE_TO_SHOULDER_WIDTH -> Kind.HEELS;
+            case FEET_TO_TARGET -> Kind.TOES;
+            case SHOULDERS_TO_TARGET, SHOULDERS_TO_FEET, SHOULDER_TILT -> Kind.SHOULDERS;
+            case TRAIL_HAND_LOWER -> Kind.HANDS;
+            case SIDE_BEND, FORWARD_BEND -> Kind.SPINE;
+            case HEAD_TO_BALL -> Kind.HEAD;
+            case SHAFT_LEAN -> Kind.SHAFT;
+            case KNEE_FLEX -> Kind.TRAIL_LEG;
+            case BALL_DISTANCE -> Kind.DISTANCE;
+            case LEAD_FOOT_FLARE -> Kind.LEAD_FOOT;
+            case TRAIL_FOOT_FLARE -> Kind.TRAIL_FOOT;
         };
     }
 
-    private void all() {
-        if (posture.hasBall()) {
-            line(Kind.TARGET, Optional.empty(), new WorldPoint(-TARGET_REACH_M, 0, 0),
-                    new WorldPoint(TARGET_REACH_M, 0, 0));
-        }
-        between(Kind.HEELS, Optional.of(ReadingKind.STANCE_WIDTH), TRAIL_HEEL, LEAD_HEEL, 0);
-        between(Kind.TOES, Optional.of(ReadingKind.FEET_TO_TARGET), TRAIL_TOE, LEAD_TOE, PAST_M);
-        plumb();
-        between(Kind.SHAFT, Optional.of(ReadingKind.SHAFT_LEAN), CLUB_HEAD, GRIP_END, 0);
-        if (has(LEAD_HIP, TRAIL_HIP, LEAD_SHOULDER, TRAIL_SHOULDER)) {
-            line(Kind.SPINE, Optional.empty(), middle(LEAD_HIP, TRAIL_HIP), middle(LEAD_SHOULDER, TRAIL_SHOULDER));
-        }
-        if (has(LEAD_SHOULDER, TRAIL_SHOULDER)) {
-            WorldPoint trail = posture.at(TRAIL_SHOULDER);
-            WorldPoint lead = posture.at(LEAD_SHOULDER);
-            line(Kind.LEVEL, Optional.empty(), trail, new WorldPoint(lead.t(), lead.h(), trail.u()));
-            between(Kind.SHOULDERS, Optional.of(view == View.FACE_ON ? ReadingKind.SHOULDER_TILT
-                    : ReadingKind.SHOULDERS_TO_FEET), TRAIL_SHOULDER, LEAD_SHOULDER, PAST_M);
-        }
-    }
-
-    private void plumb() {
-        if (!has(LEAD_SHOULDER)) {
-            return;
-        }
-        WorldPoint s = posture.at(LEAD_SHOULDER);
-        WorldPoint foot = new WorldPoint(s.t(), s.h(), 0);
-        WorldPoint beside = new WorldPoint(s.t(), 0, 0);
-        if (!posture.hasBall()) {
-            line(Kind.PLUMB, Optional.empty(), s, foot);
-        } else {
-            line(Kind.PLUMB, Optional.empty(), s, foot, beside);
-            line(Kind.GAP, Optional.of(ReadingKind.BALL_TO_LEAD_SHOULDER), beside, WorldPoint.ORIGIN);
-        }
-    }
-
-    private void crown() {
-        if (has(CROWN) && posture.hasBall()) {
-            WorldPoint c = posture.at(CROWN);
-            double reach = posture.ball().t() + 0.045;
-            line(Kind.CROWN, Optional.of(ReadingKind.BALL_ABOVE_CROWN), new WorldPoint(c.t() - 0.03, c.h(), c.u()),
-                    new WorldPoint(reach, c.h(), c.u()));
-        }
-    }
-
-    private boolean has(Landmark... landmarks) {
-        return java.util.Arrays.stream(landmarks).allMatch(posture::has);
-    }
-
-    private WorldPoint middle(Landmark a, Landmark b) {
-        WorldPoint p = posture.at(a);
-        WorldPoint q = posture.at(b);
-        return new WorldPoint((p.t() + q.t()) / 2, (p.h() + q.h()) / 2, (p.u() + q.u()) / 2);
-    }
-
-    /** From one landmark to another, and past both by so much. */
-    private void between(Kind kind, Optional<ReadingKind> reading, Landmark from, Landmark to, double pastM) {
-        if (has(from, to)) {
-            WorldPoint a = posture.at(from);
-            WorldPoint b = posture.at(to);
-            double f = pastM / Math.max(0.01, a.distance(b));
-            WorldPoint d = b.minus(a);
-            line(kind, reading, a.plus(-f * d.t(), -f * d.h(), -f * d.u()), b.plus(f * d.t(), f * d.h(), f * d.u()));
-        }
-    }
-
-    private void line(Kind kind, Optional<ReadingKind> reading, WorldPoint... along) {
-        List<ImagePoint> points = new ArrayList<>();
-        for (WorldPoint p : along) {
-            Optional<ImagePoint> seen = posture.seen(view, p);
-            if (seen.isEmpty()) {
-                return;
-            }
-            points.add(seen.get());
-        }
-        lines.add(new Line(kind, points, reading));
+    /** The lines that matter for a reading: the one that shows it, and what it is seen against. */
+    public static Set<Kind> mattersFor(ReadingKind kind) {
+        Set<Kind> lines = EnumSet.of(shows(kind));
+        lines.addAll(switch (kind) {
+            case BALL_ABOVE_CROWN, TEE_HEIGHT, TRAIL_HAND_LOWER, KNEE_FLEX, STANCE_WIDTH -> Set.of();
+            case BALL_TO_LEAD_SHOULDER -> Set.of(Kind.PLUMB, Kind.TARGET);
+            case BALL_TO_LEAD_HEEL -> Set.of(Kind.LEAD_SQUARE, Kind.TARGET);
+            case BALL_IN_STANCE -> Set.of(Kind.LEAD_SQUARE, Kind.TRAIL_SQUARE, Kind.TARGET);
+            case LEAD_FOOT_OUTSIDE_SHOULDER -> Set.of(Kind.PLUMB, Kind.LEAD_SQUARE);
+            case STANCE_TO_SHOULDER_WIDTH -> Set.of(Kind.SHOULDERS);
+            case SHOULDERS_TO_FEET -> Set.of(Kind.TOES);
+            case FEET_TO_TARGET, SHOULDERS_TO_TARGET, HEAD_TO_BALL, LEAD_FOOT_FLARE, TRAIL_FOOT_FLARE ->
+                    Set.of(Kind.TARGET);
+            case BALL_DISTANCE -> Set.of(Kind.TOES, Kind.TARGET);
+            case SHOULDER_TILT -> Set.of(Kind.LEVEL);
+            case SIDE_BEND, FORWARD_BEND -> Set.of(Kind.UPRIGHT);
+            case SHAFT_LEAN -> Set.of(Kind.SHAFT_UPRIGHT);
+        });
+        return lines;
     }
 }

@@ -11,37 +11,67 @@ import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.posture.Source;
 
-/** What the player's page says, section by section; PDF and HTML lay out the same. */
-record Page(String title, String coachsWords, List<Section> sections) {
+/**
+ * What the player's page says, section by section; PDF and HTML lay out the same.
+ *
+ * @param coach  the coach's own words, on top; empty when there are none
+ * @param beside what stands beside the still: the one thing, why, and how to check it
+ * @param below  the rest
+ */
+record Page(String title, Optional<Section> coach, List<Section> beside, List<Section> below) {
 
-    /** A heading and its paragraphs. */
-    record Section(String heading, List<String> paragraphs) {
+    Page {
+        beside = List.copyOf(beside);
+        below = List.copyOf(below);
+    }
+
+    /**
+     * A heading and its paragraphs.
+     *
+     * @param part what it is, the same in every language; plain ASCII
+     */
+    record Section(String part, String heading, List<String> paragraphs) {
+
+        Section {
+            heading = Plain.line(heading);
+            paragraphs = paragraphs.stream().map(Plain::line).filter(p -> !p.isEmpty()).toList();
+        }
     }
 
     static Page of(Assessment assessment, Words words, String title, String coachsWords) {
-        List<Section> sections = new ArrayList<>();
+        List<Section> beside = new ArrayList<>();
+        Optional<Section> coach = Plain.line(coachsWords).isEmpty() ? Optional.empty()
+                : Optional.of(new Section("coach", words.text("handout.coach"), Plain.text(coachsWords).lines().toList()));
         Optional<FirstThing> first = assessment.advice().first();
         if (first.isPresent()) {
-            List<String> text = new ArrayList<>();
-            text.add(words.sentence(first.get().finding()));
-            text.add(words.instruction(first.get()));
-            words.mayFollow(first.get()).ifPresent(text::add);
-            sections.add(new Section(words.text("handout.first"), text));
-            sections.add(new Section(words.text("handout.why"), List.of(words.why(first.get().finding().kind()))));
-            sections.add(new Section(words.text("handout.check"), List.of(words.check(first.get().finding().kind()))));
+            first(first.get(), words, beside);
         } else {
-            sections.add(new Section(words.nothing(assessment.advice()), List.of()));
+            beside.add(new Section("first", words.nothing(assessment.advice()), List.of(words.text("handout.keep"))));
         }
-        sections.add(new Section(words.text("handout.good"), List.of(named(assessment, words, Verdict.IN_RANGE)
+        List<Section> below = new ArrayList<>();
+        below.add(new Section("good", words.text("handout.good"), List.of(named(assessment, words, Verdict.IN_RANGE)
                 .map(list -> words.text("handout.good.lead", list)).orElse(words.text("handout.none.good")))));
-        sections.add(new Section(words.text("handout.untold"), untold(assessment, words)));
-        sections.add(new Section(words.text("handout.measured"), List.of(words.text("handout.measured.text"),
-                words.text("handout.terms"))));
-        sections.add(new Section(words.text("handout.cautions"), List.of(words.text("handout.cautions.text"))));
-        return new Page(title, coachsWords, List.copyOf(sections));
+        below.add(new Section("untold", words.text("handout.untold"), untold(assessment, words)));
+        below.add(section("measured", words));
+        below.add(section("terms", words));
+        below.add(section("cautions", words));
+        return new Page(Plain.line(title), coach, beside, below);
     }
 
-    /** What is too close to call in one paragraph; what cannot be told by what would help most. */
+    private static void first(FirstThing first, Words words, List<Section> sections) {
+        List<String> why = new ArrayList<>(List.of(words.why(first.finding().kind())));
+        words.mayFollow(first).ifPresent(why::add);
+        sections.add(new Section("first", words.text("handout.first"),
+                List.of(words.sentence(first.finding()), words.instruction(first))));
+        sections.add(new Section("why", words.text("handout.why"), why));
+        sections.add(new Section("check", words.text("handout.check"), List.of(words.check(first.finding().kind()))));
+    }
+
+    private static Section section(String part, Words words) {
+        return new Section(part, words.text("handout." + part + ".heading"), List.of(words.text("handout." + part)));
+    }
+
+    /** What is too close to call in one paragraph; what cannot be told by the reason. */
     private static List<String> untold(Assessment assessment, Words words) {
         List<String> text = new ArrayList<>();
         named(assessment, words, Verdict.TOO_CLOSE).ifPresent(l -> text.add(words.text("handout.untold.too-close", l)));
@@ -50,7 +80,7 @@ record Page(String title, String coachsWords, List<Section> sections) {
                 .forEach(f -> unseen.computeIfAbsent(f.reading().dominatedBy(), s -> new ArrayList<>())
                         .add(words.name(f.kind())));
         unseen.forEach((source, names) -> text.add(
-                words.text("handout.untold.cannot-tell", words.list(names), words.help(source))));
+                words.text("handout.untold.cannot-tell", words.list(names), words.unsure(source))));
         return text.isEmpty() ? List.of(words.text("handout.none.untold")) : List.copyOf(text);
     }
 

@@ -1,6 +1,7 @@
 package org.toeline.handout;
 
-import java.awt.Font;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import java.awt.Image;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -12,14 +13,18 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
-import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.apache.pdfbox.util.Matrix;
 
-/** The page as a PDF of one page: the still on the left, the text beside it; selectable text, fonts embedded. */
+/**
+ * The page as a PDF of one page: selectable text, fonts embedded, the still drawn by its own painter, headings and an
+ * alternative text for those who have it read to them.
+ */
 final class PdfPage {
 
-    private static final float MARGIN = 36;
-    private static final float GAP = 18;
+    private static final float PHOTO_QUALITY = 0.92f;
 
     private final PDDocument document;
     private final PDFont plain;
@@ -37,9 +42,9 @@ final class PdfPage {
         }
     }
 
-    static byte[] of(Page page, BufferedImage still) {
+    static byte[] of(Page page, Drawing still, String language, Paper paper) {
         try (PDDocument document = new PDDocument()) {
-            new PdfPage(document).write(page, still);
+            new PdfPage(document).write(page, still, language, paper);
             document.getDocumentInformation().setTitle(page.title());
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);
@@ -49,74 +54,63 @@ final class PdfPage {
         }
     }
 
-    private void write(Page page, BufferedImage still) throws IOException {
-        PDPage sheet = new PDPage(PDRectangle.A4);
+    private void write(Page page, Drawing still, String language, Paper paper) throws IOException {
+        PDPage sheet = new PDPage(new PDRectangle(paper.widthPt(), paper.heightPt()));
         document.addPage(sheet);
-        float width = sheet.getMediaBox().getWidth();
-        float height = sheet.getMediaBox().getHeight();
-        float pictureWidth = (width - 2 * MARGIN - GAP) * 0.52f;
-        float pictureHeight = pictureWidth * still.getHeight() / still.getWidth();
-        PDImageXObject image = LosslessFactory.createFromImage(document, still);
-        float textX = MARGIN + pictureWidth + GAP;
-        float textWidth = width - MARGIN - textX;
-        float size = fitting(page, textWidth, height - 2 * MARGIN - 40);
+        PdfLayout layout = PdfLayout.of(page, still.height() / still.width(), paper);
+        PdfTags tags = new PdfTags(document, sheet);
+        PDFormXObject drawn = drawn(still);
         try (PDPageContentStream out = new PDPageContentStream(document, sheet)) {
-            float y = height - MARGIN - 16;
-            text(out, page.title(), bold, 17, MARGIN, y, width - 2 * MARGIN);
-            y -= 24;
-            out.drawImage(image, MARGIN, y - pictureHeight, pictureWidth, pictureHeight);
-            y -= size;
-            if (!page.coachsWords().isBlank()) {
-                y = text(out, page.coachsWords(), bold, size, textX, y, textWidth) - size * 0.6f;
-            }
-            for (Page.Section section : page.sections()) {
-                y = text(out, section.heading(), bold, size * 1.15f, textX, y, textWidth) - size * 0.15f;
-                for (String paragraph : section.paragraphs()) {
-                    y = text(out, paragraph, plain, size, textX, y, textWidth) - size * 0.25f;
+            for (PdfLayout.Block block : layout.blocks()) {
+                if (block.role() == PdfLayout.Role.TITLE) {
+                    tags.tagged(out, "H1", "", () -> text(out, block, paper));
+                    tags.tagged(out, "Figure", Plain.line(still.described()), () -> picture(out, drawn, still, layout, paper));
+                } else {
+                    String type = block.role() == PdfLayout.Role.HEADING ? "H2" : "P";
+                    tags.tagged(out, type, "", () -> text(out, block, paper));
                 }
-                y -= size * 0.6f;
             }
+        }
+        tags.close(language);
+    }
+
+    private PDFormXObject drawn(Drawing still) throws IOException {
+        PdfBoxGraphics2D g = new PdfBoxGraphics2D(document, (float) still.width(), (float) still.height());
+        g.setImageEncoder((to, content, image, wanted) -> photo(to, image));
+        still.paint(g);
+        g.dispose();
+        return g.getXFormObject();
+    }
+
+    private static PDImageXObject photo(PDDocument to, Image image) {
+        try {
+            return JPEGFactory.createFromImage(to, (BufferedImage) image, PHOTO_QUALITY);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
-    /** The largest type with which everything fits, 6 to 10 points. */
-    private float fitting(Page page, float width, float height) {
-        for (float size = 10; size > 6; size -= 0.25f) {
-            float used = page.coachsWords().isBlank() ? 0 : lines(page.coachsWords(), size, width) * size * 1.35f;
-            for (Page.Section section : page.sections()) {
-                used += lines(section.heading(), size * 1.15f, width) * size * 1.55f + size;
-                for (String paragraph : section.paragraphs()) {
-                    used += lines(paragraph, size, width) * size * 1.35f + size * 0.25f;
-                }
-            }
-            if (used < height) {
-                return size;
-            }
-        }
-        return 6;
+    private static void picture(PDPageContentStream out, PDFormXObject drawn, Drawing still, PdfLayout layout, Paper paper)
+            throws IOException {
+        float scale = layout.still() / (float) still.width();
+        out.saveGraphicsState();
+        out.transform(new Matrix(scale, 0, 0, scale, layout.stillX(),
+                paper.heightPt() - layout.stillY() - scale * (float) still.height()));
+        out.drawForm(drawn);
+        out.restoreGraphicsState();
     }
 
-    private static int lines(String text, float size, float width) {
-        return TextBlock.of(text, font(size), width).lines().size();
-    }
-
-    private static Font font(float size) {
-        return Ink.bold(size);
-    }
-
-    /** Writes a block of text downwards; returns the baseline after it. */
-    private static float text(PDPageContentStream out, String text, PDFont font, float size, float x, float y,
-                              float width) throws IOException {
-        float at = y;
-        for (String line : TextBlock.of(text, font(size), width).lines()) {
+    private void text(PDPageContentStream out, PdfLayout.Block block, Paper paper) throws IOException {
+        PDFont font = block.bold() ? bold : plain;
+        float y = paper.heightPt() - block.baseline();
+        for (String line : block.lines()) {
             out.beginText();
-            out.setFont(font, size);
-            out.newLineAtOffset(x, at);
+            out.setFont(font, block.size());
+            out.newLineAtOffset(block.x(), y);
             out.showText(writable(line, font));
             out.endText();
-            at -= size * 1.35f;
+            y -= block.leading();
         }
-        return at;
     }
 
     /** Characters the font lacks become question marks: a name must not stop the page. */

@@ -1,52 +1,62 @@
 package org.toeline.handout;
 
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.util.EnumSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.toeline.advice.Assessment;
-import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
-import org.toeline.geometry.ImagePoint;
-import org.toeline.handout.OverlayShapes.Kind;
 import org.toeline.mark.View;
-import org.toeline.mark.ViewMarks;
 import org.toeline.reading.ReadingKind;
 
 /**
- * The annotated still: the address frame around the player with the lines that matter, and below it what to change, in
- * one sentence, its band and what may follow from it. Upright, made for a phone: 1080 pixels wide.
+ * The annotated still: the address frame around the player with the lines that matter and the gauge, and below it what to
+ * change, in one sentence. Upright, made for a phone: 1080 units wide, and no type under 33 of them, which is 11 pixels on a
+ * screen of 360.
  */
-final class Still {
+public final class Still implements Drawing {
 
     static final int WIDTH = 1080;
-    private static final int PICTURE = 1120;
+    static final int PICTURE = 1120;
     private static final int MARGIN = 48;
     private static final int MOST_NAMED = 6;
-    /** Readings the still shows when there is nothing to change. */
-    private static final Set<Kind> WHEN_GOOD = EnumSet.of(Kind.SHOULDERS, Kind.TOES, Kind.PLUMB, Kind.GAP, Kind.TARGET);
+    private static final int SMALLEST = 33;
 
     private final Assessment assessment;
     private final Words words;
-    private final StillOptions options;
+    private final Optional<StillPicture> picture;
+    private final List<Placed> texts = new ArrayList<>();
+    private double end;
 
-    Still(Assessment assessment, Words words, StillOptions options) {
+    /** A text where it stands. */
+    record Placed(TextBlock block, Color color, double x, double top) {
+    }
+
+    /**
+     * @param pictures the address frame of each view that has one
+     * @param signed   whose it is; may be empty
+     */
+    Still(Assessment assessment, Words words, StillOptions options, Map<View, BufferedImage> pictures, String signed) {
         this.assessment = assessment;
         this.words = words;
-        this.options = options;
+        Optional<View> view = options.view().filter(pictures::containsKey).or(() -> view(assessment, pictures.keySet()));
+        this.picture = view.map(v -> StillPicture.of(assessment, v, pictures.get(v), options,
+                new Rectangle2D.Double(0, 0, WIDTH, PICTURE)));
+        this.end = (picture.isPresent() ? PICTURE : 0) + 34;
+        panel(signed);
+        this.end += 30;
     }
 
     /** The view that shows the first thing best, of those with a picture. */
-    Optional<View> view(Set<View> pictured) {
+    static Optional<View> view(Assessment assessment, Set<View> pictured) {
         Optional<ReadingKind> first = assessment.advice().first().map(f -> f.finding().kind());
         List<View> order = first.map(kind -> switch (kind) {
             case BALL_ABOVE_CROWN, TEE_HEIGHT -> List.of(View.TEE, View.FACE_ON, View.DOWN_THE_LINE);
@@ -57,112 +67,84 @@ final class Still {
         return order.stream().filter(pictured::contains).findFirst();
     }
 
-    BufferedImage paint(Map<View, BufferedImage> pictures) {
-        Optional<View> view = view(pictures.keySet());
-        BufferedImage tall = new BufferedImage(WIDTH, 2400, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = tall.createGraphics();
-        try {
-            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
-            g.setColor(Ink.PAPER);
-            g.fillRect(0, 0, WIDTH, tall.getHeight());
-            double top = 0;
-            if (view.isPresent()) {
-                picture(g, view.get(), pictures.get(view.get()));
-                top = PICTURE;
-            }
-            int end = (int) Math.ceil(panel(g, top + 36)) + 36;
-            BufferedImage still = new BufferedImage(WIDTH, end, BufferedImage.TYPE_INT_RGB);
-            still.getRaster().setRect(tall.getRaster().createChild(0, 0, WIDTH, end, 0, 0, null));
-            return still;
-        } finally {
-            g.dispose();
-        }
-    }
-
-    private void picture(Graphics2D g, View view, BufferedImage picture) {
-        Rectangle2D crop = crop(view, picture);
-        double scale = WIDTH / crop.getWidth();
-        AffineTransform toDevice = new AffineTransform(scale, 0, 0, scale, -scale * crop.getX(), -scale * crop.getY());
-        g.setColor(Color.DARK_GRAY);
-        g.fillRect(0, 0, WIDTH, PICTURE);
-        g.setClip(0, 0, WIDTH, PICTURE);
-        g.drawImage(picture, toDevice, null);
-        new OverlayPainter(words, 6, 40).paint(g, assessment, view, toDevice, kinds());
-        g.setClip(null);
-    }
-
-    private Set<Kind> kinds() {
-        if (options.lines() == StillOptions.Lines.ALL) {
-            return EnumSet.allOf(Kind.class);
-        }
-        return assessment.advice().first().map(f -> OverlayShapes.mattersFor(f.finding().kind())).orElse(WHEN_GOOD);
-    }
-
-    /** The part of the picture around everything marked, in the still's shape, within the picture. */
-    private Rectangle2D crop(View view, BufferedImage picture) {
-        ViewMarks marks = assessment.sheet().view(view).orElseThrow();
-        Rectangle2D box = null;
-        List<ImagePoint> points = new java.util.ArrayList<>();
-        marks.marks().forEach(m -> points.add(m.at()));
-        marks.ball().ifPresent(b -> points.add(b.centre()));
-        for (ImagePoint p : points) {
-            Rectangle2D at = new Rectangle2D.Double(p.xPx(), p.yPx(), 0.1, 0.1);
-            box = box == null ? at : box.createUnion(at);
-        }
-        double w = picture.getWidth();
-        double h = picture.getHeight();
-        if (box == null) {
-            box = new Rectangle2D.Double(0, 0, w, h);
-        }
-        double height = Math.min(h, Math.max(box.getHeight() * 1.28, box.getWidth() * 1.25 * PICTURE / WIDTH));
-        double width = Math.min(w, height * WIDTH / PICTURE);
-        height = width * PICTURE / WIDTH;
-        double x = Math.max(0, Math.min(w - width, box.getCenterX() - width / 2));
-        double y = Math.max(0, Math.min(h - height, box.getCenterY() - height / 2));
-        return new Rectangle2D.Double(x, y, width, height);
-    }
-
-    private double panel(Graphics2D g, double top) {
-        double width = WIDTH - 2.0 * MARGIN;
-        double y = top;
+    private void panel(String signed) {
         Optional<FirstThing> first = assessment.advice().first();
         if (first.isPresent()) {
-            Finding finding = first.get().finding();
-            y = TextBlock.of(words.text("handout.first"), Ink.bold(34), width).paint(g, Ink.GREY, MARGIN, y) + 4;
-            y = TextBlock.of(words.fault(finding), Ink.bold(58), width).paint(g, Ink.VERMILION.darker(), MARGIN, y) + 6;
-            y = TextBlock.of(words.instruction(first.get()), Ink.plain(46), width).paint(g, Ink.TEXT, MARGIN, y) + 22;
-            new BandGauge(words).paint(g, finding, new Rectangle2D.Double(MARGIN, y, width, 190));
-            y += 210;
-            if (words.mayFollow(first.get()).isPresent()) {
-                y = TextBlock.of(words.mayFollow(first.get()).get(), Ink.plain(34), width)
-                        .paint(g, Ink.GREY, MARGIN, y) + 8;
+            put(words.text("handout.first"), Ink.bold(36), Ink.GREY, 4);
+            put(words.fault(first.get().finding()), Ink.bold(58), Ink.VERMILION.darker(), 6);
+            put(words.instruction(first.get()), Ink.plain(46), Ink.TEXT, 16);
+            if (picture.flatMap(StillPicture::gauge).isEmpty()) {
+                put(words.sentence(first.get().finding()), Ink.plain(38), Ink.TEXT, 16);
             }
         } else {
-            y = nothing(g, y, width);
+            nothing();
         }
-        y = TextBlock.of(words.text("handout.terms"), Ink.plain(26), width).paint(g, Ink.GREY, MARGIN, y + 6);
-        if (!options.footer().isEmpty()) {
-            y = TextBlock.of(options.footer(), Ink.plain(28), width).paint(g, Ink.GREY, MARGIN, y + 8);
-        }
-        return y;
+        put(words.text("handout.terms"), Ink.plain(SMALLEST), Ink.GREY, 8);
+        put(signed, Ink.plain(SMALLEST), Ink.GREY, 0);
     }
 
-    private double nothing(Graphics2D g, double top, double width) {
+    private void nothing() {
         boolean good = assessment.advice().allInRange();
-        double y = TextBlock.of(words.nothing(assessment.advice()), Ink.bold(58), width)
-                .paint(g, good ? Ink.BLUE : Ink.TEXT, MARGIN, top) + 6;
+        put(words.nothing(assessment.advice()), Ink.bold(58), good ? Ink.BLUE : Ink.TEXT, 6);
         List<String> inRange = named(Set.of(Verdict.IN_RANGE)).stream().limit(MOST_NAMED).toList();
-        String text = inRange.isEmpty() ? words.text("handout.none.good")
-                : words.text("handout.good.lead", words.list(inRange));
-        y = TextBlock.of(text, Ink.plain(40), width).paint(g, Ink.TEXT, MARGIN, y) + 12;
+        put(inRange.isEmpty() ? words.text("handout.none.good")
+                : words.text("handout.good.lead", words.list(inRange)), Ink.plain(40), Ink.TEXT, 12);
         List<String> unsure = named(Set.of(Verdict.TOO_CLOSE, Verdict.CANNOT_TELL));
-        return unsure.isEmpty() ? y : TextBlock.of(words.text("handout.untold.lead", words.list(unsure)),
-                Ink.plain(34), width).paint(g, Ink.GREY, MARGIN, y) + 8;
+        if (!unsure.isEmpty()) {
+            put(words.text("handout.untold.lead", words.list(unsure)), Ink.plain(36), Ink.GREY, 8);
+        }
     }
 
     private List<String> named(Set<Verdict> verdicts) {
         return assessment.advice().findings().stream().filter(f -> f.verdict().filter(verdicts::contains).isPresent())
                 .map(f -> words.name(f.kind())).toList();
+    }
+
+    private void put(String text, Font font, Color color, double after) {
+        if (!text.isBlank()) {
+            TextBlock block = TextBlock.of(Plain.line(text), font, WIDTH - 2.0 * MARGIN);
+            texts.add(new Placed(block, color, MARGIN, end));
+            end += block.height() + after;
+        }
+    }
+
+    @Override
+    public double width() {
+        return WIDTH;
+    }
+
+    @Override
+    public double height() {
+        return Math.ceil(end);
+    }
+
+    @Override
+    public void paint(Graphics2D g) {
+        g.setColor(Ink.PAPER);
+        g.fill(new Rectangle2D.Double(0, 0, width(), height()));
+        picture.ifPresent(p -> p.paint(g, words));
+        texts.forEach(t -> t.block().paint(g, t.color(), t.x(), t.top()));
+    }
+
+    /** The picture, where a clip gave one. */
+    Optional<StillPicture> picture() {
+        return picture;
+    }
+
+    List<Placed> texts() {
+        return List.copyOf(texts);
+    }
+
+    @Override
+    public String title() {
+        return words.text("handout.title");
+    }
+
+    @Override
+    public String described() {
+        String said = assessment.advice().first()
+                .map(f -> words.sentence(f.finding()) + " " + words.instruction(f))
+                .orElseGet(() -> words.nothing(assessment.advice()));
+        return picture.map(p -> words.text("handout.alt", words.name(p.view()), said)).orElse(said);
     }
 }

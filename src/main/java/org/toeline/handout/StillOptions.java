@@ -1,15 +1,38 @@
 package org.toeline.handout;
 
-/**
- * What goes on the still besides the picture and the one thing to change.
- *
- * @param footer the player's initials and the date, or nothing
- * @param lines  which lines are drawn
- */
-public record StillOptions(String footer, Lines lines) {
+import java.util.Optional;
+import org.toeline.mark.View;
 
-    /** Only those that matter for the one thing to change first, or all. */
+/**
+ * What goes on the still besides the one thing to change.
+ *
+ * @param lines  which lines are drawn
+ * @param signed whose it is, below the picture and in file names
+ * @param view   which view is shown; empty for the one that shows the first thing best
+ * @param face   whether the face is covered
+ */
+public record StillOptions(Lines lines, Signed signed, Optional<View> view, FaceCover face) {
+
+    /** Only those that matter for the one thing to change first, or the whole set. */
     public enum Lines { THAT_MATTER, ALL }
 
-    public static final StillOptions USUAL = new StillOptions("", Lines.THAT_MATTER);
+    /** The lines that matter, initials and date, the view that shows it best, the face as it is. */
+    public static final StillOptions USUAL = new StillOptions(Lines.THAT_MATTER, Signed.INITIALS_AND_DATE,
+            Optional.empty(), FaceCover.NONE);
+
+    public StillOptions withLines(Lines changed) {
+        return new StillOptions(changed, signed, view, face);
+    }
+
+    public StillOptions withSigned(Signed changed) {
+        return new StillOptions(lines, changed, view, face);
+    }
+
+    public StillOptions withView(View changed) {
+        return new StillOptions(lines, signed, Optional.of(changed), face);
+    }
+
+    public StillOptions withFace(FaceCover changed) {
+        return new StillOptions(lines, signed, view, changed);
+    }
 }

@@ -34,7 +34,8 @@ class WordsTest {
         Finding out = finding(ReadingKind.BALL_TO_LEAD_SHOULDER, 12.1, 0.66);
         assertThat(words.figure(out.reading())).isEqualTo("+12.1 ± 1.3\u00a0cm");
         assertThat(words.instruction(new FirstThing(out, List.of()))).isEqualTo(
-                "Move the ball back about three balls’ widths, until it lies under the lead shoulder, then look again.");
+                "Move the ball back, away from the target, by about three balls’ widths, until it lies under the lead shoulder, "
+                        + "then look again.");
         assertThat(words.mayFollow(new FirstThing(out, List.of(ReadingKind.SHOULDERS_TO_FEET)))).contains(
                 "Shoulders against feet may follow from it.");
     }

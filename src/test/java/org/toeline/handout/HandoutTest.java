@@ -66,9 +66,9 @@ class HandoutTest {
     void theStillShowsWhatToChange() throws Exception {
         Handout handout = handout(lesson("before"));
         assertThat(handout.assessment().advice().first()).isPresent();
-        BufferedImage still = handout.still();
-        assertThat(still.getWidth()).isEqualTo(1080);
-        assertThat(handout.options().footer()).startsWith("AS ·").doesNotContain("Sample");
+        assertThat(handout.still().width()).isEqualTo(1080);
+        assertThat(handout.still().texts().stream().flatMap(t -> t.block().lines().stream()))
+                .anyMatch(l -> l.startsWith("AS ·")).noneMatch(l -> l.contains("Sample"));
     }
 
     /** A picture carries nothing but the picture: only the chunks a plain PNG needs. */
@@ -83,7 +83,7 @@ class HandoutTest {
     @ParameterizedTest
     @ValueSource(strings = {"before", "after", "left-handed", "all-good"})
     void thePageIsOnePageOfSelectableText(String id) throws Exception {
-        try (PDDocument pdf = Loader.loadPDF(handout(lesson(id)).pdf())) {
+        try (PDDocument pdf = Loader.loadPDF(handout(lesson(id)).pdf(Paper.A4))) {
             assertThat(pdf.getNumberOfPages()).isEqualTo(1);
             assertThat(new PDFTextStripper().getText(pdf)).contains("Take care").contains("licensed");
             for (var name : pdf.getPage(0).getResources().getFontNames()) {
@@ -109,8 +109,8 @@ class HandoutTest {
     }
 
     private static String html(Lesson lesson, Assessment assessment, Advice advice) {
-        return Handout.of(lesson, new Assessment(assessment.sheet(), assessment.posture(), assessment.readings(),
-                advice), Map.of(), Words.english()).html();
+        return new String(Handout.of(lesson, new Assessment(assessment.sheet(), assessment.posture(), assessment.readings(),
+                advice), Map.of(), Words.english()).html(), StandardCharsets.UTF_8);
     }
 
     /** A word without a space, such as a long address, is broken within the paper's width. */
@@ -119,7 +119,7 @@ class HandoutTest {
         Handout plain = handout(lesson("before"));
         Handout spoken = new Handout(plain.lesson(), plain.assessment(), plain.pictures(), plain.words(),
                 plain.options(), "x".repeat(200));
-        try (PDDocument pdf = Loader.loadPDF(spoken.pdf())) {
+        try (PDDocument pdf = Loader.loadPDF(spoken.pdf(Paper.A4))) {
             float width = pdf.getPage(0).getMediaBox().getWidth();
             List<Float> ends = new ArrayList<>();
             new PDFTextStripper() {
@@ -138,12 +138,12 @@ class HandoutTest {
         Lesson hostile = new Lesson(Optional.of("<script>alert(1)</script> \"O'Neil\" & \u0007\uD83D\uDE00"),
                 plain.recorded(), plain.sheet(), plain.clips(), plain.kept());
         Handout with = handout(hostile);
-        Handout spoken = new Handout(hostile, with.assessment(), with.pictures(), with.words(),
-                new StillOptions("<b>x</b>", StillOptions.Lines.ALL), "</blockquote><img src=x onerror=alert(1)>");
-        String html = spoken.html();
-        assertThat(html).doesNotContain("<script").doesNotContain("<b>").doesNotContain("<img src=x")
-                .contains("&lt;b&gt;").doesNotContain("http:").doesNotContain("https:");
-        assertThat(spoken.pdf()).isNotEmpty();
-        assertThat(with.still().getWidth()).isEqualTo(1080);
+        Handout spoken = with.withOptions(StillOptions.USUAL.withSigned(Signed.FULL_NAME_AND_DATE))
+                .withCoachsWords("</blockquote><img src=x onerror=alert(1)>");
+        String html = new String(spoken.html(), StandardCharsets.UTF_8);
+        assertThat(html).doesNotContain("<script").doesNotContain("<img src=x")
+                .contains("&lt;script&gt;").doesNotContain("http:").doesNotContain("https:");
+        assertThat(spoken.pdf(Paper.A4)).isNotEmpty();
+        assertThat(with.still().width()).isEqualTo(1080);
     }
 }
