@@ -1,8 +1,10 @@
 package org.toeline.desk;
 
 import atlantafx.base.theme.PrimerLight;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.prefs.Preferences;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -11,6 +13,7 @@ import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.toeline.desk.records.Settings;
+import org.toeline.ledger.store.FirstStart;
 import org.toeline.ledger.store.LedgerPlace;
 
 /** The desk's window. It comes back as it was left. */
@@ -18,11 +21,36 @@ public final class Desk extends Application {
 
     private final Preferences left = Preferences.userNodeForPackage(Desk.class);
 
+    private Optional<FirstStart> first = Optional.empty();
+
     @Override
-    public void start(Stage stage) {
+    public void start(Stage stage) throws IOException {
+        Path folder = Path.of(System.getProperty("user.home"), "Toeline");
+        first = FirstStart.claim(folder, () -> Platform.runLater(() -> raise(stage)));
+        if (first.isEmpty()) {
+            // the desk that is open was asked to show itself
+            Platform.exit();
+            return;
+        }
+        show(stage, folder);
+    }
+
+    private static void raise(Stage stage) {
+        stage.setIconified(false);
+        stage.toFront();
+        stage.requestFocus();
+    }
+
+    @Override
+    public void stop() throws IOException {
+        if (first.isPresent()) {
+            first.get().close();
+        }
+    }
+
+    private void show(Stage stage, Path folder) {
         Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
-        Screens screens = new Screens(Path.of(System.getProperty("user.home"), "Toeline"),
-                Settings.usual(LedgerPlace.usualFolder()));
+        Screens screens = new Screens(folder, Settings.usual(LedgerPlace.usualFolder()));
         Sheet sheet = screens.sheet();
         Scene scene = new Scene(screens.root());
         scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());

@@ -1,12 +1,12 @@
 package org.toeline.desk;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
@@ -18,6 +18,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.toeline.desk.keys.Act;
+import org.toeline.desk.players.PlayersScreen;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.records.Settings;
 import org.toeline.desk.records.SettingsFile;
@@ -53,25 +54,26 @@ final class Screens {
                 this::go);
         put(sheet);
         others(studio).forEach(this::put);
-        root.setTop(row());
+        root.setTop(row(new DeskMenu(studio, sheet, file), new LessonName(studio)));
         status.getStyleClass().add("status");
         status.setId("status");
         status.setMaxWidth(Double.MAX_VALUE);
         root.setBottom(status);
+        records.listen(new OtherBay(studio, root));
         go(LESSON);
     }
 
     /** The screens beside the sheet, in the order of their buttons. */
     private List<Screen> others(Studio studio) {
-        return new ArrayList<>();
+        return List.of(new PlayersScreen(studio));
     }
 
     private void put(Screen screen) {
         screens.put(screen.id(), screen);
     }
 
-    private HBox row() {
-        HBox row = new HBox(4);
+    private HBox row(Node menu, Node name) {
+        HBox row = new HBox(4, menu);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("screens");
         screens.keySet().forEach(id -> {
@@ -85,7 +87,7 @@ final class Screens {
         });
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        row.getChildren().add(space);
+        row.getChildren().addAll(space, name);
         return row;
     }
 

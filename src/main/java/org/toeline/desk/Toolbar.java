@@ -1,7 +1,5 @@
 package org.toeline.desk;
 
-import java.io.File;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -12,7 +10,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Separator;
 import javafx.scene.control.ToolBar;
 import javafx.scene.control.Tooltip;
-import javafx.stage.FileChooser;
 import javafx.util.StringConverter;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Words;
@@ -21,11 +18,10 @@ import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Takes;
 
-/** Lesson, undo and redo, who plays which club, units, and handing over. */
+/** Undo and redo, who plays which club, units, and handing over. */
 final class Toolbar extends ToolBar {
 
     private final LessonModel model;
-    private final Sheet sheet;
     private final Button undo = new Button(Texts.of("tool.undo"));
     private final Button redo = new Button(Texts.of("tool.redo"));
     private final ComboBox<Handedness> hand = new ComboBox<>(FXCollections.observableArrayList(Handedness.values()));
@@ -35,7 +31,6 @@ final class Toolbar extends ToolBar {
 
     Toolbar(LessonModel model, Sheet sheet, Consumer<LengthUnit> unit) {
         this.model = model;
-        this.sheet = sheet;
         Words words = Words.english();
         hand.setConverter(shown(h -> h.id() + "-handed"));
         club.setConverter(shown(words::name));
@@ -59,17 +54,7 @@ final class Toolbar extends ToolBar {
         still.setId("hand-over");
         still.setStyle("-fx-font-weight: bold;");
         still.setOnAction(e -> StillExport.choose(sheet, getScene().getWindow()));
-        getItems().addAll(button("new", "tool.new", sheet::fresh), button("open", "tool.open", this::open),
-                button("keep", "tool.save", this::keep), button("sample", "tool.sample", sheet::sample),
-                new Separator(), undo, redo, new Separator(), hand, club, oneMoment, inch, new Separator(), still,
-                new Separator(), button("keys", "tool.keys", sheet::keySheet));
-    }
-
-    private static Button button(String id, String key, Runnable action) {
-        Button button = new Button(Texts.of(key));
-        button.setId(id);
-        button.setOnAction(e -> action.run());
-        return button;
+        getItems().addAll(undo, redo, new Separator(), hand, club, oneMoment, inch, new Separator(), still);
     }
 
     private static <T> StringConverter<T> shown(java.util.function.Function<T, String> name) {
@@ -85,27 +70,6 @@ final class Toolbar extends ToolBar {
                 throw new UnsupportedOperationException("chosen, not typed");
             }
         };
-    }
-
-    private FileChooser lessons() {
-        FileChooser chooser = new FileChooser();
-        chooser.getExtensionFilters().setAll(List.of(new FileChooser.ExtensionFilter("Lessons", "*.lesson.json")));
-        return chooser;
-    }
-
-    private void open() {
-        File file = lessons().showOpenDialog(getScene().getWindow());
-        if (file != null) {
-            sheet.open(file.toPath());
-        }
-    }
-
-    private void keep() {
-        File file = lessons().showSaveDialog(getScene().getWindow());
-        if (file != null) {
-            model.keepIn(file.toPath());
-            sheet.say(Texts.of("kept", file));
-        }
     }
 
     void update() {

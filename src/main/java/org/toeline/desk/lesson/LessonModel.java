@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
@@ -293,6 +294,13 @@ public final class LessonModel {
             remember(sheet());
             lesson = lesson.withSheet(changed);
         }
+        changed();
+        settled();
+    }
+
+    /** Changes what is written of the lesson, not what is marked. */
+    public void describe(UnaryOperator<Lesson> change) {
+        lesson = change.apply(lesson);
         changed();
         settled();
     }

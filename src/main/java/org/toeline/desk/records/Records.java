@@ -270,6 +270,13 @@ public final class Records {
         });
     }
 
+    /** What is written of a player was changed. */
+    public void named(int playerId) {
+        if (playerId().equals(OptionalInt.of(playerId))) {
+            changed();
+        }
+    }
+
     /** Writes what waits and closes; nothing is asked afterwards. */
     public void close() {
         Keeping keeping = current;

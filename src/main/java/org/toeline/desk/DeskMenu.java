@@ -1,0 +1,117 @@
+package org.toeline.desk;
+
+import java.io.File;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.stage.FileChooser;
+import org.toeline.cli.StatedFindings;
+import org.toeline.desk.records.SettingsDialog;
+import org.toeline.desk.records.SettingsFile;
+import org.toeline.desk.screen.Studio;
+import org.toeline.ledger.DocumentException;
+import org.toeline.ledger.WholeFile;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.LessonImport;
+import org.toeline.ledger.store.ReadingsCsv;
+
+/** What is needed once in a while: new lessons, documents, taking in and giving out, settings and keys. */
+final class DeskMenu extends MenuButton {
+
+    private final Studio studio;
+    private final Sheet sheet;
+    private final SettingsFile settings;
+
+    DeskMenu(Studio studio, Sheet sheet, SettingsFile settings) {
+        super(Texts.of("menu"));
+        this.studio = studio;
+        this.sheet = sheet;
+        this.settings = settings;
+        setId("menu");
+        setMinWidth(USE_PREF_SIZE);
+        getItems().addAll(item("new", sheet::fresh), item("open", this::open), item("keep", this::keep), item("sample", sheet::sample),
+                new SeparatorMenuItem(), item("take-in", this::takeIn), item("table", this::table), item("back-up", this::backUp),
+                new SeparatorMenuItem(), item("settings", this::settings), item("keys", sheet::keySheet));
+    }
+
+    private static MenuItem item(String id, Runnable action) {
+        MenuItem item = new MenuItem(Texts.of("menu." + id));
+        item.setId("menu-" + id);
+        item.setOnAction(e -> action.run());
+        return item;
+    }
+
+    private static FileChooser files(String words, String... endings) {
+        FileChooser chooser = new FileChooser();
+        chooser.getExtensionFilters().setAll(List.of(new FileChooser.ExtensionFilter(Texts.of(words), endings)));
+        return chooser;
+    }
+
+    private Optional<Path> chosen(Optional<File> file) {
+        return file.map(File::toPath);
+    }
+
+    private void open() {
+        chosen(Optional.ofNullable(files("menu.lessons", "*.lesson.json").showOpenDialog(getScene().getWindow())))
+                .ifPresent(sheet::open);
+    }
+
+    private void keep() {
+        chosen(Optional.ofNullable(files("menu.lessons", "*.lesson.json").showSaveDialog(getScene().getWindow())))
+                .ifPresent(file -> {
+                    studio.model().keepIn(file);
+                    studio.say().accept(Texts.of("kept", file));
+                });
+    }
+
+    private void takeIn() {
+        List<File> files = files("menu.lessons", "*.json", "*.zip").showOpenMultipleDialog(getScene().getWindow());
+        if (files != null) {
+            List<Path> paths = files.stream().map(File::toPath).sorted().toList();
+            studio.records().ask(l -> takeIn(l, paths), said -> {
+                studio.say().accept(said);
+                studio.go().accept("players");
+            });
+        }
+    }
+
+    private String takeIn(Ledger ledger, List<Path> files) throws LedgerException {
+        LessonImport imports = new LessonImport(ledger, studio.records().settings().folder(), StatedFindings::of);
+        List<String> faults = new ArrayList<>();
+        for (Path file : files) {
+            try {
+                imports.take(file, Optional.empty());
+            } catch (DocumentException e) {
+                faults.add(e.getMessage());
+            }
+        }
+        return Texts.of("menu.taken-in", files.size() - faults.size(), files.size())
+                + (faults.isEmpty() ? "" : "; " + String.join("; ", faults));
+    }
+
+    private void table() {
+        chosen(Optional.ofNullable(files("menu.tables", "*.csv").showSaveDialog(getScene().getWindow())))
+                .ifPresent(file -> studio.records().ask(l -> {
+                    StringWriter table = new StringWriter();
+                    ReadingsCsv.write(l, table);
+                    WholeFile.write(file, table.toString().getBytes(StandardCharsets.UTF_8));
+                    return file;
+                }, done -> studio.say().accept(Texts.of("kept", done))));
+    }
+
+    private void backUp() {
+        studio.say().accept(Texts.of("menu.backing-up"));
+        studio.records().ask(Ledger::backUp, file -> studio.say().accept(Texts.of("menu.backed-up", file)));
+    }
+
+    private void settings() {
+        SettingsDialog.ask(settings, settings.read().settings(), getScene().getWindow()).ifPresent(studio.say());
+    }
+}

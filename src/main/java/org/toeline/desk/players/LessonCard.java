@@ -1,0 +1,196 @@
+package org.toeline.desk.players;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Studio;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.store.Aside;
+import org.toeline.ledger.store.LessonLine;
+import org.toeline.ledger.store.PlayerDetails;
+import org.toeline.ledger.store.Saved;
+import org.toeline.ledger.store.StatedFinding;
+import org.toeline.ledger.store.Take;
+
+/** What is known of the chosen lesson and its player, and what can be done with them. */
+final class LessonCard extends VBox {
+
+    private static final double TEXT_WIDTH = 560;
+
+    private final Studio studio;
+    private final Runnable changed;
+    private final ShelfActions actions;
+    private final AtomicInteger latest = new AtomicInteger();
+
+    /** @param changed called when something in the ledger was changed from here */
+    LessonCard(Studio studio, Runnable changed) {
+        super(14);
+        this.studio = studio;
+        this.changed = changed;
+        this.actions = new ShelfActions(studio, this, changed);
+        setId("lesson-card");
+        setPadding(new Insets(16, 24, 16, 16));
+    }
+
+    void clear() {
+        latest.incrementAndGet();
+        getChildren().clear();
+    }
+
+    void show(LessonLine line) {
+        int own = latest.incrementAndGet();
+        studio.records().ask(l -> Shelf.of(l, studio.records().settings().folder(), line.id()), shelf -> {
+            if (own == latest.get()) {
+                shelf.ifPresentOrElse(this::show, this::clear);
+            }
+        });
+    }
+
+    private void show(Shelf shelf) {
+        getChildren().setAll(player(shelf), lesson(shelf), findings(shelf), written(shelf), clips(shelf));
+        shelf.asides().forEach(aside -> getChildren().add(aside(shelf, aside)));
+        getChildren().add(actions.row(shelf));
+    }
+
+    private VBox player(Shelf shelf) {
+        PlayerDetails details = shelf.player().details();
+        Label name = new Label(Said.player(details.name(), shelf.player().id()));
+        name.getStyleClass().add("first-title");
+        name.setId("card-player");
+        name.setWrapText(true);
+        StringBuilder about = new StringBuilder(Texts.of("hand." + details.handedness().id()));
+        details.heightM().ifPresent(h -> about.append(" · ").append(Texts.of("players.height", String.format("%.2f", h))));
+        details.bornYear().ifPresent(y -> about.append(" · ").append(Texts.of("players.born", Integer.toString(y))));
+        Label line = new Label(about.toString());
+        line.getStyleClass().add("first-follows");
+        Label note = new Label(details.note());
+        note.setWrapText(true);
+        note.setMaxWidth(TEXT_WIDTH);
+        note.setVisible(!details.note().isBlank());
+        note.setManaged(note.isVisible());
+        FlowPane row = new FlowPane(8, 6, button("edit-player", "players.edit", () -> actions.edit(shelf.player())),
+                button("new-lesson", "players.new-for", () -> studio.desk().fresh(shelf.player())));
+        return new VBox(4, name, line, note, row);
+    }
+
+    private HBox lesson(Shelf shelf) {
+        Lesson lesson = shelf.kept().lesson();
+        Label when = new Label(Said.day(lesson.recorded().map(Object::toString)) + " · "
+                + Said.club(studio.words().get(), lesson.sheet().club().id()));
+        when.setStyle("-fx-font-size: 16px; -fx-font-weight: bold;");
+        Button open = button("open-lesson", "players.open", () -> studio.desk().open(shelf.kept().id()));
+        open.setDefaultButton(false);
+        open.setStyle("-fx-font-weight: bold;");
+        HBox row = new HBox(16, when, open);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    private VBox findings(Shelf shelf) {
+        VBox box = new VBox(3);
+        List<StatedFinding> out = shelf.kept().findings().stream()
+                .filter(f -> f.verdict().filter(v -> v.startsWith("out")).isPresent()).toList();
+        if (shelf.kept().findings().isEmpty()) {
+            box.getChildren().add(new Label(Texts.of("players.no-findings")));
+        } else if (out.isEmpty()) {
+            box.getChildren().add(new Label(Texts.of("players.nothing-out")));
+        }
+        for (StatedFinding finding : out) {
+            Label line = new Label((finding.place() == StatedFinding.Place.FIRST ? "◆ " : "◇ ")
+                    + Said.reading(studio.words().get(), finding.reading()) + ": " + Said.figure(finding)
+                    + (finding.place() == StatedFinding.Place.FIRST ? " " + Texts.of("players.was-first") : ""));
+            line.setStyle("-fx-text-fill: #9a4300;");
+            box.getChildren().add(line);
+        }
+        return box;
+    }
+
+    private VBox written(Shelf shelf) {
+        Lesson lesson = shelf.kept().lesson();
+        TextField place = new TextField(lesson.place());
+        place.setId("place");
+        place.setPromptText(Texts.of("players.place"));
+        place.setAccessibleText(Texts.of("players.place"));
+        place.setMaxWidth(TEXT_WIDTH);
+        TextArea notes = new TextArea(lesson.notes());
+        notes.setId("notes");
+        notes.setPromptText(Texts.of("players.notes"));
+        notes.setAccessibleText(Texts.of("players.notes"));
+        notes.setPrefRowCount(4);
+        notes.setWrapText(true);
+        notes.setMaxWidth(TEXT_WIDTH);
+        place.focusedProperty().addListener((o, before, now) -> {
+            if (!now) {
+                note(shelf, place.getText(), notes.getText());
+            }
+        });
+        notes.focusedProperty().addListener((o, before, now) -> {
+            if (!now) {
+                note(shelf, place.getText(), notes.getText());
+            }
+        });
+        return new VBox(6, place, notes);
+    }
+
+    /** Keeps what was written: through the desk when that has the lesson, so that neither overwrites the other. */
+    private void note(Shelf shelf, String place, String notes) {
+        Lesson lesson = shelf.kept().lesson();
+        if (lesson.place().equals(place) && lesson.notes().equals(notes)) {
+            return;
+        }
+        int id = shelf.kept().id();
+        if (studio.records().lessonId().equals(java.util.OptionalInt.of(id))) {
+            studio.model().describe(l -> l.withPlace(place).withNotes(notes));
+            return;
+        }
+        studio.records().ask(l -> {
+            var now = l.lesson(id).orElseThrow();
+            return l.save(id, now.version(), now.lesson().withPlace(place).withNotes(notes), now.findings());
+        }, saved -> {
+            if (saved instanceof Saved.Conflict conflict) {
+                studio.say().accept(conflict.sentence());
+            }
+            changed.run();
+        });
+    }
+
+    private VBox clips(Shelf shelf) {
+        VBox box = new VBox(3);
+        for (Take take : shelf.takes()) {
+            boolean there = shelf.clips().containsKey(take.view());
+            Label line = new Label(Texts.of(there ? "players.clip" : "players.clip-missing", Texts.of("view." + take.view().id()),
+                    java.nio.file.Path.of(take.path()).getFileName()));
+            line.getStyleClass().add(there ? "hint" : "doubt");
+            line.setTooltip(new javafx.scene.control.Tooltip(take.path()));
+            box.getChildren().add(line);
+        }
+        return box;
+    }
+
+    private HBox aside(Shelf shelf, Aside aside) {
+        Label label = new Label(Texts.of("players.aside", aside.keptBy(), Said.day(Optional.of(aside.keptAt()))));
+        label.getStyleClass().add("doubt");
+        HBox row = new HBox(8, label, button("aside-take", "players.aside-take", () -> actions.take(shelf, aside)),
+                button("aside-drop", "players.aside-drop", () -> actions.drop(aside)));
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    static Button button(String id, String key, Runnable action) {
+        Button button = new Button(Texts.of(key));
+        button.setId(id);
+        button.setMinWidth(USE_PREF_SIZE);
+        button.setOnAction(e -> action.run());
+        return button;
+    }
+}

@@ -1,0 +1,58 @@
+package org.toeline.desk.players;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.toeline.ledger.store.Aside;
+import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.LedgerPlace;
+import org.toeline.ledger.store.Media;
+import org.toeline.ledger.store.Player;
+import org.toeline.ledger.store.Take;
+import org.toeline.mark.View;
+
+/**
+ * All that the ledger has of one lesson, read off the interface thread.
+ *
+ * @param clips  where each view's clip is now; a view without an entry has lost its clip
+ * @param asides other bays' versions kept beside it
+ */
+record Shelf(KeptLesson kept, Player player, List<Take> takes, Map<View, Path> clips, List<Aside> asides) {
+
+    Shelf {
+        takes = List.copyOf(takes);
+        clips = Map.copyOf(clips);
+        asides = List.copyOf(asides);
+    }
+
+    static Optional<Shelf> of(Ledger ledger, LedgerPlace.Folder files, int lessonId) throws LedgerException, IOException {
+        Optional<KeptLesson> kept = ledger.lesson(lessonId);
+        Optional<Player> player = kept.isPresent() ? ledger.player(kept.get().playerId()) : Optional.empty();
+        if (player.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Take> takes = ledger.takes(lessonId);
+        return Optional.of(new Shelf(kept.get(), player.get(), takes, clips(takes, files), ledger.asides(lessonId)));
+    }
+
+    /** By name and size; that a file holds the same is looked at when it is opened. */
+    private static Map<View, Path> clips(List<Take> takes, LedgerPlace.Folder files) throws IOException {
+        Media media = new Media(files.media());
+        Map<View, Path> found = new EnumMap<>(View.class);
+        for (Take take : takes) {
+            Path named = Path.of(take.path());
+            if (Files.isRegularFile(named)) {
+                found.put(take.view(), named);
+            } else if (take.fingerprint().isPresent()) {
+                media.copyOf(take.fingerprint().get()).ifPresent(copy -> found.put(take.view(), copy));
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,174 @@
+package org.toeline.desk.players;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import javafx.scene.Node;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonBar;
+import javafx.scene.control.ButtonType;
+import javafx.scene.control.CheckBox;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Studio;
+import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.Aside;
+import org.toeline.ledger.store.Deleted;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.LessonArchive;
+import org.toeline.ledger.store.OldBackups;
+import org.toeline.ledger.store.Player;
+import org.toeline.ledger.store.Stills;
+
+/** What can be done with a lesson and a player of the ledger; each asks before anything is lost. */
+final class ShelfActions {
+
+    private final Studio studio;
+    private final Node owner;
+    private final Runnable changed;
+
+    ShelfActions(Studio studio, Node owner, Runnable changed) {
+        this.studio = studio;
+        this.owner = owner;
+        this.changed = changed;
+    }
+
+    FlowPane row(Shelf shelf) {
+        return new FlowPane(8, 8,
+                LessonCard.button("give-document", "players.give-document", () -> giveDocument(shelf)),
+                LessonCard.button("give-archive", "players.give-archive", () -> giveArchive(shelf)),
+                LessonCard.button("delete-lesson", "players.delete-lesson", () -> deleteLesson(shelf)),
+                LessonCard.button("delete-player", "players.delete-player", () -> deletePlayer(shelf.player())));
+    }
+
+    private Optional<Path> where(String ending, int lessonId) {
+        FileChooser chooser = new FileChooser();
+        chooser.setInitialFileName(String.format(Locale.ROOT, "lesson-%06d.%s", lessonId, ending));
+        return Optional.ofNullable(chooser.showSaveDialog(owner.getScene().getWindow())).map(File::toPath);
+    }
+
+    private void giveDocument(Shelf shelf) {
+        where("lesson.json", shelf.kept().id()).ifPresent(file -> studio.background().run(() -> {
+            LessonDocument.write(shelf.kept().lesson(), file);
+            return file;
+        }, this::given));
+    }
+
+    private void giveArchive(Shelf shelf) {
+        where("zip", shelf.kept().id()).ifPresent(file -> studio.background().run(() -> archive(shelf, file), this::given));
+    }
+
+    private Path archive(Shelf shelf, Path file) throws Exception {
+        LessonArchive.write(shelf.kept().lesson(), shelf.kept().findings(), shelf.clips(),
+                Stills.of(studio.records().settings().folder(), shelf.kept().id()), file);
+        return file;
+    }
+
+    private void given(Path file) {
+        studio.say().accept(Texts.of("kept", file));
+    }
+
+    void edit(Player player) {
+        PlayerFields.ask(owner.getScene().getWindow(), Optional.of(player.details())).ifPresent(details ->
+                studio.records().ask(l -> l.changePlayer(new Player(player.id(), player.version(), details)), kept -> {
+                    if (kept.isEmpty()) {
+                        studio.say().accept(Texts.of("players.changed-meanwhile"));
+                    }
+                    studio.records().named(player.id());
+                    changed.run();
+                }));
+    }
+
+    void take(Shelf shelf, Aside aside) {
+        int id = shelf.kept().id();
+        studio.records().ask(l -> {
+            var now = l.lesson(id).orElseThrow();
+            var saved = l.saveMarks(id, now.version(), aside.lesson());
+            l.dropAside(aside.id());
+            return saved;
+        }, saved -> studio.desk().open(id));
+    }
+
+    void drop(Aside aside) {
+        studio.records().ask(l -> {
+            l.dropAside(aside.id());
+            return true;
+        }, done -> changed.run());
+    }
+
+    private void deleteLesson(Shelf shelf) {
+        if (sure("players.sure-lesson", Said.day(shelf.kept().lesson().recorded().map(Object::toString))).isEmpty()) {
+            return;
+        }
+        int id = shelf.kept().id();
+        if (studio.records().lessonId().equals(OptionalInt.of(id))) {
+            studio.desk().fresh();
+            studio.go().accept("players");
+        }
+        studio.records().ask(l -> l.deleteLesson(id, OldBackups.KEEP), this::deleted);
+    }
+
+    /** Offered first: the player's lessons as archives, in a folder. */
+    private void deletePlayer(Player player) {
+        CheckBox give = new CheckBox(Texts.of("players.give-first"));
+        give.setId("give-first");
+        give.setSelected(true);
+        CheckBox backups = new CheckBox(Texts.of("players.backups-too"));
+        backups.setId("backups-too");
+        Optional<ButtonType> sure = sure("players.sure-player", Said.player(player.details().name(), player.id()), give, backups);
+        if (sure.isEmpty()) {
+            return;
+        }
+        Optional<Path> folder = give.isSelected() ? Optional.ofNullable(new DirectoryChooser()
+                .showDialog(owner.getScene().getWindow())).map(File::toPath) : Optional.empty();
+        if (give.isSelected() && folder.isEmpty()) {
+            return;
+        }
+        if (studio.records().playerId().equals(OptionalInt.of(player.id()))) {
+            studio.desk().fresh();
+            studio.go().accept("players");
+        }
+        studio.records().ask(l -> {
+            if (folder.isPresent()) {
+                giveAll(l, player, folder.get());
+            }
+            return l.deletePlayer(player.id(), backups.isSelected() ? OldBackups.REPLACE : OldBackups.KEEP);
+        }, this::deleted);
+    }
+
+    private List<Path> giveAll(Ledger ledger, Player player, Path folder) throws Exception {
+        List<Path> given = new ArrayList<>();
+        for (int id : ledger.lessonNumbers(Optional.of(player.id()))) {
+            Shelf shelf = Shelf.of(ledger, studio.records().settings().folder(), id).orElseThrow();
+            given.add(archive(shelf, folder.resolve(String.format(Locale.ROOT, "lesson-%06d.zip", id))));
+        }
+        return given;
+    }
+
+    private void deleted(Deleted what) {
+        studio.say().accept(Texts.of(what.stillHolding().isEmpty() ? "players.deleted" : "players.deleted-but", what.lessons(),
+                what.clips(), what.stillHolding().size()));
+        changed.run();
+    }
+
+    private Optional<ButtonType> sure(String key, String what, Node... more) {
+        ButtonType delete = new ButtonType(Texts.of("players.delete"), ButtonBar.ButtonData.OK_DONE);
+        Alert alert = new Alert(Alert.AlertType.CONFIRMATION, "", delete, ButtonType.CANCEL);
+        alert.initOwner(owner.getScene().getWindow());
+        alert.setHeaderText(Texts.of(key, what));
+        javafx.scene.control.Label text = new javafx.scene.control.Label(Texts.of("players.sure"));
+        text.setWrapText(true);
+        text.setMaxWidth(420);
+        VBox content = new VBox(10, text);
+        content.getChildren().addAll(more);
+        alert.getDialogPane().setContent(content);
+        return alert.showAndWait().filter(b -> b == delete);
+    }
+}
