@@ -45,7 +45,7 @@ public final class Scenarios {
                 new Address(0.112, 0.092, 0.500, 1.0, 9.0, 1.5, 2.5, 37, 18, 9, 0.86, 19, 0.258, -4.0),
                 new ClubModel(Club.DRIVER, 1.125, 0.062, 0.0248), BLUE, rods(-0.26),
                 Map.of(View.FACE_ON, camera(950, -0.62, -2.55, 1.12, -0.10, 0.60, 0.76, 1.4),
-                        View.DOWN_THE_LINE, camera(930, -3.35, 0.22, 1.28, -0.12, 0.60, 0.78, -1.8),
+                        View.DOWN_THE_LINE, camera(890, -2.60, -0.41, 1.07, -0.10, 0.43, 0.75, -1.8),
                         View.TEE, camera(940, -0.02, -0.62, 0.085, -0.045, 0.03, 0.060, 1.1)),
                 WARM, SLATE);
     }
@@ -56,7 +56,7 @@ public final class Scenarios {
                 new Address(0.006, 0.060, 0.535, 0.5, 1.0, 9.0, 7.0, 33, 20, 8, 0.90, 20, 0.264, -0.5),
                 new ClubModel(Club.DRIVER, 1.125, 0.062, 0.0409), BLUE, rods(-0.215),
                 Map.of(View.FACE_ON, camera(1010, 0.14, -2.70, 0.98, -0.12, 0.55, 0.76, -1.2),
-                        View.DOWN_THE_LINE, camera(960, -3.10, 0.58, 1.10, -0.05, 0.52, 0.79, 2.1),
+                        View.DOWN_THE_LINE, camera(1000, -3.00, -0.16, 0.86, -0.05, 0.44, 0.76, 2.1),
                         View.TEE, camera(960, -0.10, -0.60, 0.095, -0.035, 0.02, 0.066, -1.4)),
                 WARM, SLATE);
     }

@@ -11,7 +11,10 @@ import org.toeline.posture.PostureEstimator;
 import org.toeline.reading.Reading;
 import org.toeline.reading.Readings;
 
-/** Prints the readings of the sample lessons, whose marks were placed on the frames, beside their truth; all of them. */
+/**
+ * Prints the readings of the sample lessons, whose marks were placed on the frames, beside their truth, all of them; then
+ * what changed from the lesson before to the lesson after, by the tool and by a protractor and a ruler on the pictures.
+ */
 public final class SampleStudy {
 
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -43,5 +46,17 @@ public final class SampleStudy {
         }
         System.out.printf(Locale.ROOT, "%n%d of %d intervals hold the truth (%.0f %%).%n", held, all,
                 100.0 * held / all);
+        changes();
+    }
+
+    private static void changes() throws Exception {
+        System.out.println("\n| reading | unit | truth | change | tool, change | called | picture | change | so the picture is |");
+        System.out.println("| --- | --- | ---: | ---: | ---: | --- | ---: | ---: | --- |");
+        for (LessonsByPicture.Row r : LessonsByPicture.rows("before", "after")) {
+            System.out.printf(Locale.ROOT, "| %s | %s | %.2f → %.2f | %+.2f | %+.2f ± %.2f | %s | %.2f → %.2f | %+.2f ± %.2f | %s |%n",
+                    r.kind().id(), r.kind().unit().id(), r.truth().before(), r.truth().after(), r.truth().difference(),
+                    r.tool().difference(), r.tool().by(), r.called().call().id(), r.picture().before(), r.picture().after(),
+                    r.picture().difference(), r.picture().by(), r.picture().isFalse(r.truth()) ? "**false**" : "right");
+        }
     }
 }

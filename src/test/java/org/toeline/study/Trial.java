@@ -49,7 +49,7 @@ final class Trial {
                     t.spread().standardUncertainty());
         }
         if (kind == SceneKind.BOTH_AND_RODS) {
-            new PictureReadings(scene).all().forEach((reading, value) -> pictures
+            new PictureReadings(scene.sheet).all().forEach((reading, value) -> pictures
                     .computeIfAbsent(reading, k -> new Tally()).add(value, value, value, truths.get(reading).value(), 1));
         }
         boolean wrongNamed = posture.doubts().stream()
