@@ -128,8 +128,7 @@ public final class PlacementPicture {
             ViewMarks marks = ViewMarks.empty(view, Scenario.WIDTH, Scenario.HEIGHT);
             for (Map.Entry<Landmark, WorldPoint> e : at.entrySet()) {
                 boolean ofTheTeeView = e.getKey() == Landmark.CROWN || e.getKey() == Landmark.GROUND;
-                boolean hidden = view == View.DOWN_THE_LINE && e.getKey() == Landmark.LEAD_SHOULDER;
-                if (!ofTheTeeView && !hidden) {
+                if (!ofTheTeeView) {
                     marks = marks.withMark(Mark.placed(e.getKey(), clicked(camera, e.getValue()), CLICK_PX));
                 }
             }
