@@ -27,6 +27,10 @@ final class Figures {
         this.lengthUnit = lengthUnit;
     }
 
+    LengthUnit lengthUnit() {
+        return lengthUnit;
+    }
+
     /** A value of metres, radians or a plain number, in the unit it is read in. */
     double shown(Unit unit, double inside) {
         return inInches(unit) ? lengthUnit.fromMetres(inside) : unit.fromInside(inside);

@@ -49,6 +49,10 @@ public final class Words {
         return text("language");
     }
 
+    public LengthUnit lengthUnit() {
+        return figures.lengthUnit();
+    }
+
     /** Any text of the bundle, with {0}, {1} … filled in. */
     public String text(String key, String... arguments) {
         String text = bundle.getString(key);
@@ -95,10 +99,30 @@ public final class Words {
     }
 
     private String figure(Reading reading, double shown, String sign) {
-        double half = figures.halfWidth(reading);
+        return withInterval(reading.kind().unit(), shown, figures.halfWidth(reading), sign);
+    }
+
+    /** The same for a value and half its interval, of metres, radians or plain number. */
+    String figure(ReadingKind kind, double inside, double halfInside) {
+        double shown = figures.shown(kind.unit(), inside);
+        return withInterval(kind.unit(), shown, figures.shown(kind.unit(), halfInside), shown > 0 && twoSided(kind) ? "+" : "");
+    }
+
+    /** A difference between two of them, which always has its sign. */
+    String difference(ReadingKind kind, double inside, double halfInside) {
+        double shown = figures.shown(kind.unit(), inside);
+        return withInterval(kind.unit(), shown, figures.shown(kind.unit(), halfInside), shown > 0 ? "+" : "");
+    }
+
+    private String withInterval(Unit unit, double shown, double half, String sign) {
         int decimals = Figures.decimals(half);
-        return text("figure", sign + figures.number(shown, decimals),
-                figures.number(half, decimals, RoundingMode.CEILING), text(figures.unitKey(reading.kind().unit())));
+        return text("figure", sign + figures.number(shown, decimals), figures.number(half, decimals, RoundingMode.CEILING),
+                text(figures.unitKey(unit)));
+    }
+
+    /** A name within a sentence, where English has small letters. */
+    String inSentence(String name) {
+        return text("list.further", name, name.toLowerCase(Locale.ROOT));
     }
 
     /** Two values of metres, radians or plain number as “5 to 15°”. */
@@ -215,7 +239,7 @@ public final class Words {
         List<String> names = new ArrayList<>();
         for (ReadingKind kind : first.mayFollow()) {
             String name = name(kind);
-            names.add(names.isEmpty() ? name : text("list.further", name, name.toLowerCase(Locale.ROOT)));
+            names.add(names.isEmpty() ? name : inSentence(name));
         }
         if (names.isEmpty()) {
             return Optional.empty();

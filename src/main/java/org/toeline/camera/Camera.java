@@ -25,6 +25,16 @@ public record Camera(Lens lens, Pose pose) {
         return dot(point.minus(pose.position()), pose.forward());
     }
 
+    /** How far a world point lies to the right of the optical axis, as the picture has it, metres. */
+    public double rightM(WorldPoint point) {
+        return dot(point.minus(pose.position()), pose.right());
+    }
+
+    /** How far a world point lies below the optical axis, as the picture has it, metres. */
+    public double downM(WorldPoint point) {
+        return dot(point.minus(pose.position()), pose.down());
+    }
+
     private static double dot(WorldPoint a, WorldPoint b) {
         return a.t() * b.t() + a.h() * b.h() + a.u() * b.u();
     }

@@ -34,6 +34,15 @@ public record Lens(double focalPx, double cxPx, double cyPx, double k1, double k
         return new ImagePoint(cxPx + factor * x, cyPx + factor * y);
     }
 
+    /**
+     * Whether the model holds in a direction given in normalised coordinates: beyond the radius at which the distortion's
+     * polynomial turns back it would show again what is in the picture already.
+     */
+    public boolean holds(double x, double y) {
+        double r2 = x * x + y * y;
+        return 1 + r2 * (3 * k1 + 5 * k2 * r2) > 0;
+    }
+
     /** The lens of the mirror image of a picture that is {@code widthPx} wide. */
     public Lens mirrored(double widthPx) {
         return new Lens(focalPx, widthPx - cxPx, cyPx, k1, k2);

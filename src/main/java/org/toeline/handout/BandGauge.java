@@ -20,7 +20,7 @@ import org.toeline.reading.Reading;
  */
 public final class BandGauge {
 
-    private static final Color BAND = new Color(0xBFD9EA);
+    static final Color BAND = new Color(0xBFD9EA);
     private static final double MARGIN_SHARE = 0.06;
 
     private final Words words;
@@ -121,7 +121,7 @@ public final class BandGauge {
         g.fill(new Rectangle2D.Double(aim - thick * 0.03, area.getY() - thick * 0.02, thick * 0.06, thick * 1.04));
     }
 
-    private static Font fitting(String text, Font font, double width) {
+    static Font fitting(String text, Font font, double width) {
         double wide = Ink.width(text, font);
         return wide <= width ? font : font.deriveFont((float) (font.getSize2D() * width / wide));
     }

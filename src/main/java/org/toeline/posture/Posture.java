@@ -78,6 +78,10 @@ public final class Posture {
         return coordinates.ball();
     }
 
+    public Handedness handedness() {
+        return handedness;
+    }
+
     /** The estimated camera of a view, for the mirrored picture when the player is left-handed. */
     public Optional<Camera> camera(View view) {
         return Optional.ofNullable(cameras.get(view));

@@ -57,6 +57,19 @@ public record AcrossLessons(String reading, String unit, List<Point> points, Own
                 points.get(points.size() - 1).measured(), spread));
     }
 
+    /** From one lesson to another; empty when either does not have this reading, or both are the same. */
+    public Optional<LessonChange> change(int earlierLesson, int laterLesson) {
+        Optional<Point> earlier = point(earlierLesson);
+        Optional<Point> later = point(laterLesson);
+        return earlier.isEmpty() || later.isEmpty() || earlierLesson == laterLesson ? Optional.empty()
+                : Optional.of(LessonChange.between(earlier.get().measured(), later.get().measured(), spread));
+    }
+
+    /** What a lesson said, if it has this reading. */
+    public Optional<Point> point(int lessonId) {
+        return points.stream().filter(p -> p.lessonId() == lessonId).findFirst();
+    }
+
     /** For each lesson, in their order, which no clock can disturb; empty with fewer than three. */
     public Optional<Trend> trend() {
         if (points.size() < 3) {
