@@ -17,6 +17,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import org.toeline.desk.across.AcrossScreen;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.players.PlayersScreen;
 import org.toeline.desk.records.Records;
@@ -65,7 +66,9 @@ final class Screens {
 
     /** The screens beside the sheet, in the order of their buttons. */
     private List<Screen> others(Studio studio) {
-        return List.of(new PlayersScreen(studio));
+        return List.of(
+                new PlayersScreen(studio),
+                new AcrossScreen(studio));
     }
 
     private void put(Screen screen) {

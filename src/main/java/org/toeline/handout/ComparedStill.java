@@ -25,11 +25,15 @@ import org.toeline.posture.Posture;
  * @param picture brought into the plane ({@link BallPlane#warp}); empty when there is none
  * @param remark  why there is none; empty when there is one
  * @param figure  the player as estimated in this lesson; empty when this view has no marks
+ * @param own     whether its figure is drawn
  * @param over    another lesson's player, seen from this lesson's camera
  * @param words   for the length of the scale
  */
 public record ComparedStill(BallPlane plane, String caption, Optional<BufferedImage> picture, String remark,
-                            Optional<Posture> figure, Optional<Over> over, Words words) {
+                            Optional<Posture> figure, Own own, Optional<Over> over, Words words) {
+
+    /** Whether the lesson's own figure is drawn. */
+    public enum Own { DRAWN, HIDDEN }
 
     /** Another lesson's figure and what it is called. */
     public record Over(String caption, Posture figure) {
@@ -82,10 +86,12 @@ public record ComparedStill(BallPlane plane, String caption, Optional<BufferedIm
         picture.ifPresent(p -> g.drawImage(p, 0, 0, null));
         double line = unit * 0.06;
         references(g, line);
-        figure.ifPresent(own -> {
-            stroke(g, BodyLines.of(own, own, plane), OWN, new BasicStroke((float) line, BasicStroke.CAP_ROUND,
-                    BasicStroke.JOIN_ROUND));
-            over.ifPresent(o -> stroke(g, BodyLines.of(o.figure(), own, plane), OTHER, dashed(line)));
+        figure.ifPresent(here -> {
+            if (own == Own.DRAWN) {
+                stroke(g, BodyLines.of(here, here, plane), OWN, new BasicStroke((float) line, BasicStroke.CAP_ROUND,
+                        BasicStroke.JOIN_ROUND));
+            }
+            over.ifPresent(o -> stroke(g, BodyLines.of(o.figure(), here, plane), OTHER, dashed(line)));
         });
         if (!remark.isEmpty()) {
             TextBlock block = TextBlock.of(remark, Ink.plain(unit * 0.36), plane.widthPx() - unit);

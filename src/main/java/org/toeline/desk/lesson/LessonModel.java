@@ -155,6 +155,16 @@ public final class LessonModel {
         apply(sheet().withView(marks));
     }
 
+    /** A view's clip lies elsewhere now; what was marked on it stays. */
+    public void moved(View view, String clip) {
+        ClipMoment moment = lesson.clips().get(view);
+        if (moment != null && !moment.clip().equals(clip)) {
+            lesson = lesson.withClip(view, new ClipMoment(clip, moment.seconds()));
+            changed();
+            settled();
+        }
+    }
+
     /** The frame that a view is marked on. */
     public void moment(View view, double seconds) {
         ClipMoment moment = lesson.clips().get(view);

@@ -1,0 +1,91 @@
+package org.toeline.desk.across;
+
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jfree.fx.FXGraphics2D;
+import org.toeline.advice.Words;
+import org.toeline.desk.Texts;
+import org.toeline.handout.AcrossHeader;
+import org.toeline.handout.AcrossRow;
+import org.toeline.ledger.store.Comparison;
+
+/** The readings as rows, painted as they come into view, below the days of the lessons. */
+final class RowList extends VBox {
+
+    private static final double ROW = 104;
+    private static final double GAP = 14;
+    /** What a row leaves to the list's edge and its bar. */
+    private static final double BESIDE = 38;
+    private static final double HEADER = 26;
+
+    private final Canvas header = new Canvas(10, HEADER);
+    private final ListView<Comparison.Row> list = new ListView<>();
+    private Optional<Comparison> shown = Optional.empty();
+    private List<String> days = List.of();
+    private Words words = Words.english();
+
+    RowList() {
+        list.setId("across-rows");
+        list.setAccessibleText(Texts.of("across.rows"));
+        list.setCellFactory(l -> new Cell());
+        list.getStyleClass().addAll("edge-to-edge", "across-rows");
+        list.widthProperty().addListener((o, a, b) -> header());
+        VBox.setVgrow(list, Priority.ALWAYS);
+        getChildren().addAll(header, list);
+    }
+
+    private double rowWidth() {
+        return Math.max(200, list.getWidth() - BESIDE);
+    }
+
+    void show(Optional<Comparison> comparison, List<String> called, Words in) {
+        shown = comparison;
+        days = called;
+        words = in;
+        list.getItems().setAll(comparison.map(c -> c.rows().stream().filter(AcrossRow::isKnown).toList()).orElse(List.of()));
+        list.refresh();
+        header();
+    }
+
+    private void header() {
+        header.setWidth(rowWidth() + BESIDE);
+        header.getGraphicsContext2D().clearRect(0, 0, header.getWidth(), HEADER);
+        shown.filter(c -> !c.lessons().isEmpty()).ifPresent(c -> AcrossHeader.paint(
+                new FXGraphics2D(header.getGraphicsContext2D()), c, days, new Rectangle2D.Double(12, 0, rowWidth(), HEADER), ROW));
+    }
+
+    private final class Cell extends ListCell<Comparison.Row> {
+
+        private final Canvas canvas = new Canvas(10, ROW + GAP);
+
+        private Cell() {
+            list.widthProperty().addListener((o, a, b) -> paint());
+        }
+
+        @Override
+        protected void updateItem(Comparison.Row row, boolean empty) {
+            super.updateItem(row, empty);
+            setGraphic(empty ? null : canvas);
+            setStyle("-fx-padding: 2 12 2 12;");
+            paint();
+        }
+
+        private void paint() {
+            Comparison.Row row = getItem();
+            if (row == null || shown.isEmpty()) {
+                return;
+            }
+            canvas.setWidth(rowWidth());
+            canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+            AcrossRow painter = new AcrossRow(words, shown.get());
+            painter.paint(new FXGraphics2D(canvas.getGraphicsContext2D()), row, new Rectangle2D.Double(0, GAP / 2, rowWidth(), ROW));
+            setAccessibleText(painter.spoken(row));
+        }
+    }
+}
