@@ -1,6 +1,6 @@
 package org.toeline.advice;
 
-import java.util.Optional;
+import java.util.List;
 import org.toeline.reading.ChangeCall;
 import org.toeline.reading.LessonChange;
 import org.toeline.reading.Measured;
@@ -65,20 +65,16 @@ public final class ChangeWords {
     }
 
     /** Which readings really changed, in one sentence. */
-    public String sentence(java.util.List<ReadingKind> real, java.util.List<ReadingKind> close) {
-        if (real.isEmpty() && close.isEmpty()) {
-            return words.text("change.none");
-        }
-        String first = real.isEmpty() ? words.text("change.no-real") : words.text("change.real-list", named(real));
-        return close.isEmpty() ? first : first + " " + words.text("change.close-list", named(close));
+    public String real(List<ReadingKind> kinds) {
+        return kinds.isEmpty() ? words.text("change.no-real") : words.text("change.real-list", named(kinds));
     }
 
-    private String named(java.util.List<ReadingKind> kinds) {
+    /** Of which it is too close to call; {@code kinds} is not empty. */
+    public String close(List<ReadingKind> kinds) {
+        return words.text("change.close-list", named(kinds));
+    }
+
+    private String named(List<ReadingKind> kinds) {
         return words.list(kinds.stream().map(k -> words.inSentence(words.name(k))).toList());
-    }
-
-    /** How a finding was judged that day. */
-    public String verdict(Optional<Verdict> verdict) {
-        return verdict.map(words::verdict).orElseGet(() -> words.text("verdict.none"));
     }
 }

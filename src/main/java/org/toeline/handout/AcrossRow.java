@@ -28,6 +28,8 @@ public final class AcrossRow {
 
     static final Color CHOSEN = new Color(0xF3E9C6);
     private static final double GUTTER = 0.62;
+    /** By so much the bands of two lessons overlap, so that no light comes through between them. */
+    private static final double SEAM = 0.4;
 
     private final Words words;
     private final ChangeWords changes;
@@ -144,7 +146,7 @@ public final class AcrossRow {
     private static void band(Graphics2D g, StatedRange range, double x, double cell, Scale scale, double height) {
         double top = scale.y(range.high());
         g.setColor(BandGauge.BAND);
-        g.fill(new Rectangle2D.Double(x - cell / 2, top, cell, scale.y(range.low()) - top));
+        g.fill(new Rectangle2D.Double(x - cell / 2 - SEAM, top, cell + 2 * SEAM, scale.y(range.low()) - top));
         g.setColor(Ink.TEXT);
         double reach = Math.min(cell / 2, height * 0.35);
         g.fill(new Rectangle2D.Double(x - reach, scale.y(range.aim()) - height * 0.01, 2 * reach, height * 0.02));

@@ -94,7 +94,7 @@ public record ComparedStill(BallPlane plane, String caption, Optional<BufferedIm
             over.ifPresent(o -> stroke(g, BodyLines.of(o.figure(), here, plane), OTHER, dashed(line)));
         });
         if (!remark.isEmpty()) {
-            TextBlock block = TextBlock.of(remark, Ink.plain(unit * 0.36), plane.widthPx() - unit);
+            TextBlock block = TextBlock.of(remark, Ink.plain(unit * 0.42), plane.widthPx() - unit);
             block.paint(g, new Color(0xF2F0EB), unit * 0.5, unit * 0.4);
         }
         over.ifPresent(o -> legend(g, o.caption(), line, unit));
@@ -133,12 +133,12 @@ public record ComparedStill(BallPlane plane, String caption, Optional<BufferedIm
         for (double end : new double[] {x, x + bar}) {
             g.draw(new Line2D.Double(end, y - line * 1.2, end, y + line * 1.2));
         }
-        Ink.textOverPicture(g, length + words.text("unit." + words.lengthUnit().id()), Ink.plain(line * 4), Color.WHITE,
+        Ink.textOverPicture(g, length + words.text("unit." + words.lengthUnit().id()), Ink.plain(line * 5.5), Color.WHITE,
                 x + bar + line * 2, y + line * 1.4);
     }
 
     private void legend(Graphics2D g, String text, double line, double unit) {
-        Font font = BandGauge.fitting(text, Ink.plain(unit * 0.28), plane.widthPx() * 0.5);
+        Font font = BandGauge.fitting(text, Ink.plain(unit * 0.36), plane.widthPx() * 0.5);
         double x = plane.widthPx() - Ink.width(text, font) - line * 3;
         double y = plane.heightPx() - line * 2;
         stroke(g, new Line2D.Double(x - unit * 0.9, y - line * 1.5, x - unit * 0.25, y - line * 1.5), OTHER, dashed(line));

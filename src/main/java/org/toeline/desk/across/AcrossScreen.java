@@ -69,7 +69,8 @@ public final class AcrossScreen implements Screen {
         root.setTop(top());
         shown.setOrientation(Orientation.HORIZONTAL);
         shown.getItems().setAll(readings(), stills);
-        shown.setDividerPositions(0.5);
+        shown.setDividerPositions(0.47);
+        shown.getStyleClass().add("paper");
         middle.getChildren().setAll(shown, empty());
         root.setCenter(middle);
     }
@@ -111,7 +112,7 @@ public final class AcrossScreen implements Screen {
 
     private HBox readings() {
         sentence.setId("across-sentence");
-        sentence.getStyleClass().add("first-sentence");
+        sentence.getStyleClass().add("across-said");
         spread.setId("across-spread");
         spread.getStyleClass().add("hint");
         for (Label label : List.of(sentence, spread)) {
@@ -177,7 +178,7 @@ public final class AcrossScreen implements Screen {
         ticks.show(answer.lines(), model.ticked());
         rows.show(model.comparison(), model.days(), studio.words().get());
         sentence.setText(said());
-        spread.setText(ownSpread());
+        spread.setText(unsure().strip());
         spread.setVisible(!spread.getText().isEmpty());
         spread.setManaged(spread.isVisible());
         pictures();
@@ -191,19 +192,25 @@ public final class AcrossScreen implements Screen {
             return Texts.of("across.tick");
         }
         Comparison comparison = model.comparison().orElseThrow();
-        return Texts.of("across.from-to", day(comparison.earlier()), day(comparison.later())) + " "
-                + new ChangeWords(studio.words().get()).sentence(kinds(comparison, ChangeCall.REAL),
-                kinds(comparison, ChangeCall.TOO_CLOSE));
+        return Texts.of("across.from-to", day(comparison.earlier()), day(comparison.later())) + "\n"
+                + new ChangeWords(studio.words().get()).real(kinds(comparison, ChangeCall.REAL));
+    }
+
+    /** What is too close to call, and that the player's own spread is not known where it is not. */
+    private String unsure() {
+        if (model.ticked().size() < 2) {
+            return "";
+        }
+        Comparison comparison = model.comparison().orElseThrow();
+        List<ReadingKind> close = kinds(comparison, ChangeCall.TOO_CLOSE);
+        boolean known = comparison.rows().stream().anyMatch(r -> r.across().spread().isKnown());
+        return (close.isEmpty() ? "" : new ChangeWords(studio.words().get()).close(close) + "\n")
+                + (known ? "" : Texts.of("across.spread-unknown"));
     }
 
     private static List<ReadingKind> kinds(Comparison comparison, ChangeCall call) {
         return comparison.rows().stream().filter(r -> r.call().equals(Optional.of(call)))
                 .flatMap(r -> ReadingKind.of(r.across().reading()).stream()).toList();
-    }
-
-    private String ownSpread() {
-        return model.ticked().size() < 2 || model.comparison().orElseThrow().rows().stream()
-                .anyMatch(r -> r.across().spread().isKnown()) ? "" : Texts.of("across.spread-unknown");
     }
 
     private String day(int lessonId) {

@@ -16,7 +16,7 @@ import org.toeline.ledger.store.LessonLine;
 /** The lessons, the latest on top, each with a box to tick; Space ticks the one that has the focus. */
 final class LessonTicks extends VBox {
 
-    private static final double WIDTH = 236;
+    private static final double WIDTH = 204;
 
     private final ListView<LessonLine> list = new ListView<>();
     private final IntConsumer turned;

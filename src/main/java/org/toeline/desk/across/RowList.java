@@ -21,7 +21,7 @@ final class RowList extends VBox {
     private static final double ROW = 104;
     private static final double GAP = 14;
     /** What a row leaves to the list's edge and its bar. */
-    private static final double BESIDE = 38;
+    private static final double BESIDE = 48;
     private static final double HEADER = 26;
 
     private final Canvas header = new Canvas(10, HEADER);
