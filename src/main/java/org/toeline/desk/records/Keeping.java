@@ -77,11 +77,12 @@ final class Keeping {
         return version;
     }
 
-    void added(KeptLesson kept) {
+    /** @param lesson as the desk has it: what comes back from the ledger may differ in what it does not know */
+    void added(KeptLesson kept, Lesson lesson) {
         lessonId = kept.id();
         playerId = kept.playerId();
         version = kept.version();
-        written = kept.lesson();
+        written = lesson;
         stated = !kept.findings().isEmpty();
     }
 

@@ -216,7 +216,7 @@ public final class Records {
             OptionalInt player = keeping.playerId();
             KeptLesson kept = into.lesson(into.takeIn(lesson, List.of(), player.isPresent() ? Optional.of(player.getAsInt())
                     : Optional.empty()).lessonId()).orElseThrow();
-            keeping.added(kept);
+            keeping.added(kept, lesson);
             Platform.runLater(this::changed);
             return;
         }

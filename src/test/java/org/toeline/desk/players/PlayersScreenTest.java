@@ -1,0 +1,226 @@
+package org.toeline.desk.players;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.advice.Words;
+import org.toeline.cli.StatedFindings;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.records.Records;
+import org.toeline.desk.records.Settings;
+import org.toeline.desk.screen.LessonDesk;
+import org.toeline.desk.screen.Studio;
+import org.toeline.desk.work.Background;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.Player;
+import org.toeline.ledger.store.PlayerDetails;
+import org.toeline.mark.Handedness;
+
+/** The screen over a real ledger, by mouse and key. */
+@ExtendWith(ApplicationExtension.class)
+class PlayersScreenTest {
+
+    private static final String LONG = "Maximiliana-Konstantina von und zu Hohenlangenfeld-Überlingen am Bodensee (junior squad, second bay)";
+
+    /** What the screen asked the desk for. */
+    private static final class Asked implements LessonDesk {
+
+        private final CopyOnWriteArrayList<String> calls = new CopyOnWriteArrayList<>();
+
+        @Override
+        public void open(int lessonId) {
+            calls.add("lesson " + lessonId);
+        }
+
+        @Override
+        public void open(Path document) {
+            calls.add("document");
+        }
+
+        @Override
+        public void fresh(Player player) {
+            calls.add("fresh for " + player.id());
+        }
+
+        @Override
+        public void fresh() {
+            calls.add("fresh");
+        }
+    }
+
+    @TempDir
+    Path folder;
+    private final Asked asked = new Asked();
+    private Records records;
+    private PlayersScreen screen;
+    private Scene scene;
+
+    @Start
+    void start(Stage stage) {
+        records = new Records(Settings.usual(folder), s -> { });
+        LessonModel model = new LessonModel(Lesson.of(
+                org.toeline.mark.MarkSheet.empty(Handedness.RIGHT, org.toeline.mark.Club.DRIVER)));
+        screen = new PlayersScreen(new Studio(model, asked, records, new Background(s -> { }), Optional::empty, Words::english,
+                s -> { }, s -> { }));
+        scene = new Scene(screen.root(), 1280, 700);
+        scene.getStylesheets().add(getClass().getResource("/org/toeline/desk/desk.css").toExternalForm());
+        stage.setScene(scene);
+        stage.show();
+    }
+
+    @AfterEach
+    void close() {
+        records.close();
+    }
+
+    private static void until(Callable<Boolean> condition) throws Exception {
+        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, condition);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private Ledger ledger() throws Exception {
+        return Ledger.open(Settings.usual(folder).place(), "the test");
+    }
+
+    private static Lesson sample(String id, String day) throws Exception {
+        return LessonDocument.read(Path.of("sample-media", id, id + ".lesson.json"))
+                .withRecorded(OffsetDateTime.parse(day + "T10:00:00+02:00")).withPlayerName(Optional.empty());
+    }
+
+    private static void keep(Ledger ledger, String name, String id, String day, String notes) throws Exception {
+        Player player = ledger.playersNamed(name, Handedness.RIGHT).stream().findFirst().orElse(null);
+        if (player == null) {
+            player = ledger.addPlayer(PlayerDetails.of(Optional.of(name), Handedness.RIGHT));
+        }
+        Lesson lesson = sample(id, day).withNotes(notes);
+        ledger.keep(player.id(), lesson, StatedFindings.of(lesson));
+    }
+
+    private void enter(FxRobot robot, int lessons) throws Exception {
+        robot.interact(screen::entered);
+        until(() -> list(robot).getItems().size() == lessons);
+    }
+
+    private static ListView<?> list(FxRobot robot) {
+        return robot.lookup("#lessons").queryListView();
+    }
+
+    private static String player(FxRobot robot) {
+        return robot.lookup("#card-player").tryQueryAs(Label.class).map(Label::getText).orElse("");
+    }
+
+    private void picture(FxRobot robot, String name) throws Exception {
+        Path target = Path.of("target", "screens");
+        Files.createDirectories(target);
+        BufferedImage[] image = new BufferedImage[1];
+        robot.interact(() -> image[0] = SwingFXUtils.fromFXImage(scene.snapshot(null), null));
+        javax.imageio.ImageIO.write(image[0], "png", target.resolve(name + ".png").toFile());
+    }
+
+    @Test
+    void withoutALessonItSaysWhereLessonsComeFrom(FxRobot robot) throws Exception {
+        enter(robot, 0);
+        robot.clickOn("New lesson");
+        assertThat(asked.calls).containsExactly("fresh");
+        picture(robot, "players-0");
+    }
+
+    @Test
+    void twoLettersAndEnterOpenTheLatestLessonOfAPlayer(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "before", "2026-03-01", "grip");
+            keep(ledger, "D. Walker", "after", "2026-04-01", "ball back");
+            keep(ledger, "E. Miller", "after", "2026-05-01", "");
+        }
+        enter(robot, 3);
+        until(() -> player(robot).equals("E. Miller"));
+        robot.write("wa").type(KeyCode.ENTER);
+        until(() -> list(robot).getItems().size() == 2);
+        until(() -> player(robot).equals("D. Walker"));
+        robot.type(KeyCode.ENTER);
+        assertThat(asked.calls.get(asked.calls.size() - 1)).isEqualTo("lesson 2");
+        robot.type(KeyCode.DOWN).type(KeyCode.ENTER);
+        assertThat(asked.calls.get(asked.calls.size() - 1)).isEqualTo("lesson 1");
+        picture(robot, "players-found");
+    }
+
+    @Test
+    void notesAreKeptAndFound(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "before", "2026-03-01", "grip");
+        }
+        enter(robot, 1);
+        until(() -> robot.lookup("#notes").tryQuery().isPresent());
+        robot.clickOn("#notes").write(" and posture").clickOn("#find");
+        until(() -> {
+            try (Ledger ledger = ledger()) {
+                return ledger.lesson(1).orElseThrow().lesson().notes().contains("posture");
+            }
+        });
+        robot.write("postu");
+        until(() -> list(robot).getItems().size() == 1 && ((TextField) robot.lookup("#find").query()).getText().equals("postu"));
+        robot.write("xx");
+        until(() -> list(robot).getItems().isEmpty());
+        assertThat(player(robot)).as("nothing chosen, nothing shown").isEmpty();
+    }
+
+    @Test
+    void sixtyLessonsAndLongNamesFit(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            for (int i = 0; i < 60; i++) {
+                keep(ledger, i % 3 == 0 ? LONG : "D. Walker", i % 2 == 0 ? "before" : "after",
+                        String.format("2026-%02d-%02d", 1 + i / 28, 1 + i % 28), "lesson " + i);
+            }
+        }
+        enter(robot, 60);
+        robot.write("max");
+        until(() -> list(robot).getItems().size() == 20 && player(robot).equals(LONG));
+        Label name = robot.lookup("#card-player").queryAs(Label.class);
+        assertThat(name.localToScene(name.getBoundsInLocal()).getMaxX()).as("inside the window").isLessThanOrEqualTo(1280);
+        assertThat(robot.lookup("#lessons").queryListView().lookupAll(".scroll-bar").stream()
+                .filter(b -> b instanceof javafx.scene.control.ScrollBar s && s.isVisible()
+                        && s.getOrientation() == javafx.geometry.Orientation.HORIZONTAL)).as("no scrolling sideways").isEmpty();
+        picture(robot, "players-60");
+    }
+
+    @Test
+    void aPlayerIsDeletedOnlyWhenThatIsSure(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "before", "2026-03-01", "grip");
+        }
+        enter(robot, 1);
+        until(() -> robot.lookup("#delete-player").tryQuery().isPresent());
+        robot.clickOn("#delete-player").clickOn("Cancel");
+        enter(robot, 1);
+        until(() -> robot.lookup("#delete-player").tryQuery().isPresent());
+        robot.clickOn("#delete-player").clickOn("#give-first").clickOn("Delete");
+        until(() -> list(robot).getItems().isEmpty());
+        try (Ledger ledger = ledger()) {
+            assertThat(ledger.players()).isEmpty();
+        }
+    }
+}

@@ -1,0 +1,192 @@
+package org.toeline.desk.records;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.OldBackups;
+import org.toeline.ledger.store.Player;
+import org.toeline.ledger.store.PlayerDetails;
+import org.toeline.ledger.store.Saved;
+import org.toeline.mark.Club;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+
+/** The desk's lessons in a real ledger that another bay has open too. */
+@ExtendWith(ApplicationExtension.class)
+class RecordsTest {
+
+    private static final Lesson FIRST = Lesson.of(MarkSheet.empty(Handedness.LEFT, Club.DRIVER)
+            .withView(ViewMarks.empty(View.FACE_ON, 1280, 720)));
+
+    @TempDir
+    private Path folder;
+    private final List<String> said = new CopyOnWriteArrayList<>();
+    private final List<Saved.Conflict> conflicts = new CopyOnWriteArrayList<>();
+    private final List<Records> open = new ArrayList<>();
+
+    private Records records(Path where) throws Exception {
+        Records records = new Records(Settings.usual(where).withBay("bay 1"), said::add);
+        records.listen(new Records.Listener() {
+            @Override
+            public void changed() {
+                // only conflicts are of interest
+            }
+
+            @Override
+            public void conflict(Saved.Conflict conflict) {
+                conflicts.add(conflict);
+            }
+        });
+        open.add(records);
+        until(() -> records.keeps() || records.failed());
+        return records;
+    }
+
+    @AfterEach
+    void close() {
+        open.forEach(Records::close);
+    }
+
+    private static void until(Callable<Boolean> condition) throws Exception {
+        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, condition);
+    }
+
+    private Ledger other() throws Exception {
+        return Ledger.open(Settings.usual(folder).place(), "bay 2");
+    }
+
+    private Lesson kept(int id) throws Exception {
+        try (Ledger ledger = other()) {
+            return ledger.lesson(id).orElseThrow().lesson();
+        }
+    }
+
+    private static int first(Records records, Lesson lesson) throws Exception {
+        records.keep(lesson);
+        until(() -> records.lessonId().isPresent());
+        return records.lessonId().getAsInt();
+    }
+
+    @Test
+    void aLessonGetsItsPlaceWithItsFirstMark() throws Exception {
+        Records records = records(folder);
+        int id = first(records, FIRST);
+        records.keep(FIRST.withNotes("ball back"));
+        until(() -> kept(id).notes().equals("ball back"));
+        try (Ledger ledger = other()) {
+            Player nobody = ledger.player(records.playerId().orElseThrow()).orElseThrow();
+            assertThat(nobody.details()).as("nobody named yet").isEqualTo(PlayerDetails.of(Optional.empty(), Handedness.LEFT));
+        }
+    }
+
+    @Test
+    void theLastChangeOfALessonIsKeptThoughAnotherIsOpened() throws Exception {
+        Records records = records(folder);
+        int id = first(records, FIRST);
+        records.keep(FIRST.withNotes("last word"));
+        records.fresh(OptionalInt.empty());
+        records.keep(FIRST.withNotes("another lesson"));
+        until(() -> records.lessonId().isPresent());
+        assertThat(records.lessonId()).isNotEqualTo(OptionalInt.of(id));
+        assertThat(kept(id).notes()).isEqualTo("last word");
+    }
+
+    @Test
+    void givenToAPlayerItLeavesNobodyBehind() throws Exception {
+        Records records = records(folder);
+        int id = first(records, FIRST);
+        int nobody = records.playerId().orElseThrow();
+        Player player;
+        try (Ledger ledger = other()) {
+            player = ledger.addPlayer(PlayerDetails.of(Optional.of("C. Trial"), Handedness.LEFT));
+        }
+        records.give(player, p -> { });
+        until(() -> records.playerId().equals(OptionalInt.of(player.id())));
+        records.keep(FIRST.withNotes("after"));
+        until(() -> kept(id).notes().equals("after"));
+        assertThat(kept(id).playerName()).contains("C. Trial");
+        assertThat(conflicts).as("giving it away is no other bay's change").isEmpty();
+        try (Ledger ledger = other()) {
+            assertThat(ledger.player(nobody)).as("a player without a name and without a lesson").isEmpty();
+        }
+    }
+
+    @Test
+    void whatAnotherBayChangedStandsUntilTheCoachHasChosen() throws Exception {
+        Records records = records(folder);
+        int id = first(records, FIRST);
+        try (Ledger ledger = other()) {
+            until(() -> !ledger.lesson(id).orElseThrow().findings().isEmpty() || ledger.lesson(id).orElseThrow().version() > 1);
+            KeptLesson theirs = ledger.lesson(id).orElseThrow();
+            assertThat(ledger.save(id, theirs.version(), theirs.lesson().withNotes("theirs"), theirs.findings()))
+                    .isInstanceOf(Saved.Done.class);
+            records.keep(FIRST.withNotes("mine, first"));
+            records.keep(FIRST.withNotes("mine"));
+            until(() -> !conflicts.isEmpty() && ledger.asides(id).stream().anyMatch(a -> a.lesson().notes().equals("mine")));
+            assertThat(ledger.asides(id)).as("one version beside it, the latest").hasSize(1);
+            assertThat(kept(id).notes()).isEqualTo("theirs");
+            assertThat(conflicts.get(0).sentence()).startsWith("changed by bay 2 at ").endsWith("yours is kept beside it");
+
+            records.keepOwn(conflicts.get(conflicts.size() - 1), FIRST.withNotes("mine"));
+            until(() -> kept(id).notes().equals("mine") && ledger.asides(id).isEmpty());
+        }
+    }
+
+    @Test
+    void whatAnotherBayDeletedIsKeptAsANewLesson() throws Exception {
+        Records records = records(folder);
+        int id = first(records, FIRST);
+        try (Ledger ledger = other()) {
+            ledger.deleteLesson(id, OldBackups.KEEP);
+        }
+        records.keep(FIRST.withNotes("still here"));
+        until(() -> records.lessonId().isPresent() && !records.lessonId().equals(OptionalInt.of(id)));
+        assertThat(kept(records.lessonId().getAsInt()).notes()).isEqualTo("still here");
+        until(() -> said.stream().anyMatch(s -> s.contains("deleted meanwhile")));
+    }
+
+    @Test
+    void aLedgerThatCannotBeOpenedIsSaid() throws Exception {
+        Path file = Files.writeString(folder.resolve("a-file"), "not a folder");
+        Records records = records(file.resolve("ledger"));
+        assertThat(records.keeps()).isFalse();
+        until(() -> said.stream().anyMatch(s -> s.startsWith("The ledger could not be opened; lessons are kept as documents")));
+        records.keep(FIRST);
+        records.ask(Ledger::players, p -> said.add("answered"));
+        until(() -> said.size() >= 2);
+        assertThat(said).doesNotContain("answered");
+    }
+
+    @Test
+    void whatWaitsIsWrittenBeforeItCloses() throws Exception {
+        Records records = records(folder);
+        int id = first(records, FIRST);
+        records.keep(FIRST.withNotes("on the way out"));
+        records.close();
+        open.clear();
+        assertThat(kept(id).notes()).isEqualTo("on the way out");
+        try (Ledger ledger = other()) {
+            assertThat(ledger.lesson(id).orElseThrow().findings()).as("stated on the way out")
+                    .isEqualTo(org.toeline.cli.StatedFindings.of(FIRST));
+        }
+    }
+}
