@@ -6,6 +6,7 @@ import static org.bytedeco.ffmpeg.global.swscale.*;
 import java.nio.ByteOrder;
 import java.nio.IntBuffer;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.swscale.SwsContext;
 import org.bytedeco.javacpp.BytePointer;
@@ -75,9 +76,6 @@ final class PictureConverter implements AutoCloseable {
         }
         int[] upright = asStored || stored == null ? pixels : stored;
         copy(upright);
-        if (curve != null) {
-            curve.apply(upright, width);
-        }
         orientation.apply(upright, width, height, pixels);
     }
 
@@ -109,17 +107,24 @@ final class PictureConverter implements AutoCloseable {
         source = wanted;
     }
 
+    /** Out of the native picture, and through the tone curve while a row is at hand. */
     private void copy(int[] pixels) {
         AVFrame from = java.util.Objects.requireNonNull(out);
         int stride = from.linesize(0) / Integer.BYTES;
         BytePointer data = new BytePointer(from.data(0)).capacity((long) from.linesize(0) * height);
         IntBuffer all = data.asByteBuffer().order(ByteOrder.LITTLE_ENDIAN).asIntBuffer();
-        if (stride == width) {
+        ToneCurve tone = curve;
+        if (tone != null) {
+            IntStream.range(0, height).parallel().forEach(y -> {
+                all.get(y * stride, pixels, y * width, width);
+                tone.apply(pixels, y * width, width);
+            });
+        } else if (stride == width) {
             all.get(pixels);
-            return;
-        }
-        for (int y = 0; y < height; y++) {
-            all.get(y * stride, pixels, y * width, width);
+        } else {
+            for (int y = 0; y < height; y++) {
+                all.get(y * stride, pixels, y * width, width);
+            }
         }
     }
 

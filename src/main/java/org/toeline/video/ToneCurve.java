@@ -1,7 +1,5 @@
 package org.toeline.video;
 
-import java.util.stream.IntStream;
-
 /**
  * Shows high dynamic range on an ordinary screen. A code value becomes light (SMPTE ST 2084 or ARIB STD-B67, that is
  * ITU-R BT.2100-2, tables 4 and 5); what is brighter than an ordinary screen's white is bent down by the curve of ITU-R
@@ -22,53 +20,53 @@ final class ToneCurve {
     private static final double HLG_SYSTEM_GAMMA = 1.2;
     private static final int CODES = 1024;
     /** Light in 14 bits: below that the darkest sRGB values would be skipped. */
-    private static final int LIGHT_BITS = 14;
-    private static final int FULL = (1 << LIGHT_BITS) - 1;
-    /** BT.2087-0, annex 2: from BT.2020 to BT.709, in units of 2⁻¹². */
-    private static final int[] TO_709 = inUnits(1.660491, -0.587641, -0.072850, -0.124550, 1.132900, -0.008349,
-            -0.018151, -0.100579, 1.118730);
-    private static final int UNIT_BITS = 12;
+    private static final int FULL = (1 << 14) - 1;
+    /** BT.2087-0, annex 2: from BT.2020 to BT.709, a row for each of red, green and blue. */
+    private static final double[][] TO_709 = {{1.660491, -0.587641, -0.072850}, {-0.124550, 1.132900, -0.008349},
+        {-0.018151, -0.100579, 1.118730}};
+    /** Three sums side by side in one long; each is kept above zero by what is added to it beforehand. */
+    private static final int FIELD_BITS = 21;
+    private static final int FIELD = (1 << FIELD_BITS) - 1;
+    private static final int RAISED = FULL + 1;
     private static final byte[] SHOWN = shown();
 
-    private final int[] light = new int[CODES];
+    /** By channel and code: what it gives to the light of red, green and blue, in three fields. */
+    private final long[][] light = new long[3][CODES];
 
     ToneCurve(Coding coding) {
         for (int code = 0; code < CODES; code++) {
             double value = code / (double) (CODES - 1);
             double nits = coding == Coding.PERCEPTUAL_QUANTIZER ? pqToNits(value) : hlgToNits(value);
-            light[code] = (int) Math.round(FULL * Math.min(1, bent(nits) / WHITE_NITS));
+            double share = FULL * Math.min(1, bent(nits) / WHITE_NITS);
+            for (int from = 0; from < 3; from++) {
+                for (int to = 0; to < 3; to++) {
+                    long raised = Math.round(TO_709[to][from] * share) + (from == 0 ? RAISED : 0);
+                    light[from][code] += raised << to * FIELD_BITS;
+                }
+            }
         }
     }
 
-    /** Rows of ten bits a channel (red highest) to opaque pixels, in place, on all processors. */
-    void apply(int[] pixels, int width) {
-        IntStream.range(0, pixels.length / width).parallel().forEach(row -> applyTo(pixels, row * width, width));
-    }
-
-    private void applyTo(int[] pixels, int from, int count) {
-        int[] m = TO_709;
+    /** A row of ten bits a channel (red highest) to opaque pixels, in place. */
+    void apply(int[] pixels, int from, int count) {
+        long[] red = light[0];
+        long[] green = light[1];
+        long[] blue = light[2];
+        byte[] shown = SHOWN;
         for (int i = from; i < from + count; i++) {
             int p = pixels[i];
-            int r = light[p >>> 20 & 1023];
-            int g = light[p >>> 10 & 1023];
-            int b = light[p & 1023];
-            pixels[i] = 0xFF000000 | shown(m[0] * r + m[1] * g + m[2] * b) << 16
-                    | shown(m[3] * r + m[4] * g + m[5] * b) << 8 | shown(m[6] * r + m[7] * g + m[8] * b);
+            long sum = red[p >>> 20 & 1023] + green[p >>> 10 & 1023] + blue[p & 1023];
+            pixels[i] = 0xFF000000 | (shown[(int) sum & FIELD] & 255) << 16
+                    | (shown[(int) (sum >>> FIELD_BITS) & FIELD] & 255) << 8
+                    | shown[(int) (sum >>> 2 * FIELD_BITS)] & 255;
         }
     }
 
-    private static int shown(int lightInUnits) {
-        return SHOWN[Math.max(0, Math.min(FULL, lightInUnits >> UNIT_BITS))] & 255;
-    }
-
-    private static int[] inUnits(double... matrix) {
-        return java.util.Arrays.stream(matrix).mapToInt(v -> (int) Math.round(v * (1 << UNIT_BITS))).toArray();
-    }
-
+    /** By raised light: the sRGB value, its ends held from below black to the most that a matrix can make. */
     private static byte[] shown() {
-        byte[] all = new byte[FULL + 1];
-        for (int i = 0; i <= FULL; i++) {
-            double v = i / (double) FULL;
+        byte[] all = new byte[4 * RAISED];
+        for (int i = 0; i < all.length; i++) {
+            double v = Math.max(0, Math.min(1, (i - RAISED) / (double) FULL));
             all[i] = (byte) Math.round(255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055));
         }
         return all;
