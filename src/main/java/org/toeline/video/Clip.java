@@ -107,6 +107,11 @@ public final class Clip implements AutoCloseable {
         return new ClipReader(new OpenedStream(file, OPEN_NANOS));
     }
 
+    /** Frames at most between two that are decoded without them. */
+    int mostBetween() {
+        return index.mostBetween();
+    }
+
     Orientation orientation() {
         return orientation;
     }

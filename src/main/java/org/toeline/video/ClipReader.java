@@ -27,6 +27,7 @@ final class ClipReader implements AutoCloseable {
     private final AVFrame frame = av_frame_alloc();
     /** A photograph's packet: its reader does not go back. */
     private @Nullable AVPacket photograph;
+    private int notNeeded = AVDISCARD_NONREF;
     private boolean drained;
     private boolean closed;
 
@@ -141,6 +142,14 @@ final class ClipReader implements AutoCloseable {
         }
     }
 
+    /**
+     * Which frames are left out where they are not needed: at first those that no other refers to, which changes nothing
+     * of the others; {@code AVDISCARD_BIDIR} also those that others between the same two may refer to.
+     */
+    void leaveOut(int discard) {
+        notNeeded = discard;
+    }
+
     /** Time of a decoded frame; a photograph's is 0. */
     static long time(AVFrame frame) {
         long time = frame.best_effort_timestamp();
@@ -160,7 +169,7 @@ final class ClipReader implements AutoCloseable {
             }
             boolean fed = packet.stream_index() == ours;
             if (fed) {
-                codec.skip_frame(time(packet) < neededFrom ? AVDISCARD_NONREF : AVDISCARD_DEFAULT);
+                codec.skip_frame(time(packet) < neededFrom ? notNeeded : AVDISCARD_DEFAULT);
                 avcodec_send_packet(codec, packet);
             }
             av_packet_unref(packet);

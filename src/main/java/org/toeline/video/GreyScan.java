@@ -1,24 +1,42 @@
 package org.toeline.video;
 
 import static org.bytedeco.ffmpeg.global.avcodec.AVDISCARD_ALL;
+import static org.bytedeco.ffmpeg.global.avcodec.AVDISCARD_BIDIR;
+import static org.bytedeco.ffmpeg.global.avcodec.AVDISCARD_NONREF;
 import static org.bytedeco.ffmpeg.global.avutil.av_pix_fmt_desc_get;
 
 import java.nio.ByteBuffer;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVPixFmtDescriptor;
 import org.bytedeco.javacpp.BytePointer;
+import org.jspecify.annotations.Nullable;
 
 /**
- * One pass over a clip as small grey pictures, as fast as it can be had: frames that no other refers to are not decoded
+ * One pass over a clip as small grey pictures, as fast as it can be had: frames put in between others are not decoded
  * where enough are left, block edges are not smoothed, colours are not looked at. In a reader of its own, so that the clip
  * can be stepped meanwhile. What is seen is for finding moments, not for showing.
  */
 public final class GreyScan {
 
-    /** Of each pixel block every second row and column is looked at. */
-    private static final int STRIDE = 2;
+    /** How many rows and columns of each pixel block are looked at, about. */
+    private static final int LOOKED_AT = 5;
+    /** Steps that much longer than asked for are short enough. */
+    private static final double SLACK = 1.6;
 
-    private GreyScan() {
+    private final Clip clip;
+    private final ClipReader reader;
+    private final double leastSeconds;
+    private final boolean sparse;
+    private double last = Double.NEGATIVE_INFINITY;
+    private boolean few;
+
+    private GreyScan(Clip clip, ClipReader reader, double leastSeconds) {
+        this.clip = clip;
+        this.reader = reader;
+        this.leastSeconds = leastSeconds;
+        double rate = clip.info().rate();
+        this.sparse = rate > 0 && 1 / rate < 0.75 * leastSeconds;
+        this.few = sparse && clip.mostBetween() > 0 && (clip.mostBetween() + 1) / rate < SLACK * leastSeconds;
     }
 
     /** Told each picture in order of time. */
@@ -38,24 +56,40 @@ public final class GreyScan {
      */
     public static void of(Clip clip, int across, double leastSeconds, Visitor visitor) throws ClipException {
         try (ClipReader reader = clip.another()) {
-            reader.opened().codec().skip_loop_filter(AVDISCARD_ALL);
-            reader.seek(reader.pts(clip.seconds(0)));
-            // frames nothing refers to are dropped where half the rate would still be enough
-            boolean sparse = clip.info().rate() > 0 && 1 / clip.info().rate() < 0.75 * leastSeconds;
-            long neededFrom = sparse ? Long.MAX_VALUE : Long.MIN_VALUE;
-            double last = Double.NEGATIVE_INFINITY;
-            for (AVFrame frame = reader.next(neededFrom); frame != null; frame = reader.next(neededFrom)) {
-                double seconds = reader.seconds(ClipReader.time(frame));
-                // a tenth of slack: times are rounded
-                if (seconds - last < 0.9 * leastSeconds) {
-                    continue;
-                }
-                last = seconds;
-                if (visitor.next(small(frame, seconds, across, clip.orientation())) == Visitor.Step.STOP) {
-                    return;
-                }
+            new GreyScan(clip, reader, leastSeconds).run(across, visitor);
+        }
+    }
+
+    private void run(int across, Visitor visitor) {
+        reader.opened().codec().skip_loop_filter(AVDISCARD_ALL);
+        reader.leaveOut(few ? AVDISCARD_BIDIR : AVDISCARD_NONREF);
+        reader.seek(reader.pts(clip.seconds(0)));
+        for (AVFrame frame = next(); frame != null; frame = next()) {
+            double seconds = reader.seconds(ClipReader.time(frame));
+            // a tenth of slack: times are rounded
+            if (seconds - last < 0.9 * leastSeconds) {
+                continue;
+            }
+            if (few && seconds - last > 2 * SLACK * leastSeconds && last > Double.NEGATIVE_INFINITY) {
+                more();
+                continue;
+            }
+            last = seconds;
+            if (visitor.next(small(frame, seconds, across, clip.orientation())) == Visitor.Step.STOP) {
+                return;
             }
         }
+    }
+
+    private @Nullable AVFrame next() {
+        return reader.next(sparse ? Long.MAX_VALUE : Long.MIN_VALUE);
+    }
+
+    /** Too much was left out: some coders put everything in between. Goes back, and on with more of it. */
+    private void more() {
+        few = false;
+        reader.leaveOut(AVDISCARD_NONREF);
+        reader.seek(reader.pts(clip.seconds(clip.keyFrame(clip.indexAt(last)))));
     }
 
     private static GreyPicture small(AVFrame frame, double seconds, int across, Orientation orientation) {
@@ -67,7 +101,7 @@ public final class GreyScan {
         ByteBuffer luma = new BytePointer(frame.data(0)).capacity((long) stride * frame.height()).asByteBuffer();
         float[] small = new float[w * h];
         byte[] row = new byte[Math.min(stride, frame.width() * samples.step)];
-        int by = block > 1 ? STRIDE : 1;
+        int by = Math.max(Math.min(2, block), block / LOOKED_AT);
         for (int y = 0; y < h * block; y += by) {
             luma.get(y * stride, row);
             for (int x = 0; x < w; x++) {

@@ -12,6 +12,9 @@ final class PacketIndex {
     private int count;
     private int keyCount;
     private long longestEnd = Long.MIN_VALUE;
+    private long latest = Long.MIN_VALUE;
+    private int between;
+    private int mostBetween;
 
     /** A place where decoding can start; its own frame need not be shown. */
     void key(long at) {
@@ -30,6 +33,9 @@ final class PacketIndex {
             pts = Arrays.copyOf(pts, 2 * count);
         }
         pts[count++] = at;
+        between = at > latest ? 0 : between + 1;
+        mostBetween = Math.max(mostBetween, between);
+        latest = Math.max(latest, at);
         longestEnd = Math.max(longestEnd, at + Math.max(0, duration));
         return true;
     }
@@ -55,6 +61,11 @@ final class PacketIndex {
 
     int frames() {
         return count;
+    }
+
+    /** How many frames at most stand in the file behind one that is shown later: those put in between. */
+    int mostBetween() {
+        return mostBetween;
     }
 
     long pts(int index) {
