@@ -21,6 +21,11 @@ public record Assessment(MarkSheet sheet, Posture posture, List<Reading> reading
         return new Assessment(sheet, posture, readings, Judge.advise(readings, sheet.club(), ranges, causes));
     }
 
+    /** With the causes that come with the program. */
+    public static Assessment of(MarkSheet sheet, RangeBook ranges) {
+        return of(sheet, ranges, CauseChain.shipped());
+    }
+
     /** With the ranges and causes that come with the program. */
     public static Assessment of(MarkSheet sheet) {
         return of(sheet, RangeBook.shipped(), CauseChain.shipped());

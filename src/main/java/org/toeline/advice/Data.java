@@ -1,7 +1,12 @@
 package org.toeline.advice;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
@@ -15,6 +20,10 @@ final class Data {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
+    private static final JsonMapper STRICT = JsonMapper.builder(JsonFactory.builder().streamReadConstraints(
+                    StreamReadConstraints.builder().maxNestingDepth(50).build()).build())
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
+
     private Data() {
     }
 
@@ -25,6 +34,25 @@ final class Data {
             throw new IllegalStateException(name + ".json: " + faults.iterator().next().getMessage());
         }
         return document;
+    }
+
+    /**
+     * A document from elsewhere.
+     *
+     * @throws IllegalArgumentException with a sentence, when it is no JSON or not what the schema says
+     */
+    static JsonNode parsed(String json, String schema) {
+        try {
+            JsonNode document = STRICT.readTree(json);
+            Set<ValidationMessage> faults = document == null ? Set.of() : faults(document, schema);
+            if (document == null || !faults.isEmpty()) {
+                throw new IllegalArgumentException("not what is needed: " + (document == null ? "it is empty"
+                        : faults.iterator().next().getMessage()));
+            }
+            return document;
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("no JSON: " + e.getOriginalMessage(), e);
+        }
     }
 
     /** What the schema of that name has against a document. */

@@ -28,6 +28,22 @@ public record Range(ReadingKind kind, Set<Club> clubs, double low, double high, 
         }
     }
 
+    Range forClubs(Set<Club> fewer) {
+        return new Range(kind, fewer, low, high, aim, provenance, source, note);
+    }
+
+    /** The same in a coach's own limits, given in the unit a person reads. */
+    public Range coachsOwn(double shownLow, double shownHigh, double shownAim, String why) {
+        return coachsOwn(kind, clubs, shownLow, shownHigh, shownAim, why);
+    }
+
+    /** A coach's own range, in the unit a person reads. */
+    public static Range coachsOwn(ReadingKind kind, Set<Club> clubs, double shownLow, double shownHigh, double shownAim,
+                                  String why) {
+        return new Range(kind, clubs, kind.unit().toInside(shownLow), kind.unit().toInside(shownHigh),
+                kind.unit().toInside(shownAim), Provenance.COACHS_OWN, why, "");
+    }
+
     public double shownLow() {
         return kind.unit().fromInside(low);
     }

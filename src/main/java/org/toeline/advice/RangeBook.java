@@ -1,6 +1,9 @@
 package org.toeline.advice;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -13,6 +16,9 @@ import org.toeline.reading.ReadingKind;
 public record RangeBook(List<Range> ranges) {
 
     private static final RangeBook SHIPPED = parse(Data.shipped("ranges"));
+
+    /** Parts of a unit that are written. */
+    private static final double FINEST = 1e6;
 
     public RangeBook {
         ranges = List.copyOf(ranges);
@@ -33,6 +39,62 @@ public record RangeBook(List<Range> ranges) {
 
     public Optional<Range> range(ReadingKind kind, Club club) {
         return ranges.stream().filter(r -> r.kind() == kind && r.clubs().contains(club)).findFirst();
+    }
+
+    /**
+     * These ranges with a coach's own in place of those that are for the same reading and club; what the coach says nothing
+     * about stays.
+     */
+    public RangeBook with(RangeBook own) {
+        List<Range> all = new ArrayList<>(own.ranges);
+        for (Range range : ranges) {
+            Set<Club> left = EnumSet.noneOf(Club.class);
+            range.clubs().stream().filter(club -> own.range(range.kind(), club).isEmpty()).forEach(left::add);
+            if (!left.isEmpty()) {
+                all.add(range.forClubs(left));
+            }
+        }
+        return new RangeBook(all);
+    }
+
+    /** These ranges and one more, in place of what there was for its reading and clubs. */
+    public RangeBook with(Range changed) {
+        return with(new RangeBook(List.of(changed)));
+    }
+
+    /** These ranges without those for a reading and a club. */
+    public RangeBook without(ReadingKind kind, Club club) {
+        return new RangeBook(ranges.stream().filter(r -> r.kind() != kind || !r.clubs().contains(club)).toList());
+    }
+
+    /**
+     * Reads a document as {@link #json} writes it.
+     *
+     * @throws IllegalArgumentException with a sentence, when it is none or a range in it is none
+     */
+    public static RangeBook of(String json) {
+        JsonNode document = Data.parsed(json, "ranges");
+        return parse(document);
+    }
+
+    /** The document: JSON by {@code ranges.schema.json}, in the units a person reads. */
+    public String json() {
+        ObjectNode document = JsonNodeFactory.instance.objectNode().put("format", "toeline-ranges").put("version", 1);
+        ArrayNode list = document.putArray("ranges");
+        for (Range range : ranges) {
+            ObjectNode node = list.addObject().put("reading", range.kind().id());
+            ArrayNode clubs = node.putArray("clubs");
+            range.clubs().stream().sorted().forEach(club -> clubs.add(club.id()));
+            node.put("low", written(range.shownLow())).put("high", written(range.shownHigh()))
+                    .put("aim", written(range.shownAim())).put("provenance", range.provenance().id())
+                    .put("source", range.source()).put("note", range.note());
+        }
+        return document.toPrettyString();
+    }
+
+    /** Without what dividing by the unit left behind. */
+    private static double written(double shown) {
+        return Math.rint(shown * FINEST) / FINEST;
     }
 
     /** Reads a document that was checked against {@code ranges.schema.json}. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Range;
+import org.toeline.advice.RangeBook;
 import org.toeline.advice.Verdict;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.StatedFinding;
@@ -28,6 +29,11 @@ public final class StatedFindings {
     /** The findings of a lesson by the ranges that come with the program. */
     public static List<StatedFinding> of(Lesson lesson) {
         return of(Assessment.of(lesson.sheet()));
+    }
+
+    /** The findings of a lesson by other ranges. */
+    public static List<StatedFinding> of(Lesson lesson, RangeBook ranges) {
+        return of(Assessment.of(lesson.sheet(), ranges));
     }
 
     private static StatedFinding stated(Finding finding, Place place) {

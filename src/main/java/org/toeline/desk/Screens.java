@@ -20,6 +20,8 @@ import javafx.scene.layout.Region;
 import org.toeline.desk.across.AcrossScreen;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.players.PlayersScreen;
+import org.toeline.desk.ranges.RangesScreen;
+import org.toeline.desk.records.OwnRanges;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.records.Settings;
 import org.toeline.desk.records.SettingsFile;
@@ -48,10 +50,11 @@ final class Screens {
     Screens(Path folder, Settings usual) {
         SettingsFile file = new SettingsFile(folder.resolve("settings.json"), usual);
         SettingsFile.Read read = file.read();
-        say(read.remark());
-        records = new Records(read.settings(), this::say);
-        sheet = new Sheet(folder, records, background, this::say, () -> go(LESSON));
-        Studio studio = new Studio(sheet.model(), sheet, records, background, sheet::assessment, sheet::words, this::say,
+        OwnRanges ranges = new OwnRanges(folder.resolve("ranges.json"));
+        say((read.remark() + " " + ranges.remark()).strip());
+        records = new Records(read.settings(), ranges::all, this::say);
+        sheet = new Sheet(folder, records, ranges, background, this::say, () -> go(LESSON));
+        Studio studio = new Studio(sheet.model(), sheet, records, background, sheet::assessment, ranges, sheet::words, this::say,
                 this::go);
         put(sheet);
         others(studio).forEach(this::put);
@@ -68,7 +71,8 @@ final class Screens {
     private List<Screen> others(Studio studio) {
         return List.of(
                 new PlayersScreen(studio),
-                new AcrossScreen(studio));
+                new AcrossScreen(studio),
+                new RangesScreen(studio));
     }
 
     private void put(Screen screen) {

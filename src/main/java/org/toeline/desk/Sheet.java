@@ -18,11 +18,13 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
+import org.toeline.advice.RangeBook;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.keys.KeyBook;
 import org.toeline.desk.keys.KeySheet;
 import org.toeline.desk.lesson.ClickSpread;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.records.OwnRanges;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.screen.LessonDesk;
 import org.toeline.desk.screen.Screen;
@@ -56,6 +58,7 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
     private final KeyBook keys = new KeyBook(left);
     private final Path folder;
     private final Records records;
+    private final OwnRanges ranges;
     private final Consumer<String> report;
     private final Runnable shownFirst;
     private Optional<Assessment> assessment = Optional.empty();
@@ -66,9 +69,11 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
      * @param report     takes one sentence for the line at the bottom of the window
      * @param shownFirst brings the sheet to the front
      */
-    Sheet(Path folder, Records records, Background background, Consumer<String> report, Runnable shownFirst) {
+    Sheet(Path folder, Records records, OwnRanges ranges, Background background, Consumer<String> report, Runnable shownFirst) {
         this.folder = folder;
         this.records = records;
+        this.ranges = ranges;
+        ranges.listen(this::assess);
         this.background = background;
         this.report = report;
         this.shownFirst = shownFirst;
@@ -262,7 +267,8 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
     private void assess() {
         MarkSheet sheet = model.sheet();
         assessed = sheet;
-        assessing.run(() -> Assessment.of(sheet), a -> {
+        RangeBook by = ranges.all();
+        assessing.run(() -> Assessment.of(sheet, by), a -> {
             assessment = Optional.of(a);
             view.show(a);
         });

@@ -8,10 +8,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import org.jspecify.annotations.Nullable;
+import org.toeline.advice.RangeBook;
 import org.toeline.cli.StatedFindings;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.KeptLesson;
@@ -54,6 +56,7 @@ public final class Records {
     private static final long RESTS_MS = 400;
 
     private final Settings settings;
+    private final Supplier<RangeBook> ranges;
     private final Consumer<String> say;
     private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(r -> {
         Thread t = new Thread(r, "ledger");
@@ -66,9 +69,13 @@ public final class Records {
     private volatile String unusable = "";
     private Keeping current = Keeping.fresh(OptionalInt.empty());
 
-    /** @param say takes one sentence for the person, on the JavaFX thread */
-    public Records(Settings settings, Consumer<String> say) {
+    /**
+     * @param ranges what findings are stated by; asked on the ledger's thread
+     * @param say    takes one sentence for the person, on the JavaFX thread
+     */
+    public Records(Settings settings, Supplier<RangeBook> ranges, Consumer<String> say) {
         this.settings = settings;
+        this.ranges = ranges;
         this.say = say;
         thread.execute(this::open);
     }
@@ -201,7 +208,7 @@ public final class Records {
             return;
         }
         try {
-            if (ledger.save(keeping.lessonId().orElseThrow(), keeping.version(), lesson, StatedFindings.of(lesson))
+            if (ledger.save(keeping.lessonId().orElseThrow(), keeping.version(), lesson, StatedFindings.of(lesson, ranges.get()))
                     instanceof Saved.Done done) {
                 keeping.stated(done.version());
             }

@@ -45,17 +45,21 @@ public record SettingsFile(Path file, Settings usual) {
     }
 
     private String movedAside(String why) {
-        Path aside = file.resolveSibling(file.getFileName() + ".unreadable");
-        for (int n = 2; Files.exists(aside); n++) {
-            aside = file.resolveSibling(file.getFileName() + ".unreadable-" + n);
-        }
         try {
-            Files.move(file, aside, StandardCopyOption.ATOMIC_MOVE);
-            return file + " could not be read (" + why + "); it was moved to " + aside.getFileName()
+            return file + " could not be read (" + why + "); it was moved to " + aside(file).getFileName()
                     + ", and the usual settings are used";
         } catch (IOException e) {
             return file + " could not be read (" + why + ") nor moved aside; the usual settings are used, and it is left as it is";
         }
+    }
+
+    /** Moves a file that cannot be read to a name beside it that nothing has. */
+    static Path aside(Path file) throws IOException {
+        Path aside = file.resolveSibling(file.getFileName() + ".unreadable");
+        for (int n = 2; Files.exists(aside); n++) {
+            aside = file.resolveSibling(file.getFileName() + ".unreadable-" + n);
+        }
+        return Files.move(file, aside, StandardCopyOption.ATOMIC_MOVE);
     }
 
     /** It may hold a password. */

@@ -7,6 +7,7 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.Records;
+import org.toeline.desk.records.OwnRanges;
 import org.toeline.desk.work.Background;
 
 /**
@@ -16,10 +17,12 @@ import org.toeline.desk.work.Background;
  * @param desk       puts lessons on the desk
  * @param records    the ledger it is kept in
  * @param assessment the findings of the lesson on the desk as they are now; empty before there are any
+ * @param ranges     what lessons are judged by
  * @param words      the words and units the coach wants
  * @param say        one sentence for the line at the bottom of the window
  * @param go         to another screen, by its id
  */
 public record Studio(LessonModel model, LessonDesk desk, Records records, Background background,
-                     Supplier<Optional<Assessment>> assessment, Supplier<Words> words, Consumer<String> say, Consumer<String> go) {
+                     Supplier<Optional<Assessment>> assessment, OwnRanges ranges, Supplier<Words> words,
+                     Consumer<String> say, Consumer<String> go) {
 }

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
@@ -25,14 +24,9 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import org.toeline.advice.Words;
 import org.toeline.cli.StatedFindings;
-import org.toeline.desk.lesson.LessonModel;
-import org.toeline.desk.records.Records;
+import org.toeline.desk.StudioForTests;
 import org.toeline.desk.records.Settings;
-import org.toeline.desk.screen.LessonDesk;
-import org.toeline.desk.screen.Studio;
-import org.toeline.desk.work.Background;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.Ledger;
@@ -46,46 +40,16 @@ class PlayersScreenTest {
 
     private static final String LONG = "Maximiliana-Konstantina von und zu Hohenlangenfeld-Überlingen am Bodensee (junior squad, second bay)";
 
-    /** What the screen asked the desk for. */
-    private static final class Asked implements LessonDesk {
-
-        private final CopyOnWriteArrayList<String> calls = new CopyOnWriteArrayList<>();
-
-        @Override
-        public void open(int lessonId) {
-            calls.add("lesson " + lessonId);
-        }
-
-        @Override
-        public void open(Path document) {
-            calls.add("document");
-        }
-
-        @Override
-        public void fresh(Player player) {
-            calls.add("fresh for " + player.id());
-        }
-
-        @Override
-        public void fresh() {
-            calls.add("fresh");
-        }
-    }
-
     @TempDir
     Path folder;
-    private final Asked asked = new Asked();
-    private Records records;
+    private StudioForTests studio;
     private PlayersScreen screen;
     private Scene scene;
 
     @Start
     void start(Stage stage) {
-        records = new Records(Settings.usual(folder), s -> { });
-        LessonModel model = new LessonModel(Lesson.of(
-                org.toeline.mark.MarkSheet.empty(Handedness.RIGHT, org.toeline.mark.Club.DRIVER)));
-        screen = new PlayersScreen(new Studio(model, asked, records, new Background(s -> { }), Optional::empty, Words::english,
-                s -> { }, s -> { }));
+        studio = new StudioForTests(folder, s -> { });
+        screen = new PlayersScreen(studio.studio());
         scene = new Scene(screen.root(), 1280, 700);
         scene.getStylesheets().add(getClass().getResource("/org/toeline/desk/desk.css").toExternalForm());
         stage.setScene(scene);
@@ -94,7 +58,7 @@ class PlayersScreenTest {
 
     @AfterEach
     void close() {
-        records.close();
+        studio.close();
     }
 
     private static void until(Callable<Boolean> condition) throws Exception {
@@ -145,7 +109,7 @@ class PlayersScreenTest {
     void withoutALessonItSaysWhereLessonsComeFrom(FxRobot robot) throws Exception {
         enter(robot, 0);
         robot.clickOn("New lesson");
-        assertThat(asked.calls).containsExactly("fresh");
+        assertThat(studio.asked()).containsExactly("fresh");
         picture(robot, "players-0");
     }
 
@@ -162,9 +126,9 @@ class PlayersScreenTest {
         until(() -> list(robot).getItems().size() == 2);
         until(() -> player(robot).equals("D. Walker"));
         robot.type(KeyCode.ENTER);
-        assertThat(asked.calls.get(asked.calls.size() - 1)).isEqualTo("lesson 2");
+        assertThat(studio.asked().get(studio.asked().size() - 1)).isEqualTo("lesson 2");
         robot.type(KeyCode.DOWN).type(KeyCode.ENTER);
-        assertThat(asked.calls.get(asked.calls.size() - 1)).isEqualTo("lesson 1");
+        assertThat(studio.asked().get(studio.asked().size() - 1)).isEqualTo("lesson 1");
         picture(robot, "players-found");
     }
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.advice.RangeBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.KeptLesson;
 import org.toeline.ledger.store.Ledger;
@@ -44,7 +45,7 @@ class RecordsTest {
     private final List<Records> open = new ArrayList<>();
 
     private Records records(Path where) throws Exception {
-        Records records = new Records(Settings.usual(where).withBay("bay 1"), said::add);
+        Records records = new Records(Settings.usual(where).withBay("bay 1"), RangeBook::shipped, said::add);
         records.listen(new Records.Listener() {
             @Override
             public void changed() {

@@ -1,0 +1,185 @@
+package org.toeline.desk.ranges;
+
+import java.io.File;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import javafx.util.StringConverter;
+import org.toeline.advice.Words;
+import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Screen;
+import org.toeline.desk.screen.Studio;
+import org.toeline.mark.Club;
+import org.toeline.reading.ReadingKind;
+
+/** All ranges for a club: limits, aim, on whose word, and the coach's own in their place. */
+public final class RangesScreen implements Screen {
+
+    private final Studio studio;
+    private final ComboBox<Club> club = new ComboBox<>();
+    private final GridPane grid = new GridPane();
+    private final VBox root;
+
+    public RangesScreen(Studio studio) {
+        this.studio = studio;
+        club.setId("ranges-club");
+        club.getItems().setAll(Club.values());
+        club.setAccessibleText(Texts.of("ranges.club"));
+        club.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(Club value) {
+                return value == null ? "" : sentence(studio.words().get().name(value));
+            }
+
+            @Override
+            public Club fromString(String text) {
+                throw new UnsupportedOperationException("chosen, not typed");
+            }
+        });
+        club.setOnAction(e -> show());
+        grid.setHgap(14);
+        grid.setVgap(6);
+        grid.setPadding(new Insets(4, 20, 20, 4));
+        ScrollPane scroll = new ScrollPane(grid);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().addAll("paper", "edge-to-edge");
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        root = new VBox(12, top(), scroll);
+        root.setPadding(new Insets(16));
+        root.getStyleClass().add("paper");
+        studio.ranges().listen(this::show);
+    }
+
+    private static String sentence(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    }
+
+    private VBox top() {
+        Label title = new Label(Texts.of("ranges.title"));
+        title.getStyleClass().add("first-title");
+        Label text = new Label(Texts.of("ranges.text"));
+        text.setWrapText(true);
+        text.setMaxWidth(900);
+        text.setMinHeight(Region.USE_PREF_SIZE);
+        FlowPane row = new FlowPane(8, 8, club, button("ranges-take-in", "ranges.take-in", this::takeIn),
+                button("ranges-give-out", "ranges.give-out", this::giveOut),
+                button("ranges-restore-all", "ranges.restore-all", () -> change(r -> r.restoreAll())));
+        return new VBox(8, title, text, row);
+    }
+
+    private static Button button(String id, String key, Runnable action) {
+        Button button = new Button(Texts.of(key));
+        button.setId(id);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    private void show() {
+        if (club.getValue() == null) {
+            return;
+        }
+        grid.getChildren().clear();
+        String[] heads = {"ranges.reading", "ranges.low", "ranges.aim", "ranges.high", "ranges.unit", "ranges.word", ""};
+        for (int i = 0; i < heads.length; i++) {
+            Label head = new Label(heads[i].isEmpty() ? "" : Texts.of(heads[i]));
+            head.getStyleClass().add("hint");
+            grid.add(head, i, 0);
+        }
+        Words words = studio.words().get();
+        List<RangeRow> rows = java.util.Arrays.stream(ReadingKind.values())
+                .map(kind -> RangeRow.of(studio.ranges(), kind, club.getValue()))
+                .sorted(java.util.Comparator.comparing(row -> row.counts().isEmpty())).toList();
+        for (int i = 0; i < rows.size(); i++) {
+            RangeFields fields = new RangeFields(rows.get(i), words, this::put, this::restore);
+            fields.into(grid, i + 1);
+        }
+    }
+
+    private void put(org.toeline.advice.Range range) {
+        change(r -> r.put(range));
+    }
+
+    private void restore(RangeRow row) {
+        change(r -> r.restore(row.kind(), row.club()));
+    }
+
+    /** A change of the coach's own ranges. */
+    private interface Change {
+
+        void make(org.toeline.desk.records.OwnRanges ranges) throws IOException;
+    }
+
+    private void change(Change change) {
+        try {
+            change.make(studio.ranges());
+            studio.say().accept(Texts.of("ranges.kept"));
+        } catch (IOException e) {
+            studio.say().accept(Texts.of("ranges.not-kept", String.valueOf(e.getMessage())));
+        }
+    }
+
+    private void chosen(Optional<File> file, Consumer<File> then) {
+        file.ifPresent(then);
+    }
+
+    private static FileChooser files() {
+        FileChooser chooser = new FileChooser();
+        chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter(Texts.of("screen.ranges"), "*.json"));
+        return chooser;
+    }
+
+    private void takeIn() {
+        chosen(Optional.ofNullable(files().showOpenDialog(root.getScene().getWindow())), file -> {
+            try {
+                int count = studio.ranges().takeIn(file.toPath());
+                studio.say().accept(Texts.of("ranges.taken-in", count));
+            } catch (IOException | IllegalArgumentException e) {
+                studio.say().accept(String.valueOf(e.getMessage()));
+            }
+        });
+    }
+
+    private void giveOut() {
+        chosen(Optional.ofNullable(files().showSaveDialog(root.getScene().getWindow())), file -> {
+            try {
+                studio.ranges().giveOut(file.toPath());
+                studio.say().accept(Texts.of("kept", file));
+            } catch (IOException e) {
+                studio.say().accept(Texts.of("ranges.not-kept", String.valueOf(e.getMessage())));
+            }
+        });
+    }
+
+    @Override
+    public String id() {
+        return "ranges";
+    }
+
+    @Override
+    public Parent root() {
+        root.setAlignment(Pos.TOP_LEFT);
+        return root;
+    }
+
+    @Override
+    public void entered() {
+        club.setValue(studio.model().sheet().club());
+        show();
+    }
+}

@@ -1,0 +1,116 @@
+package org.toeline.desk.records;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.toeline.advice.Range;
+import org.toeline.advice.RangeBook;
+import org.toeline.ledger.WholeFile;
+import org.toeline.mark.Club;
+import org.toeline.reading.ReadingKind;
+
+/**
+ * The coach's own ranges beside those that come with the program, in one document of the user's. What is read may be asked
+ * for on any thread; it is changed on the JavaFX thread only.
+ */
+public final class OwnRanges {
+
+    private final Path file;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private volatile RangeBook own = new RangeBook(List.of());
+    private String remark = "";
+
+    /** @param file need not exist; one that cannot be read is left as it is and said, and nothing is written over it */
+    public OwnRanges(Path file) {
+        this.file = file;
+        if (Files.exists(file)) {
+            try {
+                own = read(file);
+            } catch (IOException | IllegalArgumentException e) {
+                remark = aside(e);
+            }
+        }
+    }
+
+    private static RangeBook read(Path from) throws IOException {
+        return RangeBook.of(Files.readString(from));
+    }
+
+    private String aside(Exception why) {
+        try {
+            Path aside = SettingsFile.aside(file);
+            return file + " could not be read (" + String.valueOf(why.getMessage()).lines().findFirst().orElse("")
+                    + "); it was moved to " + aside.getFileName() + ", and the ranges that come with the program are used";
+        } catch (IOException e) {
+            return file + " could not be read nor moved aside; the ranges that come with the program are used until it is";
+        }
+    }
+
+    /** One sentence about what could not be read; empty when all is well. */
+    public String remark() {
+        return remark;
+    }
+
+    /** What lessons are judged by: the coach's own before those that come with the program. */
+    public RangeBook all() {
+        return RangeBook.shipped().with(own);
+    }
+
+    public RangeBook own() {
+        return own;
+    }
+
+    public void listen(Runnable changed) {
+        listeners.add(changed);
+    }
+
+    /** Takes a range of the coach's own in place of what there was. */
+    public void put(Range range) throws IOException {
+        keep(own.with(range));
+    }
+
+    /** Back to what comes with the program. */
+    public void restore(ReadingKind kind, Club club) throws IOException {
+        keep(own.without(kind, club));
+    }
+
+    public void restoreAll() throws IOException {
+        keep(new RangeBook(List.of()));
+    }
+
+    /**
+     * Takes ranges from a document, in place of the coach's own for the same readings and clubs.
+     *
+     * @return how many
+     * @throws IllegalArgumentException with a sentence, when the document is none
+     */
+    public int takeIn(Path from) throws IOException {
+        try {
+            RangeBook given = read(from);
+            keep(own.with(given));
+            return given.ranges().size();
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(from + " holds no ranges (" + e.getMessage() + "); nothing was changed", e);
+        }
+    }
+
+    /** All ranges as they count now, for another coach. */
+    public void giveOut(Path to) throws IOException {
+        WholeFile.write(to, all().json().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The coach's own range for a reading and club, where there is one. */
+    public Optional<Range> own(ReadingKind kind, Club club) {
+        return own.range(kind, club);
+    }
+
+    private void keep(RangeBook changed) throws IOException {
+        WholeFile.write(file, changed.json().getBytes(StandardCharsets.UTF_8));
+        own = changed;
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}

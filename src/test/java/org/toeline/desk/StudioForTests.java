@@ -1,0 +1,81 @@
+package org.toeline.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import org.toeline.advice.Assessment;
+import org.toeline.advice.Words;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.records.OwnRanges;
+import org.toeline.desk.records.Records;
+import org.toeline.desk.records.Settings;
+import org.toeline.desk.screen.LessonDesk;
+import org.toeline.desk.screen.Studio;
+import org.toeline.desk.work.Background;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.store.Player;
+import org.toeline.mark.Club;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.MarkSheet;
+
+/** What a screen shares with the others, over a real ledger in a folder; what it asks the desk for is written down. */
+public final class StudioForTests {
+
+    private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)));
+    private final CopyOnWriteArrayList<String> asked = new CopyOnWriteArrayList<>();
+    private final OwnRanges ranges;
+    private final Records records;
+    private final Studio studio;
+
+    public StudioForTests(Path folder, Consumer<String> say) {
+        ranges = new OwnRanges(folder.resolve("ranges.json"));
+        records = new Records(Settings.usual(folder), ranges::all, say);
+        studio = new Studio(model, new Asked(), records, new Background(say), this::assessment, ranges, Words::english, say,
+                id -> asked.add("go " + id));
+    }
+
+    private Optional<Assessment> assessment() {
+        return model.sheet().views().isEmpty() ? Optional.empty() : Optional.of(Assessment.of(model.sheet(), ranges.all()));
+    }
+
+    public Studio studio() {
+        return studio;
+    }
+
+    public OwnRanges ranges() {
+        return ranges;
+    }
+
+    /** What the screen asked the desk for, in order. */
+    public CopyOnWriteArrayList<String> asked() {
+        return asked;
+    }
+
+    public void close() {
+        records.close();
+    }
+
+    private final class Asked implements LessonDesk {
+
+        @Override
+        public void open(int lessonId) {
+            asked.add("lesson " + lessonId);
+        }
+
+        @Override
+        public void open(Path document) {
+            asked.add("document " + document.getFileName());
+        }
+
+        @Override
+        public void fresh(Player player) {
+            asked.add("fresh for " + player.id());
+        }
+
+        @Override
+        public void fresh() {
+            asked.add("fresh");
+        }
+    }
+}
