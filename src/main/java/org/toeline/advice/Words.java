@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.ResourceBundle;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
@@ -25,41 +24,55 @@ public final class Words {
     private static final double BALL_M = 0.0427;
     private static final int MOST_HALVES = 12;
 
-    private final ResourceBundle bundle;
+    private final Wording wording;
     private final Figures figures;
+    private final Locale locale;
+    private final LengthUnit lengthUnit;
 
-    private Words(Locale locale, LengthUnit lengthUnit) {
-        this.bundle = ResourceBundle.getBundle("org.toeline.advice.words", locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    private Words(Locale locale, LengthUnit lengthUnit, Phrases phrases) {
+        this.wording = new Wording(locale, phrases);
         this.figures = new Figures(locale, lengthUnit);
+        this.locale = locale;
+        this.lengthUnit = lengthUnit;
     }
 
     /** English words, centimetres. */
     public static Words english() {
-        return new Words(Locale.ENGLISH, LengthUnit.CENTIMETRE);
+        return of(Locale.ENGLISH, LengthUnit.CENTIMETRE);
     }
 
     /** Words of the locale's language, English where it has none; numbers as that locale writes them. */
     public static Words of(Locale locale, LengthUnit lengthUnit) {
-        return new Words(locale, lengthUnit);
+        return new Words(locale, lengthUnit, Phrases.NONE);
+    }
+
+    /** With a coach's own phrases where they can take the place of shipped ones. */
+    public Words with(Phrases own) {
+        return new Words(locale, lengthUnit, own);
+    }
+
+    /** The languages there are words in, English first. */
+    public static List<Locale> languages() {
+        return List.of(Locale.ENGLISH, Locale.GERMAN);
     }
 
     /** The language of the words, for documents that state it; a BCP 47 tag. */
     public String language() {
-        return text("language");
+        return wording.language();
     }
 
     public LengthUnit lengthUnit() {
-        return figures.lengthUnit();
+        return lengthUnit;
     }
 
-    /** Any text of the bundle, with {0}, {1} … filled in. */
+    /** The locale whose numbers are written. */
+    public Locale locale() {
+        return locale;
+    }
+
+    /** Any phrase, with {0}, {1} … filled in. */
     public String text(String key, String... arguments) {
-        String text = bundle.getString(key);
-        for (int i = 0; i < arguments.length; i++) {
-            text = text.replace("{" + i + "}", arguments[i]);
-        }
-        return text;
+        return wording.text(key, arguments);
     }
 
     public String name(ReadingKind kind) {
@@ -186,7 +199,7 @@ public final class Words {
     }
 
     private boolean twoSided(ReadingKind kind) {
-        return bundle.containsKey("state." + kind.id() + ".minus");
+        return wording.has("state." + kind.id() + ".minus");
     }
 
     /** What is wrong, without figures; only for a finding that is out of range. */
@@ -203,7 +216,7 @@ public final class Words {
     public String instruction(FirstThing first) {
         Finding finding = first.finding();
         String key = "do." + finding.kind().id() + "." + outOf(finding).id();
-        return text(aimsElsewhere(finding) ? key + ".elsewhere" : key, size(finding));
+        return text(aimsElsewhere(finding) ? key + ".elsewhere" : key, size(finding), place(finding));
     }
 
     /** Shorter clubs have the ball farther back than under the shoulder or just inside the heel. */
@@ -214,6 +227,13 @@ public final class Words {
             case BALL_TO_LEAD_HEEL -> aim < -0.07;
             default -> false;
         };
+    }
+
+    /** Where in the stance the aim is; only for the ball's place in the stance. */
+    private String place(Finding finding) {
+        double aim = finding.range().orElseThrow().aim();
+        return finding.kind() != ReadingKind.BALL_IN_STANCE ? ""
+                : text("place." + (aim < 0.52 ? "middle" : aim < 0.67 ? "ahead" : aim < 0.84 ? "halfway" : "heel"));
     }
 
     /** How far from the aim: in ball's widths where it is a length up to six of them. */
@@ -281,6 +301,16 @@ public final class Words {
     /** Why this reading matters. */
     public String why(ReadingKind kind) {
         return text("why." + kind.id());
+    }
+
+    /** Why an effect may follow from its cause. */
+    public String step(CauseChain.Link link) {
+        return text("step." + link.cause().id() + "." + link.effect().id());
+    }
+
+    /** What a step of the chain stands on, with its citation where it has one. */
+    public String grounds(CauseChain.Link link) {
+        return text("grounds." + link.grounds().name().toLowerCase(Locale.ROOT).replace('_', '-'), link.source());
     }
 
     /** How the player can look for it alone. */

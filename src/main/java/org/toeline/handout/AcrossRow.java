@@ -52,7 +52,7 @@ public final class AcrossRow {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         double h = area.getHeight();
         double baseline = area.getY() + h * 0.18;
-        Font name = BandGauge.fitting(words.name(kind), Ink.bold(h * 0.165), area.getWidth() * 0.5);
+        Font name = Ink.fitting(words.name(kind), Ink.bold(h * 0.165), area.getWidth() * 0.5);
         Ink.text(g, words.name(kind), name, Ink.TEXT, area.getX(), baseline);
         row.change().ifPresent(change -> {
             Font font = change.call() == ChangeCall.REAL ? Ink.bold(h * 0.15) : Ink.plain(h * 0.15);
@@ -136,7 +136,7 @@ public final class AcrossRow {
             double y = Math.max(plot.getY() + font.getSize2D() * 0.7, scale.y(value) + font.getSize2D() * 0.36);
             if (y - last > font.getSize2D() * 0.95) {
                 String text = changes.amount(kind, value);
-                Font fitted = BandGauge.fitting(text, font, plot.getHeight() * 1.12);
+                Font fitted = Ink.fitting(text, font, plot.getHeight() * 1.12);
                 Ink.text(g, text, fitted, Ink.GREY, plot.getX() - Ink.width(text, fitted) - plot.getHeight() * 0.1, y);
                 last = y;
             }
@@ -195,10 +195,10 @@ public final class AcrossRow {
         double baseline = area.getY() + area.getHeight() * 0.94;
         Font font = Ink.plain(area.getHeight() * 0.125);
         String trend = row.across().trend().map(t -> changes.trend(kind, t)).orElse("");
-        Font small = BandGauge.fitting(trend, font, area.getWidth() * 0.46);
+        Font small = Ink.fitting(trend, font, area.getWidth() * 0.46);
         Ink.text(g, trend, small, Ink.GREY, area.getMaxX() - Ink.width(trend, small), baseline);
         String figures = figures(kind, row);
-        Ink.text(g, figures, BandGauge.fitting(figures, font, area.getWidth() * (trend.isEmpty() ? 1 : 0.52)), Ink.TEXT,
+        Ink.text(g, figures, Ink.fitting(figures, font, area.getWidth() * (trend.isEmpty() ? 1 : 0.52)), Ink.TEXT,
                 area.getX(), baseline);
     }
 

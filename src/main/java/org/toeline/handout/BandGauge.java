@@ -31,11 +31,11 @@ public final class BandGauge {
 
     /** Paints into a rectangle of device units on a light ground; the ground itself is left as it is. */
     public void paint(Graphics2D g, Finding finding, Rectangle2D area) {
-        Font name = fitting(words.name(finding.kind()), Ink.bold(area.getHeight() * 0.20), area.getWidth() * 0.58);
+        Font name = Ink.fitting(words.name(finding.kind()), Ink.bold(area.getHeight() * 0.20), area.getWidth() * 0.58);
         double baseline = area.getY() + area.getHeight() * 0.22;
         Ink.text(g, words.name(finding.kind()), name, Ink.TEXT, area.getX(), baseline);
         String shown = shown(finding);
-        Font figure = fitting(shown, Ink.bold(area.getHeight() * 0.22), area.getWidth() * 0.40);
+        Font figure = Ink.fitting(shown, Ink.bold(area.getHeight() * 0.22), area.getWidth() * 0.40);
         Ink.text(g, shown, figure, Ink.TEXT, area.getMaxX() - Ink.width(shown, figure), baseline);
         scale(g, finding, new Rectangle2D.Double(area.getX(), area.getY() + area.getHeight() * 0.34,
                 area.getWidth(), area.getHeight() * 0.32));
@@ -50,18 +50,18 @@ public final class BandGauge {
         double height = area.getHeight();
         double width = area.getWidth();
         String name = words.name(finding.kind());
-        Ink.text(g, name, fitting(name, Ink.bold(height * 0.18), width), Ink.TEXT, area.getX(),
+        Ink.text(g, name, Ink.fitting(name, Ink.bold(height * 0.18), width), Ink.TEXT, area.getX(),
                 area.getY() + height * 0.16);
         scale(g, finding, new Rectangle2D.Double(area.getX(), area.getY() + height * 0.26, width, height * 0.26));
         String shown = shown(finding);
         double radius = height * 0.075;
-        Font font = fitting(shown, Ink.bold(height * 0.22), width - radius * 3.4);
+        Font font = Ink.fitting(shown, Ink.bold(height * 0.22), width - radius * 3.4);
         double baseline = area.getY() + height * 0.76;
         Ink.verdictMark(g, finding.verdict(), area.getX() + radius * 1.3, baseline - radius, radius);
         Ink.text(g, shown, font, Ink.TEXT, area.getX() + radius * 3.4, baseline);
         finding.range().ifPresent(range -> {
             String text = words.text("handout.recommended", words.range(finding.kind(), range.low(), range.high()));
-            Ink.text(g, text, fitting(text, Ink.plain(height * 0.165), width), Ink.GREY, area.getX(),
+            Ink.text(g, text, Ink.fitting(text, Ink.plain(height * 0.165), width), Ink.GREY, area.getX(),
                     area.getY() + height * 0.97);
         });
     }
@@ -82,7 +82,7 @@ public final class BandGauge {
         double left = area.getX() + radius * 5 + Ink.width(verdict, font);
         finding.range().ifPresent(range -> {
             String text = words.text("handout.recommended", words.range(finding.kind(), range.low(), range.high()));
-            Font small = fitting(text, Ink.plain(area.getHeight() * 0.165), area.getMaxX() - left);
+            Font small = Ink.fitting(text, Ink.plain(area.getHeight() * 0.165), area.getMaxX() - left);
             Ink.text(g, text, small, Ink.GREY, area.getMaxX() - Ink.width(text, small), baseline);
         });
     }
@@ -119,10 +119,5 @@ public final class BandGauge {
         double aim = area.getX() + (range.aim() - from) * perUnit;
         g.setColor(Ink.TEXT);
         g.fill(new Rectangle2D.Double(aim - thick * 0.03, area.getY() - thick * 0.02, thick * 0.06, thick * 1.04));
-    }
-
-    static Font fitting(String text, Font font, double width) {
-        double wide = Ink.width(text, font);
-        return wide <= width ? font : font.deriveFont((float) (font.getSize2D() * width / wide));
     }
 }

@@ -73,7 +73,7 @@ public record ComparedStill(BallPlane plane, String caption, Optional<BufferedIm
         double top = CAPTION_M * plane.pxPerM();
         g.setColor(new Color(0x24272B));
         g.fill(new Rectangle2D.Double(0, 0, plane.widthPx(), plane.heightPx() + top));
-        Font font = BandGauge.fitting(caption, Ink.bold(top * 0.42), plane.widthPx() - top * 0.5);
+        Font font = Ink.fitting(caption, Ink.bold(top * 0.42), plane.widthPx() - top * 0.5);
         Ink.text(g, caption, font, Color.WHITE, top * 0.25, top * 0.62);
         g.translate(0, top);
         g.clip(new Rectangle2D.Double(0, 0, plane.widthPx(), plane.heightPx()));
@@ -138,7 +138,7 @@ public record ComparedStill(BallPlane plane, String caption, Optional<BufferedIm
     }
 
     private void legend(Graphics2D g, String text, double line, double unit) {
-        Font font = BandGauge.fitting(text, Ink.plain(unit * 0.36), plane.widthPx() * 0.5);
+        Font font = Ink.fitting(text, Ink.plain(unit * 0.36), plane.widthPx() * 0.5);
         double x = plane.widthPx() - Ink.width(text, font) - line * 3;
         double y = plane.heightPx() - line * 2;
         stroke(g, new Line2D.Double(x - unit * 0.9, y - line * 1.5, x - unit * 0.25, y - line * 1.5), OTHER, dashed(line));

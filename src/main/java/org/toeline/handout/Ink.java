@@ -79,6 +79,12 @@ final class Ink {
         return text.isEmpty() ? 0 : drawn(text, font).advance;
     }
 
+    /** The font, or a smaller one with which the text is no wider. */
+    static Font fitting(String text, Font font, double width) {
+        double wide = width(text, font);
+        return wide <= width ? font : font.deriveFont((float) (font.getSize2D() * width / wide));
+    }
+
     /** Text from its left end on the baseline. */
     static void text(Graphics2D g, String text, Font font, Color color, double x, double y) {
         if (!text.isEmpty()) {

@@ -46,7 +46,8 @@ record Page(String title, Optional<Section> coach, List<Section> beside, List<Se
         if (first.isPresent()) {
             first(first.get(), words, beside);
         } else {
-            beside.add(new Section("first", words.nothing(assessment.advice()), List.of(words.text("handout.keep"))));
+            beside.add(new Section("first", words.nothing(assessment.advice()), List.of(
+                    words.text(assessment.advice().allInRange() ? "handout.keep" : "handout.keep.unsure"))));
         }
         List<Section> below = new ArrayList<>();
         below.add(new Section("good", words.text("handout.good"), List.of(named(assessment, words, Verdict.IN_RANGE)

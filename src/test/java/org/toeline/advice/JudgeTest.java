@@ -110,4 +110,65 @@ class JudgeTest {
                 RangeBook.shipped(), CauseChain.shipped());
         assertThat(advice.first()).isEmpty();
     }
+
+    /** Common practice: for irons the ball's place in the stance is looked at before anything of the shoulders. */
+    @Test
+    void looksAtTheBallInTheStanceFirstWithIrons() {
+        List<Reading> readings = List.of(reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 20, 1),
+                reading(ReadingKind.BALL_IN_STANCE, 110, 2), reading(ReadingKind.SHOULDERS_TO_FEET, 10, 1));
+        assertThat(first(readings, Club.MID_IRON).finding().kind()).isEqualTo(ReadingKind.BALL_IN_STANCE);
+        assertThat(first(readings, Club.MID_IRON).mayFollow()).containsExactly(ReadingKind.BALL_TO_LEAD_SHOULDER,
+                ReadingKind.SHOULDERS_TO_FEET);
+        assertThat(first(readings, Club.DRIVER).finding().kind()).isEqualTo(ReadingKind.BALL_TO_LEAD_SHOULDER);
+    }
+
+    /** Kim et al. 2018: the ball forward opens the shoulders, the ball back closes them; so only that may follow. */
+    @Test
+    void whatGoesTheOtherWayDoesNotFollow() {
+        Reading forward = reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 12, 1);
+        assertThat(first(List.of(forward, reading(ReadingKind.SHOULDERS_TO_FEET, -10, 1)), Club.DRIVER).mayFollow())
+                .isEmpty();
+        assertThat(first(List.of(forward, reading(ReadingKind.SHOULDER_TILT, 22, 1)), Club.DRIVER).mayFollow()).isEmpty();
+        Reading back = reading(ReadingKind.BALL_TO_LEAD_SHOULDER, -12, 1);
+        assertThat(first(List.of(back, reading(ReadingKind.SHOULDERS_TO_FEET, -10, 1),
+                reading(ReadingKind.SHOULDER_TILT, 22, 1)), Club.DRIVER).mayFollow())
+                .containsExactly(ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDER_TILT);
+    }
+
+    private static FirstThing first(List<Reading> readings, Club club) {
+        return Judge.advise(readings, club, RangeBook.shipped(), CauseChain.shipped()).first().orElseThrow();
+    }
+
+    /** The picture of the chain leaves out what a longer way says too, and puts effects right of their causes. */
+    @Test
+    void drawsUpTheChain() {
+        Advice advice = Judge.advise(List.of(reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 12, 1),
+                reading(ReadingKind.SHOULDERS_TO_TARGET, 9, 1), reading(ReadingKind.SHOULDERS_TO_FEET, 10, 1),
+                reading(ReadingKind.SHOULDER_TILT, 9, 1), reading(ReadingKind.KNEE_FLEX, 20, 1)), Club.DRIVER,
+                RangeBook.shipped(), CauseChain.shipped());
+        CauseGraph graph = CauseGraph.of(advice, CauseChain.shipped(), Club.DRIVER);
+        assertThat(graph.nodes()).extracting(CauseGraph.Node::kind).containsExactly(ReadingKind.BALL_TO_LEAD_SHOULDER,
+                ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDERS_TO_TARGET, ReadingKind.SHOULDER_TILT);
+        assertThat(graph.nodes()).extracting(CauseGraph.Node::column).containsExactly(0, 1, 2, 3);
+        assertThat(graph.nodes()).extracting(CauseGraph.Node::role).containsExactly(CauseGraph.Role.FIRST,
+                CauseGraph.Role.MAY_FOLLOW, CauseGraph.Role.MAY_FOLLOW, CauseGraph.Role.BESIDE);
+        assertThat(graph.edges()).hasSize(3).allSatisfy(e -> {
+            assertThat(Words.english().step(e)).isNotBlank();
+            assertThat(Words.english().grounds(e)).isNotBlank();
+        });
+        assertThat(Words.english().grounds(graph.edges().get(0))).contains("Kim et al. 2018");
+    }
+
+    /** Every step of the shipped chain is explained, with what it stands on, in every language. */
+    @Test
+    void explainsEveryStep() {
+        for (java.util.Locale locale : Words.languages()) {
+            Words words = Words.of(locale, LengthUnit.CENTIMETRE);
+            for (CauseChain.Link link : CauseChain.shipped().links()) {
+                assertThat(words.step(link)).isNotBlank();
+                assertThat(words.grounds(link)).as(link.toString())
+                        .matches(g -> link.grounds() != CauseChain.Grounds.PUBLISHED || g.contains(link.source()));
+            }
+        }
+    }
 }

@@ -1,0 +1,170 @@
+package org.toeline.advice;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.ValidationMessage;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A coach's own phrases: in place of shipped ones, by language and key, and sentences kept for the coach's own words. What
+ * says how sure a finding is cannot be replaced, so that own words claim no more than the shipped ones. Immutable; any
+ * thread. Kept as JSON ({@code phrases.schema.json}).
+ *
+ * @param byLanguage for each language the phrases by key; also those that cannot be used, which stay as they are
+ * @param own        sentences for the coach's own words, in the coach's order
+ * @param rest       the parts of the document that this program does not know, as JSON
+ */
+public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> own, String rest) {
+
+    public static final Phrases NONE = new Phrases(Map.of(), List.of(), "{}");
+    /** Longest phrase, characters: more would not fit on a still. */
+    public static final int LONGEST = 300;
+
+    private static final Set<String> REPLACEABLE = Set.of("do.", "out.", "why.", "check.", "reading.", "step.", "place.");
+    private static final Set<String> HEADINGS = Set.of("handout.first", "handout.why", "handout.check", "handout.good",
+            "handout.untold", "handout.measured.heading", "handout.terms.heading", "handout.cautions.heading",
+            "handout.coach", "handout.title", "handout.keep", "handout.target");
+    private static final Pattern PLACE = Pattern.compile("\\{\\d+}");
+    private static final ObjectMapper JSON = JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+    public Phrases {
+        Map<String, Map<String, String>> copy = new TreeMap<>();
+        byLanguage.forEach((language, phrases) -> copy.put(language, Collections.unmodifiableMap(new TreeMap<>(phrases))));
+        byLanguage = Collections.unmodifiableMap(copy);
+        own = List.copyOf(own);
+    }
+
+    /**
+     * What was read, and what of it could not be used, a sentence each.
+     *
+     * @param whole whether the document itself could be read; when not, it must not be written over
+     */
+    public record Read(Phrases phrases, List<String> said, boolean whole) {
+
+        public Read {
+            said = List.copyOf(said);
+        }
+    }
+
+    /** Whether a coach may put own words in the place of that phrase. */
+    public static boolean isReplaceable(String key) {
+        return HEADINGS.contains(key) || REPLACEABLE.stream().anyMatch(key::startsWith);
+    }
+
+    /** The keys of the phrases a coach may replace, sorted. */
+    public static List<String> replaceable() {
+        return Wording.replaceable();
+    }
+
+    /** Why own words cannot take a shipped phrase's place; empty when they can. */
+    static Optional<String> fault(String key, String shipped, String own) {
+        if (!isReplaceable(key)) {
+            return Optional.of("“" + key + "” says how sure a finding is, or what must be said; it cannot be replaced");
+        }
+        if (own.isBlank() || own.length() > LONGEST) {
+            return Optional.of("“" + key + "” has " + own.strip().length() + " characters; 1 to " + LONGEST + " are allowed");
+        }
+        Matcher places = PLACE.matcher(own);
+        while (places.find()) {
+            if (!shipped.contains(places.group())) {
+                return Optional.of("“" + key + "” uses " + places.group() + ", which nothing is put in for");
+            }
+        }
+        return Optional.empty();
+    }
+
+    public Phrases with(String language, String key, String text) {
+        Map<String, Map<String, String>> changed = new TreeMap<>(byLanguage);
+        Map<String, String> phrases = new TreeMap<>(byLanguage.getOrDefault(language, Map.of()));
+        phrases.put(key, text);
+        changed.put(language, phrases);
+        return new Phrases(changed, own, rest);
+    }
+
+    /** Back to the shipped phrase. */
+    public Phrases without(String language, String key) {
+        Map<String, Map<String, String>> changed = new TreeMap<>(byLanguage);
+        Map<String, String> phrases = new TreeMap<>(byLanguage.getOrDefault(language, Map.of()));
+        phrases.remove(key);
+        changed.put(language, phrases);
+        return new Phrases(changed, own, rest);
+    }
+
+    public Phrases withOwn(List<String> sentences) {
+        return new Phrases(byLanguage, sentences, rest);
+    }
+
+    Optional<String> phrase(String language, String key) {
+        return Optional.ofNullable(byLanguage.getOrDefault(language, Map.of()).get(key));
+    }
+
+    /**
+     * Reads what a document holds. What cannot be read is said and left alone.
+     *
+     * @param name what the document is called, for the sentences
+     */
+    public static Read read(String json, String name) {
+        JsonNode document;
+        try {
+            document = JSON.readTree(json);
+        } catch (JsonProcessingException e) {
+            return unreadable(name, "it is not JSON");
+        }
+        for (ValidationMessage message : Data.faults(document, "phrases")) {
+            return unreadable(name, message.getMessage());
+        }
+        List<String> said = new ArrayList<>();
+        Phrases read = NONE;
+        for (Map.Entry<String, JsonNode> language : document.path("phrases").properties()) {
+            for (Map.Entry<String, JsonNode> phrase : language.getValue().properties()) {
+                if (phrase.getValue().isTextual()) {
+                    read = read.with(language.getKey(), phrase.getKey(), phrase.getValue().asText());
+                } else {
+                    said.add(name + ": “" + phrase.getKey() + "” is no text; the shipped phrase is used");
+                }
+            }
+        }
+        List<String> own = new ArrayList<>();
+        document.path("own").forEach(n -> own.add(n.asText()));
+        ObjectNode rest = ((ObjectNode) document).deepCopy();
+        rest.remove(List.of("format", "version", "phrases", "own"));
+        Phrases whole = new Phrases(read.byLanguage, own.stream().filter(o -> !o.isBlank()).toList(), rest.toString());
+        whole.byLanguage.forEach((language, phrases) -> said.addAll(Wording.faults(language, phrases).stream()
+                .map(f -> name + ": " + f + "; the shipped phrase is used").toList()));
+        return new Read(whole, said, true);
+    }
+
+    private static Read unreadable(String name, String why) {
+        return new Read(NONE, List.of(name + ": the own phrases could not be read (" + why
+                + "); the shipped ones are used, and the file is left as it is"), false);
+    }
+
+    /** The document, to be kept as UTF-8. */
+    public String written() {
+        try {
+            ObjectNode document = JSON.createObjectNode().put("format", "toeline-phrases").put("version", 1);
+            ObjectNode languages = document.putObject("phrases");
+            byLanguage.forEach((language, phrases) -> {
+                ObjectNode one = languages.putObject(language);
+                phrases.forEach(one::put);
+            });
+            own.forEach(document.putArray("own")::add);
+            document.setAll((ObjectNode) JSON.readTree(rest));
+            return JSON.writeValueAsString(document);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("what is not known of the own phrases is no JSON: " + rest, e);
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package org.toeline.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** The phrases of every language, and a coach's own in their place. */
+class PhrasesTest {
+
+    private static Properties bundle(String name) throws Exception {
+        try (Reader in = new InputStreamReader(Words.class.getResourceAsStream(name), StandardCharsets.UTF_8)) {
+            Properties properties = new Properties();
+            properties.load(in);
+            return properties;
+        }
+    }
+
+    private static Set<String> places(String text) {
+        return Pattern.compile("\\{\\d}").matcher(text).results().map(MatchResult::group)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** No phrase is missing, none is left over, and each is filled in with the same. */
+    @Test
+    void germanHasEveryPhraseEnglishHas() throws Exception {
+        Properties english = bundle("words.properties");
+        Properties german = bundle("words_de.properties");
+        assertThat(german.stringPropertyNames()).containsExactlyInAnyOrderElementsOf(english.stringPropertyNames());
+        for (String key : english.stringPropertyNames()) {
+            if (!key.equals("list.further")) {
+                assertThat(places(german.getProperty(key))).as(key).isEqualTo(places(english.getProperty(key)));
+            }
+        }
+    }
+
+    @Test
+    void ownPhrasesTakeThePlaceOfShippedOnes() {
+        Phrases own = Phrases.NONE.with("en", "why.knee-flex", "Loose knees turn.").with("de", "why.knee-flex", "Knie locker.");
+        Words english = Words.english().with(own);
+        assertThat(english.why(org.toeline.reading.ReadingKind.KNEE_FLEX)).isEqualTo("Loose knees turn.");
+        assertThat(Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE).with(own).why(org.toeline.reading.ReadingKind.KNEE_FLEX))
+                .isEqualTo("Knie locker.");
+        assertThat(english.with(own.without("en", "why.knee-flex")).why(org.toeline.reading.ReadingKind.KNEE_FLEX))
+                .isEqualTo("Soft knees let the hips turn.");
+        assertThat(Phrases.replaceable()).contains("why.knee-flex", "do.knee-flex.out-low", "handout.title")
+                .doesNotContain("finding.too-close", "figure", "handout.cautions", "verdict.cannot-tell");
+    }
+
+    @Test
+    void whatIsWrittenIsReadAgainWithWhatNobodyKnows() {
+        Phrases own = new Phrases(java.util.Map.of("en", java.util.Map.of("why.knee-flex", "“Loose” <knees>")),
+                List.of("Well done.", "Gut gemacht."), "{\"later\":{\"x\":1}}");
+        Phrases.Read read = Phrases.read(own.written(), "phrases.json");
+        assertThat(read.said()).isEmpty();
+        assertThat(read.whole()).isTrue();
+        assertThat(read.phrases()).isEqualTo(own);
+    }
+
+    /** Fault K11: what cannot be read is said and left alone; the rest is used. */
+    @Test
+    void oneThatCannotBeReadIsSaid() {
+        Phrases.Read read = Phrases.read("""
+                {"format": "toeline-phrases", "version": 1, "phrases": {"en": {
+                 "why.knee-flex": "Loose knees turn.", "why.side-bend": 7, "finding.too-close": "Surely too far.",
+                 "no.such": "x", "check.feet": "uses {3}", "do.knee-flex.out-low": " "}}}""", "own.json");
+        assertThat(read.whole()).isTrue();
+        assertThat(read.said()).hasSize(5).allMatch(s -> s.startsWith("own.json: "))
+                .anyMatch(s -> s.contains("no.such")).anyMatch(s -> s.contains("finding.too-close"));
+        Words words = Words.english().with(read.phrases());
+        assertThat(words.text("why.knee-flex")).isEqualTo("Loose knees turn.");
+        assertThat(words.text("finding.too-close")).startsWith("{0}. Too close to call");
+        assertThat(words.text("check.feet")).startsWith("Lay a rod");
+        assertThat(Phrases.read(read.phrases().written(), "own.json").phrases()).as("left alone").isEqualTo(read.phrases());
+    }
+
+    @Test
+    void aDocumentThatIsNoneIsSaid() {
+        String whole = Phrases.NONE.with("en", "why.knee-flex", "x").written();
+        for (String broken : List.of("", "{", "[]", "7", "{\"format\":\"toeline-phrases\",\"version\":2}",
+                "{\"format\":\"toeline-phrases\",\"version\":1,\"own\":3}", "[".repeat(100_000), whole.substring(0, 40))) {
+            Phrases.Read read = Phrases.read(broken, "own.json");
+            assertThat(read.whole()).as(broken.substring(0, Math.min(20, broken.length()))).isFalse();
+            assertThat(read.said()).hasSize(1).allMatch(s -> s.startsWith("own.json: the own phrases could not be read"));
+            assertThat(read.phrases()).isEqualTo(Phrases.NONE);
+        }
+    }
+
+    /** What is filled in is not filled in again. */
+    @Test
+    void fillsEachPlaceOnce() {
+        assertThat(Words.english().text("list.two", "{1}", "b")).isEqualTo("{1} and b");
+    }
+}
