@@ -1,5 +1,6 @@
 package org.toeline.desk;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -44,18 +45,22 @@ final class ClipDrawer {
     private final Map<View, Frame> frames = new EnumMap<>(View.class);
     private final Set<View> waiting = EnumSet.noneOf(View.class);
     private final java.util.function.Consumer<String> report;
+    private final MissingOnSheet missing;
 
     ClipDrawer(LessonModel model, Background background, BiConsumer<View, WritableImage> shown,
-               java.util.function.Consumer<String> report) {
+               java.util.function.Consumer<String> report, MissingOnSheet missing) {
         this.model = model;
         this.background = background;
         this.shown = shown;
         this.report = report;
+        this.missing = missing;
+        missing.opensWith(this::open);
     }
 
     /** Opens the clips a lesson names, beside its document or where the names say. */
     void openAll() {
         close();
+        missing.clear();
         model.lesson().clips().forEach((view, moment) -> open(view, KeptClips.resolved(moment, model.file()),
                 moment.seconds()));
     }
@@ -72,7 +77,8 @@ final class ClipDrawer {
     }
 
     private void open(View view, Path file, OptionalDouble seconds) {
-        background.run(() -> Clip.open(file), clip -> put(view, clip, seconds));
+        background.run(() -> Files.exists(file) ? Optional.of(Clip.open(file)) : Optional.<Clip>empty(),
+                clip -> clip.ifPresentOrElse(c -> put(view, c, seconds), () -> missing.notThere(view, file, seconds)));
     }
 
     private void put(View view, Clip clip, OptionalDouble seconds) {

@@ -53,6 +53,8 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
     private final Background background;
     private final Background.Lane assessing;
     private final ClipDrawer clips;
+    private final MissingOnSheet missing;
+    private final FrameKeeper frames;
     private final Assistant assistant;
     private final Preferences left = Preferences.userNodeForPackage(Desk.class);
     private final KeyBook keys = new KeyBook(left);
@@ -78,12 +80,16 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
         this.report = report;
         this.shownFirst = shownFirst;
         this.assessing = background.lane();
-        this.clips = new ClipDrawer(model, background, this::shown, this::say);
+        this.missing = new MissingOnSheet(model, records, background, this::say, this::shown, this::updated);
+        this.clips = new ClipDrawer(model, background, this::shown, this::say, missing);
+        this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::say);
         this.view = new SheetView(model, this);
         model.listen(this);
         Keeper keeper = new Keeper(model, records, background, folder);
         model.listen(keeper);
+        model.listen(new ClipNotes(model, records, background));
+        model.listen(frames);
         records.listen(() -> {
             if (records.failed()) {
                 keeper.settled();
@@ -109,6 +115,14 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
 
     LessonModel model() {
         return model;
+    }
+
+    MissingOnSheet missing() {
+        return missing;
+    }
+
+    private void updated() {
+        view.update();
     }
 
     ClipDrawer clips() {
@@ -162,6 +176,7 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
     @Override
     public void open(Path document) {
         background.run(() -> LessonDocument.read(document), lesson -> {
+            frames.keep();
             records.fresh(OptionalInt.empty());
             take(lesson, Optional.of(document));
             records.keep(KeptClips.absolute(lesson, Optional.of(document)));
@@ -180,6 +195,7 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
     }
 
     private void open(KeptLesson kept) {
+        frames.keep();
         records.opened(kept);
         take(kept.lesson(), Optional.empty());
     }
@@ -206,6 +222,7 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
     }
 
     private void fresh(OptionalInt player, MarkSheet sheet) {
+        frames.keep();
         clips.close();
         double own = left.getDouble("clickSigmaPx", MarkSheet.USUAL_CLICK_SIGMA_PX);
         records.fresh(player);
@@ -333,6 +350,7 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
     @Override
     public void close() {
         assistant.close();
+        frames.close();
         clips.close();
     }
 }

@@ -50,6 +50,7 @@ final class SheetView extends BorderPane {
     private final Label length = new Label();
     private final Label badge = new Label();
     private final Label drop = new Label(Texts.of("view.drop"));
+    private final MissingBar missing;
     private final VBox welcome = new VBox(16);
     private final OverlayLines lines;
     private Words words = Words.english();
@@ -61,7 +62,9 @@ final class SheetView extends BorderPane {
         this.picture = new PicturePane(model, lines, sheet.assistant());
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet.assistant()::suggest, sheet::again);
         this.toolbar = new Toolbar(model, sheet, this::unit);
-        StackPane stage = new StackPane(picture, drop, welcome());
+        this.missing = new MissingBar(sheet.missing());
+        StackPane stage = new StackPane(picture, drop, missing, welcome());
+        StackPane.setAlignment(missing, Pos.TOP_CENTER);
         VBox.setVgrow(stage, Priority.ALWAYS);
         VBox pictures = new VBox(8, viewRow(), stage, steps(), badgeRow());
         pictures.setPadding(new Insets(10));
@@ -262,7 +265,8 @@ final class SheetView extends BorderPane {
         if (picture.picture() != image) {
             picture.show(image);
         }
-        drop.setVisible(image == null && !welcome.isVisible());
+        missing.show(sheet.missing().name(model.large()).filter(n -> !welcome.isVisible()));
+        drop.setVisible(image == null && !welcome.isVisible() && !missing.isVisible());
         Optional<double[]> at = sheet.clips().time(model.large());
         time.setDisable(at.isEmpty());
         if (!time.isFocused()) {
