@@ -101,6 +101,11 @@ final class ClipDrawer {
         return Optional.ofNullable(frames.get(view));
     }
 
+    /** The frames that are shown. */
+    Map<View, Frame> frames() {
+        return Map.copyOf(frames);
+    }
+
     /** Time in the clip, of its length; empty without a clip. */
     Optional<double[]> time(View view) {
         return Optional.ofNullable(open.get(view)).map(o -> {

@@ -18,6 +18,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.toeline.desk.across.AcrossScreen;
+import org.toeline.desk.handover.HandOverScreen;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.players.PlayersScreen;
 import org.toeline.desk.ranges.RangesScreen;
@@ -53,11 +54,11 @@ final class Screens {
         OwnRanges ranges = new OwnRanges(folder.resolve("ranges.json"));
         say((read.remark() + " " + ranges.remark()).strip());
         records = new Records(read.settings(), ranges::all, this::say);
-        sheet = new Sheet(folder, records, ranges, background, this::say, () -> go(LESSON));
-        Studio studio = new Studio(sheet.model(), sheet, records, background, sheet::assessment, ranges, sheet::words, this::say,
+        sheet = new Sheet(folder, records, ranges, background, this::say, this::go);
+        Studio studio = new Studio(sheet.model(), sheet, records, background, sheet::assessment, sheet.clips()::frames, ranges, sheet::words, this::say,
                 this::go);
         put(sheet);
-        others(studio).forEach(this::put);
+        others(studio, folder).forEach(this::put);
         root.setTop(row(new DeskMenu(studio, sheet, file), new LessonName(studio)));
         status.getStyleClass().add("status");
         status.setId("status");
@@ -68,10 +69,11 @@ final class Screens {
     }
 
     /** The screens beside the sheet, in the order of their buttons. */
-    private List<Screen> others(Studio studio) {
+    private List<Screen> others(Studio studio, Path folder) {
         return List.of(
                 new PlayersScreen(studio),
                 new AcrossScreen(studio),
+                new HandOverScreen(studio, folder.resolve("phrases.json")),
                 new RangesScreen(studio));
     }
 

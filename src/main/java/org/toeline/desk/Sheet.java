@@ -62,23 +62,23 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
     private final Records records;
     private final OwnRanges ranges;
     private final Consumer<String> report;
-    private final Runnable shownFirst;
+    private final Consumer<String> go;
     private Optional<Assessment> assessment = Optional.empty();
     private MarkSheet assessed = model.sheet();
 
     /**
      * @param folder     where documents that have no place of their own are kept
      * @param report     takes one sentence for the line at the bottom of the window
-     * @param shownFirst brings the sheet to the front
+     * @param go         to another screen, by its id
      */
-    Sheet(Path folder, Records records, OwnRanges ranges, Background background, Consumer<String> report, Runnable shownFirst) {
+    Sheet(Path folder, Records records, OwnRanges ranges, Background background, Consumer<String> report, Consumer<String> go) {
         this.folder = folder;
         this.records = records;
         this.ranges = ranges;
         ranges.listen(this::assess);
         this.background = background;
         this.report = report;
-        this.shownFirst = shownFirst;
+        this.go = go;
         this.assessing = background.lane();
         this.missing = new MissingOnSheet(model, records, background, this::say, this::shown, this::updated);
         this.clips = new ClipDrawer(model, background, this::shown, this::say, missing);
@@ -206,7 +206,7 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
         model.open(lesson, from);
         clips.openAll();
         assess();
-        shownFirst.run();
+        go.accept(id());
     }
 
     @Override
@@ -246,6 +246,10 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
 
     private void shown(View of, WritableImage image) {
         view.picture(of, image);
+    }
+
+    void handOver() {
+        go.accept("hand-over");
     }
 
     Assistant assistant() {

@@ -53,7 +53,7 @@ final class Toolbar extends ToolBar {
         inch.setOnAction(e -> unit.accept(inch.isSelected() ? LengthUnit.INCH : LengthUnit.CENTIMETRE));
         still.setId("hand-over");
         still.setStyle("-fx-font-weight: bold;");
-        still.setOnAction(e -> StillExport.choose(sheet, getScene().getWindow()));
+        still.setOnAction(e -> sheet.handOver());
         getItems().addAll(undo, redo, new Separator(), hand, club, oneMoment, inch, new Separator(), still);
     }
 

@@ -2,12 +2,12 @@ package org.toeline.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
@@ -135,10 +135,9 @@ class DeskTest {
         robot.clickOn("#redo");
         assertThat(model().marks(View.FACE_ON).orElseThrow().mark(last)).isPresent();
 
-        Path still = folder.resolve("still.png");
-        robot.interact(() -> StillExport.write(sheet, still));
-        until(() -> Files.exists(still));
-        assertThat(Files.size(still)).isGreaterThan(50_000);
+        robot.clickOn("#hand-over");
+        until(() -> robot.lookup("#handout").tryQueryAs(ImageView.class).filter(v -> v.getImage() != null).isPresent());
+        robot.clickOn("#go-lesson");
         until(() -> inLedger().sheet().equals(model().sheet()));
     }
 

@@ -1,6 +1,7 @@
 package org.toeline.desk;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
@@ -18,6 +19,8 @@ import org.toeline.ledger.store.Player;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+import org.toeline.video.Frame;
 
 /** What a screen shares with the others, over a real ledger in a folder; what it asks the desk for is written down. */
 public final class StudioForTests {
@@ -25,18 +28,25 @@ public final class StudioForTests {
     private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)));
     private final CopyOnWriteArrayList<String> asked = new CopyOnWriteArrayList<>();
     private final OwnRanges ranges;
+    private Map<View, Frame> frames = Map.of();
     private final Records records;
     private final Studio studio;
 
     public StudioForTests(Path folder, Consumer<String> say) {
         ranges = new OwnRanges(folder.resolve("ranges.json"));
         records = new Records(Settings.usual(folder), ranges::all, say);
-        studio = new Studio(model, new Asked(), records, new Background(say), this::assessment, ranges, Words::english, say,
+        studio = new Studio(model, new Asked(), records, new Background(say), this::assessment, () -> frames, ranges, Words::english, say,
                 id -> asked.add("go " + id));
     }
 
     private Optional<Assessment> assessment() {
         return model.sheet().views().isEmpty() ? Optional.empty() : Optional.of(Assessment.of(model.sheet(), ranges.all()));
+    }
+
+    /** Puts a lesson on the desk, with the frame that each view shows. */
+    public void open(Lesson lesson, Map<View, Frame> shown) {
+        frames = Map.copyOf(shown);
+        model.open(lesson, Optional.empty());
     }
 
     public Studio studio() {

@@ -1,5 +1,6 @@
 package org.toeline.desk.screen;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -9,6 +10,8 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.records.OwnRanges;
 import org.toeline.desk.work.Background;
+import org.toeline.mark.View;
+import org.toeline.video.Frame;
 
 /**
  * What all screens share.
@@ -17,12 +20,14 @@ import org.toeline.desk.work.Background;
  * @param desk       puts lessons on the desk
  * @param records    the ledger it is kept in
  * @param assessment the findings of the lesson on the desk as they are now; empty before there are any
+ * @param frames     the frame that each view of the lesson on the desk shows
  * @param ranges     what lessons are judged by
  * @param words      the words and units the coach wants
  * @param say        one sentence for the line at the bottom of the window
  * @param go         to another screen, by its id
  */
 public record Studio(LessonModel model, LessonDesk desk, Records records, Background background,
-                     Supplier<Optional<Assessment>> assessment, OwnRanges ranges, Supplier<Words> words,
+                     Supplier<Optional<Assessment>> assessment,
+                     Supplier<Map<View, Frame>> frames, OwnRanges ranges, Supplier<Words> words,
                      Consumer<String> say, Consumer<String> go) {
 }

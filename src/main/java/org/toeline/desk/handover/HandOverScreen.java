@@ -1,0 +1,162 @@
+package org.toeline.desk.handover;
+
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.image.ImageView;
+import javafx.scene.image.WritableImage;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import org.jspecify.annotations.Nullable;
+import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Screen;
+import org.toeline.desk.screen.Studio;
+
+/** Exactly what the player will see, at phone and at paper size, and what can be chosen about it. */
+public final class HandOverScreen implements Screen {
+
+    private static final double PHONE_WIDTH = 360;
+    private static final double AROUND = 24;
+
+    private final Studio studio;
+    private final HandOver handOver;
+    private final ChoicesPane choices;
+    private final ImageView picture = new ImageView();
+    private final StackPane surround = new StackPane(picture);
+    private final ScrollPane scroll = new ScrollPane(surround);
+    private final Label nothing = new Label(Texts.of("hand-over.nothing"));
+    private final VBox buttons;
+    private final HBox root;
+
+    /** @param words the file of the coach's own phrases; need not exist */
+    public HandOverScreen(Studio studio, Path words) {
+        this.studio = studio;
+        this.handOver = new HandOver(studio);
+        OwnWords own = new OwnWords(words, studio.say());
+        handOver.phrases(own.phrases());
+        this.choices = new ChoicesPane(handOver, own, this::paint);
+        picture.setPreserveRatio(true);
+        picture.setSmooth(true);
+        picture.setId("handout");
+        surround.getStyleClass().add("surround");
+        surround.setPadding(new Insets(AROUND));
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.getStyleClass().addAll("surround", "edge-to-edge");
+        scroll.viewportBoundsProperty().addListener((o, before, now) -> size());
+        HBox.setHgrow(scroll, Priority.ALWAYS);
+        nothing.setWrapText(true);
+        nothing.setId("hand-over-nothing");
+        buttons = new VBox(8,
+                new FlowPane(8, 8, button("keep-all", "hand-over.keep-all", this::keepAll)),
+                new FlowPane(8, 8, button("keep-still", "hand-over.keep-still", () -> keep("still", "png", "*.png", "*.jpg", "*.svg")),
+                        button("keep-pdf", "hand-over.keep-pdf", () -> keep("page", "pdf", "*.pdf")),
+                        button("keep-html", "hand-over.keep-html", () -> keep("page", "html", "*.html"))));
+        Label title = new Label(Texts.of("hand-over.title"));
+        title.getStyleClass().add("first-title");
+        VBox left = new VBox(14, title, nothing, choices, buttons);
+        left.setPadding(new Insets(16));
+        ScrollPane controls = new ScrollPane(left);
+        controls.setFitToWidth(true);
+        controls.setPrefWidth(410);
+        controls.setMinWidth(410);
+        controls.getStyleClass().addAll("paper", "edge-to-edge");
+        root = new HBox(controls, scroll);
+        root.getStyleClass().add("paper");
+    }
+
+    private static Button button(String id, String key, Runnable action) {
+        Button button = new Button(Texts.of(key));
+        button.setId(id);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    private void paint() {
+        boolean ready = handOver.isReady();
+        nothing.setVisible(!ready);
+        nothing.setManaged(!ready);
+        choices.setDisable(!ready);
+        buttons.setDisable(!ready);
+        if (!ready) {
+            picture.setImage(null);
+            return;
+        }
+        handOver.paint(this::show);
+    }
+
+    private void show(BufferedImage painted) {
+        picture.setImage(SwingFXUtils.toFXImage(painted, (@Nullable WritableImage) null));
+        picture.setAccessibleText(Texts.of("hand-over.shown"));
+        size();
+    }
+
+    /** A phone is as wide as a phone; a page and a large still as wide as there is room. */
+    private void size() {
+        if (picture.getImage() == null) {
+            return;
+        }
+        double room = Math.max(PHONE_WIDTH, scroll.getViewportBounds().getWidth() - 2 * AROUND);
+        picture.setFitWidth(switch (handOver.choices().shown()) {
+            case PHONE -> PHONE_WIDTH;
+            case LARGE, PAPER -> Math.min(room, picture.getImage().getWidth());
+        });
+        StackPane.setAlignment(picture, handOver.choices().shown() == Choices.Shown.PHONE ? Pos.CENTER : Pos.TOP_CENTER);
+    }
+
+    private void keep(String what, String ending, String... endings) {
+        FileChooser chooser = new FileChooser();
+        chooser.setInitialFileName(handOver.fileName(what, ending).orElse(what + "." + ending));
+        chooser.getExtensionFilters().setAll(List.of(endings).stream()
+                .map(e -> new FileChooser.ExtensionFilter(e.substring(2).toUpperCase(java.util.Locale.ROOT), e)).toList());
+        Optional.ofNullable(chooser.showSaveDialog(root.getScene().getWindow())).map(File::toPath).ifPresent(this::write);
+    }
+
+    /** Writes one file, its kind by its ending. */
+    void write(Path file) {
+        handOver.write(file, done -> studio.say().accept(Texts.of("kept", done)));
+    }
+
+    private void keepAll() {
+        Optional.ofNullable(new DirectoryChooser().showDialog(root.getScene().getWindow())).map(File::toPath)
+                .ifPresent(this::writeAll);
+    }
+
+    /** Writes the still and the pages under their usual names. */
+    void writeAll(Path folder) {
+        handOver.writeAll(folder, files -> studio.say().accept(Texts.of("hand-over.kept-all", folder,
+                String.join(", ", files.stream().map(f -> f.getFileName().toString()).toList()))));
+    }
+
+    @Override
+    public String id() {
+        return "hand-over";
+    }
+
+    @Override
+    public Parent root() {
+        return root;
+    }
+
+    @Override
+    public void entered() {
+        choices.update();
+        paint();
+    }
+}

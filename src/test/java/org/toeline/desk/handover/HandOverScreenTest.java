@@ -1,0 +1,165 @@
+package org.toeline.desk.handover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.Scene;
+import javafx.scene.control.ComboBox;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.stage.Stage;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.desk.StudioForTests;
+import org.toeline.handout.PhraseFile;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.LessonDocument;
+import org.toeline.mark.View;
+import org.toeline.video.Clip;
+import org.toeline.video.Frame;
+
+/** The screen over the sample lesson: what is shown is what is written. */
+@ExtendWith(ApplicationExtension.class)
+class HandOverScreenTest {
+
+    @TempDir
+    Path folder;
+    private final CopyOnWriteArrayList<String> said = new CopyOnWriteArrayList<>();
+    private StudioForTests studio;
+    private HandOverScreen screen;
+    private Scene scene;
+
+    @Start
+    void start(Stage stage) {
+        studio = new StudioForTests(folder, said::add);
+        screen = new HandOverScreen(studio.studio(), folder.resolve("phrases.json"));
+        scene = new Scene(screen.root(), 1280, 800);
+        scene.getStylesheets().add(getClass().getResource("/org/toeline/desk/desk.css").toExternalForm());
+        stage.setScene(scene);
+        stage.show();
+    }
+
+    @AfterEach
+    void close() {
+        studio.close();
+    }
+
+    private static void until(Callable<Boolean> condition) throws Exception {
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, condition);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private void openSample(FxRobot robot) throws Exception {
+        Path media = Path.of("sample-media", "before");
+        Lesson lesson = LessonDocument.read(media.resolve("before.lesson.json"));
+        Map<View, Frame> frames = new EnumMap<>(View.class);
+        for (var clip : lesson.clips().entrySet()) {
+            try (Clip open = Clip.open(media.resolve(clip.getValue().clip()))) {
+                frames.put(clip.getKey(), open.frameAt(clip.getValue().seconds().orElseThrow()));
+            }
+        }
+        robot.interact(() -> {
+            studio.open(lesson, frames);
+            screen.entered();
+        });
+        until(() -> shown(robot) != null);
+    }
+
+    private static Image shown(FxRobot robot) {
+        return robot.lookup("#handout").queryAs(ImageView.class).getImage();
+    }
+
+    /** What is chosen is shown in a moment: another picture than the one before. */
+    private void changes(FxRobot robot, Runnable choice) throws Exception {
+        Image before = shown(robot);
+        robot.interact(choice);
+        until(() -> shown(robot) != before);
+    }
+
+    private void picture(FxRobot robot, String name) throws Exception {
+        Files.createDirectories(Path.of("target", "screens"));
+        BufferedImage[] image = new BufferedImage[1];
+        robot.interact(() -> image[0] = SwingFXUtils.fromFXImage(scene.snapshot(null), null));
+        javax.imageio.ImageIO.write(image[0], "png", Path.of("target", "screens", name + ".png").toFile());
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <T> void choose(FxRobot robot, String box, T value) {
+        robot.lookup(box).queryAs(ComboBox.class).setValue(value);
+    }
+
+    @Test
+    void withoutALessonItSaysWhatIsMissing(FxRobot robot) {
+        robot.interact(screen::entered);
+        assertThat(robot.lookup("#hand-over-nothing").query().isVisible()).isTrue();
+        assertThat(robot.lookup("#keep-all").query().isDisabled()).isTrue();
+    }
+
+    @Test
+    void whatIsShownIsWhatIsWritten(FxRobot robot) throws Exception {
+        openSample(robot);
+        assertThat(robot.lookup("#handout").queryAs(ImageView.class).getFitWidth()).as("as wide as a phone").isEqualTo(360);
+        picture(robot, "hand-over-phone");
+        robot.clickOn("#hand-over-words").write("Good grip today.");
+        changes(robot, () -> ((javafx.scene.control.RadioButton) robot.lookup("#shown-paper").query()).fire());
+        picture(robot, "hand-over-paper");
+        robot.interact(() -> screen.writeAll(folder.resolve("out")));
+        until(() -> said.stream().anyMatch(s -> s.contains("page.html")));
+
+        List<String> names;
+        try (var files = Files.list(folder.resolve("out"))) {
+            names = files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+        assertThat(names).containsExactly("AS-2026-05-14-page.html", "AS-2026-05-14-page.pdf", "AS-2026-05-14-still.png");
+        BufferedImage still = javax.imageio.ImageIO.read(folder.resolve("out/AS-2026-05-14-still.png").toFile());
+        changes(robot, () -> ((javafx.scene.control.RadioButton) robot.lookup("#shown-large").query()).fire());
+        BufferedImage onScreen = SwingFXUtils.fromFXImage(shown(robot), null);
+        assertThat(onScreen.getWidth()).isEqualTo(still.getWidth());
+        for (int y = 0; y < still.getHeight(); y += 7) {
+            for (int x = 0; x < still.getWidth(); x += 7) {
+                assertThat(onScreen.getRGB(x, y)).isEqualTo(still.getRGB(x, y));
+            }
+        }
+        try (PDDocument page = Loader.loadPDF(folder.resolve("out/AS-2026-05-14-page.pdf").toFile())) {
+            assertThat(new PDFTextStripper().getText(page)).contains("Good grip today.");
+        }
+    }
+
+    @Test
+    void everyChoiceIsSeenAtOnce(FxRobot robot) throws Exception {
+        openSample(robot);
+        changes(robot, () -> choose(robot, "#hand-over-lines", org.toeline.handout.StillOptions.Lines.ALL));
+        changes(robot, () -> choose(robot, "#hand-over-view", java.util.Optional.of(View.DOWN_THE_LINE)));
+        changes(robot, () -> choose(robot, "#hand-over-language", Locale.GERMAN));
+        changes(robot, () -> choose(robot, "#hand-over-signed", org.toeline.handout.Signed.NOT));
+        changes(robot, () -> ((javafx.scene.control.CheckBox) robot.lookup("#hand-over-face").query()).fire());
+        picture(robot, "hand-over-choices");
+    }
+
+    @Test
+    void aKeptTextIsThereNextTime(FxRobot robot) throws Exception {
+        openSample(robot);
+        robot.clickOn("#hand-over-words").write("See you in two weeks.");
+        robot.clickOn("#hand-over-keep-sentence");
+        assertThat(PhraseFile.read(folder.resolve("phrases.json")).phrases().own()).containsExactly("See you in two weeks.");
+    }
+}
