@@ -73,7 +73,7 @@ public final class Desk extends Application {
         if (asked.isEmpty()) {
             sheet.welcome();
         } else {
-            sheet.open(Path.of(asked.get(0)));
+            sheet.desk().open(Path.of(asked.get(0)));
         }
     }
 

@@ -36,7 +36,7 @@ final class DeskMenu extends MenuButton {
         this.settings = settings;
         setId("menu");
         setMinWidth(USE_PREF_SIZE);
-        getItems().addAll(item("new", sheet::fresh), item("open", this::open), item("keep", this::keep), item("sample", sheet::sample),
+        getItems().addAll(item("new", sheet.desk()::fresh), item("open", this::open), item("keep", this::keep), item("sample", sheet.desk()::sample),
                 new SeparatorMenuItem(), item("take-in", this::takeIn), item("table", this::table), item("back-up", this::backUp),
                 new SeparatorMenuItem(), item("settings", this::settings), item("keys", sheet::keySheet));
     }
@@ -60,7 +60,7 @@ final class DeskMenu extends MenuButton {
 
     private void open() {
         chosen(Optional.ofNullable(files("menu.lessons", "*.lesson.json").showOpenDialog(getScene().getWindow())))
-                .ifPresent(sheet::open);
+                .ifPresent(sheet.desk()::open);
     }
 
     private void keep() {

@@ -55,7 +55,7 @@ final class Screens {
         say((read.remark() + " " + ranges.remark()).strip());
         records = new Records(read.settings(), ranges::all, this::say);
         sheet = new Sheet(folder, records, ranges, background, this::say, this::go);
-        Studio studio = new Studio(sheet.model(), sheet, records, background, sheet::assessment, sheet.clips()::frames, ranges, sheet::words, this::say,
+        Studio studio = new Studio(sheet.model(), sheet.desk(), records, background, sheet::assessment, sheet.clips()::frames, ranges, sheet::words, this::say,
                 this::go);
         put(sheet);
         others(studio, folder).forEach(this::put);

@@ -1,13 +1,10 @@
 package org.toeline.desk;
 
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.prefs.Preferences;
@@ -26,23 +23,18 @@ import org.toeline.desk.lesson.ClickSpread;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.OwnRanges;
 import org.toeline.desk.records.Records;
-import org.toeline.desk.screen.LessonDesk;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.work.Background;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.KeptLesson;
-import org.toeline.ledger.store.Player;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
-import org.toeline.mark.Stature;
 import org.toeline.mark.View;
 import org.toeline.posture.Doubt;
 
 /** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
-final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
+final class Sheet implements LessonModel.Listener, Screen {
 
     private static final double NUDGE_PX = 0.25;
     private static final double NUDGE_FAR_PX = 5;
@@ -63,6 +55,7 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
     private final OwnRanges ranges;
     private final Consumer<String> report;
     private final Consumer<String> go;
+    private final OnTheDesk desk;
     private Optional<Assessment> assessment = Optional.empty();
     private MarkSheet assessed = model.sheet();
 
@@ -85,6 +78,7 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
         this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::say);
         this.view = new SheetView(model, this);
+        this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
         model.listen(this);
         Keeper keeper = new Keeper(model, records, background, folder);
         model.listen(keeper);
@@ -166,6 +160,7 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
     /** The first thing a new user sees: the sample lesson, one click away. */
     void welcome() {
         view.welcome(true);
+        desk.latest(view::goOn);
     }
 
     /** The welcome gives way to the sheet. */
@@ -173,33 +168,7 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
         view.welcome(false);
     }
 
-    @Override
-    public void open(Path document) {
-        background.run(() -> LessonDocument.read(document), lesson -> {
-            frames.keep();
-            records.fresh(OptionalInt.empty());
-            take(lesson, Optional.of(document));
-            records.keep(KeptClips.absolute(lesson, Optional.of(document)));
-        });
-    }
-
-    @Override
-    public void open(int lessonId) {
-        records.ask(l -> l.lesson(lessonId), kept -> {
-            if (kept.isPresent()) {
-                open(kept.get());
-            } else {
-                say(Texts.of("lesson.gone"));
-            }
-        });
-    }
-
-    private void open(KeptLesson kept) {
-        frames.keep();
-        records.opened(kept);
-        take(kept.lesson(), Optional.empty());
-    }
-
+    /** Puts another lesson on the sheet. */
     private void take(Lesson lesson, Optional<Path> from) {
         view.welcome(false);
         view.clear();
@@ -209,39 +178,8 @@ final class Sheet implements LessonModel.Listener, Screen, LessonDesk {
         go.accept(id());
     }
 
-    @Override
-    public void fresh() {
-        fresh(OptionalInt.empty(), MarkSheet.empty(Handedness.RIGHT, model.sheet().club()));
-    }
-
-    @Override
-    public void fresh(Player player) {
-        MarkSheet sheet = MarkSheet.empty(player.details().handedness(), model.sheet().club());
-        fresh(OptionalInt.of(player.id()), player.details().heightM().isPresent()
-                ? sheet.withStature(Optional.of(Stature.told(player.details().heightM().getAsDouble()))) : sheet);
-    }
-
-    private void fresh(OptionalInt player, MarkSheet sheet) {
-        frames.keep();
-        clips.close();
-        double own = left.getDouble("clickSigmaPx", MarkSheet.USUAL_CLICK_SIGMA_PX);
-        records.fresh(player);
-        // the bay stays: what lies on its floor is known from the lesson before
-        Lesson lesson = Lesson.of(sheet.withClickSigmaPx(own).withFloor(model.sheet().floor()));
-        take(lesson.withRecorded(OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)), Optional.empty());
-    }
-
-    /** The sample lessons as the coach's own: what is tried on them stays out of the program's folder. */
-    void sample() {
-        SampleLessons sample = new SampleLessons(Path.of(Optional.ofNullable(System.getProperty("toeline.home")).orElse("."),
-                "sample-media").toAbsolutePath());
-        if (!sample.areThere()) {
-            say(Texts.of("sample.missing"));
-        } else if (!records.failed()) {
-            records.ask(sample::takeIn, this::open);
-        } else {
-            background.run(sample::before, lesson -> take(lesson, Optional.of(folder.resolve("sample.lesson.json"))));
-        }
+    OnTheDesk desk() {
+        return desk;
     }
 
     private void shown(View of, WritableImage image) {

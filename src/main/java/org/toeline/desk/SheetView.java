@@ -32,6 +32,8 @@ import org.toeline.desk.bodymap.MarkingPane;
 import org.toeline.desk.findings.FindingsPane;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.picture.PicturePane;
+import org.toeline.desk.players.Said;
+import org.toeline.ledger.store.LessonLine;
 import org.toeline.mark.View;
 
 /** The window's parts: pictures on the left in a dark surround, body map and findings on paper beside them. */
@@ -100,11 +102,22 @@ final class SheetView extends BorderPane {
         Button sample = new Button(Texts.of("sample.open"));
         sample.setId("open-sample");
         sample.setStyle("-fx-font-size: 18px; -fx-padding: 10 22 10 22;");
-        sample.setOnAction(e -> sheet.sample());
+        sample.setOnAction(e -> sheet.desk().sample());
         welcome.setAlignment(Pos.CENTER);
         welcome.getChildren().addAll(title, text, sample);
         welcome.setVisible(false);
         return welcome;
+    }
+
+    /** Offers the last lesson, first. */
+    void goOn(LessonLine last) {
+        Button button = new Button(Texts.of("welcome.go-on", Said.player(last.playerName(), last.playerId()),
+                Said.day(last.recorded())));
+        button.setId("go-on");
+        button.setStyle("-fx-font-size: 18px; -fx-padding: 10 22 10 22;");
+        button.setOnAction(e -> sheet.desk().open(last.id()));
+        welcome.getChildren().removeIf(n -> "go-on".equals(n.getId()));
+        welcome.getChildren().add(2, button);
     }
 
     void welcome(boolean shown) {

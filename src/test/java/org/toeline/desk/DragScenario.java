@@ -69,7 +69,7 @@ public final class DragScenario {
         stage = new Stage();
         stage.setScene(new Scene(screens.root(), 1540, 940));
         stage.show();
-        sheet.sample();
+        sheet.desk().sample();
         new AnimationTimer() {
             @Override
             public void handle(long now) {

@@ -87,7 +87,7 @@ class MissingClipTest {
     }
 
     private void open(FxRobot robot, int lesson) throws Exception {
-        robot.interact(() -> screens.sheet().open(lesson));
+        robot.interact(() -> screens.sheet().desk().open(lesson));
         until(() -> screens.records().lessonId().equals(java.util.OptionalInt.of(lesson)));
     }
 
@@ -101,7 +101,7 @@ class MissingClipTest {
         open(robot, lesson);
         until(() -> screens.sheet().clips().frame(View.FACE_ON).isPresent());
         until(() -> takes(lesson).get(0).fingerprint().isPresent());
-        robot.interact(() -> screens.sheet().fresh());
+        robot.interact(() -> screens.sheet().desk().fresh());
         until(() -> Files.exists(frame(lesson)));
         assertThat(own.resolve("ledger/media")).as("the clip stays where it is").doesNotExist();
 
@@ -130,7 +130,7 @@ class MissingClipTest {
         until(() -> takes(lesson).get(0).fingerprint().isPresent());
         Path copy = own.resolve("ledger/media").resolve(takes(lesson).get(0).fingerprint().orElseThrow().sha256() + ".mp4");
         assertThat(copy).exists();
-        robot.interact(() -> screens.sheet().fresh());
+        robot.interact(() -> screens.sheet().desk().fresh());
         Files.delete(filmed.resolve("one.mp4"));
         open(robot, lesson);
         until(() -> screens.sheet().clips().file(View.FACE_ON).equals(Optional.of(copy)));

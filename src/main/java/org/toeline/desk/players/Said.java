@@ -15,7 +15,7 @@ import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
 /** What the ledger's rows are called on the screen. */
-final class Said {
+public final class Said {
 
     /** Half widths below this are told with a decimal. */
     private static final double FINE = 3;
@@ -23,12 +23,12 @@ final class Said {
     private Said() {
     }
 
-    static String player(Optional<String> name, int id) {
+    public static String player(Optional<String> name, int id) {
         return name.orElseGet(() -> Texts.of("players.nameless", Integer.toString(id)));
     }
 
     /** The day in the words of the place; as it is written when it is no date. */
-    static String day(Optional<String> recorded) {
+    public static String day(Optional<String> recorded) {
         return recorded.map(r -> {
             try {
                 return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).format(OffsetDateTime.parse(r));
