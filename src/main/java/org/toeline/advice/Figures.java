@@ -52,6 +52,11 @@ final class Figures {
         return shown(unit, inside);
     }
 
+    /** Whether a number is above zero even as it is written. */
+    static boolean isAboveZero(double shown, int decimals) {
+        return shown >= Math.pow(10, -decimals) / 2;
+    }
+
     static int decimals(double halfWidth) {
         int decimals = 0;
         for (double h = halfWidth; h < ONE_DIGIT && decimals < MOST_DECIMALS; h *= 10) {

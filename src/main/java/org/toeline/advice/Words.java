@@ -107,8 +107,8 @@ public final class Words {
     /** The figure with its sign and the half width of its 95 % interval, such as “+12.1 ± 1.3 cm”. */
     public String figure(Reading reading) {
         double shown = figures.shown(reading.kind().unit(), reading.value());
-        String sign = shown > 0 && twoSided(reading.kind()) ? "+" : "";
-        return figure(reading, shown, sign);
+        boolean above = Figures.isAboveZero(shown, Figures.decimals(figures.halfWidth(reading)));
+        return figure(reading, shown, above && twoSided(reading.kind()) ? "+" : "");
     }
 
     private String figure(Reading reading, double shown, String sign) {

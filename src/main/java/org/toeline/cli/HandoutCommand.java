@@ -2,20 +2,29 @@ package org.toeline.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import org.toeline.handout.Handout;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.WholeFile;
 import org.toeline.video.ClipException;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Everything the player takes home. */
 @Command(name = "handout", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Writes still.png, page.pdf and page.html of a lesson.")
+        description = "Writes the still and the page (PDF and HTML) of a lesson, named by the player's initials and the date, "
+                + "and prints where they are.")
 final class HandoutCommand implements Callable<Integer> {
 
+    @Spec
+    private CommandSpec spec;
+    @Mixin
+    private HandoutChoices choices;
     @Parameters(paramLabel = "LESSON.json", description = "A lesson document.")
     private Path lesson;
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder they go into.")
@@ -23,13 +32,11 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws DocumentException, ClipException, IOException {
-        Handout handout = StillCommand.handout(lesson);
-        byte[] png = handout.png();
-        byte[] pdf = handout.pdf(org.toeline.handout.Paper.A4);
-        byte[] html = handout.html();
-        WholeFile.write(out.resolve("still.png"), png);
-        WholeFile.write(out.resolve("page.pdf"), pdf);
-        WholeFile.write(out.resolve("page.html"), html);
+        Map<String, byte[]> files = new TreeMap<>(StillCommand.handout(lesson, choices).files(choices.paper()));
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            WholeFile.write(out.resolve(file.getKey()), file.getValue());
+            spec.commandLine().getOut().println(out.resolve(file.getKey()));
+        }
         return Commands.DONE;
     }
 }

@@ -9,7 +9,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "ledger", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
         description = "Keeps players and lessons.",
         subcommands = {LedgerImportCommand.class, LedgerExportCommand.class, LedgerFindCommand.class, LedgerAcrossCommand.class,
-                LedgerBackupCommand.class, LedgerRestoreCommand.class, LedgerCheckCommand.class, LedgerDeleteCommand.class})
+                LedgerBackupCommand.class, LedgerRestoreCommand.class, LedgerCheckCommand.class, LedgerDeleteCommand.class,
+                LedgerHandoutsCommand.class})
 final class LedgerCommand implements Runnable {
 
     @Spec

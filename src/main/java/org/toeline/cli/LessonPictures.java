@@ -22,18 +22,23 @@ final class LessonPictures {
     static Map<View, BufferedImage> of(Lesson lesson, Path document) throws ClipException, DocumentException {
         Map<View, BufferedImage> pictures = new EnumMap<>(View.class);
         for (Map.Entry<View, ClipMoment> e : lesson.clips().entrySet()) {
-            ViewMarks marks = lesson.sheet().view(e.getKey()).orElseThrow();
             Path file = document.toAbsolutePath().resolveSibling(e.getValue().clip());
-            try (Clip clip = Clip.open(file)) {
-                if (clip.info().width() != marks.widthPx() || clip.info().height() != marks.heightPx()) {
-                    throw new DocumentException(document + ": the " + e.getKey().id() + " view was marked on a picture of "
-                            + marks.widthPx() + " × " + marks.heightPx() + " px, but " + e.getValue().clip() + " shows "
-                            + clip.info().width() + " × " + clip.info().height());
-                }
-                pictures.put(e.getKey(), clip.frameAt(e.getValue().seconds().orElse(clip.info().startSeconds()))
-                        .toImage());
-            }
+            pictures.put(e.getKey(), frame(lesson, e.getKey(), file, document.toString()));
         }
         return pictures;
+    }
+
+    /** @param lessonName what the lesson is called, for the message when its clip is another one */
+    static BufferedImage frame(Lesson lesson, View view, Path file, String lessonName) throws ClipException, DocumentException {
+        ViewMarks marks = lesson.sheet().view(view).orElseThrow();
+        ClipMoment moment = lesson.clips().get(view);
+        try (Clip clip = Clip.open(file)) {
+            if (clip.info().width() != marks.widthPx() || clip.info().height() != marks.heightPx()) {
+                throw new DocumentException(lessonName + ": the " + view.id() + " view was marked on a picture of "
+                        + marks.widthPx() + " × " + marks.heightPx() + " px, but " + moment.clip() + " shows "
+                        + clip.info().width() + " × " + clip.info().height());
+            }
+            return clip.frameAt(moment.seconds().orElse(clip.info().startSeconds())).toImage();
+        }
     }
 }

@@ -10,8 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.Words;
 import org.toeline.handout.Handout;
 import org.toeline.ledger.DocumentException;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.WholeFile;
 import org.toeline.video.ClipException;
 import picocli.CommandLine.Command;
@@ -36,7 +39,7 @@ final class SampleCommand implements Callable<Integer> {
         Map<String, Assessment> done = new LinkedHashMap<>();
         for (String id : List.of("before", "after", "left-handed", "all-good")) {
             Path lesson = home().resolve("sample-media").resolve(id).resolve(id + ".lesson.json");
-            Handout handout = StillCommand.handout(lesson);
+            Handout handout = handout(lesson);
             Path still = out.resolve(id + "-still.png");
             WholeFile.write(still, handout.png());
             done.put(id, handout.assessment());
@@ -48,6 +51,11 @@ final class SampleCommand implements Callable<Integer> {
         print.println("== from before to after");
         Changes.between(done.get("before"), done.get("after"), List.of()).print(print);
         return Commands.DONE;
+    }
+
+    private static Handout handout(Path document) throws DocumentException, ClipException {
+        Lesson lesson = LessonDocument.read(document);
+        return Handout.of(lesson, Assessment.of(lesson.sheet()), LessonPictures.of(lesson, document), Words.english());
     }
 
     /** The folder of the program, which the launcher states. */

@@ -3,6 +3,8 @@ package org.toeline.handout;
 import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
 import org.toeline.ledger.Lesson;
@@ -74,8 +76,33 @@ public record Handout(Lesson lesson, Assessment assessment, Map<View, BufferedIm
     /** One file that opens offline, UTF-8. */
     public byte[] html() {
         Still still = still();
-        return HtmlPage.of(page(), words.language(), still.described(), PictureFormat.JPEG.of(still))
+        return html(still, PictureFormat.image(still));
+    }
+
+    private byte[] html(Still still, BufferedImage painted) {
+        return HtmlPage.of(page(), words.language(), still.described(), PictureFormat.jpeg(painted))
                 .getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Why the still cannot be made as asked, in a sentence: the face is to be covered and nobody marked the head. */
+    public Optional<String> lacks() {
+        return shows(assessment, options, pictures.keySet()).filter(v -> !options.face().isPossible(assessment.posture(), v))
+                .map(v -> "the face cannot be covered in the " + words.name(v)
+                        + ", since the head was not marked: mark it, or draw where the face is");
+    }
+
+    /** All of it, by file name: the still as PNG, the page as PDF and as HTML. The still is painted once. */
+    public Map<String, byte[]> files(Paper paper) {
+        Still still = still();
+        BufferedImage painted = PictureFormat.image(still);
+        return Map.of(fileName("still", "png"), PictureFormat.png(painted),
+                fileName("page", "pdf"), PdfPage.of(page(), still, words.language(), paper),
+                fileName("page", "html"), html(still, painted));
+    }
+
+    /** The view that the still will show, of those whose frame is at hand. */
+    public static Optional<View> shows(Assessment assessment, StillOptions options, Set<View> pictured) {
+        return options.view().filter(pictured::contains).or(() -> Still.view(assessment, pictured));
     }
 
     /** The name of one of its files, such as AS-2026-05-14-still.png, from what it is signed with. */

@@ -22,13 +22,13 @@ public enum PictureFormat {
     PNG {
         @Override
         public byte[] of(Drawing drawing) {
-            return written(image(drawing), "png", Optional.empty());
+            return png(image(drawing));
         }
     },
     JPEG {
         @Override
         public byte[] of(Drawing drawing) {
-            return written(image(drawing), "jpeg", Optional.of(JPEG_QUALITY));
+            return jpeg(image(drawing));
         }
     },
     SVG {
@@ -74,6 +74,14 @@ public enum PictureFormat {
             g.dispose();
         }
         return image;
+    }
+
+    static byte[] png(BufferedImage image) {
+        return written(image, "png", Optional.empty());
+    }
+
+    static byte[] jpeg(BufferedImage image) {
+        return written(image, "jpeg", Optional.of(JPEG_QUALITY));
     }
 
     private static byte[] written(BufferedImage image, String format, Optional<Float> quality) {

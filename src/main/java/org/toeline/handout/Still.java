@@ -47,7 +47,7 @@ public final class Still implements Drawing {
     Still(Assessment assessment, Words words, StillOptions options, Map<View, BufferedImage> pictures, String signed) {
         this.assessment = assessment;
         this.words = words;
-        Optional<View> view = options.view().filter(pictures::containsKey).or(() -> view(assessment, pictures.keySet()));
+        Optional<View> view = Handout.shows(assessment, options, pictures.keySet());
         this.picture = view.map(v -> StillPicture.of(assessment, v, pictures.get(v), options,
                 new Rectangle2D.Double(0, 0, WIDTH, PICTURE)));
         this.end = (picture.isPresent() ? PICTURE : 0) + 34;

@@ -101,8 +101,8 @@ class CommandsTest {
     @Test
     void handoutWritesThreeFiles(@TempDir Path folder) {
         assertThat(run("handout", BEFORE, "--out", folder.toString())).isZero();
-        assertThat(folder.resolve("still.png")).exists();
-        assertThat(folder.resolve("page.pdf")).exists();
-        assertThat(folder.resolve("page.html")).exists();
+        assertThat(folder).isDirectoryContaining("glob:**AS-2026-05-14-still.png")
+                .isDirectoryContaining("glob:**AS-2026-05-14-page.pdf").isDirectoryContaining("glob:**AS-2026-05-14-page.html");
+        assertThat(out.toString()).hasLineCount(3).doesNotContain("Sample");
     }
 }

@@ -1,0 +1,132 @@
+package org.toeline.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.toeline.advice.LengthUnit;
+import org.toeline.advice.Phrases;
+import org.toeline.advice.Words;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.handout.FaceCover;
+import org.toeline.handout.Handout;
+import org.toeline.handout.Paper;
+import org.toeline.handout.PhraseFile;
+import org.toeline.handout.Signed;
+import org.toeline.handout.StillOptions;
+import org.toeline.mark.View;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What a handout shows, and in which words. */
+final class HandoutChoices {
+
+    /** How a handout is signed. */
+    private enum Sign { none, date, initials, name }
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+    @Option(names = "--language", paramLabel = "LANGUAGE", defaultValue = "en",
+            description = "Words and numbers: a language tag such as en, en-US, de or de-AT (${DEFAULT-VALUE}); English words "
+                    + "where there are none of it.")
+    private String language;
+    @Option(names = "--inches", description = "Lengths in inches.")
+    private boolean inches;
+    @Option(names = "--paper", paramLabel = "PAPER", description = "a4 or letter (default: letter with en-US and the like).")
+    private @Nullable String paper;
+    @Option(names = "--coach", paramLabel = "TEXT", defaultValue = "", description = "The coach's own words, on top of the page.")
+    private String coach;
+    @Option(names = "--phrases", paramLabel = "FILE", description = "The coach's own phrases.")
+    private @Nullable Path phrases;
+    @Option(names = "--whole-set", description = "All lines, not only those that matter for the one thing to change.")
+    private boolean wholeSet;
+    @Option(names = "--view", paramLabel = "VIEW", description = "face-on, down-the-line or tee (default: which shows it best).")
+    private @Nullable String view;
+    @Option(names = "--sign", paramLabel = "HOW", defaultValue = "initials",
+            description = "Whose it is, on the picture and in file names: none, date, initials or name (${DEFAULT-VALUE}; "
+                    + "all but none with the date).")
+    private Sign sign;
+    @Option(names = "--cover-face", description = "Covers the face, where the head was marked.")
+    private boolean coverFace;
+    @Option(names = "--cover", paramLabel = "VIEW:X,Y,HALF-WIDTH,HALF-HEIGHT",
+            description = "Covers an oval of a view's picture, in its pixels; once a view.")
+    private List<String> covers = new ArrayList<>();
+
+    /** The words; what cannot be used of the own phrases is said on standard error. */
+    Words words() {
+        Locale locale = Locale.forLanguageTag(language);
+        if (locale.getLanguage().isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--language: “" + language + "” is no language tag");
+        }
+        Words words = Words.of(locale, inches ? LengthUnit.INCH : LengthUnit.CENTIMETRE);
+        if (phrases == null) {
+            return words;
+        }
+        Phrases.Read read = PhraseFile.read(phrases);
+        read.said().forEach(spec.commandLine().getErr()::println);
+        return words.with(read.phrases());
+    }
+
+    StillOptions options() {
+        Signed signed = switch (sign) {
+            case none -> Signed.NOT;
+            case date -> Signed.DATE;
+            case initials -> Signed.INITIALS_AND_DATE;
+            case name -> Signed.FULL_NAME_AND_DATE;
+        };
+        return new StillOptions(wholeSet ? StillOptions.Lines.ALL : StillOptions.Lines.THAT_MATTER, signed,
+                Optional.ofNullable(view).map(v -> view("--view", v)), face());
+    }
+
+    Paper paper() {
+        if (paper == null) {
+            return Paper.usual(Locale.forLanguageTag(language));
+        }
+        try {
+            return Paper.valueOf(paper.toUpperCase(Locale.ROOT));
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), "--paper: “" + paper + "” is neither a4 nor letter");
+        }
+    }
+
+    String coachsWords() {
+        if (coach.length() > Handout.MOST_COACHS_WORDS) {
+            throw new ParameterException(spec.commandLine(), "--coach: " + coach.length() + " characters; at most "
+                    + Handout.MOST_COACHS_WORDS + " fit on the page");
+        }
+        return coach;
+    }
+
+    private FaceCover face() {
+        if (covers.isEmpty()) {
+            return coverFace ? FaceCover.HEAD_MARK : FaceCover.NONE;
+        }
+        Map<View, FaceCover.Oval> ovals = new EnumMap<>(View.class);
+        for (String cover : covers) {
+            String[] parts = cover.split("[:,]");
+            try {
+                ovals.put(view("--cover", parts[0]), new FaceCover.Oval(new ImagePoint(Double.parseDouble(parts[1]),
+                        Double.parseDouble(parts[2])), Double.parseDouble(parts[3]), Double.parseDouble(parts[4])));
+            } catch (IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
+                throw new ParameterException(spec.commandLine(), "--cover: “" + cover
+                        + "” is not VIEW:X,Y,HALF-WIDTH,HALF-HEIGHT in pixels, such as face-on:577,136,60,70");
+            }
+        }
+        return new FaceCover.Drawn(ovals);
+    }
+
+    private View view(String option, String id) {
+        for (View known : View.values()) {
+            if (known.id().equals(id)) {
+                return known;
+            }
+        }
+        throw new ParameterException(spec.commandLine(), option + ": “" + id + "” is no view; face-on, down-the-line or tee");
+    }
+}
