@@ -52,7 +52,7 @@ class ChangesCommandTest {
             }
         }
         assertThat(calls).containsEntry("ball-to-lead-shoulder", "real").containsEntry("shoulders-to-target", "real")
-                .containsEntry("shoulder-tilt", "real");
+                .containsEntry("shoulders-to-feet", "real").containsEntry("shoulder-tilt", "real");
         assertThat(calls).as("3.5 cm wider, which is less than may be chance").containsEntry("stance-width", "not-shown");
         assertThat(calls.get("feet-to-target")).as("half a degree").isEqualTo("not-shown");
     }
