@@ -1,6 +1,5 @@
 package org.toeline.desk;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.collections.FXCollections;
@@ -10,10 +9,10 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Separator;
 import javafx.scene.control.ToolBar;
 import javafx.scene.control.Tooltip;
-import javafx.util.StringConverter;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Words;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.screen.Controls;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Takes;
@@ -32,8 +31,8 @@ final class Toolbar extends ToolBar {
     Toolbar(LessonModel model, Sheet sheet, Consumer<LengthUnit> unit) {
         this.model = model;
         Words words = Words.english();
-        hand.setConverter(shown(h -> h.id() + "-handed"));
-        club.setConverter(shown(words::name));
+        hand.setConverter(Controls.names(h -> Controls.sentence(Texts.of("hand." + h.id()))));
+        club.setConverter(Controls.names(c -> Controls.sentence(words.name(c))));
         hand.setId("handedness");
         hand.setAccessibleText("handedness");
         club.setId("club");
@@ -55,21 +54,6 @@ final class Toolbar extends ToolBar {
         still.setStyle("-fx-font-weight: bold;");
         still.setOnAction(e -> sheet.handOver());
         getItems().addAll(undo, redo, new Separator(), hand, club, oneMoment, inch, new Separator(), still);
-    }
-
-    private static <T> StringConverter<T> shown(java.util.function.Function<T, String> name) {
-        return new StringConverter<>() {
-            @Override
-            public String toString(T value) {
-                String text = value == null ? "" : name.apply(value);
-                return text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException("chosen, not typed");
-            }
-        };
     }
 
     void update() {

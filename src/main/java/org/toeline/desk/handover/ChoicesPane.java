@@ -18,9 +18,9 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Controls;
 import org.toeline.handout.FaceCover;
 import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
@@ -47,7 +47,7 @@ final class ChoicesPane extends VBox {
         grid.setHgap(10);
         grid.setVgap(8);
         getChildren().addAll(shown(), grid, face(), coachsWords());
-        view.setConverter(names(v -> v.map(k -> Texts.of("view." + k.id())).orElse(Texts.of("hand-over.best-view"))));
+        view.setConverter(Controls.names(v -> v.map(k -> Texts.of("view." + k.id())).orElse(Texts.of("hand-over.best-view"))));
         view.setOnAction(e -> Optional.ofNullable(view.getValue()).ifPresent(v -> choose(c -> c.withView(v))));
         row("hand-over-view", "hand-over.view", view);
         row("hand-over-lines", "hand-over.lines", combo(List.of(StillOptions.Lines.values()),
@@ -89,24 +89,10 @@ final class ChoicesPane extends VBox {
     private <T> ComboBox<T> combo(List<T> all, Function<T, String> name, T first, BiFunction<Choices, T, Choices> change) {
         ComboBox<T> box = new ComboBox<>();
         box.getItems().setAll(all);
-        box.setConverter(names(name));
+        box.setConverter(Controls.names(name));
         box.setValue(first);
         box.setOnAction(e -> choose(c -> change.apply(c, box.getValue())));
         return box;
-    }
-
-    private static <T> StringConverter<T> names(Function<T, String> name) {
-        return new StringConverter<>() {
-            @Override
-            public String toString(T value) {
-                return value == null ? "" : name.apply(value);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException("chosen, not typed");
-            }
-        };
     }
 
     private void row(String id, String key, ComboBox<?> box) {

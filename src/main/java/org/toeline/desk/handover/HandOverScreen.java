@@ -9,7 +9,6 @@ import javafx.embed.swing.SwingFXUtils;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Parent;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.ImageView;
@@ -17,13 +16,13 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import org.jspecify.annotations.Nullable;
 import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
 
@@ -63,10 +62,10 @@ public final class HandOverScreen implements Screen {
         nothing.setWrapText(true);
         nothing.setId("hand-over-nothing");
         buttons = new VBox(8,
-                new FlowPane(8, 8, button("keep-all", "hand-over.keep-all", this::keepAll)),
-                new FlowPane(8, 8, button("keep-still", "hand-over.keep-still", () -> keep("still", "png", "*.png", "*.jpg", "*.svg")),
-                        button("keep-pdf", "hand-over.keep-pdf", () -> keep("page", "pdf", "*.pdf")),
-                        button("keep-html", "hand-over.keep-html", () -> keep("page", "html", "*.html"))));
+                new FlowPane(8, 8, Controls.button("keep-all", "hand-over.keep-all", this::keepAll)),
+                new FlowPane(8, 8, Controls.button("keep-still", "hand-over.keep-still", () -> keep("still", "png", "*.png", "*.jpg", "*.svg")),
+                        Controls.button("keep-pdf", "hand-over.keep-pdf", () -> keep("page", "pdf", "*.pdf")),
+                        Controls.button("keep-html", "hand-over.keep-html", () -> keep("page", "html", "*.html"))));
         Label title = new Label(Texts.of("hand-over.title"));
         title.getStyleClass().add("first-title");
         VBox left = new VBox(14, title, nothing, choices, buttons);
@@ -78,14 +77,6 @@ public final class HandOverScreen implements Screen {
         controls.getStyleClass().addAll("paper", "edge-to-edge");
         root = new HBox(controls, scroll);
         root.getStyleClass().add("paper");
-    }
-
-    private static Button button(String id, String key, Runnable action) {
-        Button button = new Button(Texts.of(key));
-        button.setId(id);
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setOnAction(e -> action.run());
-        return button;
     }
 
     private void paint() {

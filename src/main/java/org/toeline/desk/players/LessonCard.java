@@ -13,6 +13,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Studio;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Aside;
@@ -78,8 +79,8 @@ final class LessonCard extends VBox {
         note.setMaxWidth(TEXT_WIDTH);
         note.setVisible(!details.note().isBlank());
         note.setManaged(note.isVisible());
-        FlowPane row = new FlowPane(8, 6, button("edit-player", "players.edit", () -> actions.edit(shelf.player())),
-                button("new-lesson", "players.new-for", () -> studio.desk().fresh(shelf.player())));
+        FlowPane row = new FlowPane(8, 6, Controls.button("edit-player", "players.edit", () -> actions.edit(shelf.player())),
+                Controls.button("new-lesson", "players.new-for", () -> studio.desk().fresh(shelf.player())));
         return new VBox(4, name, line, note, row);
     }
 
@@ -88,7 +89,7 @@ final class LessonCard extends VBox {
         Label when = new Label(Said.day(lesson.recorded().map(Object::toString)) + " · "
                 + Said.club(studio.words().get(), lesson.sheet().club().id()));
         when.setStyle("-fx-font-size: 16px; -fx-font-weight: bold;");
-        Button open = button("open-lesson", "players.open", () -> studio.desk().open(shelf.kept().id()));
+        Button open = Controls.button("open-lesson", "players.open", () -> studio.desk().open(shelf.kept().id()));
         open.setDefaultButton(false);
         open.setStyle("-fx-font-weight: bold;");
         HBox row = new HBox(16, when, open);
@@ -180,17 +181,9 @@ final class LessonCard extends VBox {
     private HBox aside(Shelf shelf, Aside aside) {
         Label label = new Label(Texts.of("players.aside", aside.keptBy(), Said.day(Optional.of(aside.keptAt()))));
         label.getStyleClass().add("doubt");
-        HBox row = new HBox(8, label, button("aside-take", "players.aside-take", () -> actions.take(shelf, aside)),
-                button("aside-drop", "players.aside-drop", () -> actions.drop(aside)));
+        HBox row = new HBox(8, label, Controls.button("aside-take", "players.aside-take", () -> actions.take(shelf, aside)),
+                Controls.button("aside-drop", "players.aside-drop", () -> actions.drop(aside)));
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
-    }
-
-    static Button button(String id, String key, Runnable action) {
-        Button button = new Button(Texts.of(key));
-        button.setId(id);
-        button.setMinWidth(USE_PREF_SIZE);
-        button.setOnAction(e -> action.run());
-        return button;
     }
 }

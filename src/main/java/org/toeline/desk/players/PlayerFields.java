@@ -12,8 +12,8 @@ import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.stage.Window;
-import javafx.util.StringConverter;
 import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Controls;
 import org.toeline.ledger.store.PlayerDetails;
 import org.toeline.mark.Handedness;
 
@@ -29,17 +29,7 @@ final class PlayerFields {
 
     private PlayerFields() {
         hand.getItems().setAll(Handedness.values());
-        hand.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Handedness value) {
-                return value == null ? "" : Texts.of("hand." + value.id());
-            }
-
-            @Override
-            public Handedness fromString(String text) {
-                throw new UnsupportedOperationException("chosen, not typed");
-            }
-        });
+        hand.setConverter(Controls.names(value -> Texts.of("hand." + value.id())));
         name.setId("player-name");
         hand.setId("player-hand");
         height.setId("player-height");

@@ -22,9 +22,9 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
 import org.toeline.ledger.store.LessonLine;
@@ -122,18 +122,7 @@ public final class PlayersScreen implements Screen {
         box.setAccessibleText(Texts.of(any));
         box.getItems().add(Optional.empty());
         all.forEach(t -> box.getItems().add(Optional.of(t)));
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Optional<T> value) {
-                String text = value == null || value.isEmpty() ? Texts.of(any) : name.apply(value.get());
-                return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-            }
-
-            @Override
-            public Optional<T> fromString(String typed) {
-                throw new UnsupportedOperationException("chosen, not typed");
-            }
-        });
+        box.setConverter(Controls.names(value -> Controls.sentence(value.map(name).orElse(Texts.of(any)))));
         box.setValue(Optional.empty());
         box.setOnAction(e -> chosen.accept(box.getValue()));
         box.setPrefWidth(FILTER);

@@ -5,10 +5,10 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.time.format.FormatStyle;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Controls;
 import org.toeline.ledger.store.LessonLine;
 import org.toeline.ledger.store.StatedFinding;
 import org.toeline.mark.Club;
@@ -40,7 +40,7 @@ public final class Said {
 
     static String club(Words words, String id) {
         String name = Arrays.stream(Club.values()).filter(c -> c.id().equals(id)).findFirst().map(words::name).orElse(id);
-        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+        return Controls.sentence(name);
     }
 
     /** A figure as it was stated that day, in the unit of that day. */

@@ -17,6 +17,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Studio;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.Aside;
@@ -42,10 +43,10 @@ final class ShelfActions {
 
     FlowPane row(Shelf shelf) {
         return new FlowPane(8, 8,
-                LessonCard.button("give-document", "players.give-document", () -> giveDocument(shelf)),
-                LessonCard.button("give-archive", "players.give-archive", () -> giveArchive(shelf)),
-                LessonCard.button("delete-lesson", "players.delete-lesson", () -> deleteLesson(shelf)),
-                LessonCard.button("delete-player", "players.delete-player", () -> deletePlayer(shelf.player())));
+                Controls.button("give-document", "players.give-document", () -> giveDocument(shelf)),
+                Controls.button("give-archive", "players.give-archive", () -> giveArchive(shelf)),
+                Controls.button("delete-lesson", "players.delete-lesson", () -> deleteLesson(shelf)),
+                Controls.button("delete-player", "players.delete-player", () -> deletePlayer(shelf.player())));
     }
 
     private Optional<Path> where(String ending, int lessonId) {

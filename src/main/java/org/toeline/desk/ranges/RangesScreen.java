@@ -3,13 +3,11 @@ package org.toeline.desk.ranges;
 import java.io.File;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Parent;
-import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -19,9 +17,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
-import javafx.util.StringConverter;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
 import org.toeline.mark.Club;
@@ -40,17 +38,7 @@ public final class RangesScreen implements Screen {
         club.setId("ranges-club");
         club.getItems().setAll(Club.values());
         club.setAccessibleText(Texts.of("ranges.club"));
-        club.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Club value) {
-                return value == null ? "" : sentence(studio.words().get().name(value));
-            }
-
-            @Override
-            public Club fromString(String text) {
-                throw new UnsupportedOperationException("chosen, not typed");
-            }
-        });
+        club.setConverter(Controls.names(c -> Controls.sentence(studio.words().get().name(c))));
         club.setOnAction(e -> show());
         grid.setHgap(14);
         grid.setVgap(6);
@@ -65,10 +53,6 @@ public final class RangesScreen implements Screen {
         studio.ranges().listen(this::show);
     }
 
-    private static String sentence(String name) {
-        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
-    }
-
     private VBox top() {
         Label title = new Label(Texts.of("ranges.title"));
         title.getStyleClass().add("first-title");
@@ -76,18 +60,10 @@ public final class RangesScreen implements Screen {
         text.setWrapText(true);
         text.setMaxWidth(900);
         text.setMinHeight(Region.USE_PREF_SIZE);
-        FlowPane row = new FlowPane(8, 8, club, button("ranges-take-in", "ranges.take-in", this::takeIn),
-                button("ranges-give-out", "ranges.give-out", this::giveOut),
-                button("ranges-restore-all", "ranges.restore-all", () -> change(r -> r.restoreAll())));
+        FlowPane row = new FlowPane(8, 8, club, Controls.button("ranges-take-in", "ranges.take-in", this::takeIn),
+                Controls.button("ranges-give-out", "ranges.give-out", this::giveOut),
+                Controls.button("ranges-restore-all", "ranges.restore-all", () -> change(r -> r.restoreAll())));
         return new VBox(8, title, text, row);
-    }
-
-    private static Button button(String id, String key, Runnable action) {
-        Button button = new Button(Texts.of(key));
-        button.setId(id);
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setOnAction(e -> action.run());
-        return button;
     }
 
     private void show() {

@@ -9,11 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.Callable;
-import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.TimeUnit;
 import javafx.embed.swing.SwingFXUtils;
-import javafx.scene.Scene;
 import javafx.scene.control.ComboBox;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
@@ -21,15 +17,10 @@ import javafx.stage.Stage;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
-import org.toeline.desk.StudioForTests;
+import org.toeline.desk.ScreenUnderTest;
 import org.toeline.handout.PhraseFile;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -38,34 +29,13 @@ import org.toeline.video.Clip;
 import org.toeline.video.Frame;
 
 /** The screen over the sample lesson: what is shown is what is written. */
-@ExtendWith(ApplicationExtension.class)
-class HandOverScreenTest {
+class HandOverScreenTest extends ScreenUnderTest {
 
-    @TempDir
-    Path folder;
-    private final CopyOnWriteArrayList<String> said = new CopyOnWriteArrayList<>();
-    private StudioForTests studio;
     private HandOverScreen screen;
-    private Scene scene;
 
     @Start
     void start(Stage stage) {
-        studio = new StudioForTests(folder, said::add);
-        screen = new HandOverScreen(studio.studio(), folder.resolve("phrases.json"));
-        scene = new Scene(screen.root(), 1280, 800);
-        scene.getStylesheets().add(getClass().getResource("/org/toeline/desk/desk.css").toExternalForm());
-        stage.setScene(scene);
-        stage.show();
-    }
-
-    @AfterEach
-    void close() {
-        studio.close();
-    }
-
-    private static void until(Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, condition);
-        WaitForAsyncUtils.waitForFxEvents();
+        screen = show(stage, s -> new HandOverScreen(s, folder.resolve("phrases.json")));
     }
 
     private void openSample(FxRobot robot) throws Exception {
@@ -95,13 +65,6 @@ class HandOverScreenTest {
         until(() -> shown(robot) != before);
     }
 
-    private void picture(FxRobot robot, String name) throws Exception {
-        Files.createDirectories(Path.of("target", "screens"));
-        BufferedImage[] image = new BufferedImage[1];
-        robot.interact(() -> image[0] = SwingFXUtils.fromFXImage(scene.snapshot(null), null));
-        javax.imageio.ImageIO.write(image[0], "png", Path.of("target", "screens", name + ".png").toFile());
-    }
-
     @SuppressWarnings("unchecked")
     private static <T> void choose(FxRobot robot, String box, T value) {
         robot.lookup(box).queryAs(ComboBox.class).setValue(value);
@@ -123,7 +86,7 @@ class HandOverScreenTest {
         changes(robot, () -> ((javafx.scene.control.RadioButton) robot.lookup("#shown-paper").query()).fire());
         picture(robot, "hand-over-paper");
         robot.interact(() -> screen.writeAll(folder.resolve("out")));
-        until(() -> said.stream().anyMatch(s -> s.contains("page.html")));
+        until(() -> said().stream().anyMatch(s -> s.contains("page.html")));
 
         List<String> names;
         try (var files = Files.list(folder.resolve("out"))) {

@@ -2,30 +2,19 @@ package org.toeline.desk.players;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.image.BufferedImage;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
-import javafx.embed.swing.SwingFXUtils;
-import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.cli.StatedFindings;
-import org.toeline.desk.StudioForTests;
+import org.toeline.desk.ScreenUnderTest;
 import org.toeline.desk.records.Settings;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -35,35 +24,15 @@ import org.toeline.ledger.store.PlayerDetails;
 import org.toeline.mark.Handedness;
 
 /** The screen over a real ledger, by mouse and key. */
-@ExtendWith(ApplicationExtension.class)
-class PlayersScreenTest {
+class PlayersScreenTest extends ScreenUnderTest {
 
     private static final String LONG = "Maximiliana-Konstantina von und zu Hohenlangenfeld-Überlingen am Bodensee (junior squad, second bay)";
 
-    @TempDir
-    Path folder;
-    private StudioForTests studio;
     private PlayersScreen screen;
-    private Scene scene;
 
     @Start
     void start(Stage stage) {
-        studio = new StudioForTests(folder, s -> { });
-        screen = new PlayersScreen(studio.studio());
-        scene = new Scene(screen.root(), 1280, 700);
-        scene.getStylesheets().add(getClass().getResource("/org/toeline/desk/desk.css").toExternalForm());
-        stage.setScene(scene);
-        stage.show();
-    }
-
-    @AfterEach
-    void close() {
-        studio.close();
-    }
-
-    private static void until(Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, condition);
-        WaitForAsyncUtils.waitForFxEvents();
+        screen = show(stage, PlayersScreen::new);
     }
 
     private Ledger ledger() throws Exception {
@@ -95,14 +64,6 @@ class PlayersScreenTest {
 
     private static String player(FxRobot robot) {
         return robot.lookup("#card-player").tryQueryAs(Label.class).map(Label::getText).orElse("");
-    }
-
-    private void picture(FxRobot robot, String name) throws Exception {
-        Path target = Path.of("target", "screens");
-        Files.createDirectories(target);
-        BufferedImage[] image = new BufferedImage[1];
-        robot.interact(() -> image[0] = SwingFXUtils.fromFXImage(scene.snapshot(null), null));
-        javax.imageio.ImageIO.write(image[0], "png", target.resolve(name + ".png").toFile());
     }
 
     @Test
@@ -164,7 +125,7 @@ class PlayersScreenTest {
         robot.write("max");
         until(() -> list(robot).getItems().size() == 20 && player(robot).equals(LONG));
         Label name = robot.lookup("#card-player").queryAs(Label.class);
-        assertThat(name.localToScene(name.getBoundsInLocal()).getMaxX()).as("inside the window").isLessThanOrEqualTo(1280);
+        assertThat(name.localToScene(name.getBoundsInLocal()).getMaxX()).as("inside the window").isLessThanOrEqualTo(WIDTH);
         assertThat(robot.lookup("#lessons").queryListView().lookupAll(".scroll-bar").stream()
                 .filter(b -> b instanceof javafx.scene.control.ScrollBar s && s.isVisible()
                         && s.getOrientation() == javafx.geometry.Orientation.HORIZONTAL)).as("no scrolling sideways").isEmpty();
