@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
+import org.toeline.video.Progress;
+import org.toeline.video.SlowMotion;
 
 /**
  * Finds the moments of address: the player stands still, and the next thing that moves is a club taken away. Motion
@@ -42,16 +44,26 @@ public final class AddressFinder {
 
     /** The clearest moment; the first of equals. Empty when there is no swing, or when {@code progress} said to stop. */
     public static Optional<StillSpan> find(Clip clip, Progress progress) throws ClipException {
-        return moments(clip, progress).stream().max(Comparator.comparingDouble(StillSpan::confidence)
+        return find(clip, clip.slowMotion(), progress);
+    }
+
+    /** The same for a clip whose rate of filming somebody knows better than the file. */
+    public static Optional<StillSpan> find(Clip clip, SlowMotion filmed, Progress progress) throws ClipException {
+        return moments(clip, filmed, progress).stream().max(Comparator.comparingDouble(StillSpan::confidence)
                 .thenComparing(Comparator.comparingDouble(StillSpan::startSeconds).reversed()));
     }
 
     /** Every moment of address, in order of time; empty as above. Reads the whole clip in a reader of its own. */
     public static List<StillSpan> moments(Clip clip, Progress progress) throws ClipException {
+        return moments(clip, clip.slowMotion(), progress);
+    }
+
+    /** The same for a clip whose rate of filming somebody knows better than the file. */
+    public static List<StillSpan> moments(Clip clip, SlowMotion filmed, Progress progress) throws ClipException {
         if (clip.frameCount() < 2) {
             return List.of();
         }
-        double slowedDown = clip.slowMotion().factor();
+        double slowedDown = filmed.factor();
         Optional<MotionTrace> whole = MotionTrace.of(clip, slowedDown, progress);
         if (whole.isEmpty()) {
             return List.of();

@@ -10,6 +10,7 @@ import org.toeline.geometry.ImagePoint;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
 import org.toeline.video.Frame;
+import org.toeline.video.Progress;
 
 /**
  * Follows marks through the span in which the player stands still. Every frame is compared with the marked one itself,

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
 import org.toeline.video.GreyScan;
+import org.toeline.video.Progress;
 
 /**
  * What moves in a clip: for each picture of a scan, by how much each of its few thousand pixels differs from the picture

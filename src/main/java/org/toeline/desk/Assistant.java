@@ -11,7 +11,6 @@ import org.toeline.assist.EdgeSnap;
 import org.toeline.assist.Follow;
 import org.toeline.assist.LandmarkSuggester;
 import org.toeline.assist.LandmarkSuggestion;
-import org.toeline.assist.Progress;
 import org.toeline.assist.SnappedLine;
 import org.toeline.assist.SnappedRod;
 import org.toeline.assist.StillSpan;
@@ -30,6 +29,8 @@ import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 import org.toeline.video.Clip;
 import org.toeline.video.Frame;
+import org.toeline.video.Progress;
+import org.toeline.video.SlowMotion;
 
 /** What the program finds in the picture for the coach: the ball's outline, straight edges, a person's landmarks. */
 final class Assistant implements PicturePane.Gestures {
@@ -166,10 +167,11 @@ final class Assistant implements PicturePane.Gestures {
         }
         double at = clips.time(of).orElseThrow()[0];
         List<Mark> followed = marks.get().marks();
+        SlowMotion filmed = clips.slowMotion(of);
         say.accept(Texts.of("steady.following"));
         background.run(() -> {
             try (Clip clip = Clip.open(file.get())) {
-                Optional<StillSpan> span = AddressFinder.find(clip, Progress.NONE)
+                Optional<StillSpan> span = AddressFinder.find(clip, filmed, Progress.NONE)
                         .filter(s -> s.startSeconds() <= at && at <= s.endSeconds());
                 return span.isEmpty() ? Optional.<List<Track>>empty() : Follow.through(clip, span.get(), at,
                         followed.stream().map(Mark::at).toList(), Progress.NONE);

@@ -1,5 +1,6 @@
 package org.toeline.desk;
 
+import java.nio.IntBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
@@ -9,17 +10,21 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import org.toeline.assist.AddressFinder;
-import org.toeline.assist.Progress;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.work.Background;
+import org.toeline.desk.work.WorkLines;
+import org.toeline.ledger.ClipMoment;
 import org.toeline.mark.View;
 import org.toeline.video.Clip;
 import org.toeline.video.Frame;
 import org.toeline.video.FrameFetcher;
+import org.toeline.video.SlowMotion;
 
 /** The clips of the lesson on the desk: opened, stepped, and the frame each view shows. */
 final class ClipDrawer {
@@ -44,11 +49,14 @@ final class ClipDrawer {
     private final Map<View, Open> open = new EnumMap<>(View.class);
     private final Map<View, Frame> frames = new EnumMap<>(View.class);
     private final Set<View> waiting = EnumSet.noneOf(View.class);
-    private final java.util.function.Consumer<String> report;
+    private final Map<View, WorkLines.Work> opening = new EnumMap<>(View.class);
+    private final Map<View, WorkLines.Work> looking = new EnumMap<>(View.class);
+    private final WorkLines lines = new WorkLines(Texts.of("work.stop"));
+    private final Consumer<String> report;
     private final MissingOnSheet missing;
 
     ClipDrawer(LessonModel model, Background background, BiConsumer<View, WritableImage> shown,
-               java.util.function.Consumer<String> report, MissingOnSheet missing) {
+               Consumer<String> report, MissingOnSheet missing) {
         this.model = model;
         this.background = background;
         this.shown = shown;
@@ -65,24 +73,50 @@ final class ClipDrawer {
                 moment.seconds()));
     }
 
+    /** What is being opened or looked through, a line each. */
+    WorkLines lines() {
+        return lines;
+    }
+
     /** A new clip for a view, with the moment of address if one is found. */
     void choose(View view, Path file) {
-        background.run(() -> Clip.open(file), clip -> {
+        open(view, file, clip -> {
             clip.info().remarks().forEach(report);
             model.clip(view, file.toAbsolutePath().toString(), clip.info().width(), clip.info().height());
             put(view, clip, OptionalDouble.empty());
             model.show(view);
             findAddress(view);
-        });
+        }, () -> report.accept(Texts.of("lost.here", file)));
     }
 
     private void open(View view, Path file, OptionalDouble seconds) {
-        background.run(() -> Files.exists(file) ? Optional.of(Clip.open(file)) : Optional.<Clip>empty(),
-                clip -> clip.ifPresentOrElse(c -> put(view, c, seconds), () -> missing.notThere(view, file, seconds)));
+        open(view, file, clip -> put(view, clip, seconds), () -> missing.notThere(view, file, seconds));
+    }
+
+    /** Opens a file for a view; a later one for the same view, or another lesson, makes its result void. */
+    private void open(View view, Path file, Consumer<Clip> then, Runnable gone) {
+        WorkLines.Work work = begin(opening, view, Texts.of("clip.opening", file.getFileName()),
+                Texts.of("clip.stopped", file.getFileName()));
+        background.run(() -> work.during(() -> Files.exists(file) ? Clip.open(file, work) : Optional.<Clip>empty()),
+                found -> {
+                    if (work.stopped()) {
+                        found.ifPresent(Clip::close);
+                    } else {
+                        found.ifPresentOrElse(then, gone);
+                    }
+                });
+    }
+
+    private WorkLines.Work begin(Map<View, WorkLines.Work> kind, View view, String what, String stopped) {
+        Optional.ofNullable(kind.get(view)).ifPresent(WorkLines.Work::stop);
+        WorkLines.Work work = lines.begin(what, () -> report.accept(stopped));
+        kind.put(view, work);
+        return work;
     }
 
     private void put(View view, Clip clip, OptionalDouble seconds) {
         Optional.ofNullable(open.remove(view)).ifPresent(o -> o.fetcher.close());
+        Optional.ofNullable(looking.remove(view)).ifPresent(WorkLines.Work::stop);
         Open opened = new Open(new FrameFetcher(clip));
         open.put(view, opened);
         go(view, seconds.isPresent() ? clip.indexAt(seconds.getAsDouble()) : 0);
@@ -163,10 +197,9 @@ final class ClipDrawer {
     }
 
     private static WritableImage image(Frame frame) {
-        WritableImage image = new WritableImage(frame.width(), frame.height());
-        image.getPixelWriter().setPixels(0, 0, frame.width(), frame.height(), PixelFormat.getIntArgbInstance(),
-                frame.argb(), 0, frame.width());
-        return image;
+        // all pixels are opaque, so that multiplied in or not is the same; nothing is copied
+        return new WritableImage(new PixelBuffer<>(frame.width(), frame.height(), IntBuffer.wrap(frame.argb()),
+                PixelFormat.getIntArgbPreInstance()));
     }
 
     /** Looks for the moment of address in a reader of its own, so that the clip can be stepped meanwhile. */
@@ -175,14 +208,13 @@ final class ClipDrawer {
         if (o == null) {
             return;
         }
-        Path file = o.fetcher.clip().file();
+        Clip clip = o.fetcher.clip();
+        SlowMotion filmed = slowMotion(view);
         report.accept(Texts.of("address.looking"));
-        background.run(() -> {
-            try (Clip clip = Clip.open(file)) {
-                return AddressFinder.find(clip, Progress.NONE);
-            }
-        }, span -> {
-            if (open.get(view) == o) {
+        WorkLines.Work work = begin(looking, view, Texts.of("address.looking.in", clip.file().getFileName()),
+                Texts.of("address.stopped"));
+        background.run(() -> work.during(() -> AddressFinder.find(clip, filmed, work)), span -> {
+            if (open.get(view) == o && !work.stopped()) {
                 span.ifPresent(s -> seek(view, s.addressSeconds()));
                 report.accept(span.map(s -> Texts.of(s.confidence() < SURE ? "address.unsure" : "address.found"))
                         .orElse(Texts.of("address.none")));
@@ -190,7 +222,24 @@ final class ClipDrawer {
         });
     }
 
+    /** How a view's clip relates to real time: as the coach says, else as the file says. */
+    SlowMotion slowMotion(View view) {
+        Optional<Clip> clip = Optional.ofNullable(open.get(view)).map(o -> o.fetcher.clip());
+        OptionalDouble said = filmedAt(view);
+        return clip.map(c -> said.isPresent() ? c.capturedAt(said.getAsDouble()) : c.slowMotion()).orElse(SlowMotion.NONE);
+    }
+
+    /** Frames a second at which a view's clip was filmed, as the coach says. */
+    OptionalDouble filmedAt(View view) {
+        return Optional.ofNullable(model.lesson().clips().get(view)).map(ClipMoment::filmedAt)
+                .orElse(OptionalDouble.empty());
+    }
+
     void close() {
+        opening.values().forEach(WorkLines.Work::stop);
+        looking.values().forEach(WorkLines.Work::stop);
+        opening.clear();
+        looking.clear();
         open.values().forEach(o -> o.fetcher.close());
         open.clear();
         frames.clear();

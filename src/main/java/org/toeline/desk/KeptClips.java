@@ -21,8 +21,8 @@ final class KeptClips {
     static Lesson absolute(Lesson lesson, Optional<Path> document) {
         Lesson absolute = lesson;
         for (var clip : Map.copyOf(lesson.clips()).entrySet()) {
-            absolute = absolute.withClip(clip.getKey(), new ClipMoment(resolved(clip.getValue(), document).toString(),
-                    clip.getValue().seconds()));
+            absolute = absolute.withClip(clip.getKey(), clip.getValue().moved(
+                    resolved(clip.getValue(), document).toString()));
         }
         return absolute;
     }

@@ -55,12 +55,14 @@ final class SheetView extends BorderPane {
     private final MissingBar missing;
     private final VBox welcome = new VBox(16);
     private final OverlayLines lines;
+    private final FilmedAt filmedAt;
     private Words words = Words.english();
 
     SheetView(LessonModel model, Sheet sheet) {
         this.model = model;
         this.sheet = sheet;
         this.lines = new OverlayLines(sheet::assessment);
+        this.filmedAt = new FilmedAt(model, sheet.clips());
         this.picture = new PicturePane(model, lines, sheet.assistant());
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet.assistant()::suggest, sheet::again);
         this.toolbar = new Toolbar(model, sheet, this::unit);
@@ -77,6 +79,7 @@ final class SheetView extends BorderPane {
         pictures.setMinWidth(420);
         setCenter(new HBox(pictures, scrolled(marking), findings));
         setTop(toolbar);
+        setBottom(sheet.clips().lines());
     }
 
     /** In a low window the body map is scrolled, so that the picture keeps its controls. */
@@ -202,7 +205,7 @@ final class SheetView extends BorderPane {
                 step("step-on", "step.on", () -> sheet.clips().step(model.large(), 1)),
                 step("step-on10", "step.on10", () -> sheet.clips().jump(model.large(), 0.1)),
                 step("find-address", "step.address", () -> sheet.clips().findAddress(model.large())),
-                step("fit", "step.fit", this::fit));
+                step("fit", "step.fit", this::fit), filmedAt);
         row.setAlignment(Pos.CENTER_LEFT);
         time.setId("time");
         time.setAccessibleText("time in the clip, seconds");
@@ -285,7 +288,9 @@ final class SheetView extends BorderPane {
         if (!time.isFocused()) {
             time.setText(at.map(t -> String.format(Locale.ROOT, "%.3f", t[0])).orElse(""));
         }
-        length.setText(at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1])).orElse(Texts.of("view.no-clip")));
+        filmedAt.update();
+        length.setText(at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1]) + filmedAt.slowed())
+                .orElse(Texts.of("view.no-clip")));
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();

@@ -69,7 +69,8 @@ final class LessonReader {
             ViewMarks view = view(node);
             views.add(view);
             if (node.has("clip")) {
-                clips.put(view.view(), new ClipMoment(node.path("clip").asText(), number(node, "time")));
+                clips.put(view.view(), new ClipMoment(node.path("clip").asText(), number(node, "time"),
+                        number(node, "filmedAt")));
             }
         }
         place = "";

@@ -99,8 +99,9 @@ final class LessonWriter {
         if (moment != null) {
             node.put("clip", moment.clip());
             optional(node, "time", moment.seconds());
+            optional(node, "filmedAt", moment.filmedAt());
         } else {
-            node.remove(List.of("clip", "time"));
+            node.remove(List.of("clip", "time", "filmedAt"));
         }
         number(node, "width", v.widthPx());
         number(node, "height", v.heightPx());

@@ -40,10 +40,10 @@ public final class Clip implements AutoCloseable {
     private final Object asking = new Object();
     private volatile boolean closed;
 
-    private Clip(Path file, ClipReader reader, long cacheBytes) throws ClipException {
+    private Clip(Path file, ClipReader reader, PacketIndex index, long cacheBytes) throws ClipException {
         this.file = file;
         this.reader = reader;
-        this.index = reader.index();
+        this.index = index;
         OpenedStream opened = reader.opened();
         this.size = opened.size();
         FrameDecoder decoder = new FrameDecoder(reader, index);
@@ -75,7 +75,39 @@ public final class Clip implements AutoCloseable {
         return open(file, cacheBytes, OPEN_NANOS);
     }
 
+    /** The same for a file that may be long: told how much of it is read. Empty when {@code progress} said to stop. */
+    public static Optional<Clip> open(Path file, Progress progress) throws ClipException {
+        return open(file, CACHE_BYTES, OPEN_NANOS, progress);
+    }
+
     static Clip open(Path file, long cacheBytes, long limitNanos) throws ClipException {
+        return open(file, cacheBytes, limitNanos, Progress.NONE).orElseThrow();
+    }
+
+    private static Optional<Clip> open(Path file, long cacheBytes, long limitNanos, Progress progress)
+            throws ClipException {
+        checkFile(file);
+        if (progress.at(0) == Progress.Step.STOP) {
+            return Optional.empty();
+        }
+        ClipReader reader = new ClipReader(new OpenedStream(file, limitNanos));
+        boolean used = false;
+        try {
+            Optional<PacketIndex> index = reader.index(progress);
+            if (index.isEmpty()) {
+                return Optional.empty();
+            }
+            Clip clip = new Clip(file, reader, index.get(), cacheBytes);
+            used = true;
+            return Optional.of(clip);
+        } finally {
+            if (!used) {
+                reader.close();
+            }
+        }
+    }
+
+    private static void checkFile(Path file) throws ClipException {
         if (!Files.exists(file)) {
             throw new ClipException(file + ": there is no such file");
         }
@@ -87,13 +119,6 @@ public final class Clip implements AutoCloseable {
         }
         if (!Files.isReadable(file)) {
             throw new ClipException(file + ": the file may not be read by this user");
-        }
-        ClipReader reader = new ClipReader(new OpenedStream(file, limitNanos));
-        try {
-            return new Clip(file, reader, cacheBytes);
-        } catch (ClipException | RuntimeException e) {
-            reader.close();
-            throw e;
         }
     }
 

@@ -4,6 +4,7 @@ import static org.bytedeco.ffmpeg.global.avcodec.*;
 import static org.bytedeco.ffmpeg.global.avformat.*;
 import static org.bytedeco.ffmpeg.global.avutil.*;
 
+import java.util.Optional;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
 import org.bytedeco.ffmpeg.avformat.AVFormatContext;
@@ -16,6 +17,8 @@ final class ClipReader implements AutoCloseable {
 
     private static final long STEP_NANOS = 20_000_000_000L;
     private static final long LIST_NANOS = 60_000_000_000L;
+    /** Share of a file after which its reading is told of. */
+    private static final double TOLD = 0.01;
 
     private final OpenedStream opened;
     private final AVFormatContext format;
@@ -45,9 +48,15 @@ final class ClipReader implements AutoCloseable {
         return opened;
     }
 
-    /** Reads every packet once, without decoding. A photograph, which has no time, is one frame at 0. */
-    PacketIndex index() throws ClipException {
+    /**
+     * Reads every packet once, without decoding. A photograph, which has no time, is one frame at 0. Takes as long as it
+     * takes while it gets on; every step forward is given time of its own.
+     *
+     * @return empty when {@code progress} said to stop
+     */
+    Optional<PacketIndex> index(Progress progress) throws ClipException {
         opened.within(LIST_NANOS);
+        double told = 0;
         PacketIndex index = new PacketIndex();
         int timeless = 0;
         while (av_read_frame(format, packet) >= 0) {
@@ -56,7 +65,15 @@ final class ClipReader implements AutoCloseable {
             }
             boolean fits = packet.stream_index() != ours || listed(index);
             timeless += packet.stream_index() == ours && time(packet) == AV_NOPTS_VALUE ? 1 : 0;
+            double share = opened.share(packet.pos());
             av_packet_unref(packet);
+            if (share - told >= TOLD) {
+                told = share;
+                opened.within(LIST_NANOS);
+                if (progress.at(share) == Progress.Step.STOP) {
+                    return Optional.empty();
+                }
+            }
             if (!fits) {
                 throw new ClipException(opened.name() + ": more frames than a clip of a lesson can have");
             }
@@ -73,7 +90,7 @@ final class ClipReader implements AutoCloseable {
         if (index.frames() == 0) {
             throw new ClipException(opened.name() + ": no frame in it can be shown; it may be cut short");
         }
-        return index;
+        return Optional.of(index);
     }
 
     /** Whether the file is a single picture and no clip. */

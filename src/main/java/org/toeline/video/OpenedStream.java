@@ -45,6 +45,7 @@ final class OpenedStream implements AutoCloseable {
     }
 
     private final String name;
+    private final long sizeBytes;
     private final LongPointer deadline = new LongPointer(1);
     private final AVFormatContext format;
     private AVStream stream = new AVStream((Pointer) null);
@@ -53,6 +54,7 @@ final class OpenedStream implements AutoCloseable {
 
     OpenedStream(Path file, long limitNanos) throws ClipException {
         this.name = file.toString();
+        this.sizeBytes = file.toFile().length();
         within(limitNanos);
         AVFormatContext opening = avformat_alloc_context();
         opening.interrupt_callback().callback(OVERDUE);
@@ -160,6 +162,11 @@ final class OpenedStream implements AutoCloseable {
 
     boolean overdue() {
         return System.nanoTime() - deadline.get() > 0;
+    }
+
+    /** Which share of the file lies before a place in it, 0 to 1; 0 where that is not known. */
+    double share(long atByte) {
+        return atByte > 0 && sizeBytes > 0 ? Math.min(1, (double) atByte / sizeBytes) : 0;
     }
 
     AVFormatContext format() {

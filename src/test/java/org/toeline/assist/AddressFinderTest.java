@@ -9,12 +9,15 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.scene.SwingScenes;
 import org.toeline.video.Clip;
+import org.toeline.video.Progress;
 
 /** On the sample clips, whose truth files know when the player stands still. */
 class AddressFinderTest {
@@ -22,6 +25,9 @@ class AddressFinderTest {
     private static final Path MEDIA = Path.of("sample-media");
     private static final double THREE_FRAMES_S = 3 / 60.0;
     private static final double THREE_OF_THIRTY_S = 3 / 30.0;
+
+    @TempDir
+    Path folder;
 
     @ParameterizedTest
     @CsvSource({"before, face-on", "before, down-the-line", "after, face-on", "after, down-the-line",
@@ -59,6 +65,29 @@ class AddressFinderTest {
                 assertThat(span.endSeconds()).isCloseTo(truth.get(i)[1], within(THREE_OF_THIRTY_S));
                 assertThat(span.confidence()).isBetween(0.75, 0.95);
             }
+        }
+    }
+
+    /** Slow motion that its file does not tell of: four times as long, found where somebody knows the rate. */
+    @Test
+    void aRateThatSomebodyKnowsCounts() throws Exception {
+        Path slow = folder.resolve("slow.mp4");
+        try {
+            Process ffmpeg = new ProcessBuilder("ffmpeg", "-v", "error", "-itsscale", "4", "-i",
+                    MEDIA.resolve("before").resolve("face-on.mp4").toString(), "-c", "copy", slow.toString()).start();
+            Assumptions.assumeTrue(ffmpeg.waitFor() == 0, "this ffmpeg cannot slow a clip down");
+        } catch (java.io.IOException e) {
+            Assumptions.abort("no ffmpeg on this machine");
+        }
+        JsonNode truth = new ObjectMapper().readTree(MEDIA.resolve("before").resolve("face-on.truth.json").toFile());
+        try (Clip clip = Clip.open(slow)) {
+            assertThat(clip.slowMotion().factor()).isEqualTo(1);
+            List<StillSpan> moments = AddressFinder.moments(clip, clip.capturedAt(60), Progress.NONE);
+            assertThat(moments).hasSize(1);
+            assertThat(moments.get(0).endSeconds() / 4)
+                    .isCloseTo(truth.path("takeaway").asDouble(), within(THREE_FRAMES_S));
+            assertThat(moments.get(0).startSeconds() / 4)
+                    .isGreaterThanOrEqualTo(truth.path("waggle").path("to").asDouble() - THREE_FRAMES_S);
         }
     }
 

@@ -18,6 +18,7 @@ import org.toeline.assist.Track.Outcome;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.video.Clip;
 import org.toeline.video.Frame;
+import org.toeline.video.Progress;
 
 /** On drawn textures moved by known amounts, and on the sample clips, whose truth knows each landmark frame by frame. */
 class FollowTest {

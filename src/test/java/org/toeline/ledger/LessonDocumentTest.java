@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -90,6 +91,23 @@ class LessonDocumentTest {
         }
         assertThatThrownBy(() -> parse(DOCUMENT.replace("\"handedness\"", "\"height\": 178, \"handedness\"")))
                 .isInstanceOf(DocumentException.class).hasMessageContaining("player.height");
+    }
+
+    /** What the coach says of a clip's rate goes with the lesson, and away with a word. */
+    @Test
+    void keepsTheRateThatAClipWasFilmedAt(@TempDir Path folder) throws Exception {
+        Lesson read = LessonDocument.parse(DOCUMENT.replace("\"time\": 1.25", "\"time\": 1.25, \"filmedAt\": 240")
+                .getBytes(StandardCharsets.UTF_8), "lesson");
+        ClipMoment moment = read.clips().get(View.FACE_ON);
+        assertThat(moment.filmedAt()).hasValue(240);
+        assertThat(moment.moved("two.mp4").at(2).filmedAt()).hasValue(240);
+        Path file = folder.resolve("filmed.lesson.json");
+        LessonDocument.write(read, file);
+        assertThat(LessonDocument.read(file).clips()).isEqualTo(read.clips());
+        LessonDocument.write(read.withClip(View.FACE_ON, moment.filmed(OptionalDouble.empty())), file);
+        assertThat(Files.readString(file)).doesNotContain("filmedAt");
+        assertThatThrownBy(() -> LessonDocument.parse(DOCUMENT.replace("\"time\": 1.25", "\"filmedAt\": 0")
+                .getBytes(StandardCharsets.UTF_8), "lesson")).hasMessageContaining("views[0].filmedAt");
     }
 
     @Test

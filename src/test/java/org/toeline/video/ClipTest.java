@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -27,6 +29,30 @@ class ClipTest {
 
     private static long[] even(int count, long from, long step) {
         return LongStream.range(0, count).map(i -> from + i * step).toArray();
+    }
+
+    /** A long file's reading is told of, and ends when told to. */
+    @Test
+    void openingTellsHowFarItIsAndStops() throws ClipException {
+        Path file = TestClips.write(folder.resolve("told.mp4"), PLAIN, even(90, 0, 33));
+        List<Double> told = new ArrayList<>();
+        try (Clip clip = Clip.open(file, share -> {
+            told.add(share);
+            return Progress.Step.GO_ON;
+        }).orElseThrow()) {
+            assertThat(TestClips.number(clip.frame(88))).isEqualTo(88);
+        }
+        assertThat(told).isSorted().doesNotHaveDuplicates().hasSizeGreaterThan(20);
+        assertThat(told.get(0)).isZero();
+        assertThat(told.get(told.size() - 1)).as("the last packets").isBetween(0.6, 1.0);
+        for (double after : new double[] {0, 0.5}) {
+            told.clear();
+            assertThat(Clip.open(file, share -> {
+                told.add(share);
+                return share >= after ? Progress.Step.STOP : Progress.Step.GO_ON;
+            })).isEmpty();
+            assertThat(told.get(told.size() - 1)).as("nothing is read after that").isBetween(after, after + 0.1);
+        }
     }
 
     private static void checkEverywhere(Path file, long[] millis) throws ClipException {

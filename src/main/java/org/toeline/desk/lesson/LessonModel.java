@@ -159,7 +159,7 @@ public final class LessonModel {
     public void moved(View view, String clip) {
         ClipMoment moment = lesson.clips().get(view);
         if (moment != null && !moment.clip().equals(clip)) {
-            lesson = lesson.withClip(view, new ClipMoment(clip, moment.seconds()));
+            lesson = lesson.withClip(view, moment.moved(clip));
             changed();
             settled();
         }
@@ -169,7 +169,17 @@ public final class LessonModel {
     public void moment(View view, double seconds) {
         ClipMoment moment = lesson.clips().get(view);
         if (moment != null && !moment.seconds().equals(OptionalDouble.of(seconds))) {
-            lesson = lesson.withClip(view, new ClipMoment(moment.clip(), OptionalDouble.of(seconds)));
+            lesson = lesson.withClip(view, moment.at(seconds));
+            changed();
+            settled();
+        }
+    }
+
+    /** At what rate a view's clip was filmed, frames a second, as the coach says; empty for as the file says. */
+    public void filmedAt(View view, OptionalDouble framesPerSecond) {
+        ClipMoment moment = lesson.clips().get(view);
+        if (moment != null && !moment.filmedAt().equals(framesPerSecond)) {
+            lesson = lesson.withClip(view, moment.filmed(framesPerSecond));
             changed();
             settled();
         }

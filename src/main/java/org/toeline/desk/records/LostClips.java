@@ -80,7 +80,7 @@ public final class LostClips {
         for (var clip : where.entrySet()) {
             ClipMoment moment = lesson.clips().get(clip.getKey());
             if (moment != null) {
-                lesson = lesson.withClip(clip.getKey(), new ClipMoment(clip.getValue().toString(), moment.seconds()));
+                lesson = lesson.withClip(clip.getKey(), moment.moved(clip.getValue().toString()));
             }
         }
         Saved saved = ledger.save(kept.id(), kept.version(), lesson, kept.findings());

@@ -1,4 +1,4 @@
-package org.toeline.assist;
+package org.toeline.video;
 
 /** Told how far a long piece of work has come; may ask it to stop. */
 public interface Progress {
