@@ -37,6 +37,9 @@ final class ViewFrame {
         this.k2 = k2;
     }
 
+    /** Straight up or down has no heading. */
+    private static final double STEEPEST = Math.PI / 2 - 1e-9;
+
     ViewFrame another() {
         return new ViewFrame(base, cx, cy, k1, k2);
     }
@@ -74,9 +77,16 @@ final class ViewFrame {
         return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
     }
 
+    /** However often the search went round, and over the top: the same camera by angles in their ranges. */
     Camera camera(double[] x) {
+        double pitch = Math.IEEEremainder(x[base + Unknowns.PITCH], 2 * Math.PI);
+        boolean over = Math.abs(pitch) > Math.PI / 2;
+        double turned = over ? Math.PI : 0;
+        double upright = over ? Math.copySign(Math.PI, pitch) - pitch : pitch;
         Pose pose = new Pose(new WorldPoint(position[0], position[1], position[2]),
-                x[base + Unknowns.HEADING], x[base + Unknowns.PITCH], x[base + Unknowns.ROLL]);
+                Math.IEEEremainder(x[base + Unknowns.HEADING] + turned, 2 * Math.PI),
+                Math.max(-STEEPEST, Math.min(STEEPEST, upright)),
+                Math.IEEEremainder(x[base + Unknowns.ROLL] + turned, 2 * Math.PI));
         return new Camera(new Lens(focal, cx, cy, k1, k2), pose);
     }
 }

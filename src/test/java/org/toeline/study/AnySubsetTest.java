@@ -8,7 +8,11 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.toeline.advice.Assessment;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.FloorMark;
+import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.VerticalMark;
 import org.toeline.mark.ViewMarks;
 import org.toeline.reading.Reading;
 
@@ -28,6 +32,50 @@ class AnySubsetTest {
                 assertThat(r.low()).isLessThan(r.high());
             }
         }
+    }
+
+    /** Marks anywhere in the picture, a rod upright, an upright lying: a slip of the hand on a turned clip. */
+    @Test
+    void nonsenseIsAnsweredToo() {
+        SplittableRandom random = new SplittableRandom(13);
+        for (int i = 0; i < 400; i++) {
+            SceneKind kind = SceneKind.values()[i % SceneKind.values().length];
+            MarkSheet sheet = scattered(thinned(new RandomScene(9000 + i, kind).sheet, random), random);
+            Assessment assessment = Assessment.of(sheet);
+            for (ViewMarks v : sheet.views()) {
+                assessment.posture().camera(v.view()).ifPresent(c ->
+                        assertThat(c.pose().pitchRad()).isBetween(-Math.PI / 2, Math.PI / 2));
+            }
+            for (Reading r : assessment.readings()) {
+                assertThat(r.value()).isFinite();
+                assertThat(r.standardUncertainty()).isFinite().isPositive();
+                assertThat(r.low()).isLessThan(r.high());
+            }
+        }
+    }
+
+    private static MarkSheet scattered(MarkSheet sheet, SplittableRandom random) {
+        MarkSheet out = sheet;
+        double share = random.nextDouble();
+        for (ViewMarks v : sheet.views()) {
+            ViewMarks some = v;
+            for (Mark mark : v.marks()) {
+                some = random.nextDouble() < share ? some.withMark(Mark.placed(mark.landmark(), anywhere(v, random), mark.sigmaPx()))
+                        : some;
+            }
+            for (FloorMark mark : v.floorMarks()) {
+                some = random.nextDouble() < share
+                        ? some.withFloorMark(new FloorMark(mark.pointId(), anywhere(v, random), mark.sigmaPx())) : some;
+            }
+            List<VerticalMark> lying = v.verticals().stream().map(u -> random.nextDouble() < share
+                    ? new VerticalMark(anywhere(v, random), anywhere(v, random), u.sigmaPx()) : u).toList();
+            out = out.withView(some.withVerticals(lying));
+        }
+        return out;
+    }
+
+    private static ImagePoint anywhere(ViewMarks view, SplittableRandom random) {
+        return new ImagePoint(random.nextDouble() * view.widthPx(), random.nextDouble() * view.heightPx());
     }
 
     private static MarkSheet thinned(MarkSheet sheet, SplittableRandom random) {
