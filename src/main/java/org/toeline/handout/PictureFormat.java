@@ -41,6 +41,9 @@ public enum PictureFormat {
     /** Type and thin lines stay clean from about here; half the bytes of a PNG. */
     private static final float JPEG_QUALITY = 0.92f;
 
+    /** Of a PNG this is only how long the writer looks for shorter bytes: a tenth larger than at its best, in half the time. */
+    private static final float PNG_QUICK = 0.7f;
+
     /** The whole file. */
     public abstract byte[] of(Drawing drawing);
 
@@ -68,7 +71,7 @@ public enum PictureFormat {
         try {
             g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
             drawing.paint(g);
         } finally {
             g.dispose();
@@ -77,22 +80,20 @@ public enum PictureFormat {
     }
 
     static byte[] png(BufferedImage image) {
-        return written(image, "png", Optional.empty());
+        return written(image, "png", PNG_QUICK);
     }
 
     static byte[] jpeg(BufferedImage image) {
-        return written(image, "jpeg", Optional.of(JPEG_QUALITY));
+        return written(image, "jpeg", JPEG_QUALITY);
     }
 
-    private static byte[] written(BufferedImage image, String format, Optional<Float> quality) {
+    private static byte[] written(BufferedImage image, String format, float quality) {
         ImageWriter writer = ImageIO.getImageWritersByFormatName(format).next();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (MemoryCacheImageOutputStream to = new MemoryCacheImageOutputStream(out)) {
             ImageWriteParam how = writer.getDefaultWriteParam();
-            quality.ifPresent(q -> {
-                how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-                how.setCompressionQuality(q);
-            });
+            how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+            how.setCompressionQuality(quality);
             writer.setOutput(to);
             writer.write(null, new IIOImage(image, null, null), how);
         } catch (IOException e) {

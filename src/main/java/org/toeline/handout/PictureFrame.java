@@ -42,7 +42,7 @@ record PictureFrame(Rectangle2D frame, AffineTransform toDevice, BufferedImage c
         AffineTransform place = new AffineTransform(toDevice);
         place.translate(part.getX(), part.getY());
         Shape clip = g.getClip();
-        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
         g.clip(frame);
         g.drawImage(plain(cut), place, null);
         g.setClip(clip);
