@@ -1,0 +1,78 @@
+package org.toeline.desk.shots;
+
+import java.util.Locale;
+import org.toeline.flight.FigureUnit;
+import org.toeline.flight.Quantity;
+import org.toeline.flight.ShotFigure;
+import org.toeline.flight.table.Meaning;
+
+/**
+ * The units a coach types and reads shots in. Angles are in degrees, spin in turns a minute, sides letters: L and R as seen
+ * looking at the target.
+ *
+ * @param speed  a unit of speed
+ * @param length a unit of carry, side and total
+ * @param height a unit of the apex
+ */
+record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
+
+    static final ShotUnits METRIC = new ShotUnits(FigureUnit.METRES_PER_SECOND, FigureUnit.METRE, FigureUnit.METRE);
+
+    ShotUnits {
+        if (speed.quantity() != Quantity.SPEED || length.quantity() != Quantity.LENGTH
+                || height.quantity() != Quantity.LENGTH) {
+            throw new IllegalArgumentException(speed + ", " + length + ", " + height + " are not a speed and two lengths");
+        }
+    }
+
+    FigureUnit of(Meaning meaning) {
+        return switch (meaning.quantity()) {
+            case SPEED -> speed;
+            case LENGTH -> meaning == Meaning.APEX ? height : length;
+            case ANGLE -> FigureUnit.DEGREE;
+            case SPIN -> FigureUnit.TURNS_PER_MINUTE;
+            case TIME -> FigureUnit.SECOND;
+        };
+    }
+
+    FigureUnit of(ShotFigure figure) {
+        return of(meaning(figure));
+    }
+
+    /** Every figure of a shot is a meaning of a column. */
+    static Meaning meaning(ShotFigure figure) {
+        return Meaning.of(figure.id()).orElseThrow();
+    }
+
+    /** The number alone; a side as a letter after it. */
+    String number(Meaning meaning, double inside) {
+        String text = width(meaning, meaning.sided() ? Math.abs(inside) : inside);
+        boolean none = Double.parseDouble(text) == 0;
+        return text + (!meaning.sided() || none ? "" : inside > 0 ? " L" : " R");
+    }
+
+    String number(ShotFigure figure, double inside) {
+        return number(meaning(figure), inside);
+    }
+
+    /** The number with its unit. */
+    String figure(ShotFigure figure, double inside) {
+        return figure.sided() ? number(figure, inside).replaceFirst("( [LR])?$", " " + of(figure).id() + "$1")
+                : number(figure, inside) + " " + of(figure).id();
+    }
+
+    /** A width, never a side. */
+    String width(Meaning meaning, double inside) {
+        int decimals = meaning.quantity() == Quantity.SPIN ? 0 : meaning.quantity() == Quantity.TIME ? 2 : 1;
+        return String.format(Locale.ROOT, "%." + decimals + "f", of(meaning).fromInside(inside));
+    }
+
+    String width(ShotFigure figure, double inside) {
+        return width(meaning(figure), inside);
+    }
+
+    /** A change: with its sign, of a sided figure with the side it goes to. */
+    String change(ShotFigure figure, double inside) {
+        return figure.sided() || inside < 0 ? number(figure, inside).replace('-', '−') : "+" + number(figure, inside);
+    }
+}

@@ -1,0 +1,154 @@
+package org.toeline.desk.shots;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.function.Consumer;
+import org.toeline.flight.Shot;
+import org.toeline.flight.table.Meaning;
+
+/**
+ * The shots of the lesson on the desk while they are typed. Every change that is finished is handed on to be kept and can be
+ * undone; what is being typed is shown at once and kept when it is finished. Knows no control.
+ */
+final class ShotsModel {
+
+    private static final int MOST_UNDONE = 500;
+
+    private final Consumer<List<Shot>> keep;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final Deque<List<TypedShot>> earlier = new ArrayDeque<>();
+    private final Deque<List<TypedShot>> undone = new ArrayDeque<>();
+    private List<TypedShot> kept = List.of();
+    private List<TypedShot> shown = List.of();
+    private ShotUnits units = ShotUnits.METRIC;
+
+    /** @param keep is given all shots of the lesson after each change */
+    ShotsModel(Consumer<List<Shot>> keep) {
+        this.keep = keep;
+    }
+
+    /** @param listener is told of every change, also of what is being typed */
+    void listen(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /** Other shots, those of another lesson; nothing of the earlier ones can be undone. */
+    void load(List<Shot> shots) {
+        earlier.clear();
+        undone.clear();
+        kept = shots.stream().map(TypedShot::of).toList();
+        show(kept);
+    }
+
+    ShotUnits units() {
+        return units;
+    }
+
+    void useUnits(ShotUnits changed) {
+        units = changed;
+        show(shown);
+    }
+
+    /** The rows as they are shown, with what is being typed. */
+    List<TypedShot> rows() {
+        return shown;
+    }
+
+    /** A row; beyond the last there is an empty one to type into. */
+    TypedShot row(int index) {
+        return index >= 0 && index < shown.size() ? shown.get(index) : TypedShot.EMPTY;
+    }
+
+    List<Shot> shots() {
+        return shown.stream().map(TypedShot::shot).toList();
+    }
+
+    /** A cell as far as it is typed: shown, not kept yet. */
+    void typing(int row, Meaning meaning, String text) {
+        show(with(row, meaning, text));
+    }
+
+    /** A cell is finished. */
+    void type(int row, Meaning meaning, String text) {
+        change(with(row, meaning, text));
+    }
+
+    private List<TypedShot> with(int row, Meaning meaning, String text) {
+        List<TypedShot> rows = new ArrayList<>(kept);
+        TypedShot before = row < rows.size() ? rows.get(row) : TypedShot.EMPTY;
+        TypedShot typed = before.typed(meaning, text, units);
+        if (row < rows.size()) {
+            rows.set(row, typed);
+        } else if (!typed.blank()) {
+            rows.add(typed);
+        }
+        return rows;
+    }
+
+    void remove(int row) {
+        if (row >= 0 && row < kept.size()) {
+            List<TypedShot> rows = new ArrayList<>(kept);
+            rows.remove(row);
+            change(rows);
+        }
+    }
+
+    /** More shots after those that are there; answers how many were there already and were left out. */
+    int add(List<Shot> more) {
+        List<TypedShot> rows = new ArrayList<>(kept);
+        List<Shot> known = kept.stream().map(TypedShot::kept).toList();
+        more.stream().filter(s -> !known.contains(s)).map(TypedShot::of).forEach(rows::add);
+        int added = rows.size() - kept.size();
+        change(rows);
+        return more.size() - added;
+    }
+
+    boolean canUndo() {
+        return !earlier.isEmpty();
+    }
+
+    boolean canRedo() {
+        return !undone.isEmpty();
+    }
+
+    void undo() {
+        back(earlier, undone);
+    }
+
+    void redo() {
+        back(undone, earlier);
+    }
+
+    private void back(Deque<List<TypedShot>> from, Deque<List<TypedShot>> to) {
+        if (!from.isEmpty()) {
+            to.push(kept);
+            kept = from.pop();
+            handOn();
+            show(kept);
+        }
+    }
+
+    private void change(List<TypedShot> rows) {
+        if (!rows.equals(kept)) {
+            earlier.push(kept);
+            if (earlier.size() > MOST_UNDONE) {
+                earlier.removeLast();
+            }
+            undone.clear();
+            kept = List.copyOf(rows);
+            handOn();
+        }
+        show(kept);
+    }
+
+    private void handOn() {
+        keep.accept(kept.stream().map(TypedShot::kept).toList());
+    }
+
+    private void show(List<TypedShot> rows) {
+        shown = List.copyOf(rows);
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}
