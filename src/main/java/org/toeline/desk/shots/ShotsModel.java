@@ -70,6 +70,11 @@ final class ShotsModel {
         show(with(row, meaning, text));
     }
 
+    /** What is being typed is given up. */
+    void abandon() {
+        show(kept);
+    }
+
     /** A cell is finished. */
     void type(int row, Meaning meaning, String text) {
         change(with(row, meaning, text));

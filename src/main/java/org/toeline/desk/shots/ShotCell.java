@@ -1,0 +1,140 @@
+package org.toeline.desk.shots;
+
+import javafx.css.PseudoClass;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import org.jspecify.annotations.Nullable;
+import org.toeline.desk.Texts;
+import org.toeline.flight.table.Meaning;
+
+/** A cell to type into: what is typed shows its effect at once, and is kept when the cell is left. */
+final class ShotCell extends TableCell<Integer, Integer> {
+
+    private static final PseudoClass UNREAD = PseudoClass.getPseudoClass("unread");
+
+    private final ShotTable table;
+    private final Meaning meaning;
+    private @Nullable TextField field;
+    private int typedRow = -1;
+
+    ShotCell(ShotTable table, Meaning meaning) {
+        this.table = table;
+        this.meaning = meaning;
+        getStyleClass().add("shots-typed");
+        setOnMousePressed(e -> {
+            if (!isEmpty()) {
+                table.go(getItem(), meaning);
+                e.consume();
+            }
+        });
+        table.live(this::show);
+    }
+
+    @Override
+    protected void updateItem(Integer row, boolean empty) {
+        super.updateItem(row, empty);
+        if (typedRow >= 0 && (empty || row == null || row != typedRow)) {
+            finish();
+        }
+        show();
+    }
+
+    private void show() {
+        if (isEmpty() || getItem() == null) {
+            setText("");
+            setGraphic(null);
+            pseudoClassStateChanged(UNREAD, false);
+            return;
+        }
+        TypedShot shot = table.model().row(getItem());
+        var fault = shot.fault(meaning, table.model().units().of(meaning));
+        pseudoClassStateChanged(UNREAD, fault.isPresent());
+        setTooltip(fault.map(Tooltip::new).orElse(null));
+        if (table.at(getItem(), meaning)) {
+            begin(shot);
+        } else if (typedRow < 0) {
+            setGraphic(null);
+            setText((fault.isPresent() ? "✕ " : "") + shot.text(meaning, table.model().units()));
+        }
+    }
+
+    private void begin(TypedShot shot) {
+        if (typedRow >= 0) {
+            return;
+        }
+        TextField typing = field();
+        typedRow = getItem();
+        typing.setId("cell-" + (typedRow + 1) + "-" + meaning.id());
+        typing.setAccessibleText(Texts.of("shots.cell", typedRow + 1, Texts.of("shots.figure." + meaning.id()),
+                table.model().units().of(meaning).id()));
+        typing.setText(shot.text(meaning, table.model().units()));
+        setText("");
+        setGraphic(typing);
+        typing.requestFocus();
+        typing.selectAll();
+    }
+
+    private TextField field() {
+        if (field == null) {
+            TextField made = new TextField();
+            made.getStyleClass().add("shots-field");
+            made.textProperty().addListener((o, before, now) -> {
+                if (typedRow >= 0) {
+                    table.model().typing(typedRow, meaning, now);
+                }
+            });
+            made.focusedProperty().addListener((o, before, now) -> {
+                if (!now) {
+                    finish();
+                    show();
+                }
+            });
+            made.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+            field = made;
+        }
+        return field;
+    }
+
+    private void key(KeyEvent e) {
+        if (e.isShortcutDown()) {
+            return;
+        }
+        KeyCode code = e.getCode();
+        Runnable move = switch (code) {
+            case ENTER -> table::nextRow;
+            case TAB -> e.isShiftDown() ? () -> table.moveColumn(-1) : () -> table.moveColumn(1);
+            case UP -> () -> table.moveRow(-1);
+            case DOWN -> () -> table.moveRow(1);
+            case ESCAPE -> this::restore;
+            default -> null;
+        };
+        if (move != null) {
+            e.consume();
+            if (code != KeyCode.ESCAPE) {
+                finish();
+            }
+            move.run();
+        }
+    }
+
+    /** What the cell held before. */
+    private void restore() {
+        int row = typedRow;
+        typedRow = -1;
+        table.model().abandon();
+        if (row >= 0) {
+            table.go(row, meaning);
+        }
+    }
+
+    private void finish() {
+        if (typedRow >= 0 && field != null) {
+            int row = typedRow;
+            typedRow = -1;
+            table.model().type(row, meaning, field.getText());
+        }
+    }
+}

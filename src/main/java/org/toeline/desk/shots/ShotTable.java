@@ -1,0 +1,250 @@
+package org.toeline.desk.shots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.skin.VirtualFlow;
+import javafx.scene.text.TextAlignment;
+import org.toeline.desk.Texts;
+import org.toeline.flight.ShotFigure;
+import org.toeline.flight.table.Meaning;
+
+/**
+ * The table of shots, a row a shot and an empty one at the end: columns to type into, beside a measured figure the computed
+ * one, at the end what is odd. One cell at a time is being typed into.
+ */
+final class ShotTable extends TableView<Integer> {
+
+    /** Where columns to type into stand, in their order; those of the flight stand beside the computed figures. */
+    static final List<Meaning> LAUNCH = List.of(Meaning.BALL_SPEED, Meaning.LAUNCH_ANGLE, Meaning.LAUNCH_DIRECTION,
+            Meaning.SPIN_RATE, Meaning.SPIN_AXIS, Meaning.BACK_SPIN, Meaning.SIDE_SPIN, Meaning.CLUB_SPEED);
+    static final List<Meaning> FLIGHT = List.of(Meaning.CARRY, Meaning.APEX, Meaning.SIDE, Meaning.DESCENT_ANGLE,
+            Meaning.HANG_TIME, Meaning.TOTAL);
+
+    private static final double NARROW = 62;
+    private static final double WIDE = 78;
+    private static final double ROW = 28;
+
+    private final ShotsModel model;
+    private final IntConsumer picked;
+    private final List<Runnable> liveCells = new ArrayList<>();
+    private final ObservableList<Integer> numbers = FXCollections.observableArrayList(0);
+    private List<Meaning> typed = List.of();
+    private int cursorRow;
+    private Meaning cursorColumn = Meaning.BALL_SPEED;
+    private boolean typing;
+
+    /** @param picked told of the row that is being typed into */
+    ShotTable(ShotsModel model, IntConsumer picked) {
+        this.model = model;
+        this.picked = picked;
+        setId("shots-table");
+        setItems(numbers);
+        setFixedCellSize(ROW);
+        getSelectionModel().setCellSelectionEnabled(false);
+        getStyleClass().add("shots-table");
+        setAccessibleText(Texts.of("shots.table"));
+        model.listen(this::update);
+    }
+
+    /** Sets up the columns; the cursor goes where it was, if that column is still there. */
+    void columns(Set<Meaning> wanted, ComputedCells computed) {
+        liveCells.clear();
+        typed = java.util.stream.Stream.concat(LAUNCH.stream(), FLIGHT.stream()).filter(wanted::contains).toList();
+        if (!typed.contains(cursorColumn)) {
+            cursorColumn = typed.get(0);
+        }
+        List<TableColumn<Integer, Integer>> all = new ArrayList<>();
+        all.add(shown(Texts.of("shots.column.number"), 38, row -> row < model.rows().size() ? String.valueOf(row + 1) : "+"));
+        LAUNCH.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m))));
+        for (Meaning meaning : FLIGHT) {
+            TableColumn<Integer, Integer> group = new TableColumn<>(headed(meaning));
+            if (wanted.contains(meaning)) {
+                group.getColumns().add(typed(meaning, Texts.of("shots.column.measured")));
+            }
+            computed.columns(meaning).forEach(c -> group.getColumns().add(shown(c.heading(), WIDE, c.text())));
+            if (!group.getColumns().isEmpty()) {
+                group.setSortable(false);
+                group.setReorderable(false);
+                all.add(group);
+            }
+        }
+        TableColumn<Integer, Integer> notes = shown(Texts.of("shots.column.notes"), 340, computed::note);
+        notes.setId("column-notes");
+        all.add(notes);
+        getColumns().setAll(all);
+    }
+
+    private String headed(Meaning meaning) {
+        return Texts.of("shots.figure." + meaning.id()) + "\n" + model.units().of(meaning).id();
+    }
+
+    private TableColumn<Integer, Integer> typed(Meaning meaning, String heading) {
+        TableColumn<Integer, Integer> column = column(heading, NARROW);
+        column.setId("column-" + meaning.id());
+        column.setCellFactory(c -> new ShotCell(this, meaning));
+        return column;
+    }
+
+    private TableColumn<Integer, Integer> shown(String heading, double width, IntFunction<String> text) {
+        TableColumn<Integer, Integer> column = column(heading, width);
+        column.setCellFactory(c -> new ShownCell(text));
+        return column;
+    }
+
+    private static TableColumn<Integer, Integer> column(String heading, double width) {
+        TableColumn<Integer, Integer> column = new TableColumn<>();
+        Label label = new Label(heading);
+        label.setWrapText(true);
+        label.setTextAlignment(TextAlignment.CENTER);
+        label.setMaxWidth(width - 4);
+        label.setMinHeight(USE_PREF_SIZE);
+        column.setGraphic(label);
+        column.setPrefWidth(width);
+        column.setMinWidth(width * 0.8);
+        column.setSortable(false);
+        column.setReorderable(false);
+        column.setCellValueFactory(data -> new ReadOnlyObjectWrapper<>(data.getValue()));
+        return column;
+    }
+
+    /** A cell that only shows. */
+    private final class ShownCell extends TableCell<Integer, Integer> {
+
+        private final IntFunction<String> text;
+
+        ShownCell(IntFunction<String> text) {
+            this.text = text;
+            getStyleClass().add("shots-shown");
+            liveCells.add(this::show);
+        }
+
+        @Override
+        protected void updateItem(Integer row, boolean empty) {
+            super.updateItem(row, empty);
+            show();
+        }
+
+        private void show() {
+            String now = isEmpty() || getItem() == null ? "" : text.apply(getItem());
+            if (!now.equals(getText())) {
+                setText(now);
+            }
+        }
+    }
+
+    ShotsModel model() {
+        return model;
+    }
+
+    void live(Runnable cell) {
+        liveCells.add(cell);
+    }
+
+    /** Whether a cell is the one that is typed into. */
+    boolean at(int row, Meaning meaning) {
+        return typing && row == cursorRow && meaning == cursorColumn;
+    }
+
+    int row() {
+        return cursorRow;
+    }
+
+    private void update() {
+        int wanted = model.rows().size() + 1;
+        if (numbers.size() != wanted) {
+            numbers.setAll(IntStream.range(0, wanted).boxed().toList());
+        }
+        refreshCells();
+    }
+
+    /** Brings what is seen up to date. */
+    void refreshCells() {
+        liveCells.forEach(Runnable::run);
+    }
+
+    /** The cursor to a cell. */
+    void go(int row, Meaning meaning) {
+        cursorRow = Math.max(0, Math.min(row, model.rows().size()));
+        cursorColumn = meaning;
+        typing = true;
+        getSelectionModel().clearAndSelect(cursorRow);
+        bringIntoSight();
+        refreshCells();
+        picked.accept(cursorRow);
+    }
+
+    /** To the first empty row, ready to be typed into. */
+    void goToEnd() {
+        go(model.rows().size(), typed.get(0));
+    }
+
+    /** Where the cursor was, for the hand that comes back to the table. */
+    void goBack() {
+        go(cursorRow, cursorColumn);
+    }
+
+    void nextRow() {
+        go(cursorRow + 1, typed.get(0));
+    }
+
+    /** @param rows how many down, below zero up */
+    void moveRow(int rows) {
+        go(cursorRow + rows, cursorColumn);
+    }
+
+    /** @param columns how many to the right, below zero to the left; past the ends into the next or the previous row */
+    void moveColumn(int columns) {
+        int place = typed.indexOf(cursorColumn) + columns;
+        int row = cursorRow + Math.floorDiv(place, typed.size());
+        if (row >= 0) {
+            go(row, typed.get(Math.floorMod(place, typed.size())));
+        }
+    }
+
+    private void bringIntoSight() {
+        if (lookup(".virtual-flow") instanceof VirtualFlow<?> flow && flow.getFirstVisibleCell() != null
+                && flow.getLastVisibleCell() != null) {
+            int first = flow.getFirstVisibleCell().getIndex();
+            int last = flow.getLastVisibleCell().getIndex();
+            if (cursorRow <= first) {
+                scrollTo(cursorRow);
+            } else if (cursorRow >= last) {
+                scrollTo(Math.max(0, cursorRow - (last - first) + 1));
+            }
+        }
+    }
+
+    /** Columns that are not typed into. */
+    interface ComputedCells {
+
+        /** Those beside a figure that may be measured. */
+        List<ComputedColumn> columns(Meaning meaning);
+
+        /** What is to be said of a row. */
+        String note(int row);
+    }
+
+    /**
+     * A computed column.
+     *
+     * @param heading names the model
+     * @param text    of a row; empty when it cannot be computed
+     */
+    record ComputedColumn(String heading, IntFunction<String> text) {
+    }
+
+    static ShotFigure figure(Meaning meaning) {
+        return meaning.figure().orElseThrow();
+    }
+}
