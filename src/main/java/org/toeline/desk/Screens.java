@@ -28,6 +28,7 @@ import org.toeline.desk.records.Settings;
 import org.toeline.desk.records.SettingsFile;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.shots.ShotsScreen;
 import org.toeline.desk.work.Background;
 
 /** The window: a row of screens, one of which is shown, and a line at the bottom that says what happened. */
@@ -73,6 +74,7 @@ final class Screens {
         return List.of(
                 new PlayersScreen(studio),
                 new AcrossScreen(studio),
+                new ShotsScreen(studio),
                 new HandOverScreen(studio, folder.resolve("phrases.json")),
                 new RangesScreen(studio));
     }
@@ -112,9 +114,14 @@ final class Screens {
         return records;
     }
 
-    void go(String id) {
-        Screen next = Optional.ofNullable(screens.get(id)).orElseThrow(
+    /** @throws IllegalArgumentException when there is none of that id */
+    Screen screen(String id) {
+        return Optional.ofNullable(screens.get(id)).orElseThrow(
                 () -> new IllegalArgumentException("there is no screen “" + id + "”"));
+    }
+
+    void go(String id) {
+        Screen next = screen(id);
         buttons.forEach((other, button) -> button.setSelected(other.equals(id)));
         if (!id.equals(shown)) {
             Optional.ofNullable(screens.get(shown)).ifPresent(Screen::left);

@@ -20,12 +20,13 @@ abstract class DrivenDesk {
     @TempDir
     static Path folder;
 
+    Screens screens;
     Sheet sheet;
     PicturePane picture;
 
     /** To be called by the test's own {@code @Start}: an inherited one is not looked for. */
     void open(Stage stage) {
-        Screens screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
+        screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
         sheet = screens.sheet();
         Scene scene = new Scene(screens.root(), 1540, 940);
         screens.keys(scene);

@@ -1,6 +1,8 @@
 package org.toeline.desk.shots;
 
+import javafx.application.Platform;
 import javafx.css.PseudoClass;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
@@ -30,7 +32,7 @@ final class ShotCell extends TableCell<Integer, Integer> {
                 e.consume();
             }
         });
-        table.live(this::show);
+        table.live(this::show, this::drop);
     }
 
     @Override
@@ -56,6 +58,7 @@ final class ShotCell extends TableCell<Integer, Integer> {
         if (table.at(getItem(), meaning)) {
             begin(shot);
         } else if (typedRow < 0) {
+            setContentDisplay(ContentDisplay.TEXT_ONLY);
             setGraphic(null);
             setText((fault.isPresent() ? "✕ " : "") + shot.text(meaning, table.model().units()));
         }
@@ -72,9 +75,16 @@ final class ShotCell extends TableCell<Integer, Integer> {
                 table.model().units().of(meaning).id()));
         typing.setText(shot.text(meaning, table.model().units()));
         setText("");
+        setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         setGraphic(typing);
-        typing.requestFocus();
-        typing.selectAll();
+        focus(typing);
+    }
+
+    private void focus(TextField typing) {
+        if (typedRow >= 0 && !typing.isFocused()) {
+            typing.requestFocus();
+            typing.selectAll();
+        }
     }
 
     private TextField field() {
@@ -86,9 +96,17 @@ final class ShotCell extends TableCell<Integer, Integer> {
                     table.model().typing(typedRow, meaning, now);
                 }
             });
+            // a cell that is only being made has no window yet: the focus waits for it
+            made.sceneProperty().addListener((o, before, now) -> {
+                if (now != null && typedRow >= 0) {
+                    Platform.runLater(() -> focus(made));
+                }
+            });
             made.focusedProperty().addListener((o, before, now) -> {
-                if (!now) {
+                if (!now && typedRow >= 0) {
+                    int row = typedRow;
                     finish();
+                    table.rest(row, meaning);
                     show();
                 }
             });
@@ -108,7 +126,7 @@ final class ShotCell extends TableCell<Integer, Integer> {
             case TAB -> e.isShiftDown() ? () -> table.moveColumn(-1) : () -> table.moveColumn(1);
             case UP -> () -> table.moveRow(-1);
             case DOWN -> () -> table.moveRow(1);
-            case ESCAPE -> this::restore;
+            case ESCAPE -> table::giveUp;
             default -> null;
         };
         if (move != null) {
@@ -120,14 +138,9 @@ final class ShotCell extends TableCell<Integer, Integer> {
         }
     }
 
-    /** What the cell held before. */
-    private void restore() {
-        int row = typedRow;
+    /** What is being typed is given up. */
+    private void drop() {
         typedRow = -1;
-        table.model().abandon();
-        if (row >= 0) {
-            table.go(row, meaning);
-        }
     }
 
     private void finish() {

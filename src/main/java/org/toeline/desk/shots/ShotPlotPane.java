@@ -3,8 +3,11 @@ package org.toeline.desk.shots;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
+import javafx.scene.text.TextAlignment;
 import org.jfree.fx.FXGraphics2D;
+import org.toeline.desk.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.handout.ShotPicture;
 
@@ -12,14 +15,22 @@ import org.toeline.handout.ShotPicture;
 final class ShotPlotPane extends Region {
 
     private static final double MARGIN = 8;
+    private static final double HINT_WIDTH = 420;
 
     private final Canvas canvas = new Canvas();
+    private final Label hint = new Label();
     private ShotPicture picture = new ShotPicture(List.of(), FigureUnit.METRE, List.of());
 
     ShotPlotPane() {
         setId("shots-picture");
         getStyleClass().add("paper");
-        getChildren().add(canvas);
+        hint.setText(Texts.of("shots.picture.empty"));
+        hint.setId("shots-picture-empty");
+        hint.setWrapText(true);
+        hint.setTextAlignment(TextAlignment.CENTER);
+        hint.setMouseTransparent(true);
+        hint.getStyleClass().add("first-follows");
+        getChildren().addAll(canvas, hint);
         setMinSize(200, 120);
     }
 
@@ -31,6 +42,7 @@ final class ShotPlotPane extends Region {
     void show(ShotPicture changed, String read) {
         picture = changed;
         canvas.setAccessibleText(read);
+        hint.setVisible(changed.setups().stream().allMatch(s -> s.shots().isEmpty()));
         paint();
     }
 
@@ -41,6 +53,9 @@ final class ShotPlotPane extends Region {
             canvas.setHeight(getHeight());
             paint();
         }
+        double width = Math.min(HINT_WIDTH, getWidth() - 4 * MARGIN);
+        double height = hint.prefHeight(width);
+        hint.resizeRelocate((getWidth() - width) / 2, (getHeight() - height) / 2, width, height);
     }
 
     private void paint() {

@@ -31,13 +31,14 @@ final class ShotTable extends TableView<Integer> {
     static final List<Meaning> FLIGHT = List.of(Meaning.CARRY, Meaning.APEX, Meaning.SIDE, Meaning.DESCENT_ANGLE,
             Meaning.HANG_TIME, Meaning.TOTAL);
 
-    private static final double NARROW = 62;
+    private static final double NARROW = 66;
     private static final double WIDE = 78;
     private static final double ROW = 28;
 
     private final ShotsModel model;
     private final IntConsumer picked;
     private final List<Runnable> liveCells = new ArrayList<>();
+    private final List<Runnable> typedCells = new ArrayList<>();
     private final ObservableList<Integer> numbers = FXCollections.observableArrayList(0);
     private List<Meaning> typed = List.of();
     private int cursorRow;
@@ -60,12 +61,13 @@ final class ShotTable extends TableView<Integer> {
     /** Sets up the columns; the cursor goes where it was, if that column is still there. */
     void columns(Set<Meaning> wanted, ComputedCells computed) {
         liveCells.clear();
+        typedCells.clear();
         typed = java.util.stream.Stream.concat(LAUNCH.stream(), FLIGHT.stream()).filter(wanted::contains).toList();
         if (!typed.contains(cursorColumn)) {
             cursorColumn = typed.get(0);
         }
         List<TableColumn<Integer, Integer>> all = new ArrayList<>();
-        all.add(shown(Texts.of("shots.column.number"), 38, row -> row < model.rows().size() ? String.valueOf(row + 1) : "+"));
+        all.add(shown(Texts.of("shots.column.number"), 46, row -> row < model.rows().size() ? String.valueOf(row + 1) : "+"));
         LAUNCH.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m))));
         for (Meaning meaning : FLIGHT) {
             TableColumn<Integer, Integer> group = new TableColumn<>(headed(meaning));
@@ -147,8 +149,15 @@ final class ShotTable extends TableView<Integer> {
         return model;
     }
 
-    void live(Runnable cell) {
-        liveCells.add(cell);
+    /**
+     * A cell that may be typed into.
+     *
+     * @param show brings it up to date
+     * @param drop gives up what is being typed there
+     */
+    void live(Runnable show, Runnable drop) {
+        liveCells.add(show);
+        typedCells.add(drop);
     }
 
     /** Whether a cell is the one that is typed into. */
@@ -162,8 +171,11 @@ final class ShotTable extends TableView<Integer> {
 
     private void update() {
         int wanted = model.rows().size() + 1;
-        if (numbers.size() != wanted) {
-            numbers.setAll(IntStream.range(0, wanted).boxed().toList());
+        // rows that are there already stay: the one that is typed into must not lose the focus
+        if (numbers.size() < wanted) {
+            numbers.addAll(IntStream.range(numbers.size(), wanted).boxed().toList());
+        } else if (numbers.size() > wanted) {
+            numbers.remove(wanted, numbers.size());
         }
         refreshCells();
     }
@@ -189,8 +201,16 @@ final class ShotTable extends TableView<Integer> {
         go(model.rows().size(), typed.get(0));
     }
 
-    /** Where the cursor was, for the hand that comes back to the table. */
-    void goBack() {
+    /** The hand has left a cell for something else than another cell. */
+    void rest(int row, Meaning meaning) {
+        typing = typing && !at(row, meaning);
+    }
+
+    /** Gives up what is being typed; the cursor stays and the cell holds what it held before. */
+    void giveUp() {
+        typedCells.forEach(Runnable::run);
+        typing = false;
+        model.abandon();
         go(cursorRow, cursorColumn);
     }
 

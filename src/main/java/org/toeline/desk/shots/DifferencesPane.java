@@ -1,0 +1,185 @@
+package org.toeline.desk.shots;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.toeline.desk.Texts;
+import org.toeline.flight.FlightBand;
+import org.toeline.flight.ShotFigure;
+import org.toeline.flight.compare.Difference;
+import org.toeline.flight.compare.Estimate;
+import org.toeline.flight.compare.SetupFigure;
+import org.toeline.flight.compare.State;
+
+/** What changed from one setup to another, figure by figure, and beside it what was expected. */
+final class DifferencesPane extends VBox {
+
+    /** A lesson to compare with, or none. */
+    record Choice(Optional<PlayersShots.OfLesson> lesson, String words) {
+    }
+
+    private final ComboBox<Choice> with = new ComboBox<>();
+    private final GridPane grid = new GridPane();
+    private final Label help = wrapped("hint");
+    private final VBox expected = new VBox(3);
+    private boolean filling;
+
+    /** @param chosen told of the lesson to compare with */
+    DifferencesPane(Consumer<Optional<PlayersShots.OfLesson>> chosen) {
+        super(8);
+        setPadding(new Insets(8));
+        with.setId("shots-compare");
+        with.setConverter(new ShownAs<>(Choice::words));
+        with.setMaxWidth(Double.MAX_VALUE);
+        with.setOnAction(e -> {
+            if (!filling && with.getValue() != null) {
+                chosen.accept(with.getValue().lesson());
+            }
+        });
+        Label label = new Label(Texts.of("shots.compare"));
+        label.setLabelFor(with);
+        label.setMinWidth(USE_PREF_SIZE);
+        HBox.setHgrow(with, Priority.ALWAYS);
+        HBox row = new HBox(6, label, with);
+        row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        grid.setHgap(12);
+        grid.setVgap(3);
+        grid.setId("shots-differences");
+        help.setId("shots-differences-help");
+        expected.setId("shots-expected");
+        VBox all = new VBox(8, grid, help, expected);
+        all.setPadding(new Insets(2, 8, 2, 2));
+        ScrollPane scroll = new ScrollPane(all);
+        scroll.setFitToWidth(true);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        getChildren().addAll(row, scroll);
+    }
+
+    private static Label wrapped(String style) {
+        Label label = new Label();
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+
+    /** The lessons that can be chosen; the first choice is to compare with nothing. */
+    void choices(List<Choice> choices, Optional<PlayersShots.OfLesson> chosen) {
+        filling = true;
+        with.getItems().setAll(choices);
+        with.setValue(choices.stream().filter(c -> c.lesson().map(PlayersShots.OfLesson::lessonId)
+                .equals(chosen.map(PlayersShots.OfLesson::lessonId))).findFirst().orElse(choices.get(0)));
+        with.setDisable(choices.size() < 2);
+        filling = false;
+    }
+
+    void show(ComparedSetups compared, ShotUnits units, List<String> expectations) {
+        grid.getChildren().clear();
+        expected.getChildren().clear();
+        if (compared.comparison().isPresent()) {
+            differences(compared, units);
+        } else {
+            middles(compared.setups().get(0), compared, units);
+        }
+        help.setText(help(compared));
+        if (!expectations.isEmpty()) {
+            Label title = new Label(Texts.of("shots.expected"));
+            title.getStyleClass().add("shots-head");
+            expected.getChildren().add(title);
+        }
+        expectations.forEach(e -> {
+            Label label = wrapped("shots-line");
+            label.setText(e);
+            expected.getChildren().add(label);
+        });
+    }
+
+    private String help(ComparedSetups compared) {
+        StringBuilder text = new StringBuilder();
+        if (compared.setups().stream().allMatch(s -> s.measured().isEmpty())) {
+            return Texts.of("shots.differences.empty");
+        }
+        if (!compared.computed().isEmpty()) {
+            text.append(Texts.of("shots.differences.computed", FlightBand.MODELS.get(0).words())).append(' ');
+        }
+        text.append(compared.comparison().map(c -> Texts.of("shots.differences.help", c.differences().size()))
+                .orElseGet(() -> Texts.of("shots.differences.one")));
+        return text.toString();
+    }
+
+    private void differences(ComparedSetups compared, ShotUnits units) {
+        ComparedSetups.Setup before = compared.setups().get(0);
+        ComparedSetups.Setup after = compared.setups().get(1);
+        row(0, "shots-head", Texts.of("shots.head.figure"), before.name(), after.name(), Texts.of("shots.head.difference"),
+                Texts.of("shots.head.says"));
+        int line = 1;
+        for (Difference d : compared.comparison().orElseThrow().differences()) {
+            String name = name(d.figure(), compared, units);
+            row(line, "shots-line", name, middle(before, d.figure(), units), middle(after, d.figure(), units),
+                    d.estimate().map(e -> change(d.figure(), e, units)).orElse("–"), mark(d.state()) + " " + d.words());
+            cell(line, 4).getStyleClass().add("state-" + d.state().name().toLowerCase(java.util.Locale.ROOT));
+            cell(line, 4).setId("says-" + d.figure().id());
+            line++;
+        }
+    }
+
+    private Node cell(int row, int column) {
+        return grid.getChildren().stream().filter(n -> GridPane.getRowIndex(n) == row && GridPane.getColumnIndex(n) == column)
+                .findFirst().orElseThrow();
+    }
+
+    private void middles(ComparedSetups.Setup setup, ComparedSetups compared, ShotUnits units) {
+        if (setup.middles().isEmpty()) {
+            return;
+        }
+        row(0, "shots-head", Texts.of("shots.head.figure"), Texts.of("shots.head.middle"), Texts.of("shots.head.count"));
+        int line = 1;
+        for (SetupFigure middle : setup.middles()) {
+            row(line++, "shots-line", name(middle.figure(), compared, units), middle(setup, middle.figure(), units),
+                    String.valueOf(middle.count()));
+        }
+    }
+
+    private static String name(ShotFigure figure, ComparedSetups compared, ShotUnits units) {
+        return Texts.of("shots.figure." + figure.id()) + (compared.computed().contains(figure) ? "*" : "") + ", "
+                + units.of(figure).id();
+    }
+
+    private static String middle(ComparedSetups.Setup setup, ShotFigure figure, ShotUnits units) {
+        return setup.middle(figure).map(m -> units.number(figure, m.centre()) + (m.halfWidth().isPresent()
+                ? " ± " + units.width(figure, m.halfWidth().getAsDouble()) : "")).orElse("–");
+    }
+
+    private static String change(ShotFigure figure, Estimate e, ShotUnits units) {
+        return units.change(figure, e.difference()) + "  (" + units.change(figure, e.low()) + " to "
+                + units.change(figure, e.high()) + ")";
+    }
+
+    /** Each state has a sign of its own, so that nothing is told by colour alone. */
+    private static String mark(State state) {
+        return switch (state) {
+            case REAL -> "●";
+            case NOT_SHOWN -> "○";
+            case TOO_FEW -> "◌";
+        };
+    }
+
+    private void row(int line, String style, String... cells) {
+        for (int i = 0; i < cells.length; i++) {
+            Label label = new Label(cells[i]);
+            label.getStyleClass().add(style);
+            label.setWrapText(true);
+            label.setMinHeight(USE_PREF_SIZE);
+            grid.add(label, i, line);
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package org.toeline.desk.shots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import org.toeline.desk.Texts;
+import org.toeline.flight.FigureUnit;
+import org.toeline.flight.table.Column;
+import org.toeline.flight.table.Meaning;
+import org.toeline.flight.table.PositiveSide;
+
+/** The columns of a table side by side: heading, what it means, its unit, which side a plus is, and the first rows. */
+final class ImportGrid extends GridPane {
+
+    private static final double WIDTH = 150;
+
+    private final ImportModel model;
+    private final Runnable changed;
+
+    /** What a column can be taken for. */
+    private record Use(Optional<Meaning> meaning, String words, String id) {
+    }
+
+    private static final Use NOTHING = new Use(Optional.empty(), Texts.of("shots.import.nothing"), "nothing");
+    private static final Use REMARK = new Use(Optional.empty(), Texts.of("shots.import.remark"), "remark");
+
+    ImportGrid(ImportModel model, Runnable changed) {
+        this.model = model;
+        this.changed = changed;
+        setHgap(6);
+        setVgap(4);
+        setPadding(new Insets(6));
+    }
+
+    /** Only what is not shown yet is made anew: the focus stays where it was when nothing moved. */
+    void update() {
+        Optional<String> focused = getChildren().stream().filter(Node::isFocused).map(Node::getId).findFirst();
+        getChildren().clear();
+        List<String> headings = model.look().headings();
+        if (headings.isEmpty()) {
+            add(new Label(Texts.of("shots.import.empty")), 0, 0);
+        }
+        for (int i = 0; i < headings.size(); i++) {
+            column(i, headings.get(i));
+        }
+        focused.ifPresent(id -> getChildren().stream().filter(n -> id.equals(n.getId())).findFirst()
+                .ifPresent(Node::requestFocus));
+    }
+
+    private void column(int place, String heading) {
+        Label head = new Label(heading);
+        head.setWrapText(true);
+        head.setMaxWidth(WIDTH);
+        head.setMinHeight(38);
+        head.getStyleClass().add("shots-head");
+        add(head, place, 0);
+        if (!heading.isEmpty()) {
+            choices(place, heading);
+        }
+        List<List<String>> rows = model.look().rows();
+        for (int r = 0; r < rows.size(); r++) {
+            Label cell = new Label(rows.get(r).get(place));
+            cell.setMaxWidth(WIDTH);
+            cell.getStyleClass().add("shots-line");
+            add(cell, place, r + 4);
+        }
+    }
+
+    private void choices(int place, String heading) {
+        Optional<Column> column = model.column(heading);
+        List<Use> uses = new ArrayList<>(List.of(NOTHING, REMARK));
+        for (Meaning meaning : Meaning.values()) {
+            uses.add(new Use(Optional.of(meaning), Texts.of("shots.figure." + meaning.id()), meaning.id()));
+        }
+        ComboBox<Use> meaning = box(uses, column.flatMap(c -> uses.stream().filter(u -> u.meaning().equals(
+                Optional.of(c.meaning()))).findFirst()).orElse(model.remark(heading) ? REMARK : NOTHING), Use::words,
+                use -> means(heading, use));
+        put(meaning, "import-meaning-" + place, "shots.import.meaning", heading, place, 1);
+        column.ifPresent(c -> {
+            ComboBox<FigureUnit> unit = box(FigureUnit.of(c.meaning().quantity()), c.unit(), FigureUnit::id,
+                    u -> model.in(heading, u));
+            put(unit, "import-unit-" + place, "shots.import.unit", heading, place, 2);
+            if (c.meaning().sided()) {
+                ComboBox<PositiveSide> side = box(List.of(PositiveSide.values()), c.positiveSide(),
+                        s -> Texts.of("shots.import.plus." + s.id()), s -> model.plusIs(heading, s));
+                put(side, "import-plus-" + place, "shots.import.plus", heading, place, 3);
+            }
+        });
+    }
+
+    private void means(String heading, Use use) {
+        if (use.meaning().isPresent()) {
+            model.means(heading, use.meaning().get());
+        } else if (use.equals(REMARK)) {
+            model.meansRemark(heading);
+        } else {
+            model.meansNothing(heading);
+        }
+    }
+
+    private <T> ComboBox<T> box(List<T> choices, T now, java.util.function.Function<T, String> words,
+            java.util.function.Consumer<T> act) {
+        ComboBox<T> box = new ComboBox<>();
+        box.getItems().setAll(choices);
+        box.setConverter(new ShownAs<>(words));
+        box.setValue(now);
+        box.setPrefWidth(WIDTH);
+        box.setOnAction(e -> {
+            if (!box.getValue().equals(now)) {
+                act.accept(box.getValue());
+                changed.run();
+            }
+        });
+        return box;
+    }
+
+    private void put(ComboBox<?> box, String id, String words, String heading, int column, int row) {
+        box.setId(id);
+        box.setAccessibleText(Texts.of(words, heading));
+        add(box, column, row);
+    }
+}

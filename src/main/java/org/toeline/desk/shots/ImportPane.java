@@ -1,0 +1,155 @@
+package org.toeline.desk.shots;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.toeline.desk.Texts;
+import org.toeline.flight.table.DecimalMark;
+import org.toeline.flight.table.Imported;
+import org.toeline.flight.table.LeftOut;
+import org.toeline.flight.table.Separator;
+import org.toeline.flight.table.Template;
+
+/** A table from a file before it is taken in: its columns and what they are taken to mean, and what cannot be read. */
+final class ImportPane extends BorderPane {
+
+    private final ImportModel model;
+    private final ImportGrid grid;
+    private final ComboBox<Template> templates = new ComboBox<>();
+    private final ComboBox<Separator> separator = new ComboBox<>();
+    private final ComboBox<DecimalMark> mark = new ComboBox<>();
+    private final VBox read = new VBox(3);
+    private final TextField name = new TextField();
+    private final Button take = new Button();
+    private boolean filling;
+
+    /** @param done given what is to be taken in, or nothing */
+    ImportPane(ImportModel model, Consumer<Optional<ImportModel.Taken>> done) {
+        this.model = model;
+        this.grid = new ImportGrid(model, this::update);
+        setId("shots-import-pane");
+        getStyleClass().add("paper");
+        setPadding(new Insets(12));
+        setTop(new VBox(8, title(), choices()));
+        ScrollPane columns = new ScrollPane(grid);
+        columns.setFitToHeight(true);
+        columns.setMinHeight(300);
+        ScrollPane below = new ScrollPane(read);
+        below.setFitToWidth(true);
+        below.setMinHeight(80);
+        VBox.setVgrow(below, javafx.scene.layout.Priority.ALWAYS);
+        VBox center = new VBox(8, columns, below);
+        center.setPadding(new Insets(8, 0, 8, 0));
+        setCenter(center);
+        setBottom(buttons(done));
+        update();
+    }
+
+    private static Label title(String text) {
+        Label label = new Label(text);
+        label.getStyleClass().add("next");
+        return label;
+    }
+
+    private Label title() {
+        return title(Texts.of("shots.import.title", model.file().getFileName()));
+    }
+
+    private HBox choices() {
+        templates.getItems().setAll(model.templates());
+        templates.setConverter(new ShownAs<>(Template::name));
+        templates.setId("import-template");
+        templates.setOnAction(e -> change(() -> model.use(templates.getValue())));
+        separator.getItems().setAll(Separator.values());
+        separator.setConverter(new ShownAs<>(s -> Texts.of("shots.separator." + s.id())));
+        separator.setId("import-separator");
+        separator.setOnAction(e -> change(() -> model.cutAt(separator.getValue(), mark.getValue())));
+        mark.getItems().setAll(DecimalMark.values());
+        mark.setConverter(new ShownAs<>(d -> Texts.of("shots.decimal." + d.id())));
+        mark.setId("import-decimal");
+        mark.setOnAction(e -> change(() -> model.cutAt(separator.getValue(), mark.getValue())));
+        HBox row = new HBox(8, labelled("shots.import.template", templates), templates,
+                labelled("shots.import.separator", separator), separator, labelled("shots.import.decimal", mark), mark);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    private static Label labelled(String key, javafx.scene.control.Control of) {
+        Label label = new Label(Texts.of(key));
+        label.setLabelFor(of);
+        of.setAccessibleText(label.getText());
+        return label;
+    }
+
+    private HBox buttons(Consumer<Optional<ImportModel.Taken>> done) {
+        name.setId("import-name");
+        name.setPrefColumnCount(22);
+        name.setPromptText(Texts.of("shots.import.name.hint"));
+        take.setId("import-take");
+        take.setDefaultButton(true);
+        take.setOnAction(e -> done.accept(Optional.of(model.taken(name.getText()))));
+        Button cancel = new Button(Texts.of("shots.import.cancel"));
+        cancel.setId("import-cancel");
+        cancel.setCancelButton(true);
+        cancel.setOnAction(e -> done.accept(Optional.empty()));
+        HBox row = new HBox(8, labelled("shots.import.name", name), name, take, cancel);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    private void change(Runnable act) {
+        if (!filling) {
+            act.run();
+            update();
+        }
+    }
+
+    private void update() {
+        filling = true;
+        templates.setValue(model.templates().stream().filter(t -> t.name().equals(model.template().name())).findFirst()
+                .orElse(model.templates().get(0)));
+        separator.setValue(model.template().separator());
+        mark.setValue(model.template().decimalMark());
+        filling = false;
+        grid.update();
+        Imported imported = model.imported();
+        int n = imported.shots().size();
+        take.setText(Texts.of("shots.import.take", n));
+        take.setDisable(n == 0);
+        read.getChildren().clear();
+        say("shots-head", n == 0 ? Texts.of("shots.import.none") : Texts.of("shots.import.read", n, figures(imported)));
+        List<String> remarks = new java.util.ArrayList<>(model.supposed());
+        remarks.addAll(imported.notes());
+        remarks.forEach(s -> say("shots-line", "! " + s));
+        for (LeftOut out : imported.leftOut()) {
+            say("shots-line", Texts.of(out.extent() == LeftOut.Extent.ROW ? "shots.import.row-out" : "shots.import.cell-out",
+                    out.line(), out.reason()));
+        }
+    }
+
+    private static String figures(Imported imported) {
+        return Arrays.stream(org.toeline.flight.ShotFigure.values())
+                .filter(f -> imported.shots().stream().anyMatch(s -> s.figure(f).isPresent()))
+                .map(f -> Texts.of("shots.figure." + f.id())).collect(Collectors.joining(", "));
+    }
+
+    private void say(String style, String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        read.getChildren().add(label);
+    }
+}

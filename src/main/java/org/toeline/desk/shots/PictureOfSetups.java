@@ -1,0 +1,68 @@
+package org.toeline.desk.shots;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.toeline.desk.Texts;
+import org.toeline.flight.FigureUnit;
+import org.toeline.flight.Flight;
+import org.toeline.flight.FlightBand;
+import org.toeline.flight.Shot;
+import org.toeline.flight.ShotFigure;
+import org.toeline.flight.compare.SetupFigure;
+import org.toeline.handout.ShotPicture;
+
+/** What the picture shows of one or two setups, and what is said beside it. */
+record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
+
+    /**
+     * @param own  which of the setups has the rows of the table
+     * @param row  the row to point out; one that is not there points out none
+     */
+    ShotPicture picture(int own, int row) {
+        List<ShotPicture.Setup> setups = new ArrayList<>();
+        for (int i = 0; i < compared.setups().size(); i++) {
+            setups.add(setup(compared.setups().get(i), i == own ? row : -1));
+        }
+        FigureUnit length = settings.units().length();
+        return new ShotPicture(setups, length, notes());
+    }
+
+    private static ShotPicture.Setup setup(ComparedSetups.Setup setup, int row) {
+        List<ShotPicture.Trace> traces = new ArrayList<>();
+        for (int i = 0; i < setup.measured().size(); i++) {
+            Shot shot = setup.measured().get(i);
+            traces.add(new ShotPicture.Trace(setup.flights().get(i), shot.figure(ShotFigure.CARRY),
+                    shot.figure(ShotFigure.SIDE), shot.figure(ShotFigure.APEX),
+                    i == row ? Texts.of("shots.picture.shot", row + 1) : ""));
+        }
+        Map<ShotFigure, SetupFigure> middles = setup.middles().stream().collect(Collectors.toMap(SetupFigure::figure, m -> m,
+                (a, b) -> a, () -> new EnumMap<>(ShotFigure.class)));
+        // one shot is its own middle: a second curve upon it would only hide it
+        List<Flight> middle = setup.measured().size() < 2 ? setup.middle().stream().skip(1).toList() : setup.middle();
+        return new ShotPicture.Setup(setup.name(), traces, setup.measured().size() < 2 ? List.of() : middle, middles);
+    }
+
+    private List<String> notes() {
+        boolean metric = settings.units().length() == FigureUnit.METRE;
+        List<String> others = FlightBand.MODELS.stream().skip(1).map(m -> m.words()).toList();
+        return List.of(Texts.of("shots.picture.curves", FlightBand.MODELS.get(0).words(), String.join("; ", others)),
+                Texts.of("shots.picture.points"), Texts.of(metric ? "shots.picture.short.m" : "shots.picture.short.yd"));
+    }
+
+    /** The picture for who cannot see it. */
+    String inWords() {
+        return compared.setups().stream().map(s -> s.name() + ": " + Texts.of("shots.picture.count", s.measured().size())
+                + middle(s, ShotFigure.CARRY) + middle(s, ShotFigure.APEX) + middle(s, ShotFigure.SIDE))
+                .collect(Collectors.joining(". "));
+    }
+
+    private String middle(ComparedSetups.Setup setup, ShotFigure figure) {
+        Optional<SetupFigure> middle = setup.middle(figure);
+        return middle.map(m -> ", " + Texts.of("shots.figure." + figure.id()) + " "
+                + settings.units().figure(figure, m.centre())).orElse("");
+    }
+}

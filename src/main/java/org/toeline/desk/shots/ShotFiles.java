@@ -1,0 +1,85 @@
+package org.toeline.desk.shots;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Stream;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import org.toeline.desk.Texts;
+import org.toeline.flight.table.Template;
+import org.toeline.flight.table.TemplateDocument;
+import org.toeline.ledger.WholeFile;
+
+/**
+ * The documents of this screen beside the ledger: its settings, and the templates of tables, each a document of its own.
+ *
+ * @param folder the ledger's
+ */
+record ShotFiles(Path folder) {
+
+    private static final Logger LOG = Logger.getLogger(ShotFiles.class.getName());
+
+    ShotSettings settings() throws IOException {
+        return ShotSettings.read(ShotSettings.file(folder));
+    }
+
+    ShotSettings keep(ShotSettings settings) throws IOException {
+        settings.write(ShotSettings.file(folder));
+        return settings;
+    }
+
+    private Path templateFolder() {
+        return folder.resolve("shot-templates");
+    }
+
+    /** Those that can be read, by name; one that cannot is left as it is. */
+    List<Template> templates() throws IOException {
+        if (!Files.isDirectory(templateFolder())) {
+            return List.of();
+        }
+        List<Template> all = new ArrayList<>();
+        try (Stream<Path> files = Files.list(templateFolder())) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
+                try {
+                    all.add(TemplateDocument.read(Files.readAllBytes(file)));
+                } catch (TemplateDocument.Unreadable e) {
+                    LOG.log(Level.WARNING, file + " is not a template of shots: " + e.getMessage());
+                }
+            }
+        }
+        return all;
+    }
+
+    /** A template under its name; an earlier one of that name is replaced. */
+    Path keep(Template template) throws IOException {
+        String plain = template.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        Path file = templateFolder().resolve(plain + "-" + Integer.toHexString(template.name().hashCode()) + ".json");
+        WholeFile.write(file, TemplateDocument.write(template).getBytes(StandardCharsets.UTF_8));
+        return file;
+    }
+
+    /** Asks which table is to be read. */
+    static Optional<Path> choose(Window window) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Texts.of("shots.import"));
+        chooser.getExtensionFilters().addAll(new FileChooser.ExtensionFilter(Texts.of("shots.tables"), "*.csv", "*.txt",
+                "*.tsv"), new FileChooser.ExtensionFilter(Texts.of("shots.any-file"), "*.*"));
+        return Optional.ofNullable(chooser.showOpenDialog(window)).map(File::toPath);
+    }
+
+    /** Asks where something is to be written. */
+    static Optional<Path> save(String name, Window window) {
+        FileChooser chooser = new FileChooser();
+        chooser.setInitialFileName(name);
+        return Optional.ofNullable(chooser.showSaveDialog(window)).map(File::toPath);
+    }
+}

@@ -1,0 +1,338 @@
+package org.toeline.desk.shots;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import javafx.scene.Parent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Screen;
+import org.toeline.desk.screen.Studio;
+import org.toeline.desk.work.Background;
+import org.toeline.flight.RememberedFlights;
+import org.toeline.flight.Shot;
+import org.toeline.flight.compare.GoesTogether;
+import org.toeline.flight.table.ShotExport;
+import org.toeline.handout.ShotPicture;
+import org.toeline.ledger.WholeFile;
+import org.toeline.ledger.store.Player;
+
+/** The screen of the shots: joins the table, what follows from it, and the ledger. */
+public final class ShotsScreen implements Screen, ShotBar.Acts {
+
+    private static final Reckoned NOTHING = Reckoned.of(new ComparedSetups.Named("", List.of()), Optional.empty(),
+            Reckoned.Order.OWN_FIRST, new RememberedFlights(Conditions.USUAL.air()));
+
+    private final Studio studio;
+    private final ShotKeeping keeping;
+    private final ShotsModel model;
+    private final ShotTable table;
+    private final ShotBar bar;
+    private final AirBar airBar;
+    private final ShotPlotPane plot = new ShotPlotPane();
+    private final DifferencesPane differences = new DifferencesPane(this::compareWith);
+    private final TogetherPane together = new TogetherPane();
+    private final ShotsView view;
+    private final Background.Lane reckoning;
+    private final Background.Lane pairing;
+    private final Background.Lane writing;
+    private final ShotFiles files;
+    private ShotSettings settings = ShotSettings.USUAL;
+    private RememberedFlights air = new RememberedFlights(settings.conditions().air());
+    private Reckoned reckoned = NOTHING;
+    private PlayersShots all;
+    private Optional<Player> player = Optional.empty();
+    private Optional<PlayersShots.OfLesson> other = Optional.empty();
+    private boolean chosen;
+
+    public ShotsScreen(Studio studio) {
+        this.studio = studio;
+        this.all = PlayersShots.none(studio.model().sheet().club());
+        this.reckoning = studio.background().lane();
+        this.pairing = studio.background().lane();
+        this.writing = studio.background().lane();
+        this.files = new ShotFiles(studio.records().settings().folder().folder());
+        this.keeping = new ShotKeeping(studio, this::opened);
+        this.model = new ShotsModel(keeping::keep);
+        this.table = new ShotTable(model, row -> picked());
+        this.bar = new ShotBar(this, this::use);
+        this.airBar = new AirBar(c -> use(settings.withConditions(c)));
+        this.view = new ShotsView(bar, airBar, table, plot, differences, together);
+        view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        model.listen(this::reckon);
+        show(settings);
+        differences.choices(choices(), other);
+        reckon();
+        studio.background().run(files::settings, read -> {
+            if (!read.equals(settings)) {
+                settings = read;
+                show(read);
+                airChanged();
+            }
+        });
+    }
+
+    @Override
+    public String id() {
+        return "shots";
+    }
+
+    @Override
+    public Parent root() {
+        return view;
+    }
+
+    @Override
+    public void entered() {
+        lookUp();
+        table.goToEnd();
+    }
+
+    @Override
+    public void left() {
+        table.requestFocus();
+    }
+
+    ShotsModel model() {
+        return model;
+    }
+
+    Reckoned reckoned() {
+        return reckoned;
+    }
+
+    private void key(KeyEvent e) {
+        boolean inTable = table.isFocusWithin();
+        Runnable act = null;
+        if (e.isShortcutDown() && inTable && e.getCode() == KeyCode.Z) {
+            act = e.isShiftDown() ? this::redo : this::undo;
+        } else if (e.isShortcutDown() && inTable && e.getCode() == KeyCode.Y) {
+            act = this::redo;
+        } else if (e.isShortcutDown() && inTable && e.getCode() == KeyCode.DELETE) {
+            act = this::removeRow;
+        } else if (e.isShortcutDown() && e.getCode() == KeyCode.I) {
+            act = this::takeIn;
+        }
+        if (act != null) {
+            e.consume();
+            act.run();
+        }
+    }
+
+    /** Other shots came from the ledger: those of another lesson. */
+    private void opened(List<Shot> shots) {
+        model.load(shots);
+        chosen = false;
+        other = Optional.empty();
+        lookUp();
+    }
+
+    private record LookedUp(Optional<Player> player, PlayersShots shots) {
+    }
+
+    /** The player, and the lessons that can be compared with. */
+    private void lookUp() {
+        OptionalInt whose = studio.records().playerId();
+        OptionalInt lesson = keeping.lessonId();
+        var club = studio.model().sheet().club();
+        if (whose.isEmpty() || lesson.isEmpty()) {
+            player = Optional.empty();
+            found(PlayersShots.none(club));
+            return;
+        }
+        int id = lesson.getAsInt();
+        studio.records().ask(l -> {
+            Optional<Player> named = l.player(whose.getAsInt());
+            return new LookedUp(named, PlayersShots.read(l, whose.getAsInt(), id, club));
+        }, read -> {
+            if (keeping.lessonId().equals(lesson)) {
+                player = read.player;
+                found(read.shots);
+            }
+        });
+    }
+
+    private void found(PlayersShots read) {
+        all = read;
+        int own = keeping.lessonId().orElse(0);
+        other = chosen ? other.flatMap(o -> all.lesson(o.lessonId())) : all.nearest(own);
+        differences.choices(choices(), other);
+        view.title(new LessonNames(studio.words().get()).title(player, all.lesson(own), studio.model().lesson()));
+        reckon();
+    }
+
+    private List<DifferencesPane.Choice> choices() {
+        List<DifferencesPane.Choice> choices = new ArrayList<>();
+        choices.add(new DifferencesPane.Choice(Optional.empty(), Texts.of("shots.compare.nothing")));
+        LessonNames names = new LessonNames(studio.words().get());
+        all.lessons().stream().filter(l -> l.lessonId() != keeping.lessonId().orElse(0) && !l.shots().isEmpty())
+                .forEach(l -> choices.add(new DifferencesPane.Choice(Optional.of(l), names.choice(l))));
+        return choices;
+    }
+
+    private void compareWith(Optional<PlayersShots.OfLesson> lesson) {
+        chosen = true;
+        other = lesson;
+        reckon();
+    }
+
+    /** What follows from the shots, off the interface thread; of what is typed fast only the latest is shown. */
+    private void reckon() {
+        bar.show(model);
+        LessonNames names = new LessonNames(studio.words().get());
+        int own = keeping.lessonId().orElse(0);
+        ComparedSetups.Named mine = new ComparedSetups.Named(names.own(all.lesson(own)), model.shots());
+        Optional<ComparedSetups.Named> theirs = other.map(o -> new ComparedSetups.Named(names.shortly(o), o.shots()));
+        Reckoned.Order order = other.isPresent() && other.get().lessonId() < own ? Reckoned.Order.OTHER_FIRST
+                : Reckoned.Order.OWN_FIRST;
+        RememberedFlights through = air;
+        PlayersShots lessons = all.withShots(own, model.shots());
+        reckoning.run(() -> Reckoned.of(mine, theirs, order, through), done -> {
+            reckoned = done;
+            shown();
+        });
+        pairing.run(() -> TogetherPane.of(lessons, through), (List<GoesTogether> pairs) -> together.show(lessons, pairs,
+                new ExpectationWords(studio.words().get())));
+    }
+
+    private void shown() {
+        table.refreshCells();
+        differences.show(reckoned.compared(), settings.units(), expectations());
+        picked();
+    }
+
+    private List<String> expectations() {
+        Optional<PlayersShots.OfLesson> mine = all.lesson(keeping.lessonId().orElse(0));
+        if (mine.isEmpty() || other.isEmpty() || reckoned.compared().comparison().isEmpty()) {
+            return List.of();
+        }
+        boolean ownFirst = mine.get().lessonId() < other.get().lessonId();
+        return new ExpectationWords(studio.words().get()).of(ownFirst ? mine.get() : other.get(),
+                ownFirst ? other.get() : mine.get(), reckoned.compared().comparison().get());
+    }
+
+    /** The picture points out the row that is typed into, and what is odd about it is said in full. */
+    private void picked() {
+        PictureOfSetups pictures = new PictureOfSetups(reckoned.compared(), settings);
+        int own = other.isPresent() && other.get().lessonId() < keeping.lessonId().orElse(0) ? 1 : 0;
+        plot.show(pictures.picture(own, table.row()), pictures.inWords());
+        String note = new ShotColumns(model, this::reckoned).note(table.row());
+        List<String> said = new ArrayList<>();
+        keeping.unable().ifPresent(said::add);
+        if (!note.isEmpty()) {
+            said.add(Texts.of("shots.said.row", table.row() + 1, note));
+        }
+        reckoned.together().ifPresent(t -> said.add("! " + t.reason()));
+        view.said(String.join("\n", said));
+    }
+
+    private void use(ShotSettings changed) {
+        boolean otherAir = !changed.conditions().equals(settings.conditions());
+        boolean otherBar = !changed.units().equals(settings.units());
+        settings = changed;
+        writing.run(() -> files.keep(changed), kept -> { });
+        if (otherAir) {
+            airChanged();
+        } else {
+            show(changed);
+        }
+        if (otherBar) {
+            airBar.show(changed);
+        }
+    }
+
+    private void airChanged() {
+        air = new RememberedFlights(settings.conditions().air());
+        reckon();
+    }
+
+    private void show(ShotSettings shown) {
+        bar.show(shown);
+        airBar.show(shown);
+        model.useUnits(shown.units());
+        table.columns(shown.columns(), new ShotColumns(model, this::reckoned));
+    }
+
+    @Override
+    public void takeIn() {
+        ShotFiles.choose(view.getScene().getWindow()).ifPresent(this::takeIn);
+    }
+
+    /** A table is looked at, its columns are corrected, then its shots stand after those that are there. */
+    public void takeIn(Path file) {
+        studio.background().run(() -> ImportModel.read(file, files.templates()), read -> {
+            ImportPane[] pane = new ImportPane[1];
+            pane[0] = new ImportPane(read, taken -> {
+                view.away(pane[0]);
+                taken.ifPresent(this::taken);
+                table.goToEnd();
+            });
+            view.over(pane[0]);
+            pane[0].requestFocus();
+        });
+    }
+
+    private void taken(ImportModel.Taken taken) {
+        int already = model.add(taken.imported().shots());
+        int added = taken.imported().shots().size() - already;
+        taken.template().ifPresent(t -> studio.background().run(() -> files.keep(t),
+                kept -> studio.say().accept(Texts.of("shots.import.template-kept", t.name()))));
+        studio.say().accept(Texts.of("shots.import.done", added, taken.file().getFileName(), already,
+                taken.imported().leftOut().size()));
+    }
+
+    @Override
+    public void exportTable() {
+        ShotFiles.save("shots.csv", view.getScene().getWindow()).ifPresent(this::exportTable);
+    }
+
+    public void exportTable(Path file) {
+        List<Shot> shots = model.rows().stream().map(TypedShot::kept).toList();
+        write(file, () -> ShotExport.csv(shots).getBytes(StandardCharsets.UTF_8));
+    }
+
+    @Override
+    public void exportPicture() {
+        ShotFiles.save("shots.png", view.getScene().getWindow()).ifPresent(this::exportPicture);
+    }
+
+    /** A page of lines when the file is to be a PDF, else a PNG. */
+    public void exportPicture(Path file) {
+        ShotPicture picture = new PictureOfSetups(reckoned.compared(), settings).picture(0, -1);
+        write(file, () -> file.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".pdf") ? picture.pdf()
+                : picture.png());
+    }
+
+    private void write(Path file, Callable<byte[]> bytes) {
+        studio.background().run(() -> {
+            WholeFile.write(file, bytes.call());
+            return file;
+        }, done -> studio.say().accept(Texts.of("shots.exported", done)));
+    }
+
+    @Override
+    public void undo() {
+        table.giveUp();
+        model.undo();
+        table.giveUp();
+    }
+
+    @Override
+    public void redo() {
+        table.giveUp();
+        model.redo();
+        table.giveUp();
+    }
+
+    @Override
+    public void removeRow() {
+        table.giveUp();
+        model.remove(table.row());
+        table.giveUp();
+    }
+}

@@ -1,0 +1,76 @@
+package org.toeline.desk.shots;
+
+import javafx.geometry.Insets;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.toeline.desk.Texts;
+
+/** How the screen of the shots is laid out: the table above, below it the picture and what changed. */
+final class ShotsView extends StackPane {
+
+    private static final double TABLE_SHARE = 0.42;
+    private static final double PICTURE_SHARE = 0.54;
+
+    private final Label title = new Label();
+    private final Label said = new Label();
+
+    ShotsView(ShotBar bar, AirBar air, ShotTable table, ShotPlotPane picture, DifferencesPane differences,
+            TogetherPane together) {
+        setId("shots");
+        getStyleClass().add("paper");
+        title.setId("shots-title");
+        title.getStyleClass().add("next");
+        said.setId("shots-said");
+        said.getStyleClass().add("doubt");
+        said.setWrapText(true);
+        VBox head = new VBox(6, title, bar, air);
+        head.setPadding(new Insets(8, 12, 6, 12));
+        VBox tableAndSaid = new VBox(2, table, said);
+        VBox.setVgrow(table, javafx.scene.layout.Priority.ALWAYS);
+        said.setPadding(new Insets(0, 12, 2, 12));
+        TabPane tabs = new TabPane(tab("changed", differences), tab("together", together));
+        tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+        SplitPane below = new SplitPane(picture, tabs);
+        below.setDividerPositions(PICTURE_SHARE);
+        SplitPane all = new SplitPane(tableAndSaid, below);
+        all.setOrientation(Orientation.VERTICAL);
+        all.setDividerPositions(TABLE_SHARE);
+        BorderPane root = new BorderPane(all);
+        root.setTop(head);
+        getChildren().add(root);
+        said("");
+    }
+
+    private static Tab tab(String id, Node content) {
+        Tab tab = new Tab(Texts.of("shots.tab." + id), content);
+        tab.setId("shots-tab-" + id);
+        return tab;
+    }
+
+    void title(String text) {
+        title.setText(text);
+    }
+
+    /** What is to be said of the row that is typed into, or of all shots together. */
+    void said(String text) {
+        said.setText(text);
+        said.setManaged(!text.isEmpty());
+        said.setVisible(!text.isEmpty());
+    }
+
+    /** Something laid over the whole screen until it is taken away. */
+    void over(Node pane) {
+        getChildren().add(pane);
+    }
+
+    void away(Node pane) {
+        getChildren().remove(pane);
+    }
+}

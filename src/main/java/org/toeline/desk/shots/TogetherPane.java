@@ -1,0 +1,83 @@
+package org.toeline.desk.shots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import javafx.geometry.Insets;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import org.toeline.desk.Texts;
+import org.toeline.flight.ComputedFigures;
+import org.toeline.flight.FlightBand;
+import org.toeline.flight.RememberedFlights;
+import org.toeline.flight.ShotFigure;
+import org.toeline.flight.compare.GoesTogether;
+import org.toeline.flight.compare.LessonFigures;
+import org.toeline.flight.compare.RankCorrelation;
+import org.toeline.flight.compare.SetupFigure;
+import org.toeline.ledger.store.StatedFinding;
+
+/** What of the setup went with what of the flight over a player's lessons with one club. Never a proof. */
+final class TogetherPane extends ScrollPane {
+
+    /** More pairs than this nobody reads. */
+    private static final int MOST = 20;
+
+    private final VBox lines = new VBox(4);
+
+    TogetherPane() {
+        setId("shots-together");
+        setFitToWidth(true);
+        lines.setPadding(new Insets(10));
+        setContent(lines);
+    }
+
+    /** The pairs, the surest first; a pure function, to be reckoned off the interface thread. */
+    static List<GoesTogether> of(PlayersShots all, RememberedFlights air) {
+        List<PlayersShots.OfLesson> lessons = withShots(all);
+        ComputedFigures figures = ComputedFigures.of(lessons.stream().flatMap(l -> l.shots().stream()).toList(),
+                FlightBand.MODELS.get(0).words(), air::first);
+        List<LessonFigures> points = new ArrayList<>();
+        int from = 0;
+        for (PlayersShots.OfLesson lesson : lessons) {
+            int to = from + lesson.shots().size();
+            Map<ShotFigure, Double> middles = SetupFigure.of(figures.shots().subList(from, to)).stream()
+                    .collect(Collectors.toMap(SetupFigure::figure, SetupFigure::centre));
+            points.add(new LessonFigures(readings(lesson), middles));
+            from = to;
+        }
+        return GoesTogether.of(points);
+    }
+
+    private static Map<String, Double> readings(PlayersShots.OfLesson lesson) {
+        return lesson.findings().stream().collect(Collectors.toMap(StatedFinding::reading, StatedFinding::value, (a, b) -> a,
+                TreeMap::new));
+    }
+
+    private static List<PlayersShots.OfLesson> withShots(PlayersShots all) {
+        return all.lessons().stream().filter(l -> l.club() == all.club() && !l.shots().isEmpty()).toList();
+    }
+
+    void show(PlayersShots all, List<GoesTogether> pairs, ExpectationWords words) {
+        lines.getChildren().clear();
+        int lessons = withShots(all).size();
+        if (lessons < RankCorrelation.LEAST) {
+            line(Texts.of("shots.together.few", RankCorrelation.LEAST, lessons), "hint");
+            return;
+        }
+        line(Texts.of("shots.together.help", lessons, pairs.size()), "hint");
+        pairs.stream().limit(MOST).forEach(g -> line((g.shown() ? "● " : "○ ") + words.name(g.reading()) + " – "
+                + Texts.of("shots.figure." + g.figure().id()) + ": " + g.words(), "shots-line"));
+    }
+
+    private void line(String text, String style) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Label.USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        lines.getChildren().add(label);
+    }
+}

@@ -1,0 +1,125 @@
+package org.toeline.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.desk.shots.ShotsScreen;
+import org.toeline.flight.Shot;
+import org.toeline.flight.ShotFigure;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.LedgerPlace;
+
+/** The screen of the shots, driven as a coach drives it: five typed, ten taken in, two setups compared, the picture kept. */
+class ShotsScreenTest extends DrivenDesk {
+
+    private static final String[][] FIVE = {{"65.1", "11.2", "1.3R", "2950", "8R", "44"}, {"64,8", "10.4", "0", "3010", "6.5 R",
+        "44.2"}, {"66", "9.9", "2.2L", "3120", "12R", "44.6"}, {"65.7", "10.8", "1.7L", "2800", "14R", ""},
+        {"64.5", "8.9", "2R", "2980", "3R", ""}};
+
+    private ShotsScreen shots;
+
+    @Start
+    void start(Stage stage) {
+        open(stage);
+        shots = (ShotsScreen) screens.screen("shots");
+    }
+
+    private List<Shot> inLedger() throws LedgerException {
+        if (screens.records().lessonId().isEmpty()) {
+            return List.of();
+        }
+        try (Ledger ledger = Ledger.open(new LedgerPlace.Folder(folder.resolve("ledger")), "the test")) {
+            return ledger.shots(screens.records().lessonId().getAsInt());
+        }
+    }
+
+    private void typeFive(FxRobot robot) {
+        for (String[] row : FIVE) {
+            for (int i = 0; i < row.length; i++) {
+                robot.write(row[i], 0);
+                robot.type(i < row.length - 1 ? KeyCode.TAB : KeyCode.ENTER);
+            }
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private String text(FxRobot robot, String query) {
+        return robot.lookup(query).queryAs(Label.class).getText();
+    }
+
+    @Test
+    void typesFiveShotsByKeyboard(FxRobot robot) throws Exception {
+        robot.interact(() -> screens.go("shots"));
+        until(() -> robot.lookup("#cell-1-ball-speed").tryQuery().isPresent());
+        robot.write("6");
+        until(() -> robot.lookup("#cell-1-ball-speed").queryAs(TextField.class).getText().equals("6"));
+        robot.type(KeyCode.ESCAPE);
+        typeFive(robot);
+        until(() -> inLedger().size() == 5);
+        List<Shot> kept = inLedger();
+        assertThat(kept.get(0).figure(ShotFigure.BALL_SPEED).orElseThrow()).isEqualTo(65.1);
+        assertThat(Math.toDegrees(kept.get(0).figure(ShotFigure.LAUNCH_DIRECTION).orElseThrow())).isEqualTo(-1.3);
+        assertThat(kept.get(1).figure(ShotFigure.BALL_SPEED).orElseThrow()).isEqualTo(64.8);
+        assertThat(robot.lookup("#cell-6-ball-speed").tryQuery()).as("ready for the sixth").isPresent();
+
+        robot.write("6x");
+        robot.type(KeyCode.TAB);
+        until(() -> text(robot, "#shots-said").contains("“6x” is not a number"));
+        until(() -> inLedger().size() == 6);
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        until(() -> inLedger().size() == 5);
+    }
+
+    /** Before and after of the sample player: ten shots each, one of them a mishit. */
+    @Test
+    void takesTenInAndComparesTwoSetups(FxRobot robot) throws Exception {
+        robot.interact(() -> sheet.sample());
+        until(() -> screens.records().lessonId().isPresent());
+        robot.interact(() -> screens.go("shots"));
+        until(() -> robot.lookup("#says-launch-angle").tryQuery().isPresent());
+        assertThat(text(robot, "#says-launch-angle")).isEqualTo("● real");
+        assertThat(robot.lookup("#shots-compare").queryAs(ComboBox.class).getItems()).hasSize(2);
+
+        robot.interact(() -> shots.takeIn(Path.of("sample-media/shots/after.csv")));
+        until(() -> robot.lookup("#import-take").tryQuery().isPresent());
+        assertThat(robot.lookup("#import-unit-1").queryAs(ComboBox.class).getValue()).hasToString("KILOMETRES_PER_HOUR");
+        robot.interact(() -> robot.lookup("#import-name").queryAs(TextField.class).setText("the German table"));
+        robot.clickOn("#import-take");
+        until(() -> inLedger().size() == 20);
+        try (var kept = Files.list(folder.resolve("ledger/shot-templates"))) {
+            assertThat(kept).hasSize(1);
+        }
+
+        Path picture = folder.resolve("shots.png");
+        Path page = folder.resolve("shots.pdf");
+        Path table = folder.resolve("shots.csv");
+        robot.interact(() -> {
+            shots.exportPicture(picture);
+            shots.exportPicture(page);
+            shots.exportTable(table);
+        });
+        until(() -> Files.exists(picture) && Files.exists(page) && Files.exists(table));
+        assertThat(Files.size(picture)).isGreaterThan(30_000);
+        assertThat(Files.readAllBytes(page)).startsWith("%PDF".getBytes());
+        assertThat(Files.readAllLines(table)).hasSize(21);
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        until(() -> inLedger().size() == 10);
+        robot.interact(() -> robot.lookup("#shots-compare").queryAs(ComboBox.class).getSelectionModel().select(0));
+        until(() -> robot.lookup("#says-launch-angle").tryQuery().isEmpty());
+        assertThat(Optional.of(text(robot, "#shots-differences-help"))).get().asString().contains("choose another lesson");
+    }
+}
