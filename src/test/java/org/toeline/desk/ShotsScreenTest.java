@@ -86,7 +86,7 @@ class ShotsScreenTest extends DrivenDesk {
     /** Before and after of the sample player: ten shots each, one of them a mishit. */
     @Test
     void takesTenInAndComparesTwoSetups(FxRobot robot) throws Exception {
-        robot.interact(() -> sheet.sample());
+        robot.interact(() -> sheet.desk().sample());
         until(() -> screens.records().lessonId().isPresent());
         robot.interact(() -> screens.go("shots"));
         until(() -> robot.lookup("#says-launch-angle").tryQuery().isPresent());
