@@ -12,6 +12,7 @@ public final class Main {
     }
 
     public static void main(String[] args) {
+        sayWhereLogsGo();
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         if (args.length > 0) {
@@ -27,6 +28,14 @@ public final class Main {
         }
         err.println("no screen here: doing the sample job instead (toeline --help names the others)");
         System.exit(Commands.run(new String[] {"sample"}, out, err));
+    }
+
+    /** Else the first one to log has every library looked through for a place to log to, a tenth of a second. */
+    private static void sayWhereLogsGo() {
+        if (System.getProperty("slf4j.provider") == null) {
+            System.setProperty("slf4j.provider", "org.slf4j.jul.JULServiceProvider");
+            System.setProperty("slf4j.internal.verbosity", "WARN");
+        }
     }
 
     /** On Linux a screen announces itself in the environment; elsewhere there is one. */

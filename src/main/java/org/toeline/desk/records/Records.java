@@ -84,7 +84,6 @@ public final class Records {
         try {
             Ledger opened = Ledger.open(settings.place(), settings.bay());
             ledger = opened;
-            warm(opened);
             usable = !opened.isReadOnly();
             if (!usable) {
                 unusable = opened.place().name() + " cannot be written; lessons are kept as documents until the ledger is put "
@@ -96,14 +95,22 @@ public final class Records {
             tell("The ledger could not be opened; lessons are kept as documents meanwhile: " + unusable);
         }
         Platform.runLater(this::changed);
+        thread.execute(this::warm);
     }
 
     /** What is done for the first time takes its time: not while the coach's first mark waits to be kept. */
-    private static void warm(Ledger opened) throws LedgerException {
-        Lesson empty = Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)
-                .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080)));
-        opened.lessonLike(empty);
-        opened.find(Search.RECENT);
+    private void warm() {
+        if (ledger == null) {
+            return;
+        }
+        try {
+            // the list first: it may be asked for already
+            ledger.find(Search.RECENT);
+            ledger.lessonLike(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)
+                    .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080))));
+        } catch (LedgerException e) {
+            LOG.log(Level.WARNING, "the ledger was opened and could not be read", e);
+        }
     }
 
     private void tell(String sentence) {

@@ -1,5 +1,6 @@
 package org.toeline.ledger.store;
 
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.concurrent.locks.ReentrantLock;
 import javax.sql.DataSource;
@@ -20,6 +21,15 @@ final class Database implements AutoCloseable {
         T with(Handle handle) throws LedgerException;
     }
 
+    /** What is read with a bare connection: at the start of the program, when JDBI and its parser are not loaded yet. */
+    interface PlainWork<T> {
+        T with(Connection connection) throws SQLException;
+    }
+
+    private interface Once<T> {
+        T go() throws LedgerException, SQLException;
+    }
+
     /** Whether the ledger may be written. */
     enum Access { WRITE, READ_ONLY }
 
@@ -27,16 +37,18 @@ final class Database implements AutoCloseable {
     private static final long TRUSTED_NANOS = 5_000_000_000L;
 
     private final LedgerPlace place;
-    private final Jdbi jdbi;
+    private final DataSource source;
     private final Access access;
     private final ReentrantLock lock = new ReentrantLock();
+    private @Nullable Jdbi jdbi;
+    private @Nullable Connection connection;
     private @Nullable Handle handle;
     private long lastUsed;
     private boolean closed;
 
     Database(LedgerPlace place, DataSource source, Access access) {
         this.place = place;
-        this.jdbi = Jdbi.create(source);
+        this.source = source;
         this.access = access;
     }
 
@@ -50,7 +62,12 @@ final class Database implements AutoCloseable {
 
     /** @param cannot what to say when it fails, such as “the lessons could not be read” */
     <T> T read(String cannot, Work<T> work) throws LedgerException {
-        return attempt(cannot, work);
+        return attempt(cannot, () -> work.with(handle()));
+    }
+
+    /** The same with a bare connection. */
+    <T> T readPlain(String cannot, PlainWork<T> work) throws LedgerException {
+        return attempt(cannot, () -> work.with(connected()));
     }
 
     /** One transaction: all of it or nothing. */
@@ -59,16 +76,19 @@ final class Database implements AutoCloseable {
             throw new LedgerException(Fault.READ_ONLY, place.name() + ": " + cannot
                     + ", since the ledger can only be read here; save it elsewhere");
         }
-        return attempt(cannot, h -> h.inTransaction(work::with));
+        return attempt(cannot, () -> handle().inTransaction(work::with));
     }
 
-    private <T> T attempt(String cannot, Work<T> work) throws LedgerException {
+    private <T> T attempt(String cannot, Once<T> work) throws LedgerException {
         lock.lock();
         try {
+            if (closed) {
+                throw new LedgerException(Fault.OTHER, place.name() + ": the ledger was closed");
+            }
             for (int attempt = 1; ; attempt++) {
                 try {
-                    return work.with(connected());
-                } catch (JdbiException e) {
+                    return work.go();
+                } catch (JdbiException | SQLException e) {
                     disconnect();
                     if (attempt == ATTEMPTS || !Faults.passes(e)) {
                         throw Faults.of(e, cannot, place);
@@ -81,38 +101,39 @@ final class Database implements AutoCloseable {
         }
     }
 
-    private Handle connected() throws LedgerException {
-        if (closed) {
-            throw new LedgerException(Fault.OTHER, place.name() + ": the ledger was closed");
+    private Handle handle() throws SQLException {
+        connected();
+        if (handle == null) {
+            if (jdbi == null) {
+                jdbi = Jdbi.create(this::connected);
+            }
+            handle = jdbi.open();
         }
-        Handle open = handle;
+        return handle;
+    }
+
+    private Connection connected() throws SQLException {
+        Connection open = connection;
         if (open != null && place instanceof LedgerPlace.Server && System.nanoTime() - lastUsed > TRUSTED_NANOS
-                && !answers(open)) {
+                && !open.isValid(2)) {
             disconnect();
             open = null;
         }
         if (open == null) {
-            open = jdbi.open();
-            handle = open;
+            open = source.getConnection();
+            connection = open;
         }
         return open;
     }
 
-    private static boolean answers(Handle open) {
-        try {
-            return open.getConnection().isValid(2);
-        } catch (SQLException e) {
-            return false;
-        }
-    }
-
     private void disconnect() {
-        Handle open = handle;
+        Connection open = connection;
+        connection = null;
         handle = null;
         if (open != null) {
             try {
                 open.close();
-            } catch (JdbiException e) {
+            } catch (SQLException e) {
                 // what is broken already cannot be closed in order; the next call has a connection of its own
             }
         }

@@ -175,12 +175,12 @@ public final class Ledger implements AutoCloseable {
 
     /** Lessons that meet a search, the recent first. */
     public List<LessonLine> find(Search search) throws LedgerException {
-        return database.read("the lessons could not be searched", h -> Finder.find(search, h));
+        return database.readPlain("the lessons could not be searched", c -> Finder.find(search, c));
     }
 
     /** The numbers of all lessons, or of a player's, in their order. */
     public List<Integer> lessonNumbers(Optional<Integer> playerId) throws LedgerException {
-        return database.read("the lessons could not be read", h -> Finder.numbers(playerId, h));
+        return database.readPlain("the lessons could not be read", c -> Finder.numbers(playerId, c));
     }
 
     /** The findings of a player's lessons with a club, in the order of the lessons. */

@@ -152,7 +152,7 @@ public final class LedgerStudy {
 
     private static String child(String... args) throws IOException {
         List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"), LedgerStudy.class.getName()));
+                "-XX:+UseSerialGC", "-Dslf4j.provider=org.slf4j.jul.JULServiceProvider", "-Dslf4j.internal.verbosity=WARN", "-cp", System.getProperty("java.class.path"), LedgerStudy.class.getName()));
         command.addAll(List.of(args));
         Process process = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
         return new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);

@@ -35,7 +35,7 @@ class PlanTest {
     }
 
     private List<String> plan(Search search) throws LedgerException {
-        return ledger.database().read("", h -> Finder.plan(search, h));
+        return ledger.database().readPlain("", c -> Finder.plan(search, c));
     }
 
     private static void assertNeverReadsAll(List<String> plan, String... tables) {
