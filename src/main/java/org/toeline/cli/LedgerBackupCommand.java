@@ -10,7 +10,8 @@ import picocli.CommandLine.Spec;
 
 /** Makes a checked copy. */
 @Command(name = "backup", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Makes a copy of the ledger in its folder “backups”, opens it and checks it whole; the five newest stay.")
+        description = "Makes a copy of the ledger in its folder “backups”, opens it and checks it whole; the five newest stay. With "
+                + "--server, the server copies its tables as they stand at one moment, and the copy is read back to check it.")
 final class LedgerBackupCommand implements Callable<Integer> {
 
     @Spec
@@ -21,7 +22,7 @@ final class LedgerBackupCommand implements Callable<Integer> {
     @Override
     public Integer call() throws LedgerException {
         try (Ledger ledger = options.open()) {
-            spec.commandLine().getOut().println(ledger.backUp());
+            spec.commandLine().getOut().println(ledger.backUp(options.folder()));
             return Commands.DONE;
         }
     }

@@ -108,7 +108,7 @@ final class DeskMenu extends MenuButton {
 
     private void backUp() {
         studio.say().accept(Texts.of("menu.backing-up"));
-        studio.records().ask(Ledger::backUp, file -> studio.say().accept(Texts.of("menu.backed-up", file)));
+        studio.records().ask(l -> l.backUp(studio.records().settings().folder()), file -> studio.say().accept(Texts.of("menu.backed-up", file)));
     }
 
     private void settings() {

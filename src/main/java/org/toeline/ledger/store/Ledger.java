@@ -241,6 +241,20 @@ public final class Ledger implements AutoCloseable {
         return Backups.make(requireFolder(), Sources.writable(requireFolder().file()));
     }
 
+    /**
+     * The same for either kind of ledger.
+     *
+     * @param beside in whose backup folder the copy of a server's ledger is put
+     */
+    public Path backUp(LedgerPlace.Folder beside) throws LedgerException {
+        return place() instanceof LedgerPlace.Server server ? new ServerBackups(server).make(beside.backups()) : backUp();
+    }
+
+    /** Puts a copy of a server's ledger into a database that has none yet. */
+    public static void restore(LedgerPlace.Server place, Path backup) throws LedgerException {
+        new ServerBackups(place).restore(backup);
+    }
+
     /** Verified backups of a folder's ledger, newest first. */
     public static List<Path> backups(LedgerPlace.Folder place) throws IOException {
         return Backups.all(place);
@@ -264,7 +278,7 @@ public final class Ledger implements AutoCloseable {
         if (place() instanceof LedgerPlace.Folder folder) {
             return folder;
         }
-        throw new LedgerException(Fault.OTHER, place().name() + ": a server's ledger is backed up on the server (pg_dump)");
+        throw new LedgerException(Fault.OTHER, place().name() + ": a server's ledger has no folder; say where its backup is to be put");
     }
 
     @Override

@@ -28,7 +28,13 @@ final class Schema {
 
     /** The version of a database's tables; empty when it has none of ours. */
     static OptionalInt version(DataSource source) throws SQLException {
-        try (Connection connection = source.getConnection(); Statement statement = connection.createStatement()) {
+        try (Connection connection = source.getConnection()) {
+            return version(connection);
+        }
+    }
+
+    static OptionalInt version(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
             try (ResultSet tables = connection.getMetaData().getTables(null, null, "flyway_schema_history", null)) {
                 if (!tables.next()) {
                     return OptionalInt.empty();

@@ -5,15 +5,24 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.View;
 
 /** The ledger on a real PostgreSQL server, a database a test. */
 class PostgresLedgerTest extends LedgerContract {
@@ -81,5 +90,113 @@ class PostgresLedgerTest extends LedgerContract {
         }
         assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.open(place(database), "bay 1").close())
                 .satisfies(e -> assertThat(e.fault()).isEqualTo(LedgerException.Fault.NEWER));
+    }
+
+    @Test
+    void aBackupIsRestoredWholeIntoAnEmptyDatabase(@TempDir Path folder) throws Exception {
+        LedgerPlace.Folder beside = new LedgerPlace.Folder(folder);
+        KeptLesson kept;
+        Path backup;
+        try (Ledger ledger = Ledger.open(place(database), "bay 1")) {
+            Player player = ledger.addPlayer(PlayerDetails.of(Optional.of("Ana \\N \t Müller, “sample”"), Handedness.LEFT));
+            kept = ledger.keep(player.id(), TestLessons.lesson("Ana"), TestLessons.findings(7.25));
+            ledger.noteClip(kept.id(), View.FACE_ON, new Fingerprint(12, "0a".repeat(32)));
+            backup = ledger.backUp(beside);
+        }
+        assertThat(backup.getParent()).isEqualTo(beside.backups());
+        String other = emptyDatabase();
+        Ledger.restore(place(other), backup);
+        try (Ledger restored = Ledger.open(place(other), "bay 1")) {
+            assertThat(restored.lesson(kept.id())).contains(kept);
+            assertThat(restored.takes(kept.id()).get(0).fingerprint()).contains(new Fingerprint(12, "0a".repeat(32)));
+            assertThat(restored.player(kept.playerId()).orElseThrow().details().name()).contains("Ana \\N \t Müller, “sample”");
+            assertThat(restored.check()).isEmpty();
+            assertThat(restored.keep(kept.playerId(), TestLessons.lesson("Ana", "next", 600), List.of()).id())
+                    .as("numbers go on").isEqualTo(kept.id() + 1);
+            assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.restore(place(other), backup))
+                    .withMessageContaining("there is a ledger with players already");
+        }
+    }
+
+    /** While bays write, a copy is of one moment: no lesson in it without its document, and every sum right. */
+    @Test
+    void aBackupIsOfOneMoment(@TempDir Path folder) throws Exception {
+        LedgerPlace.Folder beside = new LedgerPlace.Folder(folder);
+        List<Path> backups = new ArrayList<>();
+        try (Ledger ledger = Ledger.open(place(database), "bay 0")) {
+            var writers = CompletableFuture.supplyAsync(() -> {
+                try {
+                    return Writers.run(place(database), 3, 12);
+                } catch (Exception e) {
+                    throw new IllegalStateException(e);
+                }
+            });
+            do {
+                backups.add(ledger.backUp(beside));
+            } while (!writers.isDone());
+            writers.get();
+            for (int i = 0; i < 5; i++) {
+                backups.add(ledger.backUp(beside));
+            }
+        }
+        Path last = backups.get(backups.size() - 1);
+        assertThat(last.getFileName().toString()).endsWith(String.format("-%06d.zip", backups.size()));
+        try (var left = Files.list(beside.backups())) {
+            assertThat(left).as("the five newest stay, nothing unfinished").hasSize(5).contains(last);
+        }
+        String other = emptyDatabase();
+        Ledger.restore(place(other), last);
+        try (Ledger restored = Ledger.open(place(other), "bay 1")) {
+            assertThat(restored.check()).isEmpty();
+            assertThat(restored.lessonNumbers(Optional.empty())).isNotEmpty();
+        }
+    }
+
+    @Test
+    void aDamagedBackupIsRefusedAndNothingIsWritten(@TempDir Path folder) throws Exception {
+        Path backup;
+        try (Ledger ledger = Ledger.open(place(database), "bay 1")) {
+            Player player = ledger.addPlayer(PlayerDetails.of(Optional.of("Ana"), Handedness.RIGHT));
+            ledger.keep(player.id(), TestLessons.lesson("Ana"), TestLessons.findings(7.25));
+            backup = ledger.backUp(new LedgerPlace.Folder(folder));
+        }
+        byte[] whole = Files.readAllBytes(backup);
+        String other = emptyDatabase();
+        java.util.SplittableRandom random = new java.util.SplittableRandom(5);
+        for (int i = 0; i < 40; i++) {
+            byte[] damaged = whole.clone();
+            damaged[random.nextInt(damaged.length)] ^= (byte) (1 << random.nextInt(8));
+            Path file = Files.write(folder.resolve("damaged.zip"), i % 8 == 7 ? java.util.Arrays.copyOf(whole, whole.length / 2)
+                    : damaged);
+            try {
+                Ledger.restore(place(other), file);
+                other = emptyDatabase();
+            } catch (LedgerException e) {
+                assertThat(e).hasMessageContaining("damaged.zip");
+                try (Ledger still = Ledger.open(place(other), "bay 1")) {
+                    assertThat(still.players()).as(e.getMessage()).isEmpty();
+                }
+            }
+        }
+    }
+
+    /** A table that a later version adds is not left out. */
+    @Test
+    void everyTableIsCopied() throws Exception {
+        List<String> tables = new ArrayList<>();
+        try (Connection connection = server.getDatabase("postgres", database).getConnection();
+             java.sql.ResultSet row = connection.getMetaData().getTables(null, "public", "%", new String[] {"TABLE"})) {
+            while (row.next()) {
+                tables.add(row.getString("TABLE_NAME"));
+            }
+        }
+        assertThat(ServerTables.ALL).extracting(ServerTables.Table::name).containsExactlyInAnyOrderElementsOf(
+                tables.stream().filter(t -> !t.startsWith("flyway")).toList());
+    }
+
+    private static String emptyDatabase() throws SQLException {
+        String name = "e" + Long.toString(System.nanoTime(), 36);
+        create(name, "template1");
+        return name;
     }
 }
