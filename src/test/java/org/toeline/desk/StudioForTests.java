@@ -53,6 +53,10 @@ public final class StudioForTests {
         return studio;
     }
 
+    public Records records() {
+        return records;
+    }
+
     public OwnRanges ranges() {
         return ranges;
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
@@ -18,6 +19,7 @@ import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Controls;
 import org.toeline.handout.BandGauge;
 
 /** The findings as a column of band gauges; on top, large, the one thing to change first with its sentence. */
@@ -31,9 +33,11 @@ public final class FindingsPane extends VBox {
     private final Label sentence = new Label();
     private final Label follows = new Label();
     private final Label help = new Label();
+    private final Button why = Controls.button("why-first", "why.button", this::why);
     private final VBox doubts = new VBox(4);
     private final Canvas gauges = new Canvas(WIDTH, 10);
     private final ScrollPane scroll = new ScrollPane();
+    private Optional<Assessment> shown = Optional.empty();
     private List<Finding> order = List.of();
     private Words words = Words.english();
 
@@ -52,7 +56,9 @@ public final class FindingsPane extends VBox {
             label.setMaxWidth(WIDTH);
             label.setMinHeight(USE_PREF_SIZE);
         }
-        VBox first = new VBox(6, title, sentence, follows, help, doubts);
+        why.setVisible(false);
+        why.setManaged(false);
+        VBox first = new VBox(6, title, sentence, follows, help, why, doubts);
         first.getStyleClass().add("first-card");
         first.setPadding(new Insets(14));
         VBox all = new VBox(12, first, gauges);
@@ -81,6 +87,9 @@ public final class FindingsPane extends VBox {
     /** Shows what follows from the marks. */
     public void show(Assessment assessment) {
         Advice advice = assessment.advice();
+        shown = Optional.of(assessment);
+        why.setVisible(advice.first().isPresent());
+        why.setManaged(why.isVisible());
         doubts.getChildren().clear();
         assessment.posture().doubts().forEach(d -> {
             Label label = new Label("✕ " + words.doubt(d));
@@ -107,6 +116,10 @@ public final class FindingsPane extends VBox {
                     .findFirst().map(f -> words.name(f.kind()) + ": " + words.help(f.reading().dominatedBy())));
         }
         arrange(advice);
+    }
+
+    private void why() {
+        shown.ifPresent(a -> WhyFirst.show(a, words, getScene().getWindow()));
     }
 
     private static long counted(Advice advice, Verdict verdict) {

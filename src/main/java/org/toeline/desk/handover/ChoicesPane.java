@@ -20,12 +20,14 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
+import org.toeline.desk.players.Said;
 import org.toeline.desk.screen.Controls;
 import org.toeline.handout.FaceCover;
 import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
 import org.toeline.handout.Signed;
 import org.toeline.handout.StillOptions;
+import org.toeline.ledger.store.LessonLine;
 import org.toeline.mark.View;
 
 /** What can be chosen about a handout; every change is shown at once. */
@@ -35,6 +37,7 @@ final class ChoicesPane extends VBox {
     private final OwnWords own;
     private final Runnable changed;
     private final ComboBox<Optional<View>> view = new ComboBox<>();
+    private final ComboBox<Optional<LessonLine>> beside = new ComboBox<>();
     private final TextArea words = new TextArea();
     private final MenuButton sentences = new MenuButton(Texts.of("hand-over.sentences"));
     private final GridPane grid = new GridPane();
@@ -50,6 +53,12 @@ final class ChoicesPane extends VBox {
         view.setConverter(Controls.names(v -> v.map(k -> Texts.of("view." + k.id())).orElse(Texts.of("hand-over.best-view"))));
         view.setOnAction(e -> Optional.ofNullable(view.getValue()).ifPresent(v -> choose(c -> c.withView(v))));
         row("hand-over-view", "hand-over.view", view);
+        beside.setConverter(Controls.names(b -> b.map(l -> Said.day(l.recorded()) + " (" + l.id() + ")")
+                .orElse(Texts.of("hand-over.alone"))));
+        beside.getItems().setAll(Optional.empty());
+        beside.setValue(Optional.empty());
+        beside.setOnAction(e -> Optional.ofNullable(beside.getValue()).ifPresent(b -> handOver.beside(b, changed)));
+        row("hand-over-beside", "hand-over.beside", beside);
         row("hand-over-lines", "hand-over.lines", combo(List.of(StillOptions.Lines.values()),
                 l -> Texts.of("hand-over.lines." + low(l)), StillOptions.Lines.THAT_MATTER, Choices::withLines));
         row("hand-over-signed", "hand-over.signed", combo(List.of(Signed.values()), s -> Texts.of("hand-over.signed." + low(s)),
@@ -167,5 +176,14 @@ final class ChoicesPane extends VBox {
         handOver.views().forEach(v -> all.add(Optional.of(v)));
         view.getItems().setAll(all);
         view.setValue(all.contains(before) ? before : Optional.empty());
+        handOver.earlierLessons(lines -> {
+            Optional<LessonLine> chosen = Optional.ofNullable(beside.getValue()).orElse(Optional.empty());
+            List<Optional<LessonLine>> choices = new ArrayList<>();
+            choices.add(Optional.empty());
+            lines.forEach(l -> choices.add(Optional.of(l)));
+            beside.getItems().setAll(choices);
+            beside.setValue(choices.contains(chosen) ? chosen : Optional.empty());
+            beside.setDisable(lines.isEmpty());
+        });
     }
 }

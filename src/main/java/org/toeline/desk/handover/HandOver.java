@@ -17,15 +17,22 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Phrases;
+import org.toeline.advice.RangeBook;
 import org.toeline.advice.Words;
 import org.toeline.desk.records.AddressFrames;
+import org.toeline.desk.records.LessonFrames;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.work.Background;
+import org.toeline.handout.BeforeAfter;
+import org.toeline.handout.Drawing;
 import org.toeline.handout.Handout;
 import org.toeline.handout.PictureFormat;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.WholeFile;
+import org.toeline.ledger.store.KeptLesson;
 import org.toeline.ledger.store.LedgerPlace;
+import org.toeline.ledger.store.LessonLine;
+import org.toeline.ledger.store.Search;
 import org.toeline.ledger.store.Stills;
 import org.toeline.mark.View;
 import org.toeline.video.Frame;
@@ -40,6 +47,7 @@ final class HandOver {
     private final Background.Lane lane;
     private Choices choices = Choices.usual(Locale.getDefault());
     private Phrases phrases = Phrases.NONE;
+    private Optional<Earlier> earlier = Optional.empty();
 
     HandOver(Studio studio) {
         this.studio = studio;
@@ -68,9 +76,45 @@ final class HandOver {
         return studio.model().sheet().views().stream().map(v -> v.view()).toList();
     }
 
+    /**
+     * An earlier lesson to be shown beside the one on the desk.
+     *
+     * @param pictures its address frames, as far as they are found
+     */
+    private record Earlier(KeptLesson kept, Map<View, BufferedImage> pictures) {
+    }
+
+    /** The player's other lessons with this club that were kept before the one on the desk, the latest first. */
+    void earlierLessons(Consumer<List<LessonLine>> then) {
+        OptionalInt player = studio.records().playerId();
+        OptionalInt own = studio.records().lessonId();
+        if (player.isEmpty() || own.isEmpty()) {
+            then.accept(List.of());
+            return;
+        }
+        Search search = Search.RECENT.withPlayer(player.getAsInt()).withClub(studio.model().sheet().club());
+        studio.records().ask(l -> l.find(search).stream().filter(line -> line.id() < own.getAsInt()).toList(), then);
+    }
+
+    /** Shows an earlier lesson beside this one, or none. */
+    void beside(Optional<LessonLine> line, Runnable then) {
+        if (line.isEmpty()) {
+            earlier = Optional.empty();
+            then.run();
+            return;
+        }
+        LedgerPlace.Folder files = studio.records().settings().folder();
+        studio.records().ask(l -> new LessonFrames(l.lesson(line.get().id()).orElseThrow(), l.takes(line.get().id()), files),
+                frames -> studio.background().run(frames::pictures, pictures -> {
+                    earlier = Optional.of(new Earlier(frames.kept(), pictures));
+                    then.run();
+                }));
+    }
+
     /** What a handout is made from, as it is now. */
     private record Material(Lesson lesson, Assessment assessment, Map<View, Frame> frames, Choices choices, LengthUnit unit,
-                            Phrases phrases, LedgerPlace.Folder files, OptionalInt lessonId) {
+                            Phrases phrases, RangeBook ranges, Optional<Earlier> earlier, LedgerPlace.Folder files,
+                            OptionalInt lessonId) {
 
         /** Pictures as the desk shows them; for a clip that is gone, the address frame that was kept. */
         Handout handout() throws IOException {
@@ -83,14 +127,24 @@ final class HandOver {
                     AddressFrames.read(files, lessonId.getAsInt(), marks.view()).ifPresent(p -> pictures.put(marks.view(), p));
                 }
             }
-            return Handout.of(lesson, assessment, pictures, Words.of(choices.language(), unit).with(phrases))
+            return as(lesson, assessment, pictures);
+        }
+
+        private Handout as(Lesson of, Assessment found, Map<View, BufferedImage> pictures) {
+            return Handout.of(of, found, pictures, Words.of(choices.language(), unit).with(phrases))
                     .withOptions(choices.still()).withCoachsWords(choices.coachsWords());
+        }
+
+        /** The still, or both stills in one picture when an earlier lesson is to be beside it and can be. */
+        Drawing still(Handout handout) {
+            return earlier.flatMap(e -> BeforeAfter.of(as(e.kept.lesson(), Assessment.of(e.kept.lesson().sheet(), ranges),
+                    e.pictures), handout)).map(Drawing.class::cast).orElseGet(handout::still);
         }
     }
 
     private Optional<Material> material() {
         return studio.assessment().get().map(a -> new Material(studio.model().lesson(), a, studio.frames().get(), choices,
-                studio.words().get().lengthUnit(), phrases, studio.records().settings().folder(), studio.records().lessonId()));
+                studio.words().get().lengthUnit(), phrases, studio.ranges().all(), earlier, studio.records().settings().folder(), studio.records().lessonId()));
     }
 
     /** Paints what the player will see; only the latest is answered. */
@@ -98,7 +152,7 @@ final class HandOver {
         material().ifPresent(m -> lane.run(() -> {
             Handout handout = m.handout();
             return m.choices.shown() == Choices.Shown.PAPER ? page(handout.pdf(m.choices.paper()))
-                    : PictureFormat.image(handout.still());
+                    : PictureFormat.image(m.still(handout));
         }, then));
     }
 
@@ -117,7 +171,7 @@ final class HandOver {
     /** Writes one file, its kind by its ending: png, jpg or svg for the still, pdf or html for the page. */
     void write(Path file, Consumer<Path> then) {
         material().ifPresent(m -> studio.background().run(() -> {
-            WholeFile.write(file, bytes(m.handout(), file.getFileName().toString(), m.choices));
+            WholeFile.write(file, bytes(m, m.handout(), file.getFileName().toString()));
             return file;
         }, then));
     }
@@ -129,25 +183,25 @@ final class HandOver {
             List<Path> written = new ArrayList<>();
             for (String name : List.of(handout.fileName("still", "png"), handout.fileName("page", "pdf"),
                     handout.fileName("page", "html"))) {
-                WholeFile.write(folder.resolve(name), bytes(handout, name, m.choices));
+                WholeFile.write(folder.resolve(name), bytes(m, handout, name));
                 written.add(folder.resolve(name));
             }
             if (m.lessonId.isPresent()) {
                 WholeFile.write(Stills.folder(m.files, m.lessonId.getAsInt()).resolve(handout.fileName("still", "png")),
-                        handout.png());
+                        PictureFormat.PNG.of(m.still(handout)));
             }
             return written;
         }, then));
     }
 
-    private static byte[] bytes(Handout handout, String name, Choices choices) {
+    private static byte[] bytes(Material material, Handout handout, String name) {
         String lower = name.toLowerCase(Locale.ROOT);
         if (lower.endsWith(".pdf")) {
-            return handout.pdf(choices.paper());
+            return handout.pdf(material.choices.paper());
         }
         if (lower.endsWith(".html") || lower.endsWith(".htm")) {
             return handout.html();
         }
-        return PictureFormat.byName(name).orElse(PictureFormat.PNG).of(handout.still());
+        return PictureFormat.byName(name).orElse(PictureFormat.PNG).of(material.still(handout));
     }
 }

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.control.ComboBox;
 import javafx.scene.image.Image;
@@ -21,9 +22,13 @@ import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.toeline.desk.ScreenUnderTest;
+import org.toeline.desk.records.Settings;
 import org.toeline.handout.PhraseFile;
+import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.Ledger;
 import org.toeline.mark.View;
 import org.toeline.video.Clip;
 import org.toeline.video.Frame;
@@ -38,12 +43,24 @@ class HandOverScreenTest extends ScreenUnderTest {
         screen = show(stage, s -> new HandOverScreen(s, folder.resolve("phrases.json")));
     }
 
+    private static Lesson sample(String id) throws Exception {
+        Path media = Path.of("sample-media", id).toAbsolutePath();
+        Lesson lesson = LessonDocument.read(media.resolve(id + ".lesson.json"));
+        for (var clip : Map.copyOf(lesson.clips()).entrySet()) {
+            lesson = lesson.withClip(clip.getKey(), new ClipMoment(media.resolve(clip.getValue().clip()).toString(),
+                    clip.getValue().seconds()));
+        }
+        return lesson;
+    }
+
     private void openSample(FxRobot robot) throws Exception {
-        Path media = Path.of("sample-media", "before");
-        Lesson lesson = LessonDocument.read(media.resolve("before.lesson.json"));
+        open(robot, sample("before"));
+    }
+
+    private void open(FxRobot robot, Lesson lesson) throws Exception {
         Map<View, Frame> frames = new EnumMap<>(View.class);
         for (var clip : lesson.clips().entrySet()) {
-            try (Clip open = Clip.open(media.resolve(clip.getValue().clip()))) {
+            try (Clip open = Clip.open(Path.of(clip.getValue().clip()))) {
                 frames.put(clip.getKey(), open.frameAt(clip.getValue().seconds().orElseThrow()));
             }
         }
@@ -111,11 +128,31 @@ class HandOverScreenTest extends ScreenUnderTest {
     void everyChoiceIsSeenAtOnce(FxRobot robot) throws Exception {
         openSample(robot);
         changes(robot, () -> choose(robot, "#hand-over-lines", org.toeline.handout.StillOptions.Lines.ALL));
-        changes(robot, () -> choose(robot, "#hand-over-view", java.util.Optional.of(View.DOWN_THE_LINE)));
+        changes(robot, () -> choose(robot, "#hand-over-view", Optional.of(View.DOWN_THE_LINE)));
         changes(robot, () -> choose(robot, "#hand-over-language", Locale.GERMAN));
         changes(robot, () -> choose(robot, "#hand-over-signed", org.toeline.handout.Signed.NOT));
         changes(robot, () -> ((javafx.scene.control.CheckBox) robot.lookup("#hand-over-face").query()).fire());
         picture(robot, "hand-over-choices");
+    }
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void anEarlierLessonStandsBesideThisOneAtTheSameScale(FxRobot robot) throws Exception {
+        KeptLesson after;
+        try (Ledger ledger = Ledger.open(Settings.usual(folder).place(), "the test")) {
+            ledger.takeIn(sample("before"), List.of(), Optional.empty());
+            after = ledger.lesson(ledger.takeIn(sample("after"), List.of(), Optional.empty()).lessonId()).orElseThrow();
+        }
+        robot.interact(() -> studio.records().opened(after));
+        open(robot, after.lesson());
+        until(() -> robot.lookup("#hand-over-beside").queryAs(ComboBox.class).getItems().size() == 2);
+        Image alone = shown(robot);
+        changes(robot, () -> choose(robot, "#hand-over-beside",
+                robot.lookup("#hand-over-beside").queryAs(ComboBox.class).getItems().get(1)));
+        assertThat(shown(robot).getHeight()).as("another picture than the one still").isNotEqualTo(alone.getHeight());
+        picture(robot, "hand-over-before-after");
+        changes(robot, () -> choose(robot, "#hand-over-beside", Optional.empty()));
+        assertThat(shown(robot).getHeight()).isEqualTo(alone.getHeight());
     }
 
     @Test
