@@ -24,6 +24,7 @@ import org.toeline.mark.View;
 import org.toeline.video.Clip;
 import org.toeline.video.Frame;
 import org.toeline.video.FrameFetcher;
+import org.toeline.video.KeptIndexes;
 import org.toeline.video.SlowMotion;
 
 /** The clips of the lesson on the desk: opened, stepped, and the frame each view shows. */
@@ -54,14 +55,16 @@ final class ClipDrawer {
     private final WorkLines lines = new WorkLines(Texts.of("work.stop"));
     private final Consumer<String> report;
     private final MissingOnSheet missing;
+    private final KeptIndexes indexes;
 
     ClipDrawer(LessonModel model, Background background, BiConsumer<View, WritableImage> shown,
-               Consumer<String> report, MissingOnSheet missing) {
+               Consumer<String> report, MissingOnSheet missing, KeptIndexes indexes) {
         this.model = model;
         this.background = background;
         this.shown = shown;
         this.report = report;
         this.missing = missing;
+        this.indexes = indexes;
         missing.opensWith(this::open);
     }
 
@@ -97,7 +100,7 @@ final class ClipDrawer {
     private void open(View view, Path file, Consumer<Clip> then, Runnable gone) {
         WorkLines.Work work = begin(opening, view, Texts.of("clip.opening", file.getFileName()),
                 Texts.of("clip.stopped", file.getFileName()));
-        background.run(() -> work.during(() -> Files.exists(file) ? Clip.open(file, work) : Optional.<Clip>empty()),
+        background.run(() -> work.during(() -> Files.exists(file) ? Clip.open(file, work, indexes) : Optional.<Clip>empty()),
                 found -> {
                     if (work.stopped()) {
                         found.ifPresent(Clip::close);

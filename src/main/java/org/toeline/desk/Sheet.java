@@ -32,6 +32,7 @@ import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
 import org.toeline.posture.Doubt;
+import org.toeline.video.KeptIndexes;
 
 /** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
 final class Sheet implements LessonModel.Listener, Screen {
@@ -74,7 +75,8 @@ final class Sheet implements LessonModel.Listener, Screen {
         this.go = go;
         this.assessing = background.lane();
         this.missing = new MissingOnSheet(model, records, background, this::say, this::shown, this::updated);
-        this.clips = new ClipDrawer(model, background, this::shown, this::say, missing);
+        this.clips = new ClipDrawer(model, background, this::shown, this::say, missing,
+                KeptIndexes.in(folder.resolve("lists-of-frames")));
         this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::say);
         this.view = new SheetView(model, this);

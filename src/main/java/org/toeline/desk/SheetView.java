@@ -175,7 +175,7 @@ final class SheetView extends BorderPane {
             CustomMenuItem item = new CustomMenuItem(new VBox(label), true);
             new ContextMenu(item).show(where, Side.TOP, 0, -4);
         }));
-        HBox row = new HBox(10, badge, where);
+        HBox row = new HBox(10, badge, filmedAt, where);
         row.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(badge, Priority.ALWAYS);
         badge.setMaxWidth(Double.MAX_VALUE);
@@ -205,7 +205,7 @@ final class SheetView extends BorderPane {
                 step("step-on", "step.on", () -> sheet.clips().step(model.large(), 1)),
                 step("step-on10", "step.on10", () -> sheet.clips().jump(model.large(), 0.1)),
                 step("find-address", "step.address", () -> sheet.clips().findAddress(model.large())),
-                step("fit", "step.fit", this::fit), filmedAt);
+                step("fit", "step.fit", this::fit));
         row.setAlignment(Pos.CENTER_LEFT);
         time.setId("time");
         time.setAccessibleText("time in the clip, seconds");

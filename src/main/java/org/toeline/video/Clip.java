@@ -77,14 +77,19 @@ public final class Clip implements AutoCloseable {
 
     /** The same for a file that may be long: told how much of it is read. Empty when {@code progress} said to stop. */
     public static Optional<Clip> open(Path file, Progress progress) throws ClipException {
-        return open(file, CACHE_BYTES, OPEN_NANOS, progress);
+        return open(file, progress, KeptIndexes.none());
+    }
+
+    /** The same; a long file's list of frames is kept, and found again when the file is the same. */
+    public static Optional<Clip> open(Path file, Progress progress, KeptIndexes kept) throws ClipException {
+        return open(file, CACHE_BYTES, OPEN_NANOS, progress, kept);
     }
 
     static Clip open(Path file, long cacheBytes, long limitNanos) throws ClipException {
-        return open(file, cacheBytes, limitNanos, Progress.NONE).orElseThrow();
+        return open(file, cacheBytes, limitNanos, Progress.NONE, KeptIndexes.none()).orElseThrow();
     }
 
-    private static Optional<Clip> open(Path file, long cacheBytes, long limitNanos, Progress progress)
+    private static Optional<Clip> open(Path file, long cacheBytes, long limitNanos, Progress progress, KeptIndexes kept)
             throws ClipException {
         checkFile(file);
         if (progress.at(0) == Progress.Step.STOP) {
@@ -93,7 +98,7 @@ public final class Clip implements AutoCloseable {
         ClipReader reader = new ClipReader(new OpenedStream(file, limitNanos));
         boolean used = false;
         try {
-            Optional<PacketIndex> index = reader.index(progress);
+            Optional<PacketIndex> index = listed(file, reader, progress, kept);
             if (index.isEmpty()) {
                 return Optional.empty();
             }
@@ -105,6 +110,19 @@ public final class Clip implements AutoCloseable {
                 reader.close();
             }
         }
+    }
+
+    private static Optional<PacketIndex> listed(Path file, ClipReader reader, Progress progress, KeptIndexes kept)
+            throws ClipException {
+        Optional<PacketIndex> before = kept.find(file);
+        if (before.isPresent()) {
+            return before;
+        }
+        int known = reader.knownAtOnce();
+        Optional<PacketIndex> index = reader.index(progress);
+        // a file whose reader learns where its frames are by reading it has to be read
+        index.filter(i -> known >= i.frames()).ifPresent(i -> kept.keep(file, i));
+        return index;
     }
 
     private static void checkFile(Path file) throws ClipException {

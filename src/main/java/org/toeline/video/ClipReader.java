@@ -93,6 +93,11 @@ final class ClipReader implements AutoCloseable {
         return Optional.of(index);
     }
 
+    /** Of how many packets the reader knows the place before reading any. */
+    int knownAtOnce() {
+        return avformat_index_get_entries_count(opened.stream());
+    }
+
     /** Whether the file is a single picture and no clip. */
     boolean isPhotograph() {
         String kind = format.iformat().name().getString();

@@ -1,5 +1,8 @@
 package org.toeline.video;
 
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
 import java.util.Arrays;
 
 /** The frames of a stream by presentation time, in units of the stream's time base, and which of them are key frames. */
@@ -57,6 +60,48 @@ final class PacketIndex {
             }
         }
         return Arrays.copyOf(sorted, kept);
+    }
+
+    /** The finished list, as {@link #read} takes it. */
+    void write(DataOutput out) throws IOException {
+        out.writeLong(longestEnd);
+        out.writeInt(mostBetween);
+        for (long[] times : new long[][] {pts, keys}) {
+            out.writeInt(times.length);
+            for (int i = 0; i < times.length; i++) {
+                // steps pack better than times
+                out.writeLong(i == 0 ? times[0] : times[i] - times[i - 1]);
+            }
+        }
+    }
+
+    static PacketIndex read(DataInput in) throws IOException {
+        PacketIndex index = new PacketIndex();
+        index.longestEnd = in.readLong();
+        index.mostBetween = in.readInt();
+        index.pts = times(in);
+        index.keys = times(in);
+        index.count = index.pts.length;
+        index.keyCount = index.keys.length;
+        if (index.count == 0) {
+            throw new IOException("a list without a frame");
+        }
+        return index;
+    }
+
+    private static long[] times(DataInput in) throws IOException {
+        int count = in.readInt();
+        if (count < 0 || count > MOST_FRAMES) {
+            throw new IOException(count + " times in a list");
+        }
+        long[] times = new long[count];
+        for (int i = 0; i < count; i++) {
+            times[i] = in.readLong() + (i == 0 ? 0 : times[i - 1]);
+            if (i > 0 && times[i] <= times[i - 1]) {
+                throw new IOException("times that do not rise");
+            }
+        }
+        return times;
     }
 
     int frames() {
