@@ -8,15 +8,18 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.toeline.assist.AddressFinder;
 import org.toeline.assist.StillSpan;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
 import org.toeline.video.Progress;
+import org.toeline.video.SlowMotion;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -33,11 +36,20 @@ final class AddressCommand implements Callable<Integer> {
             + " and confidence of the clearest moment; all moments.")
     private boolean json;
 
+    @Option(names = "--filmed-at", paramLabel = "N", description = "Frames a second at which it was filmed, where the"
+            + " file does not say: slow motion.")
+    private Optional<Double> filmedAt = Optional.empty();
+
     @Override
     public Integer call() throws ClipException {
+        if (filmedAt.isPresent() && !SlowMotion.possible(filmedAt.get())) {
+            throw new ParameterException(spec.commandLine(), "--filmed-at is " + filmedAt.get()
+                    + "; 1 to 100000 frames a second are possible");
+        }
         PrintWriter out = spec.commandLine().getOut();
         try (Clip opened = Clip.open(clip)) {
-            List<StillSpan> moments = AddressFinder.moments(opened, Progress.NONE);
+            SlowMotion filmed = filmedAt.isPresent() ? opened.capturedAt(filmedAt.get()) : opened.slowMotion();
+            List<StillSpan> moments = AddressFinder.moments(opened, filmed, Progress.NONE);
             if (json) {
                 out.println(object(moments));
             } else if (moments.isEmpty()) {

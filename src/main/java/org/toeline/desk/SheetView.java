@@ -289,8 +289,7 @@ final class SheetView extends BorderPane {
             time.setText(at.map(t -> String.format(Locale.ROOT, "%.3f", t[0])).orElse(""));
         }
         filmedAt.update();
-        length.setText(at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1]) + filmedAt.slowed())
-                .orElse(Texts.of("view.no-clip")));
+        length.setText(at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1])).orElse(Texts.of("view.no-clip")));
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();

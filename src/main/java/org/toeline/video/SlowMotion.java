@@ -28,7 +28,8 @@ public record SlowMotion(OptionalDouble captureRate, double factor) {
         }
     }
 
-    static boolean possible(double rate) {
+    /** Whether a clip can have been captured at so many frames a second. */
+    public static boolean possible(double rate) {
         return rate >= LEAST_RATE && rate <= MOST_RATE;
     }
 

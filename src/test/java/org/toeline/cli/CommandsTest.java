@@ -99,6 +99,15 @@ class CommandsTest {
     }
 
     @Test
+    void theRateOfFilmingCanBeSaid() throws Exception {
+        String clip = "sample-media/before/face-on.mp4";
+        assertThat(run("address", clip, "--json", "--filmed-at", "60")).isZero();
+        assertThat(new ObjectMapper().readTree(out.toString()).path("found").asBoolean()).isTrue();
+        assertThat(run("address", clip, "--filmed-at", "0.3")).isEqualTo(2);
+        assertThat(err.toString()).contains("--filmed-at is 0.3; 1 to 100000 frames a second are possible");
+    }
+
+    @Test
     void handoutWritesThreeFiles(@TempDir Path folder) {
         assertThat(run("handout", BEFORE, "--out", folder.toString())).isZero();
         assertThat(folder).isDirectoryContaining("glob:**AS-2026-05-14-still.png")

@@ -81,7 +81,7 @@ class ClipControlsTest extends DrivenDesk {
         until(() -> sheet.clips().slowMotion(View.FACE_ON).factor() > 1);
         assertThat(sheet.clips().slowMotion(View.FACE_ON).factor()).isCloseTo(4, within(0.01));
         assertThat(model().lesson().clips().get(View.FACE_ON).filmedAt()).hasValue(240);
-        assertThat(robot.lookup(".label").queryAllAs(Label.class)).anyMatch(l -> l.getText().endsWith("· 4 × slowed"));
+        assertThat(robot.lookup("#slowed").queryAs(Label.class).getText()).isEqualTo("plays 4 × slower");
         robot.interact(() -> rate.setValue(OptionalDouble.empty()));
         until(() -> sheet.clips().slowMotion(View.FACE_ON).factor() == 1);
         assertThat(model().lesson().clips().get(View.FACE_ON).filmedAt()).isEmpty();
