@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Where everything stands on one sheet of paper: the title over its full width, the still with what belongs beside it, the
- * rest in two columns below. The largest type is taken with which all of it fits, and the still is made smaller where even
- * small type does not do. Points; y is measured down from the top edge.
+ * rest in two columns below. The largest type is taken with which all of it fits; before it gets small, the still is made
+ * smaller. Points; y is measured down from the top edge.
  *
  * @param still the width of the still
  */
@@ -19,6 +19,8 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
     private static final float LEADING = 1.32f;
     private static final float LARGEST = 10.5f;
     private static final float SMALLEST = 6.5f;
+    /** Sizes of type below which the still is rather made smaller. */
+    private static final float[] LEAST = {9.5f, 8.5f, 7.5f, SMALLEST};
     private static final float[] SHARES = {0.50f, 0.44f, 0.38f, 0.30f};
 
     /** What a block is, for those who have the page read to them. */
@@ -46,13 +48,17 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
 
     /** @param shape height of the still over its width */
     static PdfLayout of(Page page, double shape, Paper paper) {
-        for (float share : SHARES) {
-            for (float size = LARGEST; size >= SMALLEST; size -= 0.25f) {
-                PdfLayout layout = new Draft(page, paper, size).lay(share, (float) shape);
-                if (layout.end <= paper.heightPt() - MARGIN) {
-                    return layout;
+        float largest = LARGEST;
+        for (float least : LEAST) {
+            for (float share : SHARES) {
+                for (float size = largest; size >= least; size -= 0.25f) {
+                    PdfLayout layout = new Draft(page, paper, size).lay(share, (float) shape);
+                    if (layout.end <= paper.heightPt() - MARGIN) {
+                        return layout;
+                    }
                 }
             }
+            largest = least - 0.25f;
         }
         return new Draft(page, paper, SMALLEST).lay(SHARES[SHARES.length - 1], (float) shape);
     }
