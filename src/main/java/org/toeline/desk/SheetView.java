@@ -39,6 +39,9 @@ import org.toeline.mark.View;
 /** The window's parts: pictures on the left in a dark surround, body map and findings on paper beside them. */
 final class SheetView extends BorderPane {
 
+    /** In a narrow window. */
+    private static final double LEAST_PICTURES = 380;
+
     private final LessonModel model;
     private final Sheet sheet;
     private final PicturePane picture;
@@ -76,7 +79,7 @@ final class SheetView extends BorderPane {
         drop.setMouseTransparent(true);
         accept(stage);
         HBox.setHgrow(pictures, Priority.ALWAYS);
-        pictures.setMinWidth(420);
+        pictures.setMinWidth(LEAST_PICTURES);
         setCenter(new HBox(pictures, scrolled(marking), findings));
         setTop(toolbar);
         setBottom(sheet.clips().lines());
@@ -128,8 +131,8 @@ final class SheetView extends BorderPane {
         update();
     }
 
-    private HBox viewRow() {
-        HBox row = new HBox(8);
+    private FlowPane viewRow() {
+        FlowPane row = new FlowPane(8, 8);
         row.setAlignment(Pos.CENTER_LEFT);
         for (View view : View.values()) {
             ImageView thumb = new ImageView();
@@ -156,9 +159,7 @@ final class SheetView extends BorderPane {
             Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow()))
                     .ifPresent(f -> chosen(f.toPath()));
         });
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
-        row.getChildren().addAll(space, open);
+        row.getChildren().add(open);
         return row;
     }
 

@@ -29,6 +29,7 @@ abstract class DrivenDesk {
         screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
         sheet = screens.sheet();
         Scene scene = new Scene(screens.root(), 1540, 940);
+        scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
         screens.keys(scene);
         stage.setScene(scene);
         stage.setX(0);

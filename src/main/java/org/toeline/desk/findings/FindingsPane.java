@@ -26,6 +26,8 @@ import org.toeline.handout.BandGauge;
 public final class FindingsPane extends VBox {
 
     private static final double WIDTH = 360;
+    /** In a narrow window. */
+    private static final double LEAST = 270;
     private static final double GAUGE = 84;
     private static final double GAP = 16;
 
@@ -44,7 +46,11 @@ public final class FindingsPane extends VBox {
     public FindingsPane() {
         setId("findings");
         setPrefWidth(WIDTH + 44);
-        setMinWidth(WIDTH + 44);
+        setMinWidth(LEAST + 44);
+        widthProperty().addListener((o, before, now) -> {
+            gauges.setWidth(Math.max(LEAST, Math.min(WIDTH, now.doubleValue() - 44)));
+            paint();
+        });
         getStyleClass().add("paper");
         title.getStyleClass().add("first-title");
         sentence.getStyleClass().add("first-sentence");
@@ -163,7 +169,7 @@ public final class FindingsPane extends VBox {
         double y = 4;
         for (Finding finding : order) {
             if (y + GAUGE + GAP > top - GAUGE && y < top + Math.max(600, seen.getHeight()) + GAUGE) {
-                gauge.paint(g, finding, new Rectangle2D.Double(2, y, WIDTH - 4, GAUGE));
+                gauge.paint(g, finding, new Rectangle2D.Double(2, y, gauges.getWidth() - 4, GAUGE));
             }
             y += GAUGE + GAP;
         }
