@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.SplittableRandom;
 import org.bytedeco.javacv.FFmpegFrameGrabber;
 import org.bytedeco.javacv.FrameGrabber;
+import org.toeline.assist.AddressFinder;
 
 /** Times one clip against the {@code ffmpeg} program and a naive frame grabber, turn by turn in one run. */
 final class ClipMeasurement {
@@ -17,6 +18,7 @@ final class ClipMeasurement {
     private static final int TURNS = 3;
     private static final int JUMPS = 30;
     private static final int SOAK = 10_000;
+    private static final int PICTURES = 40;
 
     private final Path file;
     private final int threads = Math.min(8, Runtime.getRuntime().availableProcessors());
@@ -30,6 +32,9 @@ final class ClipMeasurement {
         ClipMeasurement measurement = new ClipMeasurement(file);
         say("processes waiting to run: %s", Files.readString(Path.of("/proc/loadavg")).trim());
         measurement.index();
+        measurement.keptIndex();
+        measurement.picture();
+        measurement.address();
         measurement.sequential();
         new StepMeasurement(file, measurement.random).all();
         measurement.grabber();
@@ -66,6 +71,52 @@ final class ClipMeasurement {
             say("%s: %s", file.getFileName(), clip.info());
         }
         say("reading %d bytes %.1f ms; opening and listing %.1f ms", Files.size(file), best(reading), best(listing));
+    }
+
+    /** Opened once to be kept, then again. */
+    private void keptIndex() throws Exception {
+        Path folder = Files.createTempDirectory("lists");
+        KeptIndexes kept = KeptIndexes.in(folder, 0);
+        Clip.open(file, Progress.NONE, kept).orElseThrow().close();
+        List<Double> opening = new ArrayList<>();
+        for (int i = 0; i < TURNS; i++) {
+            opening.add(millis(() -> Clip.open(file, Progress.NONE, kept).orElseThrow().close()));
+        }
+        say("opening with a kept list %.1f ms", best(opening));
+        try (var lists = Files.list(folder)) {
+            lists.forEach(f -> f.toFile().delete());
+        }
+        Files.delete(folder);
+    }
+
+    /** A picture of a decoded frame that was not made ahead: converted, toned, copied. */
+    private void picture() throws Exception {
+        try (Clip clip = Clip.open(file)) {
+            int[] pixels = new int[clip.info().width() * clip.info().height()];
+            for (int i = 0; i < PICTURES; i++) {
+                clip.show(0, pixels);
+            }
+            double cpu = cpuSeconds();
+            double[] all = new double[PICTURES];
+            for (int i = 0; i < PICTURES; i++) {
+                all[i] = millis(() -> clip.show(0, pixels));
+            }
+            say("a picture made when it is asked for: %s; processor time %.1f ms", StepMeasurement.summary(all),
+                    1000 * (cpuSeconds() - cpu) / PICTURES);
+        }
+    }
+
+    private void address() throws Exception {
+        try (Clip clip = Clip.open(file)) {
+            List<Double> looking = new ArrayList<>();
+            double cpu = cpuSeconds();
+            for (int i = 0; i < TURNS; i++) {
+                looking.add(millis(() -> AddressFinder.moments(clip, Progress.NONE)));
+            }
+            double seconds = clip.info().durationSeconds();
+            say("looking for address: %.2f s, %.1f times less than it lasts; processor time %.2f s a turn",
+                    best(looking) / 1000, 1000 * seconds / best(looking), (cpuSeconds() - cpu) / TURNS);
+        }
     }
 
     private void sequential() throws Exception {
