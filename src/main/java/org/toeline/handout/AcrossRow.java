@@ -17,6 +17,7 @@ import org.toeline.ledger.store.AcrossLessons;
 import org.toeline.ledger.store.Comparison;
 import org.toeline.ledger.store.StatedFinding.StatedRange;
 import org.toeline.reading.ChangeCall;
+import org.toeline.reading.LessonChange;
 import org.toeline.reading.ReadingKind;
 
 /**
@@ -30,6 +31,9 @@ public final class AcrossRow {
     private static final double GUTTER = 0.62;
     /** By so much the bands of two lessons overlap, so that no light comes through between them. */
     private static final double SEAM = 0.4;
+
+    /** Share of a row that what a change is called may take. */
+    private static final double MOST_CALLED = 0.52;
 
     private final Words words;
     private final ChangeWords changes;
@@ -52,17 +56,23 @@ public final class AcrossRow {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         double h = area.getHeight();
         double baseline = area.getY() + h * 0.18;
-        Font name = Ink.fitting(words.name(kind), Ink.bold(h * 0.165), area.getWidth() * 0.5);
+        double left = row.change().map(change -> called(g, kind, change, area, baseline)).orElse(area.getMaxX());
+        Font name = Ink.fitting(words.name(kind), Ink.bold(h * 0.165), left - h * 0.1 - area.getX());
         Ink.text(g, words.name(kind), name, Ink.TEXT, area.getX(), baseline);
-        row.change().ifPresent(change -> {
-            Font font = change.call() == ChangeCall.REAL ? Ink.bold(h * 0.15) : Ink.plain(h * 0.15);
-            String text = changes.change(kind, change);
-            double x = area.getMaxX() - Ink.width(text, font);
-            Ink.text(g, text, font, change.call() == ChangeCall.REAL ? Ink.TEXT : Ink.GREY, x, baseline);
-            callMark(g, change.call(), change.difference(), x - h * 0.11, baseline - h * 0.05, h * 0.065);
-        });
         plot(g, kind, row, plotArea(area));
         below(g, kind, row, area);
+    }
+
+    /** Writes what the change is called, at the right end, and answers where that begins. */
+    private double called(Graphics2D g, ReadingKind kind, LessonChange change, Rectangle2D area, double baseline) {
+        double h = area.getHeight();
+        String text = changes.change(kind, change);
+        Font font = Ink.fitting(text, change.call() == ChangeCall.REAL ? Ink.bold(h * 0.15) : Ink.plain(h * 0.15),
+                area.getWidth() * MOST_CALLED);
+        double x = area.getMaxX() - Ink.width(text, font);
+        Ink.text(g, text, font, change.call() == ChangeCall.REAL ? Ink.TEXT : Ink.GREY, x, baseline);
+        callMark(g, change.call(), change.difference(), x - h * 0.11, baseline - h * 0.05, h * 0.065);
+        return x - h * 0.18;
     }
 
     /** The part of a row in which lessons stand, so that a header can stand above them. */
