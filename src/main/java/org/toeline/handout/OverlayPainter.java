@@ -9,6 +9,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -30,6 +31,9 @@ public final class OverlayPainter {
     private static final Color REFERENCE = new Color(0xFFFFFF);
     private static final Color REFERENCE_HALO = new Color(0, 0, 0, 150);
     private static final Color UNJUDGED = new Color(0x56B4E9);
+
+    /** Where a figure is tried when another lies there, in steps downwards. */
+    private static final int[] STEPS = {0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5};
 
     private final Words words;
     private final double strokePx;
@@ -57,8 +61,9 @@ public final class OverlayPainter {
         for (Line line : lines) {
             draw(g, line, color(line, finding(assessment, line)), toDevice);
         }
+        List<Rectangle2D> taken = new ArrayList<>();
         for (Line line : lines) {
-            label(g, line, finding(assessment, line), toDevice);
+            label(g, line, finding(assessment, line), toDevice, taken);
         }
     }
 
@@ -136,7 +141,7 @@ public final class OverlayPainter {
         return finding.flatMap(Finding::verdict).isPresent() ? Ink.color(finding.flatMap(Finding::verdict)) : UNJUDGED;
     }
 
-    private void label(Graphics2D g, Line line, Optional<Finding> finding, AffineTransform toDevice) {
+    private void label(Graphics2D g, Line line, Optional<Finding> finding, AffineTransform toDevice, List<Rectangle2D> taken) {
         if (textPx <= 0 || finding.isEmpty()) {
             return;
         }
@@ -154,7 +159,23 @@ public final class OverlayPainter {
             x = at.getX() - Ink.width(text, font) / 2;
         }
         double radius = textPx * 0.33;
+        y = free(new Rectangle2D.Double(x, y - textPx, radius * 2.6 + Ink.width(text, font), textPx * 1.3), taken);
         Ink.textOverPicture(g, text, font, Color.WHITE, x + radius * 2.6, y);
         Ink.verdictMark(g, finding.get().verdict(), x + radius, y - textPx * 0.35, radius);
+    }
+
+    /** The baseline nearest to the one wanted at which a figure lies over no other, which it takes. */
+    private double free(Rectangle2D wanted, List<Rectangle2D> taken) {
+        Rectangle2D best = wanted;
+        for (int step : STEPS) {
+            Rectangle2D tried = new Rectangle2D.Double(wanted.getX(), wanted.getY() + step * textPx * 0.65, wanted.getWidth(),
+                    wanted.getHeight());
+            if (taken.stream().noneMatch(tried::intersects)) {
+                best = tried;
+                break;
+            }
+        }
+        taken.add(best);
+        return best.getY() + textPx;
     }
 }
