@@ -35,11 +35,6 @@ record AboveView(double left, double line, ShotScale scale) implements PlotView 
     }
 
     @Override
-    public double stepFactor() {
-        return 0.5;
-    }
-
-    @Override
     public ShotFigure figure() {
         return ShotFigure.SIDE;
     }

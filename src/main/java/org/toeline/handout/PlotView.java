@@ -20,9 +20,6 @@ sealed interface PlotView permits SideView, AboveView {
     /** The letter beside a figure of the axis. */
     String side(double acrossM);
 
-    /** How many steps of the distance a step of the other axis is. */
-    double stepFactor();
-
     /** The figure that is drawn across the distance. */
     ShotFigure figure();
 

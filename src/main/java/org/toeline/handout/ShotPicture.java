@@ -3,7 +3,6 @@ package org.toeline.handout;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -12,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.imageio.ImageIO;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -26,17 +25,18 @@ import org.toeline.flight.compare.SetupFigure;
 /**
  * Shots of one or two setups over one another, from the side and from above, both to one scale: computed curves, measured
  * points, the middle with its interval. The first setup is blue, whole lines and dots, the second vermilion, dashed lines and
- * diamonds. One painter for the screen, a PNG and a PDF page.
+ * diamonds. One painter for the screen, a picture file and a PDF page.
  *
  * @param setups one or two, the earlier first; none paints the empty axes
  * @param length unit of the axes, a unit of length
  * @param notes  what is to be known beside it, such as the model of the curves; sentences
+ * @param described the picture in words, for those who do not see it
  */
-public record ShotPicture(List<Setup> setups, FigureUnit length, List<String> notes) {
+public record ShotPicture(List<Setup> setups, FigureUnit length, List<String> notes, String described) implements Drawing {
 
-    private static final int PNG_WIDTH = 1800;
-    private static final int PNG_HEIGHT = 1240;
-    /** On paper and in a PNG the picture is laid out at this width and then enlarged. */
+    private static final int FILE_WIDTH = 1800;
+    private static final int FILE_HEIGHT = 1240;
+    /** On paper and in a file the picture is laid out at this width and then enlarged. */
     private static final double LAID_OUT_WIDTH = 900;
 
     /**
@@ -86,20 +86,26 @@ public record ShotPicture(List<Setup> setups, FigureUnit length, List<String> no
         new ShotPlots(this, g, area).paint();
     }
 
-    public byte[] png() {
-        BufferedImage image = new BufferedImage(PNG_WIDTH, PNG_HEIGHT, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
+    @Override
+    public double width() {
+        return FILE_WIDTH;
+    }
+
+    @Override
+    public double height() {
+        return FILE_HEIGHT;
+    }
+
+    @Override
+    public String title() {
+        return setups.stream().map(Setup::name).collect(Collectors.joining(" · "));
+    }
+
+    @Override
+    public void paint(Graphics2D g) {
         g.setColor(Ink.PAPER);
-        g.fillRect(0, 0, PNG_WIDTH, PNG_HEIGHT);
-        page(g, PNG_WIDTH, PNG_HEIGHT);
-        g.dispose();
-        try {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            ImageIO.write(image, "png", out);
-            return out.toByteArray();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        g.fill(new Rectangle2D.Double(0, 0, FILE_WIDTH, FILE_HEIGHT));
+        page(g, FILE_WIDTH, FILE_HEIGHT);
     }
 
     /** One page, A4 across, of lines: it may be enlarged at will. */

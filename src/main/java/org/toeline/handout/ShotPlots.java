@@ -17,9 +17,11 @@ final class ShotPlots {
     private static final double RIGHT = 14;
     private static final double LINE = 17;
     /** Between the two plots: the figures of the first axis and the title of the second. */
-    private static final double BETWEEN = 40;
-    private static final double BELOW = 34;
+    private static final double BETWEEN = 36;
+    private static final double BELOW = 20;
     private static final double RADIUS = 5;
+    /** Of a line in the legend. */
+    private static final double SAMPLE = 44;
 
     private final ShotPicture picture;
     private final Graphics2D g;
@@ -35,7 +37,7 @@ final class ShotPlots {
         this.g = g;
         this.area = area;
         this.notes = TextBlock.of(String.join(" ", picture.notes()), plain, area.getWidth() - 8);
-        this.legendHeight = picture.setups().size() * LINE + 4;
+        this.legendHeight = (oneLine() ? 1 : picture.setups().size()) * LINE + 4;
         double room = area.getHeight() - legendHeight - notes.height() - LINE - BETWEEN - BELOW - 8;
         this.scale = ShotScale.of(picture, area.getWidth() - LEFT - RIGHT, Math.max(60, room));
     }
@@ -69,19 +71,34 @@ final class ShotPlots {
 
     private double legend() {
         double y = area.getY() + LINE - 4;
+        double x = area.getX() + 4;
         for (int i = 0; i < picture.setups().size(); i++) {
             ShotPen pen = i == 0 ? ShotPen.FIRST : ShotPen.SECOND;
-            ShotPicture.Setup setup = picture.setups().get(i);
-            double x = area.getX() + 4;
             g.setColor(pen.color());
             g.setStroke(pen.stroke(2.4f));
-            g.draw(new Line2D.Double(x, y - 4, x + 44, y - 4));
-            pen.point(g, x + 22, y - 4, RADIUS);
-            int n = setup.shots().size();
-            Ink.text(g, setup.name() + " (" + n + (n == 1 ? " shot)" : " shots)"), bold, Ink.TEXT, x + 52, y);
-            y += LINE;
+            g.draw(new Line2D.Double(x, y - 4, x + SAMPLE, y - 4));
+            pen.point(g, x + SAMPLE / 2, y - 4, RADIUS);
+            Ink.text(g, named(i), bold, Ink.TEXT, x + SAMPLE + 8, y);
+            if (oneLine()) {
+                x += SAMPLE + 32 + Ink.width(named(i), bold);
+            } else {
+                y += LINE;
+            }
         }
-        return y - LINE + 8;
+        return area.getY() + legendHeight;
+    }
+
+    private String named(int setup) {
+        int n = picture.setups().get(setup).shots().size();
+        return picture.setups().get(setup).name() + " (" + n + (n == 1 ? " shot)" : " shots)");
+    }
+
+    private boolean oneLine() {
+        double width = 0;
+        for (int i = 0; i < picture.setups().size(); i++) {
+            width += SAMPLE + 32 + Ink.width(named(i), bold);
+        }
+        return width < area.getWidth();
     }
 
     private void title(String text, double y) {
@@ -100,7 +117,7 @@ final class ShotPlots {
             double width = Ink.width(text, plain);
             Ink.text(g, text, plain, Ink.GREY, Math.min(x - width / 2, area.getMaxX() - width), bottom + 14);
         }
-        double up = view.stepFactor() * step;
+        double up = scale.upStepM();
         for (double v = Math.ceil(lowest / up - 1e-9) * up; v <= highest + 1e-9; v += up) {
             boolean zero = Math.abs(v) < 1e-9;
             rule(view.x(0), view.y(v), view.x(scale.farM()), view.y(v), zero ? Ink.GREY : GRID);

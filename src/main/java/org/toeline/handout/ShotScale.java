@@ -16,9 +16,11 @@ import org.toeline.flight.ShotFigure;
  * @param highM    above the ground
  * @param wideM    to each side
  * @param pxPerM   one scale for both plots
- * @param stepM    between the lines of the grid; a round figure in the unit of the axes
+ * @param stepM    between the lines of the grid along; a round figure in the unit of the axes
+ * @param upStepM  the same up and across, where figures stand closer
  */
-record ShotScale(double farM, double highM, double wideM, double pxPerM, double stepM) {
+record ShotScale(double farM, double highM, double wideM, double pxPerM, double stepM,
+                 double upStepM) {
 
     private static final double ROOM = 1.06;
     private static final double LEAST_FAR_M = 60;
@@ -26,6 +28,7 @@ record ShotScale(double farM, double highM, double wideM, double pxPerM, double 
     private static final double LEAST_WIDE_M = 12;
     /** Lines of the grid are at least so far apart. */
     private static final double LEAST_STEP_PX = 44;
+    private static final double LEAST_UP_STEP_PX = 17;
 
     /**
      * @param width  for the distance along
@@ -37,7 +40,8 @@ record ShotScale(double farM, double highM, double wideM, double pxPerM, double 
         double high = Math.max(LEAST_HIGH_M, ROOM * most(setups, FlightAxis.UP));
         double wide = Math.max(LEAST_WIDE_M, ROOM * most(setups, FlightAxis.ACROSS));
         double scale = Math.max(1e-3, Math.min(width / far, height / (high + 2 * wide)));
-        return new ShotScale(far, high, wide, scale, step(LEAST_STEP_PX / scale, picture.length()));
+        return new ShotScale(far, high, wide, scale, step(LEAST_STEP_PX / scale, picture.length()),
+                step(LEAST_UP_STEP_PX / scale, picture.length()));
     }
 
     /** What is looked at of a flight. */

@@ -27,6 +27,9 @@ final class DifferencesPane extends VBox {
     record Choice(Optional<PlayersShots.OfLesson> lesson, String words) {
     }
 
+    /** The first columns are never broken into lines: figures read badly then. */
+    private static final int WHOLE = 4;
+
     private final ComboBox<Choice> with = new ComboBox<>();
     private final GridPane grid = new GridPane();
     private final Label help = wrapped("hint");
@@ -51,7 +54,7 @@ final class DifferencesPane extends VBox {
         HBox.setHgrow(with, Priority.ALWAYS);
         HBox row = new HBox(6, label, with);
         row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-        grid.setHgap(12);
+        grid.setHgap(10);
         grid.setVgap(3);
         grid.setId("shots-differences");
         help.setId("shots-differences-help");
@@ -119,7 +122,7 @@ final class DifferencesPane extends VBox {
     private void differences(ComparedSetups compared, ShotUnits units) {
         ComparedSetups.Setup before = compared.setups().get(0);
         ComparedSetups.Setup after = compared.setups().get(1);
-        row(0, "shots-head", Texts.of("shots.head.figure"), before.name(), after.name(), Texts.of("shots.head.difference"),
+        row(0, "shots-head", Texts.of("shots.head.figure"), head(before), head(after), Texts.of("shots.head.difference"),
                 Texts.of("shots.head.says"));
         int line = 1;
         for (Difference d : compared.comparison().orElseThrow().differences()) {
@@ -130,6 +133,11 @@ final class DifferencesPane extends VBox {
             cell(line, 4).setId("says-" + d.figure().id());
             line++;
         }
+    }
+
+    /** A name in two lines, so that a day is never broken. */
+    private static String head(ComparedSetups.Setup setup) {
+        return setup.name().replaceFirst(",? (?=[0-9-]+$)", "\n");
     }
 
     private Node cell(int row, int column) {
@@ -179,6 +187,9 @@ final class DifferencesPane extends VBox {
             label.getStyleClass().add(style);
             label.setWrapText(true);
             label.setMinHeight(USE_PREF_SIZE);
+            if (i < WHOLE) {
+                label.setMinWidth(USE_PREF_SIZE);
+            }
             grid.add(label, i, line);
         }
     }

@@ -22,13 +22,27 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
      * @param own  which of the setups has the rows of the table
      * @param row  the row to point out; one that is not there points out none
      */
-    ShotPicture picture(int own, int row) {
+    ShotPicture onScreen(int own, int row) {
+        return picture(own, row, List.of(Texts.of(metric() ? "shots.picture.brief.m" : "shots.picture.brief.yd",
+                FlightBand.MODELS.get(0).words())));
+    }
+
+    /** As it is written to a file: it says all that is to be known beside it, and points out no shot. */
+    ShotPicture forFile() {
+        return picture(0, -1, notes());
+    }
+
+    private boolean metric() {
+        return settings.units().length() == FigureUnit.METRE;
+    }
+
+    private ShotPicture picture(int own, int row, List<String> said) {
         List<ShotPicture.Setup> setups = new ArrayList<>();
         for (int i = 0; i < compared.setups().size(); i++) {
             setups.add(setup(compared.setups().get(i), i == own ? row : -1));
         }
         FigureUnit length = settings.units().length();
-        return new ShotPicture(setups, length, notes());
+        return new ShotPicture(setups, length, said, inWords());
     }
 
     private static ShotPicture.Setup setup(ComparedSetups.Setup setup, int row) {
@@ -47,14 +61,13 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
     }
 
     private List<String> notes() {
-        boolean metric = settings.units().length() == FigureUnit.METRE;
         List<String> others = FlightBand.MODELS.stream().skip(1).map(m -> m.words()).toList();
         return List.of(Texts.of("shots.picture.curves", FlightBand.MODELS.get(0).words(), String.join("; ", others)),
-                Texts.of("shots.picture.points"), Texts.of(metric ? "shots.picture.short.m" : "shots.picture.short.yd"));
+                Texts.of("shots.picture.points"), Texts.of(metric() ? "shots.picture.short.m" : "shots.picture.short.yd"));
     }
 
     /** The picture for who cannot see it. */
-    String inWords() {
+    private String inWords() {
         return compared.setups().stream().map(s -> s.name() + ": " + Texts.of("shots.picture.count", s.measured().size())
                 + middle(s, ShotFigure.CARRY) + middle(s, ShotFigure.APEX) + middle(s, ShotFigure.SIDE))
                 .collect(Collectors.joining(". "));

@@ -62,6 +62,19 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
         return String.format(Locale.ROOT, "%.0f", model.units().of(figure).fromInside(inside));
     }
 
+    @Override
+    public String sign(int row) {
+        if (!model.row(row).unread().isEmpty()) {
+            return " ✕";
+        }
+        List<Implausible> flags = reckoned.get().shot(row).flags();
+        return flags.isEmpty() ? "" : " " + grade(flags.get(0));
+    }
+
+    private static String grade(Implausible flag) {
+        return flag.grade() == Implausible.Grade.IMPOSSIBLE ? "‼" : "!";
+    }
+
     /** What was typed and is no figure, then what no flight could give, then what is missing for a flight. */
     @Override
     public String note(int row) {
@@ -72,8 +85,7 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
         Stream<String> faults = shot.unread().keySet().stream().map(m -> "✕ " + Texts.of("shots.figure." + m.id()) + ": "
                 + shot.fault(m, model.units().of(m)).orElse(""));
         FlownShot flown = reckoned.get().shot(row);
-        Stream<String> flags = flown.flags().stream().map(f -> (f.grade() == Implausible.Grade.IMPOSSIBLE ? "‼ " : "! ")
-                + f.reason());
+        Stream<String> flags = flown.flags().stream().map(f -> grade(f) + " " + f.reason());
         String said = Stream.concat(faults, flags).collect(Collectors.joining(" · "));
         if (!said.isEmpty()) {
             return said;

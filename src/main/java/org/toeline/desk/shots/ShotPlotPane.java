@@ -19,7 +19,7 @@ final class ShotPlotPane extends Region {
 
     private final Canvas canvas = new Canvas();
     private final Label hint = new Label();
-    private ShotPicture picture = new ShotPicture(List.of(), FigureUnit.METRE, List.of());
+    private ShotPicture picture = new ShotPicture(List.of(), FigureUnit.METRE, List.of(), "");
 
     ShotPlotPane() {
         setId("shots-picture");
@@ -38,10 +38,9 @@ final class ShotPlotPane extends Region {
         return picture;
     }
 
-    /** @param read the picture in words, for who cannot see it */
-    void show(ShotPicture changed, String read) {
+    void show(ShotPicture changed) {
         picture = changed;
-        canvas.setAccessibleText(read);
+        canvas.setAccessibleText(changed.described());
         hint.setVisible(changed.setups().stream().allMatch(s -> s.shots().isEmpty()));
         paint();
     }

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -34,6 +35,9 @@ final class ShotTable extends TableView<Integer> {
     private static final double NARROW = 66;
     private static final double WIDE = 78;
     private static final double ROW = 28;
+    /** What is odd needs at least so much room; it has all that is left. */
+    private static final double NOTES = 170;
+    private static final double SCROLL_BAR = 20;
 
     private final ShotsModel model;
     private final IntConsumer picked;
@@ -67,10 +71,11 @@ final class ShotTable extends TableView<Integer> {
             cursorColumn = typed.get(0);
         }
         List<TableColumn<Integer, Integer>> all = new ArrayList<>();
-        all.add(shown(Texts.of("shots.column.number"), 46, row -> row < model.rows().size() ? String.valueOf(row + 1) : "+"));
-        LAUNCH.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m))));
+        all.add(shown(Texts.of("shots.column.number"), 50, row -> row < model.rows().size() ? (row + 1) + computed.sign(row)
+                : "+"));
+        LAUNCH.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m, "\n"))));
         for (Meaning meaning : FLIGHT) {
-            TableColumn<Integer, Integer> group = new TableColumn<>(headed(meaning));
+            TableColumn<Integer, Integer> group = new TableColumn<>(headed(meaning, ", "));
             if (wanted.contains(meaning)) {
                 group.getColumns().add(typed(meaning, Texts.of("shots.column.measured")));
             }
@@ -81,14 +86,21 @@ final class ShotTable extends TableView<Integer> {
                 all.add(group);
             }
         }
-        TableColumn<Integer, Integer> notes = shown(Texts.of("shots.column.notes"), 340, computed::note);
+        TableColumn<Integer, Integer> notes = shown(Texts.of("shots.column.notes"), NOTES, computed::note);
         notes.setId("column-notes");
+        double others = all.stream().mapToDouble(ShotTable::width).sum();
+        notes.prefWidthProperty().bind(Bindings.max(NOTES, widthProperty().subtract(others + SCROLL_BAR)));
         all.add(notes);
         getColumns().setAll(all);
     }
 
-    private String headed(Meaning meaning) {
-        return Texts.of("shots.figure." + meaning.id()) + "\n" + model.units().of(meaning).id();
+    private static double width(TableColumn<Integer, ?> column) {
+        return column.getColumns().isEmpty() ? column.getPrefWidth()
+                : column.getColumns().stream().mapToDouble(ShotTable::width).sum();
+    }
+
+    private String headed(Meaning meaning, String between) {
+        return Texts.of("shots.figure." + meaning.id()) + between + model.units().of(meaning).id();
     }
 
     private TableColumn<Integer, Integer> typed(Meaning meaning, String heading) {
@@ -253,6 +265,9 @@ final class ShotTable extends TableView<Integer> {
 
         /** What is to be said of a row. */
         String note(int row);
+
+        /** A sign beside the row's number when it holds something odd; else nothing. */
+        String sign(int row);
     }
 
     /**

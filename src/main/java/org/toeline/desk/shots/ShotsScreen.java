@@ -18,6 +18,7 @@ import org.toeline.flight.RememberedFlights;
 import org.toeline.flight.Shot;
 import org.toeline.flight.compare.GoesTogether;
 import org.toeline.flight.table.ShotExport;
+import org.toeline.handout.PictureFormat;
 import org.toeline.handout.ShotPicture;
 import org.toeline.ledger.WholeFile;
 import org.toeline.ledger.store.Player;
@@ -220,7 +221,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private void picked() {
         PictureOfSetups pictures = new PictureOfSetups(reckoned.compared(), settings);
         int own = other.isPresent() && other.get().lessonId() < keeping.lessonId().orElse(0) ? 1 : 0;
-        plot.show(pictures.picture(own, table.row()), pictures.inWords());
+        plot.show(pictures.onScreen(own, table.row()));
         String note = new ShotColumns(model, this::reckoned).note(table.row());
         List<String> said = new ArrayList<>();
         keeping.unable().ifPresent(said::add);
@@ -301,11 +302,11 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         ShotFiles.save("shots.png", view.getScene().getWindow()).ifPresent(this::exportPicture);
     }
 
-    /** A page of lines when the file is to be a PDF, else a PNG. */
+    /** A PDF page of lines, or PNG, JPEG or SVG, as the file's name asks; a PNG when it asks for nothing. */
     public void exportPicture(Path file) {
-        ShotPicture picture = new PictureOfSetups(reckoned.compared(), settings).picture(0, -1);
+        ShotPicture picture = new PictureOfSetups(reckoned.compared(), settings).forFile();
         write(file, () -> file.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".pdf") ? picture.pdf()
-                : picture.png());
+                : PictureFormat.byName(file.toString()).orElse(PictureFormat.PNG).of(picture));
     }
 
     private void write(Path file, Callable<byte[]> bytes) {

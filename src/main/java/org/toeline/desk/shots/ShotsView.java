@@ -15,8 +15,8 @@ import org.toeline.desk.Texts;
 /** How the screen of the shots is laid out: the table above, below it the picture and what changed. */
 final class ShotsView extends StackPane {
 
-    private static final double TABLE_SHARE = 0.42;
-    private static final double PICTURE_SHARE = 0.54;
+    private static final double TABLE_SHARE = 0.40;
+    private static final double PICTURE_SHARE = 0.52;
 
     private final Label title = new Label();
     private final Label said = new Label();

@@ -9,8 +9,8 @@ import org.toeline.flight.compare.SimulatedSetups.Mishits;
  */
 public final class ComparisonStudy {
 
-    private static final int[][] COUNTS = {{3, 3}, {3, 5}, {3, 10}, {3, 30}, {4, 4}, {5, 5}, {5, 10}, {6, 6}, {7, 7},
-        {8, 8}, {8, 20}, {10, 10}, {10, 30}, {12, 12}, {15, 15}, {20, 20}, {25, 12}, {30, 30}};
+    private static final int[][] COUNTS = {{3, 3}, {3, 4}, {3, 5}, {3, 6}, {3, 8}, {3, 10}, {3, 30}, {30, 3}, {4, 4}, {4, 30}, {5, 5},
+        {5, 10}, {6, 6}, {7, 7}, {8, 8}, {8, 20}, {10, 10}, {10, 30}, {12, 12}, {15, 15}, {20, 20}, {25, 12}, {30, 30}};
     private static final double[] RATIOS = {1.0 / 3, 1, 3};
 
     private ComparisonStudy() {
