@@ -11,7 +11,7 @@ import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
 /**
- * The part of the chain of causes that concerns one address position, ready to be drawn: readings in columns, each right of
+ * The part of the chain of causes that concerns one address position, ready to be drawn: readings in steps, each after
  * all that lead to it, and the links between them, without those that a longer way says too.
  *
  * @param nodes in the club's order
@@ -32,9 +32,9 @@ public record CauseGraph(List<Node> nodes, List<Link> edges) {
     /**
      * A reading in the chain.
      *
-     * @param column 0 for what nothing here leads to, else one more than the farthest of its causes
+     * @param step 0 for what nothing here leads to, else one more than the farthest of its causes
      */
-    public record Node(ReadingKind kind, Finding finding, Role role, int column) {
+    public record Node(ReadingKind kind, Finding finding, Role role, int step) {
     }
 
     public CauseGraph {
@@ -59,13 +59,13 @@ public record CauseGraph(List<Node> nodes, List<Link> edges) {
         }
         List<Link> all = List.copyOf(edges);
         edges.removeIf(link -> saidByALongerWay(link, all));
-        Map<ReadingKind, Integer> columns = new EnumMap<>(ReadingKind.class);
+        Map<ReadingKind, Integer> steps = new EnumMap<>(ReadingKind.class);
         List<Node> nodes = new ArrayList<>();
         for (ReadingKind kind : kinds) {
-            int column = edges.stream().filter(e -> e.effect() == kind)
-                    .mapToInt(e -> columns.getOrDefault(e.cause(), -1) + 1).max().orElse(0);
-            columns.put(kind, column);
-            nodes.add(new Node(kind, advice.finding(kind).orElseThrow(), role(kind, first), column));
+            int step = edges.stream().filter(e -> e.effect() == kind)
+                    .mapToInt(e -> steps.getOrDefault(e.cause(), -1) + 1).max().orElse(0);
+            steps.put(kind, step);
+            nodes.add(new Node(kind, advice.finding(kind).orElseThrow(), role(kind, first), step));
         }
         return new CauseGraph(nodes, edges);
     }

@@ -49,8 +49,15 @@ final class BodyPoints {
                     * WorldScale.pxPerMetre(posture, view, posture.at(HEAD_CENTRE)).orElse(0.0), points));
         }
         marks.marks().forEach(m -> points.add(m.at()));
-        double around = view == View.TEE ? AROUND_TEED_BALL : AROUND_BALL;
-        marks.ball().ifPresent(b -> around(b.centre(), around * b.diameterPx().orElse(10), points));
+        marks.ball().ifPresent(b -> {
+            double ball = b.diameterPx().orElse(10);
+            around(b.centre(), AROUND_BALL * ball, points);
+            if (view == View.TEE) {
+                around(b.centre(), ball, points);
+                around(b.centre(), AROUND_TEED_BALL * ball, points);
+                points.add(b.centre());
+            }
+        });
         return points;
     }
 

@@ -24,14 +24,14 @@ import org.toeline.reading.ReadingKind;
 
 /**
  * The small picture of the chain of causes: a box a reading, with its figure and the mark of its verdict, and arrows from
- * causes to what may follow. The one to change first has a thick frame, what may follow from it a thin one of its colour.
+ * causes down to what may follow. The one to change first has a thick frame, what may follow from it a thin one of its colour.
  */
 public final class CausePicture implements Drawing {
 
-    private static final double BOX_WIDTH = 270;
+    private static final double BOX_WIDTH = 320;
     private static final double BOX_HEIGHT = 74;
-    private static final double ACROSS = 58;
-    private static final double BETWEEN = 20;
+    private static final double DOWN = 34;
+    private static final double BETWEEN = 24;
     private static final double MARGIN = 10;
 
     private final CauseGraph graph;
@@ -43,22 +43,22 @@ public final class CausePicture implements Drawing {
     public CausePicture(CauseGraph graph, Words words) {
         this.graph = graph;
         this.words = words;
-        List<List<Node>> columns = new ArrayList<>();
+        List<List<Node>> rows = new ArrayList<>();
         for (Node node : graph.nodes()) {
-            while (columns.size() <= node.column()) {
-                columns.add(new ArrayList<>());
+            while (rows.size() <= node.step()) {
+                rows.add(new ArrayList<>());
             }
-            columns.get(node.column()).add(node);
+            rows.get(node.step()).add(node);
         }
-        int most = columns.stream().mapToInt(List::size).max().orElse(1);
-        this.height = 2 * MARGIN + most * BOX_HEIGHT + (most - 1) * BETWEEN;
-        this.width = 2 * MARGIN + Math.max(1, columns.size()) * (BOX_WIDTH + ACROSS) - ACROSS;
-        for (int c = 0; c < columns.size(); c++) {
-            int rows = columns.get(c).size();
-            double top = (height - rows * BOX_HEIGHT - (rows - 1) * BETWEEN) / 2;
-            for (int r = 0; r < rows; r++) {
-                boxes.put(columns.get(c).get(r).kind(), new Rectangle2D.Double(MARGIN + c * (BOX_WIDTH + ACROSS),
-                        top + r * (BOX_HEIGHT + BETWEEN), BOX_WIDTH, BOX_HEIGHT));
+        int most = rows.stream().mapToInt(List::size).max().orElse(1);
+        this.width = 2 * MARGIN + most * BOX_WIDTH + (most - 1) * BETWEEN;
+        this.height = 2 * MARGIN + Math.max(1, rows.size()) * (BOX_HEIGHT + DOWN) - DOWN;
+        for (int r = 0; r < rows.size(); r++) {
+            int count = rows.get(r).size();
+            double left = (width - count * BOX_WIDTH - (count - 1) * BETWEEN) / 2;
+            for (int c = 0; c < count; c++) {
+                boxes.put(rows.get(r).get(c).kind(), new Rectangle2D.Double(left + c * (BOX_WIDTH + BETWEEN),
+                        MARGIN + r * (BOX_HEIGHT + DOWN), BOX_WIDTH, BOX_HEIGHT));
             }
         }
     }
@@ -90,18 +90,18 @@ public final class CausePicture implements Drawing {
     private void arrow(Graphics2D g, Link link) {
         Rectangle2D from = boxes.get(link.cause());
         Rectangle2D to = boxes.get(link.effect());
-        double x1 = from.getMaxX();
-        double x2 = to.getMinX() - 3;
-        double y1 = from.getCenterY();
-        double y2 = to.getCenterY();
+        double x1 = from.getCenterX();
+        double x2 = to.getCenterX();
+        double y1 = from.getMaxY();
+        double y2 = to.getMinY() - 3;
         g.setColor(runs(link) ? Ink.VERMILION : Ink.GREY);
         g.setStroke(new BasicStroke(runs(link) ? 3 : 1.5f));
-        double bend = (x2 - x1) / 2;
-        g.draw(new CubicCurve2D.Double(x1, y1, x1 + bend, y1, x2 - 8 - bend, y2, x2 - 8, y2));
+        double bend = (y2 - y1) / 2;
+        g.draw(new CubicCurve2D.Double(x1, y1, x1, y1 + bend, x2, y2 - 8 - bend, x2, y2 - 8));
         Path2D head = new Path2D.Double();
         head.moveTo(x2, y2);
-        head.lineTo(x2 - 12, y2 - 6);
-        head.lineTo(x2 - 12, y2 + 6);
+        head.lineTo(x2 - 6, y2 - 12);
+        head.lineTo(x2 + 6, y2 - 12);
         head.closePath();
         g.fill(head);
     }

@@ -139,7 +139,7 @@ class JudgeTest {
         return Judge.advise(readings, club, RangeBook.shipped(), CauseChain.shipped()).first().orElseThrow();
     }
 
-    /** The picture of the chain leaves out what a longer way says too, and puts effects right of their causes. */
+    /** The picture of the chain leaves out what a longer way says too, and puts effects after their causes. */
     @Test
     void drawsUpTheChain() {
         Advice advice = Judge.advise(List.of(reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 12, 1),
@@ -149,7 +149,7 @@ class JudgeTest {
         CauseGraph graph = CauseGraph.of(advice, CauseChain.shipped(), Club.DRIVER);
         assertThat(graph.nodes()).extracting(CauseGraph.Node::kind).containsExactly(ReadingKind.BALL_TO_LEAD_SHOULDER,
                 ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDERS_TO_TARGET, ReadingKind.SHOULDER_TILT);
-        assertThat(graph.nodes()).extracting(CauseGraph.Node::column).containsExactly(0, 1, 2, 3);
+        assertThat(graph.nodes()).extracting(CauseGraph.Node::step).containsExactly(0, 1, 2, 3);
         assertThat(graph.nodes()).extracting(CauseGraph.Node::role).containsExactly(CauseGraph.Role.FIRST,
                 CauseGraph.Role.MAY_FOLLOW, CauseGraph.Role.MAY_FOLLOW, CauseGraph.Role.BESIDE);
         assertThat(graph.edges()).hasSize(3).allSatisfy(e -> {

@@ -13,7 +13,11 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.toeline.advice.Advice;
+import org.toeline.advice.Assessment;
+import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
+import org.toeline.advice.Verdict;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.handout.OverlayShapes.Kind;
 import org.toeline.handout.OverlayShapes.Line;
@@ -119,6 +123,25 @@ class StillTellsTest {
                         .anyMatch(l -> l.kind() == shows);
             }
             assertThat(OverlayShapes.mattersFor(kind)).contains(shows);
+        }
+    }
+
+    /** Whatever comes first: its gauge hides neither the ball nor its line, in whichever view shows it best. */
+    @Test
+    void theGaugeHidesNoBallWhateverComesFirst() throws Exception {
+        Handout handout = Samples.handout("before");
+        var plain = handout.assessment();
+        for (Finding finding : plain.advice().findings()) {
+            Finding out = new Finding(finding.reading(), finding.range().map(r -> new Finding.Judged(r, Verdict.OUT_HIGH)));
+            Handout with = new Handout(handout.lesson(), new Assessment(plain.sheet(), plain.posture(), plain.readings(),
+                    new Advice(plain.advice().findings(), Optional.of(new FirstThing(out, List.of())))), handout.pictures(),
+                    handout.words(), handout.options(), "");
+            StillPicture picture = with.still().picture().orElseThrow();
+            Rectangle2D gauge = picture.gauge().orElseThrow(() -> new AssertionError(finding.kind() + " has no gauge"));
+            ViewMarks marks = handout.lesson().sheet().view(picture.view()).orElseThrow();
+            marks.ball().ifPresent(b -> assertThat(gauge.contains(on(picture, b.centre()))).as(finding.kind().id()).isFalse());
+            ImagePoint anchor = StillPicture.anchor(plain, picture.view(), out).orElseThrow();
+            assertThat(gauge.contains(on(picture, anchor))).as(finding.kind().id()).isFalse();
         }
     }
 
