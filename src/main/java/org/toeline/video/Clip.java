@@ -47,8 +47,8 @@ public final class Clip implements AutoCloseable {
         OpenedStream opened = reader.opened();
         this.size = opened.size();
         FrameDecoder decoder = new FrameDecoder(reader, index);
-        this.orientation = reader.isPhotograph() ? Orientation.ofPhotograph(file)
-                : Orientation.of(opened.stream().codecpar());
+        this.orientation = opened.tiles().map(TileGrid::orientation).orElseGet(() -> reader.isPhotograph()
+                ? Orientation.ofPhotograph(file) : Orientation.of(opened.stream().codecpar()));
         double start = reader.seconds(index.pts(0));
         boolean turned = orientation.onItsSide();
         this.info = new ClipInfo(turned ? size[1] : size[0], turned ? size[0] : size[1], orientation.clockwise(),

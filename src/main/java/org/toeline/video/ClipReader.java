@@ -30,6 +30,8 @@ final class ClipReader implements AutoCloseable {
     private final AVFrame frame = av_frame_alloc();
     /** A photograph's packet: its reader does not go back. */
     private @Nullable AVPacket photograph;
+    /** A photograph that was put together from tiles. */
+    private @Nullable AVFrame composed;
     private int notNeeded = AVDISCARD_NONREF;
     private boolean drained;
     private boolean closed;
@@ -58,6 +60,11 @@ final class ClipReader implements AutoCloseable {
         opened.within(LIST_NANOS);
         double told = 0;
         PacketIndex index = new PacketIndex();
+        if (opened.tiles().isPresent()) {
+            composed = opened.tiles().get().picture(format);
+            index.key(0);
+            index.add(0, 0);
+        }
         int timeless = 0;
         while (av_read_frame(format, packet) >= 0) {
             if (photograph == null && isPhotograph()) {
@@ -152,6 +159,11 @@ final class ClipReader implements AutoCloseable {
      */
     @Nullable AVFrame next(long neededFrom) {
         opened.within(STEP_NANOS);
+        if (composed != null) {
+            AVFrame once = drained ? null : composed;
+            drained = true;
+            return once;
+        }
         while (true) {
             int got = avcodec_receive_frame(codec, frame);
             if (got >= 0) {
@@ -222,6 +234,9 @@ final class ClipReader implements AutoCloseable {
             av_packet_free(packet);
             if (photograph != null) {
                 av_packet_free(photograph);
+            }
+            if (composed != null) {
+                av_frame_free(composed);
             }
             opened.close();
         }

@@ -6,6 +6,7 @@ import static org.bytedeco.ffmpeg.global.avutil.*;
 
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
@@ -48,6 +49,7 @@ final class OpenedStream implements AutoCloseable {
     private final long sizeBytes;
     private final LongPointer deadline = new LongPointer(1);
     private final AVFormatContext format;
+    private Optional<TileGrid> tiles = Optional.empty();
     private AVStream stream = new AVStream((Pointer) null);
     private AVCodecContext codec = new AVCodecContext((Pointer) null);
     private boolean closed;
@@ -95,8 +97,10 @@ final class OpenedStream implements AutoCloseable {
         if (best < 0) {
             throw new ClipException(name + ": there is no picture in this file");
         }
-        if (format.nb_stream_groups() > 0 && format.stream_groups(0).type() == AV_STREAM_GROUP_PARAMS_TILE_GRID) {
-            throw new ClipException(name + ": a photograph stored in tiles cannot be put together; export it as JPEG");
+        tiles = TileGrid.of(name, format);
+        if (tiles.isPresent()) {
+            checkSize(tiles.get().width(), tiles.get().height(), tiles.get().pixels());
+            return tiles.get().first();
         }
         AVCodecParameters parameters = format.streams(best).codecpar();
         if (parameters.width() < 1 || parameters.height() < 1) {
@@ -189,16 +193,28 @@ final class OpenedStream implements AutoCloseable {
         return avcodec_get_name(stream.codecpar().codec_id()).getString();
     }
 
+    /** A photograph stored in tiles. */
+    Optional<TileGrid> tiles() {
+        return tiles;
+    }
+
+    private void checkSize(long width, long height, long pixels) throws ClipException {
+        if (width < 1 || height < 1 || pixels > MOST_PIXELS || width * height > pixels) {
+            throw new ClipException(name + ": a picture of " + width + " × " + height + " px; up to "
+                    + MOST_PIXELS / 1_000_000 + " million pixels can be shown");
+        }
+    }
+
     /** Width with pixels made square, and height, before turning. */
     int[] size() throws ClipException {
+        if (tiles.isPresent()) {
+            return new int[] {tiles.get().width(), tiles.get().height()};
+        }
         AVRational aspect = av_guess_sample_aspect_ratio(format, stream, null);
         double wide = aspect.num() > 0 && aspect.den() > 0 ? (double) aspect.num() / aspect.den() : 1;
         long width = Math.round(stream.codecpar().width() * (wide > 0.2 && wide < 5 ? wide : 1));
         int height = stream.codecpar().height();
-        if (width < 1 || width * height > MOST_PIXELS) {
-            throw new ClipException(name + ": a picture of " + width + " × " + height + " px; up to "
-                    + MOST_PIXELS / 1_000_000 + " million pixels can be shown");
-        }
+        checkSize(width, height, width * height);
         return new int[] {(int) width, height};
     }
 

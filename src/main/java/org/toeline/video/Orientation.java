@@ -39,8 +39,13 @@ record Orientation(int clockwise, boolean mirrored) {
 
     /** As the container says; as stored when it says nothing. */
     static Orientation of(AVCodecParameters parameters) {
-        AVPacketSideData data = av_packet_side_data_get(parameters.coded_side_data(), parameters.nb_coded_side_data(),
-                AV_PKT_DATA_DISPLAYMATRIX);
+        return of(parameters.coded_side_data(), parameters.nb_coded_side_data());
+    }
+
+    /** As a display matrix among these says; as stored when there is none. */
+    static Orientation of(@Nullable AVPacketSideData all, int count) {
+        AVPacketSideData data = all == null || count == 0 ? null
+                : av_packet_side_data_get(all, count, AV_PKT_DATA_DISPLAYMATRIX);
         return data == null || data.isNull() || data.size() < MATRIX_BYTES ? AS_STORED : of(data.data());
     }
 
