@@ -1,0 +1,63 @@
+package org.toeline.desk.findings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.Scene;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.toeline.advice.Assessment;
+import org.toeline.advice.LengthUnit;
+import org.toeline.advice.Words;
+import org.toeline.ledger.LessonDocument;
+
+/** The findings of the sample lessons, and why the first is the first. */
+@ExtendWith(ApplicationExtension.class)
+class FindingsPaneTest {
+
+    private FindingsPane pane;
+
+    @Start
+    void start(Stage stage) {
+        pane = new FindingsPane();
+        stage.setScene(new Scene(pane, 420, 760));
+        stage.show();
+    }
+
+    private static Assessment sample(String id) throws Exception {
+        return Assessment.of(LessonDocument.read(Path.of("sample-media", id, id + ".lesson.json")).sheet());
+    }
+
+    @Test
+    void theChainIsShownWithWhatItRestsOn(FxRobot robot) throws Exception {
+        Assessment before = sample("before");
+        robot.interact(() -> {
+            pane.words(Words.of(Locale.ENGLISH, LengthUnit.CENTIMETRE));
+            pane.show(before);
+        });
+        robot.clickOn("#why-first");
+        assertThat(robot.lookup("#chain").query().getAccessibleText()).contains("Kim et al. 2018").contains("Ball against lead shoulder");
+        WritableImage[] image = new WritableImage[1];
+        robot.interact(() -> image[0] = robot.lookup("#chain").query().getScene().snapshot(null));
+        Files.createDirectories(Path.of("target", "screens"));
+        javax.imageio.ImageIO.write(SwingFXUtils.fromFXImage(image[0], null), "png",
+                Path.of("target", "screens", "why-first.png").toFile());
+        robot.clickOn("Close");
+    }
+
+    @Test
+    void whenNothingIsOutThereIsNothingToExplain(FxRobot robot) throws Exception {
+        Assessment good = sample("all-good");
+        robot.interact(() -> pane.show(good));
+        assertThat(good.advice().first()).isEmpty();
+        assertThat(robot.lookup("#why-first").query().isVisible()).isFalse();
+    }
+}
