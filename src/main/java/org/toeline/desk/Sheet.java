@@ -186,6 +186,7 @@ final class Sheet implements LessonModel.Listener, Screen {
 
     private void shown(View of, WritableImage image) {
         view.picture(of, image);
+        frames.changed();
     }
 
     void handOver() {

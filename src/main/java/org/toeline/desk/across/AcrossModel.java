@@ -89,6 +89,9 @@ final class AcrossModel {
     }
 
     private void show(Answer said) {
+        if (said.equals(answer) && comparison.isPresent()) {
+            return;
+        }
         List<Integer> ids = said.lessons.stream().map(LessonFindings::lessonId).toList();
         boolean same = said.player.equals(answer.player) && said.club == answer.club && ids.containsAll(ticked)
                 && ids.size() == answer.lessons.size();

@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import javafx.animation.PauseTransition;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -18,9 +20,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
+import javafx.util.Duration;
 import org.toeline.advice.ChangeWords;
 import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
 import org.toeline.handout.AcrossPlot;
@@ -48,7 +51,10 @@ public final class AcrossScreen implements Screen {
     private final LessonTicks ticks;
     private final RowList rows = new RowList();
     private final StillsPane stills;
+    /** Findings are stated when the hand that marked has rested. */
+    private final PauseTransition later = new PauseTransition(Duration.millis(800));
     private boolean filling;
+    private OptionalInt onTheDesk = OptionalInt.empty();
 
     public AcrossScreen(Studio studio) {
         this.studio = studio;
@@ -65,6 +71,7 @@ public final class AcrossScreen implements Screen {
                 update();
             }
         });
+        later.setOnFinished(e -> model.load(OptionalInt.empty(), Optional.empty()));
         root.getStyleClass().add("paper");
         root.setTop(top());
         shown.setOrientation(Orientation.HORIZONTAL);
@@ -79,14 +86,14 @@ public final class AcrossScreen implements Screen {
         players.setId("across-player");
         players.setAccessibleText(Texts.of("across.player"));
         players.setPrefWidth(260);
-        players.setConverter(called(AcrossModel::name));
+        players.setConverter(Controls.names(AcrossModel::name));
         players.setOnAction(e -> Optional.ofNullable(players.getValue()).filter(p -> !filling)
-                .ifPresent(p -> model.load(java.util.OptionalInt.of(p.id()), Optional.empty())));
+                .ifPresent(p -> model.load(OptionalInt.of(p.id()), Optional.empty())));
         clubs.setId("across-club");
         clubs.setAccessibleText(Texts.of("across.club"));
-        clubs.setConverter(called(c -> studio.words().get().name(c)));
+        clubs.setConverter(Controls.names(c -> Controls.sentence(studio.words().get().name(c))));
         clubs.setOnAction(e -> Optional.ofNullable(clubs.getValue()).filter(c -> !filling)
-                .ifPresent(c -> model.load(java.util.OptionalInt.empty(), Optional.of(c))));
+                .ifPresent(c -> model.load(OptionalInt.empty(), Optional.of(c))));
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox top = new HBox(10, new Label(Texts.of("across.player")), players, new Label(Texts.of("across.club")), clubs, space,
@@ -94,20 +101,6 @@ public final class AcrossScreen implements Screen {
         top.setAlignment(Pos.CENTER_LEFT);
         top.setPadding(new Insets(10, 12, 10, 12));
         return top;
-    }
-
-    private static <T> StringConverter<T> called(java.util.function.Function<T, String> name) {
-        return new StringConverter<>() {
-            @Override
-            public String toString(T value) {
-                return value == null ? "" : name.apply(value);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException("chosen, not typed");
-            }
-        };
     }
 
     private HBox readings() {
@@ -159,9 +152,22 @@ public final class AcrossScreen implements Screen {
         boolean known = model.answer().player().isPresent();
         empty.setVisible(!known);
         shown.setVisible(known);
-        model.load(studio.records().playerId(), studio.records().playerId().isPresent() && !known
-                ? Optional.of(studio.model().sheet().club()) : Optional.empty());
-        players.requestFocus();
+        OptionalInt lesson = studio.records().lessonId();
+        boolean another = lesson.isPresent() && !lesson.equals(onTheDesk);
+        onTheDesk = lesson;
+        model.load(studio.records().playerId(), another ? Optional.of(studio.model().sheet().club()) : Optional.empty());
+        if (known) {
+            // the lesson on the desk may have been marked on since, and other units chosen
+            update();
+        }
+        later.playFromStart();
+        // not the box of players: F4, which leads here, would open it
+        rows.takeFocus();
+    }
+
+    @Override
+    public void left() {
+        later.stop();
     }
 
     /** Shows what the model says. */

@@ -40,6 +40,10 @@ final class RowList extends VBox {
         getChildren().addAll(header, list);
     }
 
+    void takeFocus() {
+        list.requestFocus();
+    }
+
     private double rowWidth() {
         return Math.max(200, list.getWidth() - BESIDE);
     }

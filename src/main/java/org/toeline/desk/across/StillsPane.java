@@ -21,10 +21,10 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
 import org.toeline.desk.across.StillSource.Still;
+import org.toeline.desk.screen.Controls;
 import org.toeline.handout.ComparedStill;
 import org.toeline.mark.View;
 
@@ -76,7 +76,7 @@ final class StillsPane extends VBox {
         own.setOnAction(e -> paint());
         over.setId("across-over");
         over.setAccessibleText(Texts.of("across.over"));
-        over.setConverter(called());
+        over.setConverter(Controls.names(this::called));
         over.setOnAction(e -> paint());
         controls.getChildren().addAll(own, new Label(Texts.of("across.over")), over);
         scroll.setFitToWidth(true);
@@ -89,18 +89,8 @@ final class StillsPane extends VBox {
         setMinWidth(320);
     }
 
-    private StringConverter<Integer> called() {
-        return new StringConverter<>() {
-            @Override
-            public String toString(Integer id) {
-                return id == null || id == NOBODY ? Texts.of("across.over.none") : captions.getOrDefault(id, "");
-            }
-
-            @Override
-            public Integer fromString(String text) {
-                throw new UnsupportedOperationException("chosen, not typed");
-            }
-        };
+    private String called(int id) {
+        return id == NOBODY ? Texts.of("across.over.none") : captions.getOrDefault(id, "");
     }
 
     View view() {
@@ -110,6 +100,7 @@ final class StillsPane extends VBox {
     /** Other lessons from now on; their pictures come one by one. */
     void expect(Map<Integer, String> called, Words in) {
         words = in;
+        boolean chosen = captions.size() > 1;
         captions.clear();
         captions.putAll(called);
         stills.clear();
@@ -127,7 +118,7 @@ final class StillsPane extends VBox {
         choices.addAll(called.keySet());
         Integer before = over.getValue();
         over.getItems().setAll(choices);
-        over.setValue(before != null && choices.contains(before) ? before : choices.get(choices.size() > 2 ? 1 : 0));
+        over.setValue(chosen && before != null && choices.contains(before) ? before : choices.get(choices.size() > 2 ? 1 : 0));
         fit();
     }
 
