@@ -6,12 +6,15 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.toeline.desk.Texts;
 import org.toeline.desk.records.Records;
 import org.toeline.ledger.store.Comparison;
@@ -29,6 +32,7 @@ final class AcrossModel {
     /** More stills than these are not shown beside each other. */
     static final int MOST_TICKED = 6;
     private static final int MOST_LESSONS = 1000;
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(Locale.ENGLISH);
 
     /**
      * What the ledger said.
@@ -49,6 +53,7 @@ final class AcrossModel {
     private Answer answer = Answer.NOTHING;
     private SortedSet<Integer> ticked = new TreeSet<>();
     private Optional<Comparison> comparison = Optional.empty();
+    private List<String> days = List.of();
 
     /** @param changed is told when something else is to be shown */
     AcrossModel(Records records, Runnable changed) {
@@ -96,6 +101,7 @@ final class AcrossModel {
         boolean same = said.player.equals(answer.player) && said.club == answer.club && ids.containsAll(ticked)
                 && ids.size() == answer.lessons.size();
         answer = said;
+        days = days(said.lessons);
         if (!same) {
             ticked = new TreeSet<>();
             if (!ids.isEmpty()) {
@@ -146,21 +152,24 @@ final class AcrossModel {
     /** What a lesson is called: its day, else its number. */
     static String day(int lessonId, Optional<String> recorded) {
         try {
-            return recorded.map(r -> OffsetDateTime.parse(r).format(DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
-                    .withLocale(Locale.ENGLISH))).orElse(Texts.of("across.lesson", Integer.toString(lessonId)));
+            return recorded.map(r -> OffsetDateTime.parse(r).format(DAY)).orElse(Texts.of("across.lesson", Integer.toString(lessonId)));
         } catch (DateTimeException e) {
             return Texts.of("across.lesson", Integer.toString(lessonId));
         }
     }
 
-    /** What the lessons of the comparison are called; those of one day are told apart by their place. */
+    /** What the lessons of the comparison are called; those of one day are told apart by their numbers. */
     List<String> days() {
-        List<String> days = new ArrayList<>();
-        for (LessonFindings lesson : answer.lessons) {
-            String day = day(lesson.lessonId(), lesson.recorded());
-            days.add(answer.lessons.stream().filter(l -> day(l.lessonId(), l.recorded()).equals(day)).count() > 1
-                    ? Texts.of("across.day-and-lesson", day, Integer.toString(lesson.lessonId())) : day);
-        }
         return days;
+    }
+
+    private static List<String> days(List<LessonFindings> lessons) {
+        Map<Integer, String> byLesson = new LinkedHashMap<>();
+        lessons.forEach(l -> byLesson.put(l.lessonId(), day(l.lessonId(), l.recorded())));
+        Map<String, Long> howOften = byLesson.values().stream().collect(Collectors.groupingBy(d -> d, Collectors.counting()));
+        List<String> days = new ArrayList<>();
+        byLesson.forEach((id, day) -> days.add(howOften.get(day) > 1
+                ? Texts.of("across.day-and-lesson", day, Integer.toString(id)) : day));
+        return List.copyOf(days);
     }
 }

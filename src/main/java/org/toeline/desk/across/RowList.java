@@ -9,6 +9,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jfree.fx.FXGraphics2D;
+import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
 import org.toeline.handout.AcrossHeader;
@@ -53,7 +54,6 @@ final class RowList extends VBox {
         days = called;
         words = in;
         list.getItems().setAll(comparison.map(c -> c.rows().stream().filter(AcrossRow::isKnown).toList()).orElse(List.of()));
-        list.refresh();
         header();
     }
 
@@ -70,6 +70,12 @@ final class RowList extends VBox {
 
         private Cell() {
             list.widthProperty().addListener((o, a, b) -> paint());
+        }
+
+        /** A row may be the same, and the lessons that are compared or the units others. */
+        @Override
+        protected boolean isItemChanged(Comparison.@Nullable Row before, Comparison.@Nullable Row now) {
+            return true;
         }
 
         @Override
