@@ -1,5 +1,6 @@
 package org.toeline.desk;
 
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -8,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -38,6 +40,8 @@ public final class AcrossScenario {
     private long begun;
     private Optional<Comparison.Row> before = Optional.empty();
     private boolean there;
+    private LongSupplier processor = () -> 0;
+    private long usedBefore;
 
     private AcrossScenario() {
     }
@@ -49,13 +53,16 @@ public final class AcrossScenario {
         Lesson like = LessonDocument.read(document);
         List<StatedFinding> stated = StatedFindings.of(like);
         Platform.startup(() -> scenario.open(folder, like, stated));
+        var system = (com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+        scenario.processor = system::getProcessCpuTime;
         if (!scenario.finished.await(180, TimeUnit.SECONDS)) {
             System.out.println("not finished after three minutes; " + scenario.done + " choices");
         }
         double[] measured = Arrays.copyOfRange(scenario.millis, WARM, WARM + COUNT);
         Arrays.sort(measured);
-        System.out.printf(Locale.ROOT, "%d choices: median %.1f ms, 90 %% %.1f ms, longest %.1f ms%n", COUNT, measured[COUNT / 2],
-                measured[COUNT * 9 / 10], measured[COUNT - 1]);
+        System.out.printf(Locale.ROOT, "%d choices: median %.1f ms, 90 %% %.1f ms, longest %.1f ms; processor time %.0f ms "
+                + "each, pictures and all%n", COUNT, measured[COUNT / 2], measured[COUNT * 9 / 10], measured[COUNT - 1],
+                (system.getProcessCpuTime() - scenario.usedBefore) / 1e6 / COUNT);
         System.exit(0);
     }
 
@@ -90,6 +97,9 @@ public final class AcrossScenario {
             choose(first);
         } else if (there) {
             millis[done++] = (System.nanoTime() - begun) / 1e6;
+            if (done == WARM) {
+                usedBefore = processor.getAsLong();
+            }
             if (done == millis.length) {
                 finished.countDown();
             } else {

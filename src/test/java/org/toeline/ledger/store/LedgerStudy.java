@@ -3,6 +3,7 @@ package org.toeline.ledger.store;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -104,10 +105,14 @@ public final class LedgerStudy {
         }
         out.printf("%d players, %d lessons: %.0f MB%n", PLAYERS, LESSONS, Files.size(place.file()) / 1e6);
         double[] starts = new double[15];
+        double[] processor = new double[starts.length];
         for (int i = 0; i < starts.length; i++) {
-            starts[i] = Double.parseDouble(child("start", place.folder().toString()).split(" ")[0]);
+            String[] said = child("start", place.folder().toString()).split(" ");
+            starts[i] = Double.parseDouble(said[0]);
+            processor[i] = Double.parseDouble(said[1]);
         }
         print(out, "open to first list, in a program just started", starts);
+        print(out, "the same, processor time", processor);
         print(out, "open to first list, in a running program", measure(40, () -> {
             try (Ledger ledger = Ledger.open(place, "study")) {
                 return ledger.find(Search.RECENT);
@@ -143,10 +148,13 @@ public final class LedgerStudy {
     }
 
     private static void start(LedgerPlace.Folder place, PrintStream out) throws LedgerException {
+        var system = (com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+        long used = system.getProcessCpuTime();
         long begin = System.nanoTime();
         try (Ledger ledger = Ledger.open(place, "study")) {
             int listed = ledger.find(Search.RECENT).size();
-            out.printf("%.1f %d%n", (System.nanoTime() - begin) / 1e6, listed);
+            long end = System.nanoTime();
+            out.printf(java.util.Locale.ROOT, "%.1f %.1f %d%n", (end - begin) / 1e6, (system.getProcessCpuTime() - used) / 1e6, listed);
         }
     }
 
