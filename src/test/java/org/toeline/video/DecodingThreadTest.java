@@ -60,7 +60,19 @@ class DecodingThreadTest {
                 at = Math.max(0, Math.min(FRAMES - 1, at + far));
                 check(clip, at);
             }
+            comesToRest();
         }
+    }
+
+    /** What is decoded ahead is kept, and not decoded again and again. */
+    private static void comesToRest() {
+        Thread decoding = Thread.getAllStackTraces().keySet().stream()
+                .filter(t -> t.getName().equals("decoding long.mp4")).findFirst().orElseThrow();
+        long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
+        while (decoding.getState() != Thread.State.WAITING && System.nanoTime() < deadline) {
+            Thread.onSpinWait();
+        }
+        assertThat(decoding.getState()).isEqualTo(Thread.State.WAITING);
     }
 
     @Test
