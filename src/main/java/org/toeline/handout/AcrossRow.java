@@ -205,10 +205,10 @@ public final class AcrossRow {
         double baseline = area.getY() + area.getHeight() * 0.94;
         Font font = Ink.plain(area.getHeight() * 0.125);
         String trend = row.across().trend().map(t -> changes.trend(kind, t)).orElse("");
-        Font small = Ink.fitting(trend, font, area.getWidth() * 0.46);
+        Font small = Ink.fitting(trend, font, area.getWidth() * 0.52);
         Ink.text(g, trend, small, Ink.GREY, area.getMaxX() - Ink.width(trend, small), baseline);
         String figures = figures(kind, row);
-        Ink.text(g, figures, Ink.fitting(figures, font, area.getWidth() * (trend.isEmpty() ? 1 : 0.52)), Ink.TEXT,
+        Ink.text(g, figures, Ink.fitting(figures, font, area.getWidth() * (trend.isEmpty() ? 1 : 0.45)), Ink.TEXT,
                 area.getX(), baseline);
     }
 

@@ -48,6 +48,6 @@ class ChangeWordsTest {
     void aTrendHasItsInterval() {
         Trend trend = Trend.of(List.of(5.0, 6.0, 7.0, 8.0, 9.0).stream().map(v -> new Trend.Point(v, new Measured(v, 1.25)))
                 .toList(), OwnSpread.UNKNOWN).orElseThrow();
-        assertThat(words.trend(ReadingKind.SHOULDER_TILT, trend)).isEqualTo("trend: +1.0 ± 0.8° from lesson to lesson");
+        assertThat(words.trend(ReadingKind.SHOULDER_TILT, trend)).isEqualTo("trend: +1.0 ± 0.8° a lesson");
     }
 }

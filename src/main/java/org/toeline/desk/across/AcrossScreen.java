@@ -13,6 +13,7 @@ import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -50,6 +51,7 @@ public final class AcrossScreen implements Screen {
     private final SplitPane shown = new SplitPane();
     private final LessonTicks ticks;
     private final RowList rows = new RowList();
+    private final MenuButton export;
     private final StillsPane stills;
     /** Findings are stated when the hand that marked has rested. */
     private final PauseTransition later = new PauseTransition(Duration.millis(800));
@@ -72,6 +74,8 @@ public final class AcrossScreen implements Screen {
             }
         });
         later.setOnFinished(e -> model.load(OptionalInt.empty(), Optional.empty()));
+        export = new AcrossExport(studio.background(), studio.say()).button(this::plot);
+        export.setDisable(true);
         root.getStyleClass().add("paper");
         root.setTop(top());
         shown.setOrientation(Orientation.HORIZONTAL);
@@ -97,7 +101,7 @@ public final class AcrossScreen implements Screen {
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox top = new HBox(10, new Label(Texts.of("across.player")), players, new Label(Texts.of("across.club")), clubs, space,
-                new AcrossExport(studio.background(), studio.say()).button(this::plot));
+                export);
         top.setAlignment(Pos.CENTER_LEFT);
         top.setPadding(new Insets(10, 12, 10, 12));
         return top;
@@ -117,7 +121,7 @@ public final class AcrossScreen implements Screen {
         HBox.setHgrow(right, Priority.ALWAYS);
         right.setMinWidth(300);
         HBox both = new HBox(12, ticks, right);
-        both.setPadding(new Insets(0, 0, 0, 12));
+        both.setPadding(new Insets(0, 8, 0, 12));
         return both;
     }
 
@@ -181,6 +185,7 @@ public final class AcrossScreen implements Screen {
         clubs.getItems().setAll(answer.clubs());
         clubs.setValue(answer.clubs().contains(answer.club()) ? answer.club() : null);
         filling = false;
+        export.setDisable(model.comparison().isEmpty());
         ticks.show(answer.lines(), model.ticked());
         rows.show(model.comparison(), model.days(), studio.words().get());
         sentence.setText(said());
