@@ -1,10 +1,10 @@
 package org.toeline.desk;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -32,8 +32,12 @@ final class FrameKeeper implements LessonModel.Listener {
     /** Times are written with three digits. */
     private static final double SAME_S = 0.001;
 
-    /** A frame that is kept already. */
-    private record Done(int lessonId, View view, String clip, int frame) {
+    /** Whose frame is kept. */
+    private record Place(int lessonId, View view) {
+    }
+
+    /** The frame that is kept there. */
+    private record Kept(String clip, int frame) {
     }
 
     private final LessonModel model;
@@ -41,7 +45,7 @@ final class FrameKeeper implements LessonModel.Listener {
     private final Background background;
     private final ClipDrawer clips;
     private final PauseTransition rest = new PauseTransition(RESTS);
-    private final Set<Done> done = new HashSet<>();
+    private final Map<Place, Kept> last = new HashMap<>();
 
     FrameKeeper(LessonModel model, Records records, Background background, ClipDrawer clips) {
         this.model = model;
@@ -86,12 +90,16 @@ final class FrameKeeper implements LessonModel.Listener {
             return work;
         }
         model.lesson().clips().forEach((view, moment) -> clips.frame(view).filter(f -> isMarked(view, moment, f))
-                .filter(f -> done.add(new Done(id.getAsInt(), view, moment.clip(), f.index())))
+                .filter(f -> isNew(new Place(id.getAsInt(), view), new Kept(moment.clip(), f.index())))
                 .ifPresent(f -> work.add(() -> {
                     AddressFrames.write(place, id.getAsInt(), view, f.toImage());
                     return view;
                 })));
         return work;
+    }
+
+    private boolean isNew(Place where, Kept what) {
+        return !what.equals(last.put(where, what));
     }
 
     /** The frame shown is the one that was marked. */
