@@ -15,7 +15,8 @@ import org.toeline.posture.Source;
  * What the player's page says, section by section; PDF and HTML lay out the same.
  *
  * @param coach  the coach's own words, on top; empty when there are none
- * @param beside what stands beside the still: the one thing, why, and how to check it
+ * @param beside what stands beside the still: the one thing, why, and how to check it; without one, what was good and what
+ *               could not be told
  * @param below  the rest
  */
 record Page(String title, Optional<Section> coach, List<Section> beside, List<Section> below) {
@@ -50,9 +51,10 @@ record Page(String title, Optional<Section> coach, List<Section> beside, List<Se
                     words.text(assessment.advice().allInRange() ? "handout.keep" : "handout.keep.unsure"))));
         }
         List<Section> below = new ArrayList<>();
-        below.add(new Section("good", words.text("handout.good"), List.of(named(assessment, words, Verdict.IN_RANGE)
+        List<Section> told = first.isPresent() ? below : beside;
+        told.add(new Section("good", words.text("handout.good"), List.of(named(assessment, words, Verdict.IN_RANGE)
                 .map(list -> words.text("handout.good.lead", list)).orElse(words.text("handout.none.good")))));
-        below.add(new Section("untold", words.text("handout.untold"), untold(assessment, words)));
+        told.add(new Section("untold", words.text("handout.untold"), untold(assessment, words)));
         below.add(section("measured", words));
         below.add(section("terms", words));
         below.add(section("cautions", words));

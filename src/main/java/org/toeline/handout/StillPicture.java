@@ -35,7 +35,9 @@ record StillPicture(Assessment assessment, View view, StillOptions.Lines lines, 
     private static final double STROKE = 6;
     private static final double TYPE = 38;
     /** How much of the picture is shown around the player, in the player's height. */
-    private static final double[] AROUND = {1.16, 1.36};
+    private static final double AROUND = 1.16;
+    private static final double FARTHER_AROUND = 1.36;
+    private static final double ROOM_FOR_FIGURES = 1.34;
     /** Lines shown when there is nothing to change. */
     private static final Set<Kind> WHEN_GOOD = EnumSet.of(Kind.SHOULDERS, Kind.TOES, Kind.PLUMB, Kind.GAP, Kind.TARGET,
             Kind.CROWN);
@@ -49,12 +51,13 @@ record StillPicture(Assessment assessment, View view, StillOptions.Lines lines, 
                 picture.getHeight()));
         BufferedImage covered = options.face().on(picture, assessment.posture(), view);
         List<ImagePoint> player = BodyPoints.of(assessment.posture(), marks);
-        List<Rectangle2D> parts = parts(player, covered, frame);
         Optional<ImagePoint> anchor = first(assessment).flatMap(f -> anchor(assessment, view, f));
         if (anchor.isEmpty()) {
-            return new StillPicture(assessment, view, options.lines(),
-                    PictureFrame.of(parts.get(0), frame, covered), Optional.empty());
+            return new StillPicture(assessment, view, options.lines(), PictureFrame.of(
+                    parts(player, covered, frame, ROOM_FOR_FIGURES).get(0), frame, covered), Optional.empty());
         }
+        List<Rectangle2D> parts = new ArrayList<>(parts(player, covered, frame, AROUND));
+        parts.addAll(parts(player, covered, frame, FARTHER_AROUND));
         List<ImagePoint> drawn = new ArrayList<>();
         Set<Kind> kinds = first(assessment).map(f -> OverlayShapes.mattersFor(f.kind())).orElse(WHEN_GOOD);
         OverlayShapes.of(assessment, view).stream().filter(l -> kinds.contains(l.kind()))
@@ -83,21 +86,18 @@ record StillPicture(Assessment assessment, View view, StillOptions.Lines lines, 
     }
 
     /** Parts of the picture that hold the player, in the frame's shape: in the middle, to one side, to the other. */
-    private static List<Rectangle2D> parts(List<ImagePoint> player, BufferedImage picture, Rectangle2D frame) {
+    private static List<Rectangle2D> parts(List<ImagePoint> player, BufferedImage picture, Rectangle2D frame, double around) {
         double w = picture.getWidth();
         double h = picture.getHeight();
         Rectangle2D box = player.isEmpty() ? new Rectangle2D.Double(0, 0, w, h) : BodyPoints.box(player);
         double shape = frame.getWidth() / frame.getHeight();
+        double height = Math.min(Math.min(h, w / shape), Math.max(box.getHeight() * around, box.getWidth() * around / shape));
+        double width = height * shape;
+        double margin = box.getHeight() * 0.13;
         List<Rectangle2D> parts = new ArrayList<>();
-        for (double around : AROUND) {
-            double height = Math.min(Math.min(h, w / shape), Math.max(box.getHeight() * around, box.getWidth() * around / shape));
-            double width = height * shape;
-            double margin = box.getHeight() * 0.13;
-            for (double x : new double[] {box.getCenterX() - width / 2, box.getMinX() - margin,
-                    box.getMaxX() + margin - width}) {
-                parts.add(new Rectangle2D.Double(Math.max(0, Math.min(w - width, x)),
-                        Math.max(0, Math.min(h - height, box.getCenterY() - height / 2)), width, height));
-            }
+        for (double x : new double[] {box.getCenterX() - width / 2, box.getMinX() - margin, box.getMaxX() + margin - width}) {
+            parts.add(new Rectangle2D.Double(Math.max(0, Math.min(w - width, x)),
+                    Math.max(0, Math.min(h - height, box.getCenterY() - height / 2)), width, height));
         }
         return parts;
     }
