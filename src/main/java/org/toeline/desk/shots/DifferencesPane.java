@@ -1,14 +1,15 @@
 package org.toeline.desk.shots;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
-import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -17,7 +18,6 @@ import org.toeline.flight.FlightBand;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.compare.Difference;
 import org.toeline.flight.compare.Estimate;
-import org.toeline.flight.compare.SetupFigure;
 import org.toeline.flight.compare.State;
 
 /** What changed from one setup to another, figure by figure, and beside it what was expected. */
@@ -29,11 +29,13 @@ final class DifferencesPane extends VBox {
 
     /** The first columns are never broken into lines: figures read badly then. */
     private static final int WHOLE = 4;
+    private static final String HEAD = "shots-head";
+    private static final String LINE = "shots-line";
 
     private final ComboBox<Choice> with = new ComboBox<>();
-    private final GridPane grid = new GridPane();
+    private final TextGrid grid = new TextGrid(WHOLE);
     private final Label help = wrapped("hint");
-    private final VBox expected = new VBox(3);
+    private final TextGrid expected = new TextGrid(0);
     private boolean filling;
 
     /** @param chosen told of the lesson to compare with */
@@ -54,8 +56,6 @@ final class DifferencesPane extends VBox {
         HBox.setHgrow(with, Priority.ALWAYS);
         HBox row = new HBox(6, label, with);
         row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-        grid.setHgap(10);
-        grid.setVgap(3);
         grid.setId("shots-differences");
         help.setId("shots-differences-help");
         expected.setId("shots-expected");
@@ -86,24 +86,15 @@ final class DifferencesPane extends VBox {
     }
 
     void show(ComparedSetups compared, ShotUnits units, List<String> expectations) {
-        grid.getChildren().clear();
-        expected.getChildren().clear();
-        if (compared.comparison().isPresent()) {
-            differences(compared, units);
-        } else {
-            middles(compared.setups().get(0), compared, units);
-        }
+        grid.show(compared.comparison().isPresent() ? differences(compared, units)
+                : middles(compared.setups().get(0), compared, units));
         help.setText(help(compared));
+        List<List<TextGrid.Cell>> lines = new ArrayList<>();
         if (!expectations.isEmpty()) {
-            Label title = new Label(Texts.of("shots.expected"));
-            title.getStyleClass().add("shots-head");
-            expected.getChildren().add(title);
+            lines.add(List.of(TextGrid.Cell.of(Texts.of("shots.expected"), HEAD)));
         }
-        expectations.forEach(e -> {
-            Label label = wrapped("shots-line");
-            label.setText(e);
-            expected.getChildren().add(label);
-        });
+        expectations.forEach(e -> lines.add(List.of(TextGrid.Cell.of(e, LINE))));
+        expected.show(lines);
     }
 
     private String help(ComparedSetups compared) {
@@ -119,20 +110,21 @@ final class DifferencesPane extends VBox {
         return text.toString();
     }
 
-    private void differences(ComparedSetups compared, ShotUnits units) {
+    private static List<List<TextGrid.Cell>> differences(ComparedSetups compared, ShotUnits units) {
         ComparedSetups.Setup before = compared.setups().get(0);
         ComparedSetups.Setup after = compared.setups().get(1);
-        row(0, "shots-head", Texts.of("shots.head.figure"), head(before), head(after), Texts.of("shots.head.difference"),
-                Texts.of("shots.head.says"));
-        int line = 1;
+        List<List<TextGrid.Cell>> lines = new ArrayList<>();
+        lines.add(row(HEAD, Texts.of("shots.head.figure"), head(before), head(after), Texts.of("shots.head.difference"),
+                Texts.of("shots.head.says")));
         for (Difference d : compared.comparison().orElseThrow().differences()) {
-            String name = name(d.figure(), compared, units);
-            row(line, "shots-line", name, middle(before, d.figure(), units), middle(after, d.figure(), units),
-                    d.estimate().map(e -> change(d.figure(), e, units)).orElse("–"), mark(d.state()) + " " + d.words());
-            cell(line, 4).getStyleClass().add("state-" + d.state().name().toLowerCase(java.util.Locale.ROOT));
-            cell(line, 4).setId("says-" + d.figure().id());
-            line++;
+            List<TextGrid.Cell> line = new ArrayList<>(row(LINE, name(d.figure(), compared, units),
+                    middle(before, d.figure(), units), middle(after, d.figure(), units),
+                    d.estimate().map(e -> change(d.figure(), e, units)).orElse("–")));
+            line.add(new TextGrid.Cell(mark(d.state()) + " " + d.words(), List.of(LINE,
+                    "state-" + d.state().name().toLowerCase(Locale.ROOT)), "says-" + d.figure().id()));
+            lines.add(line);
         }
+        return lines;
     }
 
     /** A name in two lines, so that a day is never broken. */
@@ -140,21 +132,14 @@ final class DifferencesPane extends VBox {
         return setup.name().replaceFirst(",? (?=[0-9-]+$)", "\n");
     }
 
-    private Node cell(int row, int column) {
-        return grid.getChildren().stream().filter(n -> GridPane.getRowIndex(n) == row && GridPane.getColumnIndex(n) == column)
-                .findFirst().orElseThrow();
-    }
-
-    private void middles(ComparedSetups.Setup setup, ComparedSetups compared, ShotUnits units) {
-        if (setup.middles().isEmpty()) {
-            return;
+    private static List<List<TextGrid.Cell>> middles(ComparedSetups.Setup setup, ComparedSetups compared, ShotUnits units) {
+        List<List<TextGrid.Cell>> lines = new ArrayList<>();
+        if (!setup.middles().isEmpty()) {
+            lines.add(row(HEAD, Texts.of("shots.head.figure"), Texts.of("shots.head.middle"), Texts.of("shots.head.count")));
         }
-        row(0, "shots-head", Texts.of("shots.head.figure"), Texts.of("shots.head.middle"), Texts.of("shots.head.count"));
-        int line = 1;
-        for (SetupFigure middle : setup.middles()) {
-            row(line++, "shots-line", name(middle.figure(), compared, units), middle(setup, middle.figure(), units),
-                    String.valueOf(middle.count()));
-        }
+        setup.middles().forEach(m -> lines.add(row(LINE, name(m.figure(), compared, units), middle(setup, m.figure(), units),
+                String.valueOf(m.count()))));
+        return lines;
     }
 
     private static String name(ShotFigure figure, ComparedSetups compared, ShotUnits units) {
@@ -181,16 +166,7 @@ final class DifferencesPane extends VBox {
         };
     }
 
-    private void row(int line, String style, String... cells) {
-        for (int i = 0; i < cells.length; i++) {
-            Label label = new Label(cells[i]);
-            label.getStyleClass().add(style);
-            label.setWrapText(true);
-            label.setMinHeight(USE_PREF_SIZE);
-            if (i < WHOLE) {
-                label.setMinWidth(USE_PREF_SIZE);
-            }
-            grid.add(label, i, line);
-        }
+    private static List<TextGrid.Cell> row(String style, String... cells) {
+        return Arrays.stream(cells).map(c -> TextGrid.Cell.of(c, style)).toList();
     }
 }

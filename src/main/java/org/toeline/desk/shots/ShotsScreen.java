@@ -1,12 +1,10 @@
 package org.toeline.desk.shots;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.Callable;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -17,10 +15,6 @@ import org.toeline.desk.work.Background;
 import org.toeline.flight.RememberedFlights;
 import org.toeline.flight.Shot;
 import org.toeline.flight.compare.GoesTogether;
-import org.toeline.flight.table.ShotExport;
-import org.toeline.handout.PictureFormat;
-import org.toeline.handout.ShotPicture;
-import org.toeline.ledger.WholeFile;
 import org.toeline.ledger.store.Player;
 
 /** The screen of the shots: joins the table, what follows from it, and the ledger. */
@@ -43,6 +37,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private final Background.Lane pairing;
     private final Background.Lane writing;
     private final ShotFiles files;
+    private final ShotExchange exchange;
     private ShotSettings settings = ShotSettings.USUAL;
     private RememberedFlights air = new RememberedFlights(settings.conditions().air());
     private Reckoned reckoned = NOTHING;
@@ -64,6 +59,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         this.bar = new ShotBar(this, this::use);
         this.airBar = new AirBar(c -> use(settings.withConditions(c)));
         this.view = new ShotsView(bar, airBar, table, plot, differences, together);
+        this.exchange = new ShotExchange(studio, files, model, view, table::goToEnd);
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         model.listen(this::reckon);
         show(settings);
@@ -261,30 +257,12 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     @Override
     public void takeIn() {
-        ShotFiles.choose(view.getScene().getWindow()).ifPresent(this::takeIn);
+        exchange.chooseTable();
     }
 
     /** A table is looked at, its columns are corrected, then its shots stand after those that are there. */
     public void takeIn(Path file) {
-        studio.background().run(() -> ImportModel.read(file, files.templates()), read -> {
-            ImportPane[] pane = new ImportPane[1];
-            pane[0] = new ImportPane(read, taken -> {
-                view.away(pane[0]);
-                taken.ifPresent(this::taken);
-                table.goToEnd();
-            });
-            view.over(pane[0]);
-            pane[0].requestFocus();
-        });
-    }
-
-    private void taken(ImportModel.Taken taken) {
-        int already = model.add(taken.imported().shots());
-        int added = taken.imported().shots().size() - already;
-        taken.template().ifPresent(t -> studio.background().run(() -> files.keep(t),
-                kept -> studio.say().accept(Texts.of("shots.import.template-kept", t.name()))));
-        studio.say().accept(Texts.of("shots.import.done", added, taken.file().getFileName(), already,
-                taken.imported().leftOut().size()));
+        exchange.takeIn(file);
     }
 
     @Override
@@ -293,8 +271,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     }
 
     public void exportTable(Path file) {
-        List<Shot> shots = model.rows().stream().map(TypedShot::kept).toList();
-        write(file, () -> ShotExport.csv(shots).getBytes(StandardCharsets.UTF_8));
+        exchange.writeTable(file);
     }
 
     @Override
@@ -304,16 +281,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     /** A PDF page of lines, or PNG, JPEG or SVG, as the file's name asks; a PNG when it asks for nothing. */
     public void exportPicture(Path file) {
-        ShotPicture picture = new PictureOfSetups(reckoned.compared(), settings).forFile();
-        write(file, () -> file.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".pdf") ? picture.pdf()
-                : PictureFormat.byName(file.toString()).orElse(PictureFormat.PNG).of(picture));
-    }
-
-    private void write(Path file, Callable<byte[]> bytes) {
-        studio.background().run(() -> {
-            WholeFile.write(file, bytes.call());
-            return file;
-        }, done -> studio.say().accept(Texts.of("shots.exported", done)));
+        exchange.writePicture(file, new PictureOfSetups(reckoned.compared(), settings).forFile());
     }
 
     @Override

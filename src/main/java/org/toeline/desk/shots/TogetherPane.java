@@ -6,9 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import javafx.geometry.Insets;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.VBox;
 import org.toeline.desk.Texts;
 import org.toeline.flight.ComputedFigures;
 import org.toeline.flight.FlightBand;
@@ -26,7 +24,7 @@ final class TogetherPane extends ScrollPane {
     /** More pairs than this nobody reads. */
     private static final int MOST = 20;
 
-    private final VBox lines = new VBox(4);
+    private final TextGrid lines = new TextGrid(0);
 
     TogetherPane() {
         setId("shots-together");
@@ -62,22 +60,19 @@ final class TogetherPane extends ScrollPane {
     }
 
     void show(PlayersShots all, List<GoesTogether> pairs, ExpectationWords words) {
-        lines.getChildren().clear();
+        List<List<TextGrid.Cell>> said = new ArrayList<>();
         int lessons = withShots(all).size();
         if (lessons < RankCorrelation.LEAST) {
-            line(Texts.of("shots.together.few", RankCorrelation.LEAST, lessons), "hint");
-            return;
+            said.add(line(Texts.of("shots.together.few", RankCorrelation.LEAST, lessons), "hint"));
+        } else {
+            said.add(line(Texts.of("shots.together.help", lessons, pairs.size()), "hint"));
+            pairs.stream().limit(MOST).forEach(g -> said.add(line((g.shown() ? "● " : "○ ") + words.name(g.reading()) + " – "
+                    + Texts.of("shots.figure." + g.figure().id()) + ": " + g.words(), "shots-line")));
         }
-        line(Texts.of("shots.together.help", lessons, pairs.size()), "hint");
-        pairs.stream().limit(MOST).forEach(g -> line((g.shown() ? "● " : "○ ") + words.name(g.reading()) + " – "
-                + Texts.of("shots.figure." + g.figure().id()) + ": " + g.words(), "shots-line"));
+        lines.show(said);
     }
 
-    private void line(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Label.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        lines.getChildren().add(label);
+    private static List<TextGrid.Cell> line(String text, String style) {
+        return List.of(TextGrid.Cell.of(text, style));
     }
 }

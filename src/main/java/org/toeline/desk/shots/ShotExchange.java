@@ -1,0 +1,93 @@
+package org.toeline.desk.shots;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
+import org.toeline.desk.Texts;
+import org.toeline.desk.screen.Studio;
+import org.toeline.flight.Shot;
+import org.toeline.flight.table.ShotExport;
+import org.toeline.handout.PictureFormat;
+import org.toeline.handout.ShotPicture;
+import org.toeline.ledger.WholeFile;
+
+/** Shots in and out of files: a table looked at and taken in, the table and the picture written. */
+final class ShotExchange {
+
+    private final Studio studio;
+    private final ShotFiles files;
+    private final ShotsModel model;
+    private final ShotsView view;
+    private final Runnable done;
+
+    /** @param done when the hand is back at the table */
+    ShotExchange(Studio studio, ShotFiles files, ShotsModel model, ShotsView view, Runnable done) {
+        this.studio = studio;
+        this.files = files;
+        this.model = model;
+        this.view = view;
+        this.done = done;
+        view.setOnDragOver(e -> {
+            if (e.getDragboard().hasFiles()) {
+                e.acceptTransferModes(TransferMode.COPY);
+            }
+        });
+        view.setOnDragDropped(this::dropped);
+    }
+
+    private void dropped(DragEvent e) {
+        boolean files = e.getDragboard().hasFiles();
+        if (files) {
+            takeIn(e.getDragboard().getFiles().get(0).toPath());
+        }
+        e.setDropCompleted(files);
+    }
+
+    void chooseTable() {
+        ShotFiles.choose(view.getScene().getWindow()).ifPresent(this::takeIn);
+    }
+
+    void takeIn(Path file) {
+        studio.background().run(() -> ImportModel.read(file, files.templates()), read -> {
+            ImportPane[] pane = new ImportPane[1];
+            pane[0] = new ImportPane(read, taken -> {
+                view.away(pane[0]);
+                taken.ifPresent(this::taken);
+                done.run();
+            });
+            view.over(pane[0]);
+            pane[0].requestFocus();
+        });
+    }
+
+    private void taken(ImportModel.Taken taken) {
+        int already = model.add(taken.imported().shots());
+        int added = taken.imported().shots().size() - already;
+        studio.say().accept(Texts.of("shots.import.done", added, taken.file().getFileName(), already,
+                taken.imported().leftOut().size()));
+        taken.template().ifPresent(t -> studio.background().run(() -> files.keep(t),
+                kept -> studio.say().accept(Texts.of("shots.import.template-kept", added, t.name()))));
+    }
+
+    void writeTable(Path file) {
+        List<Shot> shots = model.rows().stream().map(TypedShot::kept).toList();
+        write(file, () -> ShotExport.csv(shots).getBytes(StandardCharsets.UTF_8));
+    }
+
+    void writePicture(Path file, ShotPicture picture) {
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        write(file, () -> name.endsWith(".pdf") ? picture.pdf()
+                : PictureFormat.byName(name).orElse(PictureFormat.PNG).of(picture));
+    }
+
+    private void write(Path file, Callable<byte[]> bytes) {
+        studio.background().run(() -> {
+            WholeFile.write(file, bytes.call());
+            return file;
+        }, written -> studio.say().accept(Texts.of("shots.exported", written)));
+    }
+}
