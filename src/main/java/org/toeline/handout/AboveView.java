@@ -10,19 +10,9 @@ import org.toeline.geometry.ImagePoint;
  * From above: distance to the right, the left of the target line up.
  *
  * @param left where the ball lay, in the picture
- * @param line the target line, in the picture
+ * @param zero the target line, in the picture
  */
-record AboveView(double left, double line, ShotScale scale) implements PlotView {
-
-    @Override
-    public double x(double alongM) {
-        return left + alongM * scale.pxPerM();
-    }
-
-    @Override
-    public double y(double acrossM) {
-        return line - acrossM * scale.pxPerM();
-    }
+record AboveView(double left, double zero, ShotScale scale) implements PlotView {
 
     @Override
     public double across(FlightPoint point) {

@@ -9,10 +9,22 @@ import org.toeline.geometry.ImagePoint;
 /** One of the two ways to look at a flight: where its points lie in the picture. */
 sealed interface PlotView permits SideView, AboveView {
 
-    double x(double alongM);
+    /** Where the ball lay, in the picture. */
+    double left();
+
+    /** The ground or the target line, in the picture. */
+    double zero();
+
+    ShotScale scale();
+
+    default double x(double alongM) {
+        return left() + alongM * scale().pxPerM();
+    }
 
     /** @param acrossM metres up, or towards {@code h} */
-    double y(double acrossM);
+    default double y(double acrossM) {
+        return zero() - acrossM * scale().pxPerM();
+    }
 
     /** What is drawn across the distance. */
     double across(FlightPoint point);

@@ -2,6 +2,8 @@ package org.toeline.handout;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.toeline.flight.FigureUnit;
@@ -46,61 +48,32 @@ record ShotScale(double farM, double highM, double wideM, double pxPerM, double 
 
     /** What is looked at of a flight. */
     private enum FlightAxis {
-        ALONG(ShotFigure.CARRY) {
-            @Override
-            double of(FlightPoint p) {
-                return p.place().t();
-            }
-
-            @Override
-            OptionalDouble of(ShotPicture.Trace shot) {
-                return shot.carryM();
-            }
-        },
-        UP(ShotFigure.APEX) {
-            @Override
-            double of(FlightPoint p) {
-                return p.place().u();
-            }
-
-            @Override
-            OptionalDouble of(ShotPicture.Trace shot) {
-                return shot.apexM();
-            }
-        },
-        ACROSS(ShotFigure.SIDE) {
-            @Override
-            double of(FlightPoint p) {
-                return Math.abs(p.place().h());
-            }
-
-            @Override
-            OptionalDouble of(ShotPicture.Trace shot) {
-                return shot.sideM().isEmpty() ? shot.sideM() : OptionalDouble.of(Math.abs(shot.sideM().getAsDouble()));
-            }
-        };
+        ALONG(ShotFigure.CARRY, p -> p.place().t(), ShotPicture.Trace::carryM),
+        UP(ShotFigure.APEX, p -> p.place().u(), ShotPicture.Trace::apexM),
+        ACROSS(ShotFigure.SIDE, p -> p.place().h(), ShotPicture.Trace::sideM);
 
         private final ShotFigure figure;
+        private final ToDoubleFunction<FlightPoint> place;
+        private final Function<ShotPicture.Trace, OptionalDouble> measured;
 
-        FlightAxis(ShotFigure figure) {
+        FlightAxis(ShotFigure figure, ToDoubleFunction<FlightPoint> place,
+                Function<ShotPicture.Trace, OptionalDouble> measured) {
             this.figure = figure;
+            this.place = place;
+            this.measured = measured;
         }
-
-        abstract double of(FlightPoint p);
-
-        abstract OptionalDouble of(ShotPicture.Trace shot);
     }
 
     private static double most(List<ShotPicture.Setup> setups, FlightAxis axis) {
         return setups.stream().flatMapToDouble(setup -> {
             Stream<Flight> curves = Stream.concat(setup.shots().stream().flatMap(s -> s.computed().stream()),
                     setup.middle().stream());
-            DoubleStream reached = curves.flatMap(f -> f.points().stream()).mapToDouble(axis::of);
-            DoubleStream measured = setup.shots().stream().flatMapToDouble(s -> axis.of(s).stream());
+            DoubleStream reached = curves.flatMap(f -> f.points().stream()).mapToDouble(axis.place);
+            DoubleStream measured = setup.shots().stream().flatMapToDouble(s -> axis.measured.apply(s).stream());
             DoubleStream ends = setup.middles().values().stream().filter(m -> m.figure() == axis.figure)
                     .mapToDouble(m -> Math.abs(m.centre()) + m.halfWidth().orElse(0));
             return DoubleStream.concat(DoubleStream.concat(reached, measured), ends);
-        }).filter(x -> x < axis.figure.most()).max().orElse(0);
+        }).map(Math::abs).filter(x -> x < axis.figure.most()).max().orElse(0);
     }
 
     /** The next of 1, 2, 5, 10, 20, 50 … in the unit of the axes. */

@@ -9,20 +9,10 @@ import org.toeline.geometry.ImagePoint;
 /**
  * From the side: distance to the right, height up. A measured apex is drawn where the computed one is.
  *
- * @param left   where the ball lay, in the picture
- * @param ground the ground, in the picture
+ * @param left where the ball lay, in the picture
+ * @param zero the ground, in the picture
  */
-record SideView(double left, double ground, ShotScale scale) implements PlotView {
-
-    @Override
-    public double x(double alongM) {
-        return left + alongM * scale.pxPerM();
-    }
-
-    @Override
-    public double y(double upM) {
-        return ground - upM * scale.pxPerM();
-    }
+record SideView(double left, double zero, ShotScale scale) implements PlotView {
 
     @Override
     public double across(FlightPoint point) {
