@@ -33,7 +33,7 @@ final class ShotTable extends TableView<Integer> {
             Meaning.HANG_TIME, Meaning.TOTAL);
 
     private static final double NARROW = 66;
-    private static final double WIDE = 78;
+    private static final double WIDE = 84;
     private static final double ROW = 28;
     /** What is odd needs at least so much room; it has all that is left. */
     private static final double NOTES = 170;
