@@ -9,14 +9,22 @@ import java.util.List;
 /** Lines of text broken to a width, between words; a word wider than that is broken too. */
 record TextBlock(List<String> lines, Font font) {
 
+    /** Words one by one are within so much of the line they make: below it, the line need not be laid out to be measured. */
+    private static final double SURELY_FITS = 0.96;
+
     static TextBlock of(String text, Font font, double width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
+        double space = Ink.width(" ", font);
+        double about = 0;
         for (String word : words(text, font, width)) {
+            double wide = Ink.width(word, font);
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && Ink.width(longer, font) > width) {
+            about += space + wide;
+            if (!line.isEmpty() && about > SURELY_FITS * width && Ink.width(longer, font) > width) {
                 lines.add(line.toString());
                 line = new StringBuilder(word);
+                about = wide;
             } else {
                 line = new StringBuilder(longer);
             }
