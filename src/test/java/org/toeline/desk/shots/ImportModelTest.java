@@ -1,0 +1,74 @@
+package org.toeline.desk.shots;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.toeline.flight.FigureUnit;
+import org.toeline.flight.ShotFigure;
+import org.toeline.flight.table.Meaning;
+import org.toeline.flight.table.PositiveSide;
+import org.toeline.flight.table.Template;
+
+/** A table looked at before it is taken in: proposed, corrected, kept as a template and recognised by it. */
+class ImportModelTest {
+
+    @TempDir
+    Path folder;
+
+    private Path table() throws IOException {
+        return Files.writeString(folder.resolve("table.csv"), "Tempo;Launch (deg);Start line;Who\n65,2;12,1;1,5;a\n66,0;x;-2;b\n");
+    }
+
+    @Test
+    void whatTheHeadingsDoNotSayTheCoachSays() throws IOException {
+        ImportModel model = ImportModel.read(table(), List.of());
+        assertThat(model.column("Tempo")).isEmpty();
+        model.means("Tempo", Meaning.BALL_SPEED);
+        model.plusIs("Start line", PositiveSide.LEFT);
+        model.meansRemark("Who");
+        assertThat(model.imported().shots()).hasSize(2);
+        assertThat(model.imported().shots().get(0).figure(ShotFigure.BALL_SPEED).orElseThrow()).isEqualTo(65.2);
+        assertThat(Math.toDegrees(model.imported().shots().get(0).figure(ShotFigure.LAUNCH_DIRECTION).orElseThrow()))
+                .isCloseTo(1.5, within(1e-9));
+        assertThat(model.imported().shots().get(1).remark()).isEqualTo("b");
+        assertThat(model.imported().leftOut()).singleElement().satisfies(out -> {
+            assertThat(out.line()).isEqualTo(3);
+            assertThat(out.reason()).contains("“x” is not a number");
+        });
+        model.in("Tempo", FigureUnit.KILOMETRES_PER_HOUR);
+        assertThat(model.imported().shots().get(0).figure(ShotFigure.BALL_SPEED).orElseThrow())
+                .isCloseTo(65.2 / 3.6, within(1e-9));
+        model.means("Start line", Meaning.BALL_SPEED);
+        assertThat(model.column("Tempo")).as("a meaning stands over one column").isEmpty();
+    }
+
+    @Test
+    void aKeptTemplateIsRecognised() throws IOException {
+        ImportModel first = ImportModel.read(table(), List.of());
+        first.means("Tempo", Meaning.BALL_SPEED);
+        Template kept = first.taken("mine").template().orElseThrow();
+        assertThat(first.taken(" ").template()).isEmpty();
+        ShotFiles files = new ShotFiles(folder);
+        files.keep(kept);
+        ImportModel again = ImportModel.read(table(), files.templates());
+        assertThat(again.template()).isEqualTo(kept);
+        assertThat(again.supposed()).isEmpty();
+    }
+
+    @Test
+    void settingsComeBackAsTheyWere() throws IOException {
+        ShotFiles files = new ShotFiles(folder);
+        assertThat(files.settings()).isEqualTo(ShotSettings.USUAL);
+        ShotSettings changed = ShotSettings.USUAL.withUnits(new ShotUnits(FigureUnit.MILES_PER_HOUR, FigureUnit.YARD,
+                FigureUnit.FOOT)).withColumn(Meaning.CLUB_SPEED, ShotSettings.Shown.NO)
+                .withConditions(new Conditions(12, Conditions.From.PRESSURE, 955, 80, -3, 1.5));
+        files.keep(changed);
+        assertThat(files.settings()).isEqualTo(changed);
+    }
+}
