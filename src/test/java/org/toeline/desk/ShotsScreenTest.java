@@ -99,6 +99,9 @@ class ShotsScreenTest extends DrivenDesk {
         robot.interact(() -> robot.lookup("#import-name").queryAs(TextField.class).setText("the German table"));
         robot.clickOn("#import-take");
         until(() -> inLedger().size() == 20);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(inLedger()).as("the cell that waited to be typed into takes nothing from the rows that came")
+                .allSatisfy(s -> assertThat(s.figure(ShotFigure.BALL_SPEED)).isPresent());
         try (var kept = Files.list(folder.resolve("ledger/shot-templates"))) {
             assertThat(kept).hasSize(1);
         }

@@ -21,6 +21,7 @@ final class ShotCell extends TableCell<Integer, Integer> {
     private final Meaning meaning;
     private @Nullable TextField field;
     private int typedRow = -1;
+    private String begun = "";
 
     ShotCell(ShotTable table, Meaning meaning) {
         this.table = table;
@@ -73,7 +74,8 @@ final class ShotCell extends TableCell<Integer, Integer> {
         typing.setId("cell-" + (typedRow + 1) + "-" + meaning.id());
         typing.setAccessibleText(Texts.of("shots.cell", typedRow + 1, Texts.of("shots.figure." + meaning.id()),
                 table.model().units().of(meaning).id()));
-        typing.setText(shot.text(meaning, table.model().units()));
+        begun = shot.text(meaning, table.model().units());
+        typing.setText(begun);
         setText("");
         setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         setGraphic(typing);
@@ -147,7 +149,10 @@ final class ShotCell extends TableCell<Integer, Integer> {
         if (typedRow >= 0 && field != null) {
             int row = typedRow;
             typedRow = -1;
-            table.model().type(row, meaning, field.getText());
+            // a cell nobody typed into says nothing of the row that may stand there by now
+            if (!field.getText().equals(begun)) {
+                table.model().type(row, meaning, field.getText());
+            }
         }
     }
 }

@@ -22,15 +22,14 @@ final class ShotExchange {
     private final ShotFiles files;
     private final ShotsModel model;
     private final ShotsView view;
-    private final Runnable done;
+    private final ShotTable table;
 
-    /** @param done when the hand is back at the table */
-    ShotExchange(Studio studio, ShotFiles files, ShotsModel model, ShotsView view, Runnable done) {
+    ShotExchange(Studio studio, ShotFiles files, ShotsModel model, ShotsView view, ShotTable table) {
         this.studio = studio;
         this.files = files;
         this.model = model;
         this.view = view;
-        this.done = done;
+        this.table = table;
         view.setOnDragOver(e -> {
             if (e.getDragboard().hasFiles()) {
                 e.acceptTransferModes(TransferMode.COPY);
@@ -52,12 +51,13 @@ final class ShotExchange {
     }
 
     void takeIn(Path file) {
+        table.settle();
         studio.background().run(() -> ImportModel.read(file, files.templates()), read -> {
             ImportPane[] pane = new ImportPane[1];
             pane[0] = new ImportPane(read, taken -> {
                 view.away(pane[0]);
                 taken.ifPresent(this::taken);
-                done.run();
+                table.goToEnd();
             });
             view.over(pane[0]);
             pane[0].requestFocus();
@@ -65,6 +65,7 @@ final class ShotExchange {
     }
 
     private void taken(ImportModel.Taken taken) {
+        table.forget();
         int already = model.add(taken.imported().shots());
         int added = taken.imported().shots().size() - already;
         studio.say().accept(Texts.of("shots.import.done", added, taken.file().getFileName(), already,

@@ -218,10 +218,20 @@ final class ShotTable extends TableView<Integer> {
         typing = typing && !at(row, meaning);
     }
 
-    /** Gives up what is being typed; the cursor stays and the cell holds what it held before. */
-    void giveUp() {
+    /** Other rows are to come: what is being typed belongs to none of them. */
+    void forget() {
         typedCells.forEach(Runnable::run);
         typing = false;
+    }
+
+    /** Finishes what is being typed. */
+    void settle() {
+        requestFocus();
+    }
+
+    /** Gives up what is being typed; the cursor stays and the cell holds what it held before. */
+    void giveUp() {
+        forget();
         model.abandon();
         go(cursorRow, cursorColumn);
     }

@@ -59,7 +59,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         this.bar = new ShotBar(this, this::use);
         this.airBar = new AirBar(c -> use(settings.withConditions(c)));
         this.view = new ShotsView(bar, airBar, table, plot, differences, together);
-        this.exchange = new ShotExchange(studio, files, model, view, table::goToEnd);
+        this.exchange = new ShotExchange(studio, files, model, view, table);
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         model.listen(this::reckon);
         show(settings);
@@ -123,6 +123,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     /** Other shots came from the ledger: those of another lesson. */
     private void opened(List<Shot> shots) {
+        table.forget();
         model.load(shots);
         chosen = false;
         other = Optional.empty();
