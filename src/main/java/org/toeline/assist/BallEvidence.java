@@ -6,17 +6,21 @@ import org.toeline.video.Frame;
 /**
  * What speaks for a fit being a ball.
  *
+ * @param rimPx        all of the rim, seen or not
  * @param seenShare    of the rim: open, and standing off the ground
  * @param goingOnShare of the rim: looks like the ball inside and goes on looking like it outside, as a shoe does
  * @param contrast     ball over ground where the rim is seen, the middle of all, grey levels
- * @param misfit       at the seen rim, rms, grey levels
+ * @param misfit       at the seen rim, usual size, grey levels
  * @param white        least over most of red, green and blue in the brighter half of the ball, 0 to 1
  * @param level        brightness there, grey levels
  */
-record BallEvidence(double seenShare, double goingOnShare, double contrast, double misfit, double white, double level) {
+record BallEvidence(double rimPx, double seenShare, double goingOnShare, double contrast, double misfit, double white, double level) {
 
     private static final double LEAST_CONTRAST = 12;
     private static final double LEAST_SEEN = 0.3;
+    /** Of a large ball a smaller share is enough. */
+    private static final double FOR_LARGE = 0.1;
+    private static final double ENOUGH_RIM_PX = 150;
     private static final double MOST_GOING_ON = 0.3;
     /** Ground this bright, against the ball, may be more of the same thing. */
     private static final double AS_BRIGHT = 0.75;
@@ -26,29 +30,29 @@ record BallEvidence(double seenShare, double goingOnShare, double contrast, doub
     private static final double LEAST_LEVEL = 110;
 
     static BallEvidence of(Frame frame, BallFit fit) {
-        boolean[] open = fit.open();
+        boolean[] open = fit.rim().open();
         double[] bright = brighter(frame, fit);
         double[] contrasts = new double[open.length];
         int seen = 0;
         int goingOn = 0;
         for (int k = 0; k < open.length; k++) {
-            double c = fit.contrast(k);
+            double c = fit.rim().contrast(k);
             if (open[k] && Math.abs(c) >= Math.max(LEAST_CONTRAST, 1.5 * fit.noise())) {
                 contrasts[seen++] = c;
-            } else if (fit.ball(k) && fit.ground(k) > AS_BRIGHT * bright[1]) {
+            } else if (fit.rim().ball(k) && fit.ground(k) > AS_BRIGHT * bright[1]) {
                 goingOn++;
             }
         }
         double[] sorted = Arrays.copyOf(contrasts, seen);
         Arrays.sort(sorted);
-        return new BallEvidence((double) seen / open.length, (double) goingOn / open.length,
+        return new BallEvidence(2 * Math.PI * fit.circle().r(), (double) seen / open.length, (double) goingOn / open.length,
                 seen == 0 ? 0 : sorted[seen / 2], fit.rimMisfit(), bright[0], bright[1]);
     }
 
     /** Whiteness and brightness of the brighter half of what is inside the open part. */
     private static double[] brighter(Frame frame, BallFit fit) {
         Circle c = fit.circle();
-        boolean[] open = fit.open();
+        boolean[] open = fit.rim().open();
         double[][] inside = new double[4 * (int) Math.ceil(c.r() * c.r() + 4)][];
         int n = 0;
         for (int y = (int) (c.y() - c.r()); y <= c.y() + c.r(); y++) {
@@ -56,7 +60,7 @@ record BallEvidence(double seenShare, double goingOnShare, double contrast, doub
                 double dx = x + 0.5 - c.x();
                 double dy = y + 0.5 - c.y();
                 boolean in = Math.hypot(dx, dy) < c.r() - 1.5;
-                if (in && open[BallFit.sector(Math.atan2(dy, dx), open.length)] && n < inside.length) {
+                if (in && open[Rim.sector(Math.atan2(dy, dx), open.length)] && n < inside.length) {
                     inside[n++] = new double[] {frame.grey(x, y), frame.whiteness(x, y)};
                 }
             }
@@ -77,7 +81,7 @@ record BallEvidence(double seenShare, double goingOnShare, double contrast, doub
     }
 
     boolean isBall() {
-        return seenShare >= LEAST_SEEN && goingOnShare <= MOST_GOING_ON && contrast >= LEAST_CONTRAST
+        return seenShare >= LEAST_SEEN - FOR_LARGE * Math.min(1, rimPx / ENOUGH_RIM_PX) && goingOnShare <= MOST_GOING_ON && contrast >= LEAST_CONTRAST
                 && misfit <= Math.max(9, MOST_MISFIT * contrast) && white >= LEAST_WHITE && level >= LEAST_LEVEL
                 && score() >= LEAST_SCORE;
     }

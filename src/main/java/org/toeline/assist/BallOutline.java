@@ -18,9 +18,8 @@ import org.toeline.video.Frame;
  */
 public final class BallOutline {
 
-    /** How light may be encoded: not at all, and up to a screen's usual exponent. */
-    private static final double[] GAMMAS = {1.0, 1.6, 2.2};
-    private static final double FIRST_GAMMA = 1.6;
+    /** How light may be encoded: about as for a screen (IEC 61966-2-1, ITU-R BT.709), to the taste of the camera. */
+    private static final double[] GAMMAS = {1.9, 2.2, 2.5};
     /** Neighbouring pixels err alike, after coding and on textures: what is stated is widened by this. */
     private static final double WIDENED = 1.6;
     /** What coding and the shade of the underside leave uncertain however clear the picture: seen on the sample clips. */
@@ -45,23 +44,19 @@ public final class BallOutline {
     }
 
     private Optional<BallMark> fit(double x, double y) {
-        BallFit best = null;
-        double most = 0;
+        List<BallFit> balls = new ArrayList<>();
         for (Candidate candidate : new RimSearch(frame).near(x, y)) {
-            BallFit fit = fit(candidate.circle(), open(candidate), FIRST_GAMMA);
-            if (fit.run()) {
-                BallEvidence evidence = BallEvidence.of(frame, fit);
-                if (evidence.isBall() && holds(fit.circle(), x, y) && evidence.score() > most) {
-                    most = evidence.score();
-                    best = fit;
-                }
+            Optional<BallFit> ball = new Hypotheses(colours, candidate.circle(), open(candidate))
+                    .best(fit -> holds(fit.circle(), x, y) && BallEvidence.of(frame, fit).isBall());
+            ball.ifPresent(balls::add);
+            if (ball.filter(BallFit::explains).isPresent()) {
+                break;
             }
         }
-        return best == null ? Optional.empty() : weighed(best);
-    }
-
-    private BallFit fit(Circle circle, boolean[] open, double gamma) {
-        return new BallFit(colours, circle, open, gamma);
+        double reach = balls.stream().mapToDouble(f -> f.circle().r() + Math.hypot(f.circle().x() - x, f.circle().y() - y))
+                .max().orElse(0);
+        return Hypotheses.likeliest(balls, new BallPatch(colours, new Circle(x, y, reach), BallFit.GROUND_PX))
+                .flatMap(this::weighed);
     }
 
     /** A click a little outside is forgiven. */
@@ -72,11 +67,11 @@ public final class BallOutline {
 
     /** From rays to the fewer sectors of the fit: open where at least half of the rays see the rim. */
     private static boolean[] open(Candidate candidate) {
-        int sectors = BallFit.sectors(candidate.circle().r());
+        int sectors = Rim.sectors(candidate.circle().r());
         int[] seen = new int[sectors];
         int[] all = new int[sectors];
         for (int k = 0; k < RimSearch.RAYS; k++) {
-            int sector = BallFit.sector(2 * Math.PI * (k + 0.5) / RimSearch.RAYS, sectors);
+            int sector = Rim.sector(2 * Math.PI * (k + 0.5) / RimSearch.RAYS, sectors);
             all[sector]++;
             seen[sector] += candidate.seen()[k] ? 1 : 0;
         }
@@ -91,7 +86,7 @@ public final class BallOutline {
     private Optional<BallMark> weighed(BallFit first) {
         List<BallFit> fits = new ArrayList<>();
         for (double gamma : GAMMAS) {
-            BallFit fit = fit(first.circle(), first.open(), gamma);
+            BallFit fit = first.again(gamma);
             if (fit.run()) {
                 fits.add(fit);
             }
@@ -100,7 +95,8 @@ public final class BallOutline {
             return Optional.empty();
         }
         double unit = fits.stream().mapToDouble(BallFit::noise).min().orElseThrow();
-        double[] misfit = fits.stream().mapToDouble(f -> f.misfit(unit)).toArray();
+        double groundUnit = fits.stream().mapToDouble(BallFit::groundNoise).min().orElseThrow();
+        double[] misfit = fits.stream().mapToDouble(f -> f.misfit(f.patch(), unit, groundUnit)).toArray();
         double least = Arrays.stream(misfit).min().orElseThrow();
         double[] weight = Arrays.stream(misfit).map(m -> Math.exp(-(m - least) / (2 * WIDENED * WIDENED))).toArray();
         double all = Arrays.stream(weight).sum();
@@ -127,11 +123,7 @@ public final class BallOutline {
 
     /** What no misfit shows: shade that moves the rim, and a short arc that a smaller circle fits as well. */
     private static double[] systematic(BallFit fit) {
-        int open = 0;
-        for (boolean o : fit.open()) {
-            open += o ? 1 : 0;
-        }
-        double unseen = 1 - (double) open / fit.open().length;
+        double unseen = 1 - fit.rim().openShare();
         double rimPx = 2 * Math.PI * fit.circle().r() * (1 - unseen);
         double tooShort = Math.max(0, 1 - rimPx / ENOUGH_RIM_PX);
         return new double[] {Math.sqrt(sq(LEAST_CENTRE_PX) + sq(0.5 * unseen) + sq(1.6 * tooShort)),
