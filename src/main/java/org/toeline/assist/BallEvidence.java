@@ -9,7 +9,7 @@ import org.toeline.video.Frame;
  * @param rimPx        all of the rim, seen or not
  * @param seenShare    of the rim: open, and standing off the ground
  * @param goingOnShare of the rim: looks like the ball inside and goes on looking like it outside, as a shoe does
- * @param contrast     ball over ground where the rim is seen, the middle of all, grey levels
+ * @param contrast     ball over ground where the rim is seen, what the clearer third exceeds, grey levels
  * @param misfit       at the seen rim, usual size, grey levels
  * @param white        least over most of red, green and blue in the brighter half of the ball, 0 to 1
  * @param level        brightness there, grey levels
@@ -46,7 +46,7 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
         double[] sorted = Arrays.copyOf(contrasts, seen);
         Arrays.sort(sorted);
         return new BallEvidence(2 * Math.PI * fit.circle().r(), (double) seen / open.length, (double) goingOn / open.length,
-                seen == 0 ? 0 : sorted[seen / 2], fit.rimMisfit(), bright[0], bright[1]);
+                seen == 0 ? 0 : sorted[(int) (0.7 * seen)], fit.rimMisfit(), bright[0], bright[1]);
     }
 
     /** Whiteness and brightness of the brighter half of what is inside the open part. */

@@ -2,6 +2,7 @@ package org.toeline.assist;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -53,10 +54,18 @@ public final class BallOutline {
                 break;
             }
         }
+        return chosen(balls, x, y).flatMap(this::weighed);
+    }
+
+    /** Of large balls the one that looks most like one; of small ones the likeliest, as little of their rim speaks for itself. */
+    private Optional<BallFit> chosen(List<BallFit> balls, double x, double y) {
+        Optional<BallFit> clearest = balls.stream().max(Comparator.comparingDouble(f -> BallEvidence.of(frame, f).score()));
+        if (clearest.filter(f -> f.circle().r() > Hypotheses.LARGE_PX).isPresent()) {
+            return clearest;
+        }
         double reach = balls.stream().mapToDouble(f -> f.circle().r() + Math.hypot(f.circle().x() - x, f.circle().y() - y))
                 .max().orElse(0);
-        return Hypotheses.likeliest(balls, new BallPatch(colours, new Circle(x, y, reach), BallFit.GROUND_PX))
-                .flatMap(this::weighed);
+        return Hypotheses.likeliest(balls, new BallPatch(colours, new Circle(x, y, reach), BallFit.GROUND_PX));
     }
 
     /** A click a little outside is forgiven. */

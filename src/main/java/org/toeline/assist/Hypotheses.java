@@ -17,7 +17,10 @@ final class Hypotheses {
 
     private static final double GAMMA = 2.2;
     private static final double[] LARGER = {1, 1.35, 1.8};
-    private static final double LARGE_PX = 12;
+    /** Of a ball this large enough rim is left, unless about half of it is hidden. */
+    private static final double ROUND_PX = 28;
+    private static final double HALF_COVERED = 0.42;
+    static final double LARGE_PX = 12;
     private static final int DIRECTIONS = 8;
     private static final double BEYOND_PX = 6;
     /** By how much more a cover must explain, in units of χ², for each value it brings. */
@@ -42,7 +45,7 @@ final class Hypotheses {
     Optional<BallFit> best(Predicate<BallFit> isBall) {
         BallFit plain = new BallFit(patch, circle, open, GAMMA);
         boolean fits = plain.run() && isBall.test(plain);
-        if (circle.r() > SMALL_PX && plain.rim().gap().share() < NO_COVER) {
+        if (circle.r() > SMALL_PX && plain.rim().gap().share() < (circle.r() > ROUND_PX ? HALF_COVERED : NO_COVER)) {
             return fits ? Optional.of(plain) : Optional.empty();
         }
         List<BallFit> found = new ArrayList<>();

@@ -13,8 +13,8 @@ final class Rim {
     private static final double OPEN_SHARE = 0.6;
     /** A ball's light may differ from a smooth one's by this share of it: dimples, print, the shade of what is near. */
     private static final double SHADE = 0.1;
-    /** Where the ball is less bright than this share of its bright parts, its rim is in its own shade. */
-    private static final double LIT_SHARE = 0.7;
+    /** Where the ball stands off its ground by less than this share of what its bright parts would, its rim is in shade. */
+    private static final double LIT_SHARE = 0.65;
     /** Below this a ball hardly stands off its ground, grey levels. */
     private static final double LEAST_CONTRAST = 12;
 
@@ -101,13 +101,13 @@ final class Rim {
 
     private void openUp(boolean covered) {
         double[] bright = IntStream.range(0, sectors).filter(k -> ball[k]).mapToDouble(k -> level[k]).sorted().toArray();
-        double lit = bright.length == 0 ? 0 : LIT_SHARE * bright[(int) (0.85 * (bright.length - 1))];
+        double lit = bright.length == 0 ? 0 : bright[(int) (0.85 * (bright.length - 1))];
         for (int k = 0; k < sectors; k++) {
             int before = Math.floorMod(k - 1, sectors);
             int after = (k + 1) % sectors;
             // next to a part that is covered the cover's edge reaches in, unless that edge is part of the model
-            open[k] = ball[k] && (covered || ball[before] && ball[after]) && level[k] >= lit
-                    && Math.abs(contrast[k]) >= LEAST_CONTRAST;
+            open[k] = ball[k] && (covered || ball[before] && ball[after]) && Math.abs(contrast[k]) >= LEAST_CONTRAST
+                    && Math.abs(contrast[k]) >= LIT_SHARE * Math.abs(lit - level[k] + contrast[k]);
         }
     }
 
