@@ -24,7 +24,9 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
     private static final double MOST_GOING_ON = 0.3;
     /** Ground this bright, against the ball, may be more of the same thing. */
     private static final double AS_BRIGHT = 0.75;
-    private static final double MOST_MISFIT = 0.2;
+    private static final double MOST_MISFIT = 0.14;
+    /** Added for a large ball, whose dimples are seen, and print, and the shade of what stands near. */
+    private static final double MORE_MISFIT = 0.06;
     private static final double LEAST_WHITE = 0.72;
     private static final double LEAST_SCORE = 0.12;
     private static final double LEAST_LEVEL = 110;
@@ -82,7 +84,7 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
 
     boolean isBall() {
         return seenShare >= LEAST_SEEN - FOR_LARGE * Math.min(1, rimPx / ENOUGH_RIM_PX) && goingOnShare <= MOST_GOING_ON && contrast >= LEAST_CONTRAST
-                && misfit <= Math.max(9, MOST_MISFIT * contrast) && white >= LEAST_WHITE && level >= LEAST_LEVEL
+                && misfit <= Math.max(9, (MOST_MISFIT + (rimPx > ENOUGH_RIM_PX ? MORE_MISFIT : 0)) * contrast) && white >= LEAST_WHITE && level >= LEAST_LEVEL
                 && score() >= LEAST_SCORE;
     }
 

@@ -93,6 +93,7 @@ final class SheetView extends BorderPane {
         pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         pane.setMinWidth(tall.getMinWidth() + 2);
         pane.setMinHeight(0);
+        pane.setId("marking-column");
         pane.getStyleClass().addAll("paper", "edge-to-edge");
         return pane;
     }
@@ -133,6 +134,7 @@ final class SheetView extends BorderPane {
 
     private FlowPane viewRow() {
         FlowPane row = new FlowPane(8, 8);
+        row.setId("views");
         row.setAlignment(Pos.CENTER_LEFT);
         for (View view : View.values()) {
             ImageView thumb = new ImageView();
@@ -208,6 +210,7 @@ final class SheetView extends BorderPane {
                 step("find-address", "step.address", () -> sheet.clips().findAddress(model.large())),
                 step("fit", "step.fit", this::fit));
         row.setAlignment(Pos.CENTER_LEFT);
+        row.setId("steps");
         time.setId("time");
         time.setAccessibleText("time in the clip, seconds");
         time.setMinWidth(84);

@@ -20,17 +20,14 @@ class BallOutlineTest {
 
     private static final Path MEDIA = Path.of("sample-media");
 
-    /**
-     * The limits are those asked of the program: bias 0.1 px, rms 0.2 px, diameter 0.3 px at 4 grey levels of noise. On
-     * a tee, which stands before a good part of a small ball's lower rim, the diameter is known to 0.4 px.
-     */
+    /** The limits are those asked of the program: bias 0.1 px, rms 0.2 px, diameter 0.3 px at 4 grey levels of noise. */
     @ParameterizedTest
-    @EnumSource(value = DrawnBall.Ground.class, names = {"GRASS", "MAT", "TEE"})
+    @EnumSource(value = DrawnBall.Ground.class, names = {"GRASS", "MAT", "TEE", "BRIGHT"})
     void centreAndDiameterOnEveryGround(DrawnBall.Ground ground) {
         SplittableRandom random = new SplittableRandom(5 + ground.ordinal());
         BallTally tally = new BallTally();
-        for (double diameter : new double[] {11, 15, 22, 34, 58}) {
-            for (int i = 0; i < 4; i++) {
+        for (double diameter : new double[] {10, 15, 22, 34, 58}) {
+            for (int i = 0; i < 2; i++) {
                 DrawnBall ball = DrawnBall.random(diameter + random.nextDouble(), ground, DrawnBall.Cover.NONE, random);
                 tally.add(ball, BallOutline.fit(ball.frame(), ball.click(random)));
             }
@@ -38,24 +35,9 @@ class BallOutlineTest {
         assertThat(tally.refused()).isZero();
         assertThat(tally.centreBias()).as("bias").isLessThan(0.1);
         assertThat(tally.centreRms()).as("centre, rms").isLessThan(0.2);
-        assertThat(tally.diameterRms()).as("diameter, rms").isLessThan(ground == DrawnBall.Ground.TEE ? 0.4 : 0.3);
+        assertThat(tally.diameterRms()).as("diameter, rms").isLessThan(0.3);
         assertThat(tally.centreCovered()).as("centre within its interval").isGreaterThanOrEqualTo(0.95);
         assertThat(tally.diameterCovered()).as("diameter within its interval").isGreaterThanOrEqualTo(0.9);
-    }
-
-    /** Grey concrete, hardly darker than the ball's shaded side. */
-    @Test
-    void onBrightGround() {
-        SplittableRandom random = new SplittableRandom(8);
-        BallTally tally = new BallTally();
-        for (int i = 0; i < 8; i++) {
-            DrawnBall ball = DrawnBall.random(random.nextDouble(20, 50), DrawnBall.Ground.BRIGHT, DrawnBall.Cover.NONE,
-                    random);
-            tally.add(ball, BallOutline.fit(ball.frame(), ball.click(random)));
-        }
-        assertThat(tally.refused()).isZero();
-        assertThat(tally.centreRms()).as("centre, rms").isLessThan(0.2);
-        assertThat(tally.diameterRms()).as("diameter, rms").isLessThan(0.4);
     }
 
     /** The club head hides half of the ball. */
@@ -63,8 +45,8 @@ class BallOutlineTest {
     void aHiddenHalfIsLeftOut() {
         SplittableRandom random = new SplittableRandom(6);
         BallTally tally = new BallTally();
-        for (int i = 0; i < 8; i++) {
-            DrawnBall ball = DrawnBall.random(random.nextDouble(22, 50), DrawnBall.Ground.MAT, DrawnBall.Cover.HALF, random);
+        for (double diameter : new double[] {10, 12, 14, 20, 30, 44}) {
+            DrawnBall ball = DrawnBall.random(diameter + random.nextDouble(), DrawnBall.Ground.MAT, DrawnBall.Cover.HALF, random);
             tally.add(ball, BallOutline.fit(ball.frame(), ball.click(random)));
         }
         assertThat(tally.refused()).isZero();

@@ -11,6 +11,7 @@ import java.util.function.UnaryOperator;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -50,6 +51,19 @@ class ToolsTest extends DrivenDesk {
     @Test
     void zoomed(FxRobot robot) throws Exception {
         tools(robot, "before", Path.of("sample-media", "before", "face-on.mp4"), AS_IT_IS, 2.5);
+    }
+
+    /** As on a screen of 1920 by 1080 points that shows everything one and a half times as large. */
+    @Test
+    void atOneAndAHalfTimesTheSize(FxRobot robot) throws Exception {
+        robot.interact(() -> {
+            Window window = picture.getScene().getWindow();
+            window.setRenderScaleX(1.5);
+            window.setRenderScaleY(1.5);
+            window.setWidth(1280);
+            window.setHeight(720);
+        });
+        tools(robot, "before", Path.of("sample-media", "before", "face-on.mp4"), AS_IT_IS, 1);
     }
 
     @Test
