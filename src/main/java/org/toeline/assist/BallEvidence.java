@@ -29,6 +29,8 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
     private static final double MORE_MISFIT = 0.06;
     private static final double LEAST_WHITE = 0.72;
     private static final double LEAST_SCORE = 0.12;
+    private static final double SHOE_PX = 60;
+    private static final double LEAST_SCORE_OF_SHOE_SIZE = 0.25;
     private static final double LEAST_LEVEL = 110;
 
     static BallEvidence of(Frame frame, BallFit fit) {
@@ -85,7 +87,12 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
     boolean isBall() {
         return seenShare >= LEAST_SEEN - FOR_LARGE * Math.min(1, rimPx / ENOUGH_RIM_PX) && goingOnShare <= MOST_GOING_ON && contrast >= LEAST_CONTRAST
                 && misfit <= Math.max(9, (MOST_MISFIT + (rimPx > ENOUGH_RIM_PX ? MORE_MISFIT : 0)) * contrast) && white >= LEAST_WHITE && level >= LEAST_LEVEL
-                && score() >= LEAST_SCORE;
+                && score() >= leastScore();
+    }
+
+    /** The round ends of white shoes are of a size between a ball in a whole player's picture and one in a close picture. */
+    private double leastScore() {
+        return rimPx > SHOE_PX && rimPx < ENOUGH_RIM_PX ? LEAST_SCORE_OF_SHOE_SIZE : LEAST_SCORE;
     }
 
     double score() {

@@ -70,7 +70,7 @@ class SmallDeskTest extends DrivenDesk {
                 stage.getScene().lookup("#findings"));
         apart(columns, window);
         assertThat(picture.getWidth()).as("width of the picture").isGreaterThanOrEqualTo(0.3 * width);
-        assertThat(picture.getHeight()).as("height of the picture").isGreaterThanOrEqualTo(0.35 * height);
+        assertThat(picture.getHeight()).as("height of the picture").isGreaterThanOrEqualTo(0.32 * height);
     }
 
     private List<Node> controls(String row) {
