@@ -72,17 +72,7 @@ final class DecodingThread implements AutoCloseable {
     synchronized Optional<AVFrame> frame(int at) {
         wanted = at;
         notifyAll();
-        boolean interrupted = false;
-        while (!closed && !cache.has(at) && !lost.get(at)) {
-            try {
-                wait();
-            } catch (InterruptedException e) {
-                interrupted = true;
-            }
-        }
-        if (interrupted) {
-            Thread.currentThread().interrupt();
-        }
+        Patience.until(this, () -> closed || cache.has(at) || lost.get(at));
         if (closed) {
             throw new IllegalStateException(thread.getName() + ": closed while a frame was waited for", failure);
         }
@@ -153,18 +143,13 @@ final class DecodingThread implements AutoCloseable {
             if (goal != null) {
                 return goal;
             }
-            try {
-                if (rested || last < 0) {
-                    wait();
-                } else {
-                    int seen = last;
-                    wait(REST_MILLIS);
-                    rested = seen == last;
-                }
-            } catch (InterruptedException e) {
-                // nobody interrupts this thread but to end it, which close() does
+            int seen = last;
+            boolean resting = !rested && last >= 0;
+            // nobody interrupts this thread but to end it
+            if (!Patience.pause(this, resting ? REST_MILLIS : 0)) {
                 closed = true;
             }
+            rested |= resting && seen == last;
         }
         return null;
     }
@@ -234,16 +219,6 @@ final class DecodingThread implements AutoCloseable {
             closed = true;
             notifyAll();
         }
-        boolean interrupted = false;
-        while (thread.isAlive() && Thread.currentThread() != thread) {
-            try {
-                thread.join();
-            } catch (InterruptedException e) {
-                interrupted = true;
-            }
-        }
-        if (interrupted) {
-            Thread.currentThread().interrupt();
-        }
+        Patience.end(thread);
     }
 }

@@ -54,17 +54,7 @@ final class PreparedPictures implements AutoCloseable {
 
     /** That picture, if it is there or being made; whoever gets it does not write to it. */
     synchronized Optional<int[]> take(int frame) {
-        boolean interrupted = false;
-        while (!closed && making == frame) {
-            try {
-                wait();
-            } catch (InterruptedException e) {
-                interrupted = true;
-            }
-        }
-        if (interrupted) {
-            Thread.currentThread().interrupt();
-        }
+        Patience.until(this, () -> closed || making != frame);
         return Optional.ofNullable(ready.get(frame));
     }
 
@@ -148,18 +138,13 @@ final class PreparedPictures implements AutoCloseable {
                 making = frame;
                 return frame;
             }
-            try {
-                if (rested || at < 0) {
-                    wait();
-                } else {
-                    int seen = at;
-                    wait(REST_MILLIS);
-                    rested = seen == at;
-                }
-            } catch (InterruptedException e) {
-                // nobody interrupts this thread but to end it, which close() does
+            int seen = at;
+            boolean resting = !rested && at >= 0;
+            // nobody interrupts this thread but to end it
+            if (!Patience.pause(this, resting ? REST_MILLIS : 0)) {
                 closed = true;
             }
+            rested |= resting && seen == at;
         }
         return -1;
     }
@@ -192,16 +177,6 @@ final class PreparedPictures implements AutoCloseable {
             closed = true;
             notifyAll();
         }
-        boolean interrupted = false;
-        while (thread.isAlive()) {
-            try {
-                thread.join();
-            } catch (InterruptedException e) {
-                interrupted = true;
-            }
-        }
-        if (interrupted) {
-            Thread.currentThread().interrupt();
-        }
+        Patience.end(thread);
     }
 }
