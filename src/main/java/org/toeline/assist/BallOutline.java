@@ -30,6 +30,8 @@ public final class BallOutline {
     /** With less of the rim seen than this, a circle is hardly told from a smaller one. */
     private static final double ENOUGH_RIM_PX = 24;
 
+    private static final double WELL_INSIDE = 0.85;
+
     private final Frame frame;
     private final Colours colours;
 
@@ -68,10 +70,11 @@ public final class BallOutline {
         return Hypotheses.likeliest(balls, new BallPatch(colours, new Circle(x, y, reach), BallFit.GROUND_PX));
     }
 
-    /** A click a little outside is forgiven. */
+    /** A click a little outside a small ball is forgiven; a large one is clicked well inside. */
     private static boolean holds(Circle circle, double x, double y) {
+        double off = Math.hypot(circle.x() - x, circle.y() - y);
         return circle.r() >= 3.8 && circle.r() <= RimSearch.MOST_RADIUS_PX
-                && Math.hypot(circle.x() - x, circle.y() - y) <= circle.r() + 2;
+                && off <= (circle.r() > Hypotheses.LARGE_PX ? WELL_INSIDE * circle.r() : circle.r() + 2);
     }
 
     /** From rays to the fewer sectors of the fit: open where at least half of the rays see the rim. */
