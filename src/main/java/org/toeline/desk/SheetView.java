@@ -70,8 +70,12 @@ final class SheetView extends BorderPane {
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet.assistant()::suggest, sheet::again);
         this.toolbar = new Toolbar(model, sheet, this::unit);
         this.missing = new MissingBar(sheet.missing());
-        StackPane stage = new StackPane(picture, drop, missing, welcome());
+        Region work = sheet.clips().lines();
+        // over the picture, not below it: nothing moves under the hand when a line comes or goes
+        work.setMaxHeight(USE_PREF_SIZE);
+        StackPane stage = new StackPane(picture, drop, missing, welcome(), work);
         StackPane.setAlignment(missing, Pos.TOP_CENTER);
+        StackPane.setAlignment(work, Pos.BOTTOM_CENTER);
         VBox.setVgrow(stage, Priority.ALWAYS);
         VBox pictures = new VBox(8, viewRow(), stage, steps(), badgeRow());
         pictures.setPadding(new Insets(10));
@@ -82,7 +86,6 @@ final class SheetView extends BorderPane {
         pictures.setMinWidth(LEAST_PICTURES);
         setCenter(new HBox(pictures, scrolled(marking), findings));
         setTop(toolbar);
-        setBottom(sheet.clips().lines());
     }
 
     /** In a low window the body map is scrolled, so that the picture keeps its controls. */

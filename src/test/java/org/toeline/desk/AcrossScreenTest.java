@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
@@ -20,6 +21,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -102,6 +104,13 @@ class AcrossScreenTest {
             robot.interact(() -> image[0] = SwingFXUtils.fromFXImage(scene.snapshot(null), null));
             ImageIO.write(image[0], "png", Files.createDirectories(Path.of(to)).resolve(name + ".png").toFile());
         }
+    }
+
+    /** Decoded frames would stay in memory from test to test. */
+    @AfterEach
+    void closeDesk() {
+        Platform.runLater(screens::close);
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     @Test

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,6 +59,13 @@ class DeskTest {
         stage.show();
         sheet.welcome();
         picture = (PicturePane) scene.lookup("#picture");
+    }
+
+    /** Decoded frames would stay in memory from test to test. */
+    @AfterEach
+    void closeDesk() {
+        Platform.runLater(screens::close);
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     private LessonModel model() {

@@ -3,8 +3,10 @@ package org.toeline.desk;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -32,10 +34,20 @@ abstract class DrivenDesk {
         scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
         screens.keys(scene);
         stage.setScene(scene);
+        // the window stays from test to test, and so would what an earlier one made of it
+        stage.setWidth(1540);
+        stage.setHeight(940);
         stage.setX(0);
         stage.setY(0);
         stage.show();
         picture = (PicturePane) scene.lookup("#picture");
+    }
+
+    /** Decoded frames would stay in memory from test to test. */
+    @AfterEach
+    void closeDesk() {
+        Platform.runLater(screens::close);
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     LessonModel model() {

@@ -37,7 +37,7 @@ final class KilledDesk {
 
     private static final List<Landmark> ITEMS = MarkOrder.landmarks(View.FACE_ON);
     /** Quicker than a hand, slower than a disk. */
-    private static final long BETWEEN_MS = 60;
+    private static final long BETWEEN_MS = 120;
 
     private KilledDesk() {
     }
@@ -139,12 +139,9 @@ final class KilledDesk {
         });
         started.await();
         CountDownLatch open = new CountDownLatch(1);
-        Platform.runLater(() -> {
-            screens[0].records().listen(open::countDown);
-            if (screens[0].records().keeps()) {
-                open.countDown();
-            }
-        });
+        // answered when the ledger is open, and again when it has rehearsed
+        Platform.runLater(() -> screens[0].records().ask(Ledger::isReadOnly,
+                first -> screens[0].records().ask(Ledger::isReadOnly, second -> open.countDown())));
         open.await();
         // nobody marks in the first second
         Thread.sleep(1500);

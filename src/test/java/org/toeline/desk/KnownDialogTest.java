@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +33,7 @@ class KnownDialogTest {
     @TempDir
     static Path folder;
 
+    private Screens screens;
     private Sheet sheet;
 
     @Start
@@ -38,13 +41,20 @@ class KnownDialogTest {
         new LensBook(folder.resolve("lenses.json")).keep(new LensBook.Profile("My phone", 1920, 1080,
                 new LensNote(OptionalDouble.of(1480), OptionalDouble.of(6), OptionalDouble.of(962), OptionalDouble.of(538),
                         OptionalDouble.of(0.01), OptionalDouble.of(0))));
-        Screens screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
+        screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
         sheet = screens.sheet();
         Scene scene = new Scene(screens.root(), 1540, 940);
         scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
         stage.setScene(scene);
         stage.show();
         sheet.welcome();
+    }
+
+    /** Decoded frames would stay in memory from test to test. */
+    @AfterEach
+    void closeDesk() {
+        Platform.runLater(screens::close);
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     @Test

@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -93,6 +95,13 @@ class MissingClipTest {
 
     private Path frame(int lesson) {
         return own.resolve("ledger").resolve("stills").resolve("lesson-" + lesson).resolve("frame-face-on.jpg");
+    }
+
+    /** Decoded frames would stay in memory from test to test. */
+    @AfterEach
+    void closeDesk() {
+        Platform.runLater(screens::close);
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     @Test

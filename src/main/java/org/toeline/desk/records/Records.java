@@ -106,8 +106,12 @@ public final class Records {
         try {
             // the list first: it may be asked for already
             ledger.find(Search.RECENT);
-            ledger.lessonLike(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)
-                    .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080))));
+            Lesson empty = Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)
+                    .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080)));
+            ledger.lessonLike(empty);
+            if (!ledger.isReadOnly()) {
+                ledger.rehearse(empty);
+            }
         } catch (LedgerException e) {
             LOG.log(Level.WARNING, "the ledger was opened and could not be read", e);
         }

@@ -23,6 +23,8 @@ import org.toeline.mark.View;
  */
 public final class Ledger implements AutoCloseable {
 
+    private static final String REHEARSAL = "rehearsal";
+
     private final Database database;
     private final Stamp stamp;
 
@@ -152,6 +154,22 @@ public final class Ledger implements AutoCloseable {
      */
     public Saved saveMarks(int lessonId, int baseVersion, Lesson lesson) throws LedgerException {
         return save(lessonId, baseVersion, lesson, List.of());
+    }
+
+    /**
+     * Does all that keeping and saving a lesson takes, and takes it back before anybody sees it: what is done for the first
+     * time takes its time, and is better done before somebody waits for it.
+     */
+    public void rehearse(Lesson lesson) throws LedgerException {
+        database.write("the ledger cannot be written", h -> {
+            h.savepoint(REHEARSAL);
+            Player player = new Players(h, stamp).add(PlayerDetails.of(Optional.empty(), lesson.sheet().handedness()));
+            int id = lessons(h).add(player, lesson, List.of());
+            lessons(h).save(id, 1, lesson, List.of());
+            lessons(h).get(id);
+            h.rollbackToSavepoint(REHEARSAL);
+            return id;
+        });
     }
 
     public Optional<KeptLesson> lesson(int id) throws LedgerException {
