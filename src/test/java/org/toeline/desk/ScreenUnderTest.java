@@ -25,7 +25,7 @@ import org.toeline.desk.screen.Studio;
 public abstract class ScreenUnderTest {
 
     private static final int HEIGHT = 760;
-    protected static final int WIDTH = 1280;
+    private static final int WIDTH = 1280;
 
     @TempDir
     protected Path folder;
@@ -40,6 +40,9 @@ public abstract class ScreenUnderTest {
         scene = new Scene(screen.root(), WIDTH, HEIGHT);
         scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
         stage.setScene(scene);
+        // the window stays from test to test, and so would what an earlier one made of it
+        stage.setWidth(WIDTH);
+        stage.setHeight(HEIGHT);
         stage.show();
         return screen;
     }

@@ -125,7 +125,8 @@ class PlayersScreenTest extends ScreenUnderTest {
         robot.write("max");
         until(() -> list(robot).getItems().size() == 20 && player(robot).equals(LONG));
         Label name = robot.lookup("#card-player").queryAs(Label.class);
-        assertThat(name.localToScene(name.getBoundsInLocal()).getMaxX()).as("inside the window").isLessThanOrEqualTo(WIDTH);
+        assertThat(name.localToScene(name.getBoundsInLocal()).getMaxX()).as("inside the window")
+                .isLessThanOrEqualTo(name.getScene().getWidth());
         assertThat(robot.lookup("#lessons").queryListView().lookupAll(".scroll-bar").stream()
                 .filter(b -> b instanceof javafx.scene.control.ScrollBar s && s.isVisible()
                         && s.getOrientation() == javafx.geometry.Orientation.HORIZONTAL)).as("no scrolling sideways").isEmpty();
