@@ -77,7 +77,7 @@ public final class Records {
         this.settings = settings;
         this.ranges = ranges;
         this.say = say;
-        thread.execute(this::open);
+        inTurn(this::open);
     }
 
     private void open() {
@@ -95,7 +95,7 @@ public final class Records {
             tell("The ledger could not be opened; lessons are kept as documents meanwhile: " + unusable);
         }
         Platform.runLater(this::changed);
-        thread.execute(this::warm);
+        inTurn(this::warm);
     }
 
     /** What is done for the first time takes its time: not while the coach's first mark waits to be kept. */
@@ -114,6 +114,13 @@ public final class Records {
             }
         } catch (LedgerException e) {
             LOG.log(Level.WARNING, "the ledger was opened and could not be read", e);
+        }
+    }
+
+    /** In the order it was asked for; nothing once the desk is closed. */
+    private void inTurn(Runnable work) {
+        if (!thread.isShutdown()) {
+            thread.execute(work);
         }
     }
 
@@ -155,7 +162,7 @@ public final class Records {
 
     /** Asks the ledger off the interface thread; the answer comes back on it, a failure as a sentence. */
     public <T> void ask(Question<T> question, Consumer<T> then) {
-        thread.execute(() -> {
+        inTurn(() -> {
             if (ledger == null) {
                 tell(unusable);
                 return;
@@ -176,7 +183,7 @@ public final class Records {
         current = keeping;
         if (kept.findings().isEmpty()) {
             // the desk did not come to stating them
-            thread.execute(() -> state(keeping, kept.lesson()));
+            inTurn(() -> state(keeping, kept.lesson()));
         }
         changed();
     }
@@ -191,7 +198,7 @@ public final class Records {
     public void keep(Lesson lesson) {
         Keeping keeping = current;
         keeping.next(lesson);
-        thread.execute(() -> write(keeping));
+        inTurn(() -> write(keeping));
     }
 
     /** The marks at once; the findings when the hand rests. */
@@ -261,7 +268,7 @@ public final class Records {
     /** The coach chose the desk's own over what another bay made of the lesson: it is saved over that. */
     public void keepOwn(Saved.Conflict conflict, Lesson own) {
         Keeping keeping = current;
-        thread.execute(() -> {
+        inTurn(() -> {
             keeping.saved(conflict.theirs().version(), conflict.theirs().lesson());
             keeping.next(own);
             write(keeping);
