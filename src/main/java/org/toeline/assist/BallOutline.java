@@ -34,22 +34,28 @@ public final class BallOutline {
 
     private final Frame frame;
     private final Colours colours;
+    private final Stretch stretch;
 
-    private BallOutline(Frame frame, ImagePoint near) {
+    private BallOutline(Frame frame, double focalPx, ImagePoint near) {
         this.frame = frame;
+        this.stretch = Stretch.at(near, frame, focalPx);
         double reach = 2 * RimSearch.MOST_RADIUS_PX + 8;
         this.colours = new Colours(frame, near.xPx() - reach, near.yPx() - reach, near.xPx() + reach, near.yPx() + reach);
     }
 
-    /** The ball at a click; empty when what is there is no ball. Pixels as everywhere: centres at half-integers. */
-    public static Optional<BallMark> fit(Frame frame, ImagePoint near) {
-        return new BallOutline(frame, near).fit(near.xPx(), near.yPx());
+    /**
+     * The ball at a click; empty when what is there is no ball. Pixels as everywhere: centres at half-integers.
+     *
+     * @param focalPx about the focal length, pixels; infinite for a picture that is no camera's
+     */
+    public static Optional<BallMark> fit(Frame frame, double focalPx, ImagePoint near) {
+        return new BallOutline(frame, focalPx, near).fit(near.xPx(), near.yPx());
     }
 
     private Optional<BallMark> fit(double x, double y) {
         List<BallFit> balls = new ArrayList<>();
         for (Candidate candidate : new RimSearch(frame).near(x, y)) {
-            Optional<BallFit> ball = new Hypotheses(colours, candidate.circle(), open(candidate))
+            Optional<BallFit> ball = new Hypotheses(colours, stretch, candidate.circle(), open(candidate))
                     .best(fit -> holds(fit.circle(), x, y) && BallEvidence.of(frame, fit).isBall());
             ball.ifPresent(balls::add);
             if (ball.filter(BallFit::explains).isPresent()) {
@@ -67,7 +73,7 @@ public final class BallOutline {
         }
         double reach = balls.stream().mapToDouble(f -> f.circle().r() + Math.hypot(f.circle().x() - x, f.circle().y() - y))
                 .max().orElse(0);
-        return Hypotheses.likeliest(balls, new BallPatch(colours, new Circle(x, y, reach), BallFit.GROUND_PX));
+        return Hypotheses.likeliest(balls, new BallPatch(colours, stretch, new Circle(x, y, reach), BallFit.GROUND_PX));
     }
 
     /** A click a little outside a small ball is forgiven; a large one is clicked well inside. */
@@ -129,7 +135,7 @@ public final class BallOutline {
             centre += weight[i] / all * (Math.pow(WIDENED * s[0], 2) + (Math.pow(c.x() - x, 2) + Math.pow(c.y() - y, 2)) / 2);
             diameter += weight[i] / all * 4 * (Math.pow(WIDENED * s[1], 2) + Math.pow(c.r() - r, 2));
         }
-        return Optional.of(new BallMark(new ImagePoint(x, y), OptionalDouble.of(2 * r), Math.sqrt(centre),
+        return Optional.of(new BallMark(stretch.seen(x, y), OptionalDouble.of(2 * r), Math.sqrt(centre),
                 Math.sqrt(diameter)));
     }
 

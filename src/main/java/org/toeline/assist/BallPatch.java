@@ -2,20 +2,16 @@ package org.toeline.assist;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.toeline.geometry.ImagePoint;
 
-/** The pixels about a ball, brightness only, each knowing its neighbours. */
+/** The pixels about a ball, brightness only, each knowing its neighbours; their middles are {@link Stretch made round}. */
 final class BallPatch {
 
-    /** @param x column of the pixel, its middle half a pixel further, as {@code y} */
-    record Pixel(int x, int y, double level) {
-
-        double middleX() {
-            return x + 0.5;
-        }
-
-        double middleY() {
-            return y + 0.5;
-        }
+    /**
+     * @param x       column of the pixel, as {@code y} its row
+     * @param middleX where its middle is when the ball is made round, as {@code middleY}
+     */
+    record Pixel(int x, int y, double middleX, double middleY, double level) {
     }
 
     final Circle about;
@@ -26,19 +22,22 @@ final class BallPatch {
     private final int[] places;
 
     /** @param reachPx how far beyond the circle */
-    BallPatch(Colours colours, Circle about, double reachPx) {
+    BallPatch(Colours colours, Stretch stretch, Circle about, double reachPx) {
         this.about = about;
         double reach = about.r() + reachPx;
-        left = (int) Math.floor(about.x() - reach);
-        top = (int) Math.floor(about.y() - reach);
-        across = (int) Math.ceil(2 * reach) + 2;
+        ImagePoint middle = stretch.seen(about.x(), about.y());
+        double seen = reach * stretch.root();
+        left = (int) Math.floor(middle.xPx() - seen);
+        top = (int) Math.floor(middle.yPx() - seen);
+        across = (int) Math.ceil(2 * seen) + 2;
         places = new int[across * across];
         java.util.Arrays.fill(places, -1);
         for (int y = top; y < top + across; y++) {
             for (int x = left; x < left + across; x++) {
-                if (Math.hypot(x + 0.5 - about.x(), y + 0.5 - about.y()) <= reach && colours.holds(x, y)) {
+                ImagePoint at = stretch.round(x + 0.5, y + 0.5);
+                if (Math.hypot(at.xPx() - about.x(), at.yPx() - about.y()) <= reach && colours.holds(x, y)) {
                     places[(y - top) * across + x - left] = pixels.size();
-                    pixels.add(new Pixel(x, y, colours.of(x, y, 0)));
+                    pixels.add(new Pixel(x, y, at.xPx(), at.yPx(), colours.of(x, y, 0)));
                 }
             }
         }

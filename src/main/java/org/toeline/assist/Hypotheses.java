@@ -35,9 +35,9 @@ final class Hypotheses {
     private final Circle circle;
     private final boolean[] open;
 
-    Hypotheses(Colours colours, Circle circle, boolean[] open) {
+    Hypotheses(Colours colours, Stretch stretch, Circle circle, boolean[] open) {
         double more = circle.r() <= LARGE_PX ? 0.9 * circle.r() : 0;
-        this.patch = new BallPatch(colours, circle, BEYOND_PX + more);
+        this.patch = new BallPatch(colours, stretch, circle, BEYOND_PX + more);
         this.circle = circle;
         this.open = open;
     }

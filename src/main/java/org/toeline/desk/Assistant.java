@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.toeline.assist.AddressFinder;
 import org.toeline.assist.BallOutline;
@@ -15,6 +16,7 @@ import org.toeline.assist.SnappedLine;
 import org.toeline.assist.SnappedRod;
 import org.toeline.assist.StillSpan;
 import org.toeline.assist.Track;
+import org.toeline.camera.UsualLens;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.LineMark;
@@ -58,7 +60,8 @@ final class Assistant implements PicturePane.Gestures {
             return;
         }
         View of = model.large();
-        background.run(() -> BallOutline.fit(frame.get(), at), found -> {
+        double focalPx = focalPx(frame.get());
+        background.run(() -> BallOutline.fit(frame.get(), focalPx, at), found -> {
             if (found.isPresent() && model.large() == of) {
                 ball(found.get());
                 say.accept(Texts.of("ball.found"));
@@ -67,6 +70,12 @@ final class Assistant implements PicturePane.Gestures {
                 say.accept(Texts.of("ball.none"));
             }
         });
+    }
+
+    /** As known of the view's lens, or as usual. */
+    private double focalPx(Frame frame) {
+        return model.marks(model.large()).map(v -> v.lens().focalPx()).orElse(OptionalDouble.empty())
+                .orElse(UsualLens.MAIN.focalPx(frame.width(), frame.height()));
     }
 
     private void ball(BallMark mark) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.toeline.camera.UsualLens;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 import org.toeline.video.Clip;
@@ -19,6 +20,8 @@ import org.toeline.video.Frame;
 class BallOutlineTest {
 
     private static final Path MEDIA = Path.of("sample-media");
+    /** As the desk takes it for clips of which nothing is known. */
+    private static final double FOCAL_PX = UsualLens.MAIN.focalPx(1280, 720);
 
     /** The limits are those asked of the program: bias 0.1 px, rms 0.2 px, diameter 0.3 px at 4 grey levels of noise. */
     @ParameterizedTest
@@ -29,7 +32,7 @@ class BallOutlineTest {
         for (double diameter : new double[] {10, 15, 22, 34, 58}) {
             for (int i = 0; i < 2; i++) {
                 DrawnBall ball = DrawnBall.random(diameter + random.nextDouble(), ground, DrawnBall.Cover.NONE, random);
-                tally.add(ball, BallOutline.fit(ball.frame(), ball.click(random)));
+                tally.add(ball, BallOutline.fit(ball.frame(), Double.POSITIVE_INFINITY, ball.click(random)));
             }
         }
         assertThat(tally.refused()).isZero();
@@ -47,7 +50,7 @@ class BallOutlineTest {
         BallTally tally = new BallTally();
         for (double diameter : new double[] {10, 12, 14, 20, 30, 44}) {
             DrawnBall ball = DrawnBall.random(diameter + random.nextDouble(), DrawnBall.Ground.MAT, DrawnBall.Cover.HALF, random);
-            tally.add(ball, BallOutline.fit(ball.frame(), ball.click(random)));
+            tally.add(ball, BallOutline.fit(ball.frame(), Double.POSITIVE_INFINITY, ball.click(random)));
         }
         assertThat(tally.refused()).isZero();
         assertThat(tally.centreRms()).as("centre, rms").isLessThan(0.25);
@@ -64,7 +67,7 @@ class BallOutlineTest {
         double d = ball.path("diameter").asDouble();
         ImagePoint centre = new ImagePoint(ball.path("x").asDouble(), ball.path("y").asDouble());
         try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
-            BallMark mark = BallOutline.fit(clip.frameAt(view.equals("tee") ? 0.5 : 2.3), centre.plus(d / 6, -d / 8))
+            BallMark mark = BallOutline.fit(clip.frameAt(view.equals("tee") ? 0.5 : 2.3), FOCAL_PX, centre.plus(d / 6, -d / 8))
                     .orElseThrow();
             assertThat(mark.centre().distancePx(centre)).isLessThan(0.8).isLessThan(3 * mark.sigmaPx());
             assertThat(Math.abs(mark.diameterPx().orElseThrow() - d)).isLessThan(0.8)
@@ -80,17 +83,17 @@ class BallOutlineTest {
             Frame frame = clip.frameAt(2.3);
             for (String id : new String[] {"club-head", "grip-end", "lead-toe"}) {
                 JsonNode l = truth.path("landmarks").path(id);
-                assertThat(BallOutline.fit(frame, new ImagePoint(l.path(3).asDouble(), l.path(4).asDouble() - 6))).as(id)
+                assertThat(BallOutline.fit(frame, FOCAL_PX, new ImagePoint(l.path(3).asDouble(), l.path(4).asDouble() - 6))).as(id)
                         .isEmpty();
             }
             for (JsonNode rod : truth.path("floor")) {
                 ImagePoint end = new ImagePoint(rod.path("x").asDouble(), rod.path("y").asDouble());
-                assertThat(BallOutline.fit(frame, end)).as(rod.path("id").asText()).isEmpty();
+                assertThat(BallOutline.fit(frame, FOCAL_PX, end)).as(rod.path("id").asText()).isEmpty();
             }
             double x = truth.path("ball").path("x").asDouble();
             double y = truth.path("ball").path("y").asDouble();
             for (int i = 0; i < 3; i++) {
-                assertThat(BallOutline.fit(frame, new ImagePoint(x + 60 + 13 * i, y + 30 + 5 * i))).as("grass").isEmpty();
+                assertThat(BallOutline.fit(frame, FOCAL_PX, new ImagePoint(x + 60 + 13 * i, y + 30 + 5 * i))).as("grass").isEmpty();
             }
         }
     }

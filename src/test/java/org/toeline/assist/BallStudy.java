@@ -21,7 +21,7 @@ final class BallStudy {
                     BallTally tally = new BallTally();
                     for (int i = 0; i < n; i++) {
                         DrawnBall ball = DrawnBall.random(diameter + random.nextDouble(), ground, cover, random);
-                        tally.add(ball, BallOutline.fit(ball.frame(), ball.click(random)));
+                        tally.add(ball, BallOutline.fit(ball.frame(), Double.POSITIVE_INFINITY, ball.click(random)));
                     }
                     System.out.println("| " + ground.name().toLowerCase(java.util.Locale.ROOT)
                             + (cover == DrawnBall.Cover.HALF ? ", half hidden" : "") + " | " + (int) diameter + " | " + tally);
