@@ -16,8 +16,12 @@ final class BallFit {
     private static final int STEPS = 3;
     private static final double AT_REST_PX = 0.01;
     static final double GROUND_PX = 4;
-    /** How deep inside the rim the ball's light is looked at, pixels. */
-    private static final double BAND_PX = 11;
+    /**
+     * How deep inside the rim the ball's light is looked at, pixels, and at least what share of the radius. Farther in nothing
+     * tells where the rim is, and shade that the light's few terms cannot follow would move it.
+     */
+    private static final double BAND_PX = 3;
+    private static final double BAND_SHARE = 0.25;
     private static final double LEAST_NOISE = 1.5;
     /** Misfits beyond about this many times the noise are no noise. */
     private static final double ODD = 3;
@@ -66,7 +70,7 @@ final class BallFit {
         this.start = start;
         this.model = model;
         this.rim = new Rim(open);
-        this.innerPx = Math.max(0, start.r() - Math.max(BAND_PX, 0.4 * start.r()));
+        this.innerPx = Math.max(0, start.r() - Math.max(BAND_PX, BAND_SHARE * start.r()));
         this.misfit = new double[patch.pixels.size()];
         this.weight = new double[patch.pixels.size()];
         v = new double[model.values()];
