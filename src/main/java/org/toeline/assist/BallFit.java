@@ -14,14 +14,19 @@ final class BallFit {
 
     private static final int ROUNDS = 10;
     private static final int STEPS = 3;
-    private static final double AT_REST_PX = 0.01;
+    private static final double AT_REST_PX = 0.03;
     static final double GROUND_PX = 4;
+    /** How deep inside the rim the ball's light is looked at, pixels, and at least what share of the radius. */
+    private static final double BAND_PX = 11;
+    private static final double BAND_SHARE = 0.4;
     /**
-     * How deep inside the rim the ball's light is looked at, pixels, and at least what share of the radius. Farther in nothing
-     * tells where the rim is, and shade that the light's few terms cannot follow would move it.
+     * Deeper than this in a ball of some size nothing tells where the rim is, and shade that the light's few terms cannot
+     * follow would move it: such pixels count for less.
      */
-    private static final double BAND_PX = 3;
-    private static final double BAND_SHARE = 0.25;
+    private static final double DEEP_PX = 3;
+    private static final double DEEP = 0.15;
+    /** Of a ball this small everything is needed. */
+    private static final double SMALL_PX = 6.5;
     private static final double LEAST_NOISE = 1.5;
     /** Misfits beyond about this many times the noise are no noise. */
     private static final double ODD = 3;
@@ -81,10 +86,10 @@ final class BallFit {
         model.set(v);
     }
 
-    /** The same with another exponent of encoding, from where this one ended. */
-    BallFit again(double gamma) {
-        return model.covered ? new BallFit(patch, circle(), rim.open(), gamma, cover())
-                : new BallFit(patch, circle(), rim.open(), gamma);
+    /** The same with other pixels or another exponent of encoding, from where this one ended. */
+    BallFit again(BallPatch of, double gamma) {
+        return model.covered ? new BallFit(of, circle(), rim.open(), gamma, cover(of.about))
+                : new BallFit(of, circle(), rim.open(), gamma);
     }
 
     /** Plain first values: the ball as bright as the brighter part of what is inside, the ground as just outside. */
@@ -165,7 +170,9 @@ final class BallFit {
             misfit[i] = p.level() - model.level(p.middleX(), p.middleY(), rates);
             double own = Math.hypot(Math.max(leastNoise, noise(model.ball())), RAGGED_PX * rates[2]);
             double odd = misfit[i] / (ODD * own);
-            weight[i] = counts(p, depth(p)) ? 1 / ((1 + odd * odd) * (1 + odd * odd) * own * own) : 0;
+            double depth = depth(p);
+            double share = depth > DEEP_PX && start.r() > SMALL_PX ? DEEP : 1;
+            weight[i] = counts(p, depth) ? share / ((1 + odd * odd) * (1 + odd * odd) * own * own) : 0;
         }
     }
 
@@ -241,8 +248,10 @@ final class BallFit {
         return new Circle(v[0], v[1], v[2]);
     }
 
-    private Cover cover() {
-        return new Cover(v[model.cover()], v[model.cover() + 1]);
+    private Cover cover(Circle from) {
+        double angle = v[model.cover()];
+        return new Cover(angle, v[model.cover() + 1] + (patch.about.x() - from.x()) * Math.cos(angle)
+                + (patch.about.y() - from.y()) * Math.sin(angle));
     }
 
     BallPatch patch() {

@@ -120,7 +120,8 @@ final class BallModel {
 
         double hidden = hidden(x, y);
         double light = (1 - hidden) * seen + (covered ? hidden * v[cover() + 2] : 0);
-        double rate = 255 / gamma * Math.pow(Math.max(light, 1e-5), 1 / gamma - 1);
+        double shown = shown(light);
+        double rate = shown / (gamma * Math.max(light, 1e-5));
         double open = rate * (1 - hidden);
         rates[0] = open * (-out * cos / v[2] + around * sin / d);
         rates[1] = open * (-out * sin / v[2] - around * cos / d);
@@ -134,7 +135,7 @@ final class BallModel {
         if (covered) {
             coverRates(x, y, hidden, rate, rate * (v[cover() + 2] - seen), rates);
         }
-        return shown(light);
+        return shown;
     }
 
     /** The values that the last level depended on. */

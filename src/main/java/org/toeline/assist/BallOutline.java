@@ -22,13 +22,16 @@ public final class BallOutline {
     /** How light may be encoded: about as for a screen (IEC 61966-2-1, ITU-R BT.709), to the taste of the camera. */
     private static final double[] GAMMAS = {1.9, 2.2, 2.5};
     /** Neighbouring pixels err alike, after coding and on textures: what is stated is widened by this. */
-    private static final double WIDENED = 1.6;
-    /** What coding and the shade of the underside leave uncertain however clear the picture: seen on the sample clips. */
-    private static final double LEAST_CENTRE_PX = 0.2;
-    private static final double LEAST_DIAMETER_PX = 0.25;
+    private static final double WIDENED = 1.3;
+    /** What is left uncertain however clear the picture, pixels. */
+    private static final double LEAST_CENTRE_PX = 0.08;
+    private static final double LEAST_DIAMETER_PX = 0.15;
+    /** And what shade adds when none of the rim stands off the ground: seen on filmed balls, {@code docs/marking.md}. */
+    private static final double SHADED_CENTRE_PX = 0.4;
+    private static final double SHADED_DIAMETER_PX = 0.8;
 
-    /** With less of the rim seen than this, a circle is hardly told from a smaller one. */
-    private static final double ENOUGH_RIM_PX = 24;
+    /** So many pixels of a large ball are looked at in the end. */
+    private static final int TO_FIT = 2500;
 
     private static final double WELL_INSIDE = 0.85;
 
@@ -103,8 +106,10 @@ public final class BallOutline {
     /** The mean over the encodings, each as likely as the picture makes it; their differences are uncertainty too. */
     private Optional<BallMark> weighed(BallFit first) {
         List<BallFit> fits = new ArrayList<>();
+        BallPatch patch = first.circle().r() <= Hypotheses.LARGE_PX ? first.patch()
+                : new BallPatch(colours, stretch, first.circle(), Hypotheses.BEYOND_PX, TO_FIT);
         for (double gamma : GAMMAS) {
-            BallFit fit = first.again(gamma);
+            BallFit fit = first.again(patch, gamma);
             if (fit.run()) {
                 fits.add(fit);
             }
@@ -139,16 +144,10 @@ public final class BallOutline {
                 Math.sqrt(diameter)));
     }
 
-    /** What no misfit shows: shade that moves the rim, and a short arc that a smaller circle fits as well. */
+    /** What no misfit shows: the rim may be anywhere in the shade of the ball. */
     private static double[] systematic(BallFit fit) {
         double unseen = 1 - fit.rim().openShare();
-        double rimPx = 2 * Math.PI * fit.circle().r() * (1 - unseen);
-        double tooShort = Math.max(0, 1 - rimPx / ENOUGH_RIM_PX);
-        return new double[] {Math.sqrt(sq(LEAST_CENTRE_PX) + sq(0.5 * unseen) + sq(1.6 * tooShort)),
-            Math.sqrt(sq(LEAST_DIAMETER_PX) + sq(0.8 * unseen) + sq(2.6 * tooShort))};
-    }
-
-    private static double sq(double v) {
-        return v * v;
+        return new double[] {Math.hypot(LEAST_CENTRE_PX, SHADED_CENTRE_PX * unseen),
+            Math.hypot(LEAST_DIAMETER_PX, SHADED_DIAMETER_PX * unseen)};
     }
 }

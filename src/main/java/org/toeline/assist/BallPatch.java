@@ -14,6 +14,9 @@ final class BallPatch {
     record Pixel(int x, int y, double middleX, double middleY, double level) {
     }
 
+    /** Rows slip by this share against one another. */
+    private static final double GOLDEN = 0.382;
+
     final Circle about;
     final List<Pixel> pixels = new ArrayList<>();
     private final int left;
@@ -21,8 +24,18 @@ final class BallPatch {
     private final int across;
     private final int[] places;
 
-    /** @param reachPx how far beyond the circle */
+    /** All pixels up to so far beyond a circle. */
     BallPatch(Colours colours, Stretch stretch, Circle about, double reachPx) {
+        this(colours, stretch, about, reachPx, Integer.MAX_VALUE);
+    }
+
+    /**
+     * Some of the pixels of a large circle, spread evenly.
+     *
+     * @param reachPx how far beyond the circle
+     * @param enough  about how many
+     */
+    BallPatch(Colours colours, Stretch stretch, Circle about, double reachPx, int enough) {
         this.about = about;
         double reach = about.r() + reachPx;
         ImagePoint middle = stretch.seen(about.x(), about.y());
@@ -32,10 +45,13 @@ final class BallPatch {
         across = (int) Math.ceil(2 * seen) + 2;
         places = new int[across * across];
         java.util.Arrays.fill(places, -1);
+        int every = Math.max(1, (int) Math.round(Math.PI * reach * reach / enough));
+        int slip = (int) Math.round(GOLDEN * every);
         for (int y = top; y < top + across; y++) {
             for (int x = left; x < left + across; x++) {
                 ImagePoint at = stretch.round(x + 0.5, y + 0.5);
-                if (Math.hypot(at.xPx() - about.x(), at.yPx() - about.y()) <= reach && colours.holds(x, y)) {
+                if (Math.hypot(at.xPx() - about.x(), at.yPx() - about.y()) <= reach
+                        && Math.floorMod(x + slip * y, every) == 0 && colours.holds(x, y)) {
                     places[(y - top) * across + x - left] = pixels.size();
                     pixels.add(new Pixel(x, y, at.xPx(), at.yPx(), colours.of(x, y, 0)));
                 }

@@ -30,7 +30,7 @@ final class BallPriors {
         }
         sums.row(v[3] - USUAL_BLUR, 1 / (BLUR_SPREAD * BLUR_SPREAD), 3);
         for (int j = 0; j < BallModel.LIGHT; j++) {
-            double spread = (j == 0 ? 100 : j <= 3 ? 0.7 : 0.25) * scale;
+            double spread = (j == 0 ? 100 : j <= 3 ? 0.5 : 0.15) * scale;
             sums.row(v[BallModel.SHAPE + j], 1 / (spread * spread), BallModel.SHAPE + j);
         }
         int ground = BallModel.SHAPE + BallModel.LIGHT;

@@ -22,7 +22,7 @@ final class Hypotheses {
     private static final double HALF_COVERED = 0.42;
     static final double LARGE_PX = 12;
     private static final int DIRECTIONS = 8;
-    private static final double BEYOND_PX = 6;
+    static final double BEYOND_PX = 6;
     /** By how much more a cover must explain, in units of χ², for each value it brings. */
     private static final double PRICE = 6;
     /** A smaller circle may be the inside of what is left of a larger one, with no gap in its rim. */

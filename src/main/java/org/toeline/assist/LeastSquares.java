@@ -128,7 +128,13 @@ final class LeastSquares {
         return decomposed(normal).getSolver().getInverse();
     }
 
+    /** The two halves were added up in different orders and may differ in the last digits. */
     private static CholeskyDecomposition decomposed(double[][] matrix) {
+        for (int i = 0; i < matrix.length; i++) {
+            for (int j = 0; j < i; j++) {
+                matrix[i][j] = matrix[j][i];
+            }
+        }
         return new CholeskyDecomposition(new Array2DRowRealMatrix(matrix, false), 1e-6, 1e-14);
     }
 }

@@ -14,7 +14,7 @@ final class Rim {
     /** A ball's light may differ from a smooth one's by this share of it: dimples, print, the shade of what is near. */
     private static final double SHADE = 0.1;
     /** Where the ball stands off its ground by less than this share of what its bright parts would, its rim is in shade. */
-    private static final double LIT_SHARE = 0.65;
+    private static final double LIT_SHARE = 0.5;
     /** Below this a ball hardly stands off its ground, grey levels. */
     private static final double LEAST_CONTRAST = 12;
 

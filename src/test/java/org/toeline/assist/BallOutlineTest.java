@@ -69,8 +69,8 @@ class BallOutlineTest {
         try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
             BallMark mark = BallOutline.fit(clip.frameAt(view.equals("tee") ? 0.5 : 2.3), FOCAL_PX, centre.plus(d / 6, -d / 8))
                     .orElseThrow();
-            assertThat(mark.centre().distancePx(centre)).isLessThan(0.8).isLessThan(3 * mark.sigmaPx());
-            assertThat(Math.abs(mark.diameterPx().orElseThrow() - d)).isLessThan(0.8)
+            assertThat(mark.centre().distancePx(centre)).isLessThan(0.5).isLessThan(3 * mark.sigmaPx());
+            assertThat(Math.abs(mark.diameterPx().orElseThrow() - d)).isLessThan(0.6)
                     .isLessThan(3 * mark.diameterSigmaPx());
         }
     }

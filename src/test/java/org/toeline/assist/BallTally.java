@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 
 /** Errors of fitted balls against their truth. */
@@ -14,17 +15,24 @@ final class BallTally {
     record Error(double dx, double dy, double dd, double sigma, double diameterSigma) {
     }
 
+    static final String HEADER = "fitted | refused | centre bias | centre rms | diameter bias | diameter rms "
+            + "| centre stated | diameter stated | centre in 95 % | diameter in 95 % |";
+
     private final List<Error> errors = new ArrayList<>();
     private int refused;
 
     void add(DrawnBall ball, Optional<BallMark> found) {
+        add(new ImagePoint(ball.x(), ball.y()), ball.diameterPx(), found);
+    }
+
+    void add(ImagePoint centre, double diameterPx, Optional<BallMark> found) {
         if (found.isEmpty()) {
             refused++;
             return;
         }
         BallMark m = found.get();
-        errors.add(new Error(m.centre().xPx() - ball.x(), m.centre().yPx() - ball.y(),
-                m.diameterPx().orElseThrow() - ball.diameterPx(), m.sigmaPx(), m.diameterSigmaPx()));
+        errors.add(new Error(m.centre().xPx() - centre.xPx(), m.centre().yPx() - centre.yPx(),
+                m.diameterPx().orElseThrow() - diameterPx, m.sigmaPx(), m.diameterSigmaPx()));
     }
 
     int refused() {
@@ -64,7 +72,8 @@ final class BallTally {
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%d | %d | %.3f | %.3f | %+.3f | %.3f | %.0f %% | %.0f %% |", errors.size(), refused,
-                centreBias(), centreRms(), diameterBias(), diameterRms(), 100 * centreCovered(), 100 * diameterCovered());
+        return String.format(Locale.ROOT, "%d | %d | %.3f | %.3f | %+.3f | %.3f | %.2f | %.2f | %.0f %% | %.0f %% |", errors.size(),
+                refused, centreBias(), centreRms(), diameterBias(), diameterRms(), mean(Error::sigma), mean(Error::diameterSigma),
+                100 * centreCovered(), 100 * diameterCovered());
     }
 }
