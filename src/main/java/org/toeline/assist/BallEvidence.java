@@ -13,8 +13,16 @@ import org.toeline.video.Frame;
  * @param misfit       at the seen rim, usual size, grey levels
  * @param white        least over most of red, green and blue in the brighter half of the ball, 0 to 1
  * @param level        brightness there, grey levels
+ * @param alikeShare   of what is round it as bright
  */
-record BallEvidence(double rimPx, double seenShare, double goingOnShare, double contrast, double misfit, double white, double level) {
+record BallEvidence(double rimPx, double seenShare, double goingOnShare, double contrast, double misfit, double white,
+                    double level, double alikeShare) {
+
+    /**
+     * On grass or a mat hardly anything round a ball is as bright; round a part of a white shoe or a glove the rest of it is.
+     * A white rod or line past a ball is a tenth of what is round it.
+     */
+    private static final double MOST_ALIKE = 0.12;
 
     private static final double LEAST_CONTRAST = 12;
     private static final double LEAST_SEEN = 0.3;
@@ -29,6 +37,8 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
     private static final double MORE_MISFIT = 0.06;
     private static final double LEAST_WHITE = 0.72;
     private static final double LEAST_SCORE = 0.12;
+    /** Where a whole player stands in the picture there is more that is white and round. */
+    private static final double LEAST_SCORE_FAR_OFF = 0.22;
     private static final double SHOE_PX = 60;
     private static final double LEAST_SCORE_OF_SHOE_SIZE = 0.25;
     private static final double LEAST_LEVEL = 110;
@@ -50,7 +60,24 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
         double[] sorted = Arrays.copyOf(contrasts, seen);
         Arrays.sort(sorted);
         return new BallEvidence(2 * Math.PI * fit.circle().r(), (double) seen / open.length, (double) goingOn / open.length,
-                seen == 0 ? 0 : sorted[(int) (0.7 * seen)], fit.rimMisfit(), bright[0], bright[1]);
+                seen == 0 ? 0 : sorted[(int) (0.7 * seen)], fit.rimMisfit(), bright[0], bright[1],
+                alike(frame, fit.circle(), bright[1]));
+    }
+
+    private static double alike(Frame frame, Circle c, double level) {
+        double reach = Math.max(1.5 * c.r(), c.r() + 4);
+        int all = 0;
+        int bright = 0;
+        for (int y = (int) (c.y() - reach); y <= c.y() + reach; y++) {
+            for (int x = (int) (c.x() - reach); x <= c.x() + reach; x++) {
+                double off = Math.hypot(x + 0.5 - c.x(), y + 0.5 - c.y());
+                if (off > c.r() + 1.5 && off < reach) {
+                    all++;
+                    bright += frame.grey(x, y) > AS_BRIGHT * level ? 1 : 0;
+                }
+            }
+        }
+        return all == 0 ? 0 : (double) bright / all;
     }
 
     /** Whiteness and brightness of the brighter half of what is inside the open part. */
@@ -84,15 +111,18 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
         return new double[] {white / Math.max(1, level), level};
     }
 
-    boolean isBall() {
-        return seenShare >= LEAST_SEEN - FOR_LARGE * Math.min(1, rimPx / ENOUGH_RIM_PX) && goingOnShare <= MOST_GOING_ON && contrast >= LEAST_CONTRAST
-                && misfit <= Math.max(9, (MOST_MISFIT + (rimPx > ENOUGH_RIM_PX ? MORE_MISFIT : 0)) * contrast) && white >= LEAST_WHITE && level >= LEAST_LEVEL
-                && score() >= leastScore();
+    /** @param farOff whether a whole player stands in the picture; close by a ball may be seen before a white shoe */
+    boolean isBall(boolean farOff) {
+        boolean large = rimPx > ENOUGH_RIM_PX;
+        boolean rim = seenShare >= LEAST_SEEN - FOR_LARGE * Math.min(1, rimPx / ENOUGH_RIM_PX) && goingOnShare <= MOST_GOING_ON
+                && contrast >= LEAST_CONTRAST && misfit <= Math.max(9, (MOST_MISFIT + (large ? MORE_MISFIT : 0)) * contrast);
+        boolean alone = !farOff || alikeShare <= MOST_ALIKE;
+        return rim && alone && white >= LEAST_WHITE && level >= LEAST_LEVEL && score() >= leastScore(farOff);
     }
 
     /** The round ends of white shoes are of a size between a ball in a whole player's picture and one in a close picture. */
-    private double leastScore() {
-        return rimPx > SHOE_PX && rimPx < ENOUGH_RIM_PX ? LEAST_SCORE_OF_SHOE_SIZE : LEAST_SCORE;
+    private double leastScore(boolean farOff) {
+        return farOff ? LEAST_SCORE_FAR_OFF : rimPx > SHOE_PX && rimPx < ENOUGH_RIM_PX ? LEAST_SCORE_OF_SHOE_SIZE : LEAST_SCORE;
     }
 
     double score() {

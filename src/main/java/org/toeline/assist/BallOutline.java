@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.toeline.assist.RimSearch.Candidate;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
+import org.toeline.mark.View;
 import org.toeline.video.Frame;
 
 /**
@@ -24,23 +25,33 @@ public final class BallOutline {
     /** Neighbouring pixels err alike, after coding and on textures: what is stated is widened by this. */
     private static final double WIDENED = 1.3;
     /** What is left uncertain however clear the picture, pixels. */
-    private static final double LEAST_CENTRE_PX = 0.08;
-    private static final double LEAST_DIAMETER_PX = 0.15;
+    private static final double LEAST_CENTRE_PX = 0.1;
+    private static final double LEAST_DIAMETER_PX = 0.2;
     /** And what shade adds when none of the rim stands off the ground: seen on filmed balls, {@code docs/marking.md}. */
-    private static final double SHADED_CENTRE_PX = 0.4;
-    private static final double SHADED_DIAMETER_PX = 0.8;
+    private static final double SHADED_CENTRE_PX = 0.5;
+    private static final double SHADED_DIAMETER_PX = 1.0;
 
     /** So many pixels of a large ball are looked at in the end. */
     private static final int TO_FIT = 2500;
+
+    /**
+     * In a picture with a whole player a ball is no larger than this share of its height: the player alone takes some 1.5 m of
+     * it at address, of which 43 mm are 2.9 %, and the ball is a fifth nearer.
+     */
+    private static final double MOST_OF_HEIGHT = 0.035;
 
     private static final double WELL_INSIDE = 0.85;
 
     private final Frame frame;
     private final Colours colours;
     private final Stretch stretch;
+    private final boolean farOff;
+    private final double mostRadiusPx;
 
-    private BallOutline(Frame frame, double focalPx, ImagePoint near) {
+    private BallOutline(Frame frame, View view, double focalPx, ImagePoint near) {
         this.frame = frame;
+        this.farOff = view != View.TEE;
+        this.mostRadiusPx = farOff ? MOST_OF_HEIGHT / 2 * frame.height() : RimSearch.MOST_RADIUS_PX;
         this.stretch = Stretch.at(near, frame, focalPx);
         double reach = 2 * RimSearch.MOST_RADIUS_PX + 8;
         this.colours = new Colours(frame, near.xPx() - reach, near.yPx() - reach, near.xPx() + reach, near.yPx() + reach);
@@ -49,17 +60,18 @@ public final class BallOutline {
     /**
      * The ball at a click; empty when what is there is no ball. Pixels as everywhere: centres at half-integers.
      *
+     * @param view    what the picture shows: where a whole player stands in it, nothing large is a ball
      * @param focalPx about the focal length, pixels; infinite for a picture that is no camera's
      */
-    public static Optional<BallMark> fit(Frame frame, double focalPx, ImagePoint near) {
-        return new BallOutline(frame, focalPx, near).fit(near.xPx(), near.yPx());
+    public static Optional<BallMark> fit(Frame frame, View view, double focalPx, ImagePoint near) {
+        return new BallOutline(frame, view, focalPx, near).fit(near.xPx(), near.yPx());
     }
 
     private Optional<BallMark> fit(double x, double y) {
         List<BallFit> balls = new ArrayList<>();
-        for (Candidate candidate : new RimSearch(frame).near(x, y)) {
+        for (Candidate candidate : new RimSearch(frame, mostRadiusPx).near(x, y)) {
             Optional<BallFit> ball = new Hypotheses(colours, stretch, candidate.circle(), open(candidate))
-                    .best(fit -> holds(fit.circle(), x, y) && BallEvidence.of(frame, fit).isBall());
+                    .best(fit -> holds(fit.circle(), x, y) && BallEvidence.of(frame, fit).isBall(farOff));
             ball.ifPresent(balls::add);
             if (ball.filter(BallFit::explains).isPresent()) {
                 break;
@@ -80,9 +92,9 @@ public final class BallOutline {
     }
 
     /** A click a little outside a small ball is forgiven; a large one is clicked well inside. */
-    private static boolean holds(Circle circle, double x, double y) {
+    private boolean holds(Circle circle, double x, double y) {
         double off = Math.hypot(circle.x() - x, circle.y() - y);
-        return circle.r() >= 3.8 && circle.r() <= RimSearch.MOST_RADIUS_PX
+        return circle.r() >= 3.8 && circle.r() <= mostRadiusPx
                 && off <= (circle.r() > Hypotheses.LARGE_PX ? WELL_INSIDE * circle.r() : circle.r() + 2);
     }
 

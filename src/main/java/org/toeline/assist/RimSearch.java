@@ -44,19 +44,22 @@ final class RimSearch {
     private static final int REACH = 4;
 
     private final Frame frame;
+    private final double mostRadiusPx;
 
-    RimSearch(Frame frame) {
+    /** @param mostRadiusPx of the circles looked for */
+    RimSearch(Frame frame, double mostRadiusPx) {
         this.frame = frame;
+        this.mostRadiusPx = Math.min(MOST_RADIUS_PX, mostRadiusPx);
     }
 
     /** The best first. */
     List<Candidate> near(double x, double y) {
-        List<List<RimPoint>> rays = rays(x, y, 1.5, MOST_RADIUS_PX * 1.5);
+        List<List<RimPoint>> rays = rays(x, y, 1.5, mostRadiusPx * 1.5);
         List<Candidate> candidates = new ArrayList<>();
         for (Scored s : agreed(rays, x, y)) {
             Candidate settled = settled(s.circle);
             if (settled.rays() >= LEAST_ARC * RAYS && settled.circle.r() >= LEAST_RADIUS_PX
-                    && settled.circle.r() <= MOST_RADIUS_PX
+                    && settled.circle.r() <= mostRadiusPx
                     && candidates.stream().noneMatch(c -> apart(c.circle, settled.circle) < 0.4)) {
                 candidates.add(settled);
             }
@@ -111,7 +114,7 @@ final class RimSearch {
     }
 
     /** Circles through three points of the rays that lie on many, and that hold the click. */
-    private static List<Scored> agreed(List<List<RimPoint>> rays, double x, double y) {
+    private List<Scored> agreed(List<List<RimPoint>> rays, double x, double y) {
         List<RimPoint> all = rays.stream().flatMap(List::stream).toList();
         List<Scored> scored = new ArrayList<>();
         if (all.size() < 12) {
@@ -122,7 +125,7 @@ final class RimSearch {
         for (int i = 0; i < TRIALS; i++) {
             Circle c = Circle.through(all.get(random.nextInt(all.size())), all.get(random.nextInt(all.size())),
                     all.get(random.nextInt(all.size())));
-            if (!(c.r() > LEAST_RADIUS_PX && c.r() < MOST_RADIUS_PX)
+            if (!(c.r() > LEAST_RADIUS_PX && c.r() < mostRadiusPx)
                     || Math.hypot(c.x() - x, c.y() - y) > c.r() + 2) {
                 continue;
             }

@@ -61,7 +61,7 @@ final class Assistant implements PicturePane.Gestures {
         }
         View of = model.large();
         double focalPx = focalPx(frame.get());
-        background.run(() -> BallOutline.fit(frame.get(), focalPx, at), found -> {
+        background.run(() -> BallOutline.fit(frame.get(), of, focalPx, at), found -> {
             if (found.isPresent() && model.large() == of) {
                 ball(found.get());
                 say.accept(Texts.of("ball.found"));

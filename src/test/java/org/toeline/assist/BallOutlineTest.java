@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.toeline.camera.UsualLens;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
+import org.toeline.mark.View;
 import org.toeline.video.Clip;
 import org.toeline.video.Frame;
 
@@ -32,7 +33,7 @@ class BallOutlineTest {
         for (double diameter : new double[] {10, 15, 22, 34, 58}) {
             for (int i = 0; i < 2; i++) {
                 DrawnBall ball = DrawnBall.random(diameter + random.nextDouble(), ground, DrawnBall.Cover.NONE, random);
-                tally.add(ball, BallOutline.fit(ball.frame(), Double.POSITIVE_INFINITY, ball.click(random)));
+                tally.add(ball, BallOutline.fit(ball.frame(), View.TEE, Double.POSITIVE_INFINITY, ball.click(random)));
             }
         }
         assertThat(tally.refused()).isZero();
@@ -50,7 +51,7 @@ class BallOutlineTest {
         BallTally tally = new BallTally();
         for (double diameter : new double[] {10, 12, 14, 20, 30, 44}) {
             DrawnBall ball = DrawnBall.random(diameter + random.nextDouble(), DrawnBall.Ground.MAT, DrawnBall.Cover.HALF, random);
-            tally.add(ball, BallOutline.fit(ball.frame(), Double.POSITIVE_INFINITY, ball.click(random)));
+            tally.add(ball, BallOutline.fit(ball.frame(), View.TEE, Double.POSITIVE_INFINITY, ball.click(random)));
         }
         assertThat(tally.refused()).isZero();
         assertThat(tally.centreRms()).as("centre, rms").isLessThan(0.25);
@@ -67,7 +68,7 @@ class BallOutlineTest {
         double d = ball.path("diameter").asDouble();
         ImagePoint centre = new ImagePoint(ball.path("x").asDouble(), ball.path("y").asDouble());
         try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
-            BallMark mark = BallOutline.fit(clip.frameAt(view.equals("tee") ? 0.5 : 2.3), FOCAL_PX, centre.plus(d / 6, -d / 8))
+            BallMark mark = BallOutline.fit(clip.frameAt(view.equals("tee") ? 0.5 : 2.3), View.of(view).orElseThrow(), FOCAL_PX, centre.plus(d / 6, -d / 8))
                     .orElseThrow();
             assertThat(mark.centre().distancePx(centre)).isLessThan(0.5).isLessThan(3 * mark.sigmaPx());
             assertThat(Math.abs(mark.diameterPx().orElseThrow() - d)).isLessThan(0.6)
@@ -83,17 +84,29 @@ class BallOutlineTest {
             Frame frame = clip.frameAt(2.3);
             for (String id : new String[] {"club-head", "grip-end", "lead-toe"}) {
                 JsonNode l = truth.path("landmarks").path(id);
-                assertThat(BallOutline.fit(frame, FOCAL_PX, new ImagePoint(l.path(3).asDouble(), l.path(4).asDouble() - 6))).as(id)
+                assertThat(BallOutline.fit(frame, View.of(view).orElseThrow(), FOCAL_PX, new ImagePoint(l.path(3).asDouble(), l.path(4).asDouble() - 6))).as(id)
                         .isEmpty();
             }
             for (JsonNode rod : truth.path("floor")) {
                 ImagePoint end = new ImagePoint(rod.path("x").asDouble(), rod.path("y").asDouble());
-                assertThat(BallOutline.fit(frame, FOCAL_PX, end)).as(rod.path("id").asText()).isEmpty();
+                assertThat(BallOutline.fit(frame, View.of(view).orElseThrow(), FOCAL_PX, end)).as(rod.path("id").asText()).isEmpty();
             }
             double x = truth.path("ball").path("x").asDouble();
             double y = truth.path("ball").path("y").asDouble();
             for (int i = 0; i < 3; i++) {
-                assertThat(BallOutline.fit(frame, FOCAL_PX, new ImagePoint(x + 60 + 13 * i, y + 30 + 5 * i))).as("grass").isEmpty();
+                assertThat(BallOutline.fit(frame, View.of(view).orElseThrow(), FOCAL_PX, new ImagePoint(x + 60 + 13 * i, y + 30 + 5 * i))).as("grass").isEmpty();
+            }
+        }
+    }
+
+    /** White shoes and gloves have round ends of a ball's size; the rest of the shoe is beside them. */
+    @ParameterizedTest
+    @CsvSource({"before, face-on", "after, face-on", "left-handed, face-on", "before, down-the-line"})
+    void whiteShoesAreRefused(String lesson, String view) throws Exception {
+        SampleBalls on = SampleBalls.of(lesson, view);
+        for (String id : new String[] {"lead-heel", "trail-heel", "trail-toe"}) {
+            for (ImagePoint at : on.about(id, 7, 2)) {
+                assertThat(BallOutline.fit(on.frame(), View.of(view).orElseThrow(), FOCAL_PX, at)).as(id + " " + at).isEmpty();
             }
         }
     }

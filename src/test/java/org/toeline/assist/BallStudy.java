@@ -28,7 +28,7 @@ final class BallStudy {
             BallTally tally = new BallTally();
             for (int i = 0; i < n; i++) {
                 DrawnBall ball = DrawnBall.random(diameter + random.nextDouble(), ground, cover, random);
-                tally.add(ball, BallOutline.fit(ball.frame(), Double.POSITIVE_INFINITY, ball.click(random)));
+                tally.add(ball, BallOutline.fit(ball.frame(), View.TEE, Double.POSITIVE_INFINITY, ball.click(random)));
             }
             return "| " + ground.name().toLowerCase(Locale.ROOT) + (cover == DrawnBall.Cover.HALF ? ", half hidden" : "") + " | "
                     + (int) diameter + " | " + tally;
@@ -69,7 +69,7 @@ final class BallStudy {
         for (View view : SceneBalls.views()) {
             BallTally tally = new BallTally();
             balls.stream().filter(b -> b.view() == view).forEach(b -> tally.add(b.centre(), b.diameterPx(),
-                    BallOutline.fit(b.frame(), UsualLens.MAIN.focalPx(b.frame().width(), b.frame().height()), b.click())));
+                    BallOutline.fit(b.frame(), view, UsualLens.MAIN.focalPx(b.frame().width(), b.frame().height()), b.click())));
             System.out.println("| " + view.id() + " | " + tally);
         }
     }
