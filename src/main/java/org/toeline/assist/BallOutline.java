@@ -53,8 +53,7 @@ public final class BallOutline {
         this.farOff = view != View.TEE;
         this.mostRadiusPx = farOff ? MOST_OF_HEIGHT / 2 * frame.height() : RimSearch.MOST_RADIUS_PX;
         this.stretch = Stretch.at(near, frame, focalPx);
-        double reach = 2 * RimSearch.MOST_RADIUS_PX + 8;
-        this.colours = new Colours(frame, near.xPx() - reach, near.yPx() - reach, near.xPx() + reach, near.yPx() + reach);
+        this.colours = colours(near.xPx(), near.yPx());
     }
 
     /**
@@ -68,16 +67,37 @@ public final class BallOutline {
     }
 
     private Optional<BallMark> fit(double x, double y) {
+        List<Candidate> candidates = new RimSearch(frame, mostRadiusPx).near(x, y);
+        boolean large = candidates.stream().limit(1).anyMatch(c -> c.circle().r() > Hypotheses.LARGE_PX);
+        return chosen(large ? together(candidates, x, y) : inTurn(candidates, x, y), x, y).flatMap(this::weighed);
+    }
+
+    /** Small circles are fitted quickly, and one that explains the picture ends it. */
+    private List<BallFit> inTurn(List<Candidate> candidates, double x, double y) {
         List<BallFit> balls = new ArrayList<>();
-        for (Candidate candidate : new RimSearch(frame, mostRadiusPx).near(x, y)) {
-            Optional<BallFit> ball = new Hypotheses(colours, stretch, candidate.circle(), open(candidate))
-                    .best(fit -> holds(fit.circle(), x, y) && BallEvidence.of(frame, fit).isBall(farOff));
+        for (Candidate candidate : candidates) {
+            Optional<BallFit> ball = ball(colours, candidate, x, y);
             ball.ifPresent(balls::add);
             if (ball.filter(BallFit::explains).isPresent()) {
                 break;
             }
         }
-        return chosen(balls, x, y).flatMap(this::weighed);
+        return balls;
+    }
+
+    /** Large ones take their time, and all are needed: as many at once as there are processors. */
+    private List<BallFit> together(List<Candidate> candidates, double x, double y) {
+        return candidates.parallelStream().map(c -> ball(colours(x, y), c, x, y)).flatMap(Optional::stream).toList();
+    }
+
+    private Optional<BallFit> ball(Colours of, Candidate candidate, double x, double y) {
+        return new Hypotheses(of, stretch, candidate.circle(), open(candidate))
+                .best(fit -> holds(fit.circle(), x, y) && BallEvidence.of(frame, fit).isBall(farOff));
+    }
+
+    private Colours colours(double x, double y) {
+        double reach = 2 * RimSearch.MOST_RADIUS_PX + 8;
+        return new Colours(frame, x - reach, y - reach, x + reach, y + reach);
     }
 
     /** Of large balls the one that looks most like one; of small ones the likeliest, as little of their rim speaks for itself. */
