@@ -283,9 +283,16 @@ final class BallFit {
         return model.shown(model.ground(sector));
     }
 
-    /** Standard deviation of the centre (the larger of the two directions) and of the radius, pixels. */
+    /**
+     * Standard deviation of the centre (the larger of the two directions) and of the radius, pixels; infinite when the picture
+     * does not say where they are.
+     */
     double[] sigmas() {
-        return new BallSpread(patch, model, LeastSquares.at(v, rows).covariance(), weight, misfit).sigmas();
+        try {
+            return new BallSpread(patch, model, LeastSquares.at(v, rows).covariance(), weight, misfit).sigmas();
+        } catch (MathRuntimeException e) {
+            return new double[] {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+        }
     }
 
     /**

@@ -142,7 +142,7 @@ public final class BallOutline {
                 : new BallPatch(colours, stretch, first.circle(), Hypotheses.BEYOND_PX, TO_FIT);
         for (double gamma : GAMMAS) {
             BallFit fit = first.again(patch, gamma);
-            if (fit.run()) {
+            if (fit.run() && Double.isFinite(fit.sigmas()[0])) {
                 fits.add(fit);
             }
         }

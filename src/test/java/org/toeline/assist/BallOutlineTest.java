@@ -111,6 +111,22 @@ class BallOutlineTest {
         }
     }
 
+    /** Pictures in which nothing can be found, or nothing be told: an answer, and no exception. */
+    @Test
+    void emptyAndNoisyPicturesHoldNoBall() {
+        SplittableRandom random = new SplittableRandom(8);
+        for (int kind = 0; kind < 4; kind++) {
+            int[] argb = new int[90 * 90];
+            for (int i = 0; i < argb.length; i++) {
+                int level = kind == 0 ? 0 : kind == 1 ? 255 : kind == 2 ? random.nextInt(256) : i % 90 < 45 ? 40 : 235;
+                argb[i] = 0xff000000 | level << 16 | level << 8 | level;
+            }
+            for (View view : View.values()) {
+                assertThat(BallOutline.fit(new Frame(0, 0, 90, 90, argb), view, FOCAL_PX, new ImagePoint(44, 46))).isEmpty();
+            }
+        }
+    }
+
     private static JsonNode truth(String lesson, String view) throws Exception {
         return new ObjectMapper().readTree(MEDIA.resolve(lesson).resolve(view + ".truth.json").toFile());
     }
