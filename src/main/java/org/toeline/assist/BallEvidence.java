@@ -39,6 +39,8 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
     private static final double LEAST_SCORE = 0.12;
     /** Where a whole player stands in the picture there is more that is white and round. */
     private static final double LEAST_SCORE_FAR_OFF = 0.22;
+    /** Close by, what a ball and a white shoe behind it look like together must not be taken for the ball. */
+    private static final double LEAST_SCORE_CLOSE_BY = 0.16;
     private static final double SHOE_PX = 60;
     private static final double LEAST_SCORE_OF_SHOE_SIZE = 0.25;
     private static final double LEAST_LEVEL = 110;
@@ -122,7 +124,10 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
 
     /** The round ends of white shoes are of a size between a ball in a whole player's picture and one in a close picture. */
     private double leastScore(boolean farOff) {
-        return farOff ? LEAST_SCORE_FAR_OFF : rimPx > SHOE_PX && rimPx < ENOUGH_RIM_PX ? LEAST_SCORE_OF_SHOE_SIZE : LEAST_SCORE;
+        if (farOff) {
+            return LEAST_SCORE_FAR_OFF;
+        }
+        return rimPx <= SHOE_PX ? LEAST_SCORE : rimPx < ENOUGH_RIM_PX ? LEAST_SCORE_OF_SHOE_SIZE : LEAST_SCORE_CLOSE_BY;
     }
 
     double score() {

@@ -24,10 +24,10 @@ public final class BallOutline {
     private static final double[] GAMMAS = {1.9, 2.2, 2.5};
     /** Neighbouring pixels err alike, after coding and on textures: what is stated is widened by this. */
     private static final double WIDENED = 1.3;
-    /** What is left uncertain however clear the picture, pixels. */
-    private static final double LEAST_CENTRE_PX = 0.1;
-    private static final double LEAST_DIAMETER_PX = 0.2;
-    /** And what shade adds when none of the rim stands off the ground: seen on filmed balls, {@code docs/marking.md}. */
+    /** What coding leaves uncertain however clear the picture, pixels: seen on filmed balls. */
+    private static final double LEAST_CENTRE_PX = 0.15;
+    private static final double LEAST_DIAMETER_PX = 0.27;
+    /** And what shade adds when none of the rim stands off the ground: the same, {@code docs/marking.md}. */
     private static final double SHADED_CENTRE_PX = 0.5;
     private static final double SHADED_DIAMETER_PX = 1.0;
 
