@@ -109,7 +109,7 @@ final class FolderOpening {
         if (version.isEmpty()) {
             throw damaged("it has no tables of a ledger");
         }
-        Schema.requireKnown(version, place);
+        Schema.requireKnown(version, place.name());
         if (version.getAsInt() < Schema.LATEST) {
             Backups.beforeUpdate(place, source);
             Schema.migrate(source, place);
@@ -140,7 +140,7 @@ final class FolderOpening {
         DataSource source = through.apply(read.equals(file) ? Sources.unchanging(read) : Sources.writable(read));
         try {
             OptionalInt version = Schema.version(source);
-            Schema.requireKnown(version, place);
+            Schema.requireKnown(version, place.name());
             if (version.isEmpty()) {
                 throw damaged("it has no tables of a ledger");
             }

@@ -52,7 +52,7 @@ public final class Ledger implements AutoCloseable {
         DataSource source = through.apply(Sources.server(place));
         try {
             var version = Schema.version(source);
-            Schema.requireKnown(version, place);
+            Schema.requireKnown(version, place.name());
             if (version.isEmpty() || version.getAsInt() < Schema.LATEST) {
                 Schema.migrate(source, place);
             }

@@ -174,7 +174,7 @@ public final class LessonArchive {
         long packed = Math.max(entry.getCompressedSize(), 1);
         Path target = into.resolve(name);
         Files.createDirectories(target.getParent());
-        try (InputStream in = new BufferedInputStream(zip.getInputStream(entry));
+        try (InputStream in = new BufferedInputStream(ZipEntries.open(zip, entry));
              OutputStream out = Files.newOutputStream(target)) {
             byte[] block = new byte[BLOCK];
             long written = 0;

@@ -54,9 +54,9 @@ final class Schema {
     }
 
     /** Refuses what a newer program wrote. */
-    static void requireKnown(OptionalInt version, LedgerPlace place) throws LedgerException {
+    static void requireKnown(OptionalInt version, String name) throws LedgerException {
         if (version.isPresent() && version.getAsInt() > LATEST) {
-            throw new LedgerException(Fault.NEWER, place.name() + ": the ledger has version " + version.getAsInt()
+            throw new LedgerException(Fault.NEWER, name + ": the ledger has version " + version.getAsInt()
                     + ", and this program knows versions up to " + LATEST
                     + "; nothing was changed; use the newer program that wrote it");
         }

@@ -51,10 +51,11 @@ record ServerArchive(int version, List<Written> tables) {
             throw new IOException("it is no backup of a server's ledger");
         }
         JsonNode tree;
-        try (InputStream in = zip.getInputStream(entry)) {
-            tree = JSON.readTree(in.readNBytes(LARGEST_INDEX));
+        try (InputStream in = ZipEntries.open(zip, entry)) {
+            tree = JSON.readTree(in.readNBytes(LARGEST_INDEX + 1));
         }
-        if (!tree.path("format").asText().equals(FORMAT) || tree.path("version").asInt() != 1) {
+        int version = tree.path("tablesVersion").asInt();
+        if (!tree.path("format").asText().equals(FORMAT) || tree.path("version").asInt() != 1 || version < 1) {
             throw new IOException("it is no backup of a server's ledger that this program knows");
         }
         List<Written> tables = new ArrayList<>();
@@ -64,7 +65,7 @@ record ServerArchive(int version, List<Written> tables) {
             tables.add(new Written(node.path("name").asText(), columns, node.path("rows").asLong(-1),
                     node.path("sha256").asText()));
         }
-        return new ServerArchive(tree.path("tablesVersion").asInt(), tables);
+        return new ServerArchive(version, tables);
     }
 
     Written written(Table table) throws IOException {
@@ -77,6 +78,6 @@ record ServerArchive(int version, List<Written> tables) {
         if (entry == null) {
             throw new IOException("it lacks the table “" + table.name() + "”");
         }
-        return zip.getInputStream(entry);
+        return ZipEntries.open(zip, entry);
     }
 }

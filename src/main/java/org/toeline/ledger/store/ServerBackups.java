@@ -154,7 +154,7 @@ final class ServerBackups {
         try (ZipFile zip = new ZipFile(file.toFile())) {
             ServerArchive archive = ServerArchive.of(zip);
             OptionalInt there = Schema.version(source);
-            Schema.requireKnown(OptionalInt.of(archive.version()), place);
+            Schema.requireKnown(OptionalInt.of(archive.version()), file.toString());
             if (there.isEmpty()) {
                 Schema.migrateTo(source, place, archive.version());
             } else if (there.getAsInt() != archive.version()) {

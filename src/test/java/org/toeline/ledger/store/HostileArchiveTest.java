@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.AfterEach;
@@ -148,6 +151,25 @@ class HostileArchiveTest {
         refused(zip(entries), "is no clip of this lesson");
         entries.put("archive.json", index.formatted("clips/other.mp4").getBytes(StandardCharsets.UTF_8));
         refused(zip(entries), "is no clip of this lesson");
+    }
+
+    /** One digit of one mark: still a lesson, only not the one that was put in. */
+    @Test
+    void aChangedDigitOfALesson() throws Exception {
+        Map<String, byte[]> entries = whole();
+        CRC32 sum = new CRC32();
+        sum.update(entries.get("lesson.lesson.json"));
+        String text = new String(entries.get("lesson.lesson.json"), StandardCharsets.UTF_8);
+        String changed = text.replace("635.0", "835.0");
+        assertThat(changed).isNotEqualTo(text).hasSameSizeAs(text);
+        entries.put("lesson.lesson.json", changed.getBytes(StandardCharsets.UTF_8));
+        Path file = zip(entries);
+        byte[] bytes = Files.readAllBytes(file);
+        ByteBuffer directory = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+        int entry = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("PK\1\2");
+        directory.putInt(entry + 16, (int) sum.getValue());
+        Files.write(file, bytes);
+        refused(file, "hecksum");
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -16,11 +17,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.UnaryOperator;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.toeline.ledger.store.LedgerException.Fault;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
 
@@ -178,6 +183,41 @@ class PostgresLedgerTest extends LedgerContract {
                 }
             }
         }
+    }
+
+    /** Whole archives whose index names tables no program, or only a newer one, ever had. */
+    @Test
+    void aBackupOfTablesThatAreNotKnownIsRefused(@TempDir Path folder) throws Exception {
+        Path backup;
+        try (Ledger ledger = Ledger.open(place(database), "bay 1")) {
+            backup = ledger.backUp(new LedgerPlace.Folder(folder));
+        }
+        String other = emptyDatabase();
+        for (int version : new int[] {-1, 0, Schema.LATEST + 1}) {
+            Path file = withTables(version, backup, folder.resolve("unknown.zip"));
+            assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.restore(place(other), file))
+                    .withMessageContaining("unknown.zip")
+                    .extracting(LedgerException::fault).isEqualTo(version > 0 ? Fault.NEWER : Fault.DAMAGED);
+        }
+        try (Connection connection = server.getDatabase("postgres", other).getConnection()) {
+            assertThat(Schema.version(connection)).isEmpty();
+        }
+    }
+
+    private static Path withTables(int version, Path backup, Path into) throws IOException {
+        try (ZipFile from = new ZipFile(backup.toFile());
+             ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(into))) {
+            for (ZipEntry entry : java.util.Collections.list(from.entries())) {
+                zip.putNextEntry(new ZipEntry(entry.getName()));
+                byte[] bytes = from.getInputStream(entry).readAllBytes();
+                zip.write(entry.getName().equals(ServerArchive.INDEX)
+                        ? new String(bytes, StandardCharsets.UTF_8).replaceFirst("(\"tablesVersion\" : )\\d+", "$1" + version)
+                                .getBytes(StandardCharsets.UTF_8)
+                        : bytes);
+                zip.closeEntry();
+            }
+        }
+        return into;
     }
 
     /** A table that a later version adds is not left out. */
