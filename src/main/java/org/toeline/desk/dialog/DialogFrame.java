@@ -1,0 +1,239 @@
+package org.toeline.desk.dialog;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBar;
+import javafx.scene.control.ButtonBar.ButtonData;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.Modality;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import org.toeline.desk.Texts;
+
+/**
+ * A dialog: words on top, a middle that scrolls where the screen is too low for it, buttons below. One button is the safe way
+ * out; Esc and the window's own cross take it too, and what was typed is not lost unasked. The default button keeps what was
+ * typed or, where nothing is to be typed, is the safe one; a button that destroys never is.
+ */
+public final class DialogFrame {
+
+    private static final double PADDING = 16;
+    private static final double TEXT_WIDTH = 480;
+
+    private final Stage stage = new Stage();
+    private final DialogPlace place;
+    private final VBox head = new VBox(8);
+    private final ScrollPane middle = new ScrollPane();
+    private final ButtonBar buttons = new ButtonBar();
+    private final VBox foot = new VBox(10, buttons);
+    private Optional<Button> act = Optional.empty();
+    private Optional<Button> safe = Optional.empty();
+    private Supplier<?> typed = () -> "";
+    private Object typedAtFirst = "";
+
+    /** @param title what the dialog's window is called */
+    public DialogFrame(Window owner, String title) {
+        head.setPadding(new Insets(PADDING, PADDING, 0, PADDING));
+        foot.setPadding(new Insets(PADDING));
+        shown(head, false);
+        shown(middle, false);
+        middle.setFitToWidth(true);
+        middle.getStyleClass().add("edge-to-edge");
+        VBox.setVgrow(middle, Priority.ALWAYS);
+        VBox root = new VBox(head, middle, foot);
+        root.getStyleClass().add("paper");
+        Scene scene = new Scene(root);
+        scene.getStylesheets().setAll(owner.getScene().getStylesheets());
+        scene.setUserAgentStylesheet(owner.getScene().getUserAgentStylesheet());
+        stage.initOwner(owner);
+        stage.initModality(Modality.WINDOW_MODAL);
+        stage.setTitle(title);
+        stage.setScene(scene);
+        stage.setOnCloseRequest(e -> {
+            e.consume();
+            leave();
+        });
+        place = new DialogPlace(stage, root);
+    }
+
+    private static void shown(Node node, boolean is) {
+        node.setVisible(is);
+        node.setManaged(is);
+    }
+
+    /** Words that wrap, for a middle. */
+    public static Label wrapped(String words) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        label.setPrefWidth(TEXT_WIDTH);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    /** What is asked, large. */
+    public DialogFrame heading(String words) {
+        Label label = wrapped(words);
+        label.setId("dialog-heading");
+        label.getStyleClass().add("next");
+        return above(label);
+    }
+
+    /** Words that stay while the middle scrolls. */
+    public DialogFrame text(String words) {
+        return above(wrapped(words));
+    }
+
+    private DialogFrame above(Label label) {
+        label.setMaxWidth(Double.MAX_VALUE);
+        head.getChildren().add(label);
+        shown(head, true);
+        return this;
+    }
+
+    public DialogFrame middle(Region content) {
+        content.setPadding(new Insets(PADDING, PADDING, 4, PADDING));
+        middle.setContent(content);
+        shown(middle, true);
+        content.heightProperty().addListener((o, before, now) -> place.grow());
+        return this;
+    }
+
+    /** The safe way out, which changes nothing. */
+    public DialogFrame leave(String words) {
+        safe = Optional.of(add(DialogButtons.button("dialog-leave", words, ButtonData.CANCEL_CLOSE, this::leave)));
+        return this;
+    }
+
+    /** The default: closes and acts, once no field has a fault. */
+    public DialogFrame act(String id, String words, Runnable action) {
+        act = Optional.of(add(DialogButtons.button(id, words, ButtonData.OK_DONE, () -> {
+            if (isWell()) {
+                close(action);
+            }
+        })));
+        return this;
+    }
+
+    /** One of several ways to go on, none of which is the default: closes and acts. */
+    public DialogFrame choice(String id, String words, Runnable action) {
+        add(DialogButtons.button(id, words, ButtonData.OTHER, () -> close(action)));
+        return this;
+    }
+
+    /** Closes and does what cannot be undone; never the default. */
+    public DialogFrame destroy(String id, String words, Runnable action) {
+        add(DialogButtons.destroying(id, words, () -> close(action)));
+        return this;
+    }
+
+    /** A button apart from the others, which leaves the dialog open. */
+    public DialogFrame apart(String id, String words, Runnable action) {
+        add(DialogButtons.button(id, words, ButtonData.LEFT, action));
+        return this;
+    }
+
+    private Button add(Button button) {
+        buttons.getButtons().add(button);
+        return button;
+    }
+
+    /** @param what what the fields hold, to be compared: once it has changed, leaving asks first */
+    public DialogFrame asksBeforeLosing(Supplier<?> what) {
+        typed = what;
+        return this;
+    }
+
+    /** @param action run when the dialog is gone, whatever was pressed */
+    public DialogFrame closed(Runnable action) {
+        stage.setOnHidden(e -> action.run());
+        return this;
+    }
+
+    /**
+     * Shows the dialog and returns at once.
+     *
+     * @throws IllegalStateException when it has no way out
+     */
+    public void show() {
+        Button way = safe.orElseThrow(() -> new IllegalStateException("a dialog needs a safe way out"));
+        way.setCancelButton(true);
+        Button first = act.orElse(way);
+        first.setDefaultButton(true);
+        typedAtFirst = typed.get();
+        place.open();
+        (act.isPresent() ? firstField(middle.getContent()).orElse(first) : first).requestFocus();
+    }
+
+    /** Asks in place of the buttons before something is lost; not to do it is the default, and what Esc says. */
+    public void ask(String question, String safeWords, String words, Runnable action) {
+        Label label = wrapped(question);
+        label.setId("dialog-question");
+        label.setMaxWidth(Double.MAX_VALUE);
+        Button not = DialogButtons.button("dialog-keep-on", safeWords, ButtonData.CANCEL_CLOSE, this::asked);
+        not.setDefaultButton(true);
+        not.setCancelButton(true);
+        ButtonBar answers = new ButtonBar();
+        answers.getButtons().setAll(not, DialogButtons.destroying("dialog-lose", words, () -> {
+            asked();
+            action.run();
+        }));
+        foot.getChildren().setAll(label, answers);
+        place.grow();
+        not.requestFocus();
+    }
+
+    private void asked() {
+        foot.getChildren().setAll(buttons);
+        firstField(middle.getContent()).or(() -> safe).ifPresent(Node::requestFocus);
+    }
+
+    private void leave() {
+        if (typed.get().equals(typedAtFirst)) {
+            stage.hide();
+        } else {
+            ask(Texts.of("dialog.unkept"), Texts.of("dialog.go-on"), Texts.of("dialog.lose"), stage::hide);
+        }
+    }
+
+    private void close(Runnable action) {
+        stage.hide();
+        action.run();
+    }
+
+    /** Looks at every field again, and goes to the first that has a fault. */
+    private boolean isWell() {
+        List<Fault> wrong = faults(middle.getContent()).stream().filter(f -> !f.isWell()).toList();
+        wrong.stream().findFirst().ifPresent(Fault::goTo);
+        return wrong.isEmpty();
+    }
+
+    private static List<Fault> faults(Node node) {
+        List<Fault> found = new ArrayList<>();
+        if (node instanceof Fault fault) {
+            found.add(fault);
+        } else if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(child -> found.addAll(faults(child)));
+        }
+        return found;
+    }
+
+    private static Optional<Node> firstField(Node node) {
+        if (node instanceof Control control && control.isFocusTraversable() && !control.isDisabled()) {
+            return Optional.of(control);
+        }
+        return node instanceof Parent parent ? parent.getChildrenUnmodifiable().stream()
+                .flatMap(child -> firstField(child).stream()).findFirst() : Optional.empty();
+    }
+}
