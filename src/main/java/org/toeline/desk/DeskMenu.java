@@ -112,6 +112,6 @@ final class DeskMenu extends MenuButton {
     }
 
     private void settings() {
-        SettingsDialog.ask(settings, settings.read().settings(), getScene().getWindow()).ifPresent(studio.say());
+        SettingsDialog.ask(settings, settings.read().settings(), getScene().getWindow(), studio.say());
     }
 }

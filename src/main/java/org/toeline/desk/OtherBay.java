@@ -1,10 +1,7 @@
 package org.toeline.desk;
 
 import javafx.scene.Node;
-import javafx.scene.control.Alert;
-import javafx.scene.control.ButtonBar;
-import javafx.scene.control.ButtonType;
-import javafx.scene.control.Label;
+import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.screen.Studio;
 import org.toeline.ledger.store.Saved;
@@ -33,23 +30,11 @@ final class OtherBay implements Records.Listener {
             return;
         }
         asking = true;
-        ButtonType own = new ButtonType(Texts.of("other-bay.own"), ButtonBar.ButtonData.OK_DONE);
-        ButtonType theirs = new ButtonType(Texts.of("other-bay.theirs"), ButtonBar.ButtonData.NO);
-        Alert alert = new Alert(Alert.AlertType.CONFIRMATION, "", own, theirs, ButtonType.CANCEL);
-        alert.initOwner(owner.getScene().getWindow());
-        alert.setHeaderText(Texts.of("other-bay.title", conflict.theirs().changedBy()));
-        Label text = new Label(Texts.of("other-bay.text"));
-        text.setWrapText(true);
-        text.setMaxWidth(440);
-        alert.getDialogPane().setContent(text);
-        alert.setOnHidden(e -> {
-            asking = false;
-            if (alert.getResult() == own) {
-                studio.records().keepOwn(conflict, studio.model().lesson());
-            } else if (alert.getResult() == theirs) {
-                studio.desk().open(conflict.theirs().id());
-            }
-        });
-        alert.show();
+        new DialogFrame(owner.getScene().getWindow(), Texts.of("other-bay.name"))
+                .heading(Texts.of("other-bay.title", conflict.theirs().changedBy())).text(Texts.of("other-bay.text"))
+                .leave(Texts.of("other-bay.later"))
+                .choice("other-bay-own", Texts.of("other-bay.own"), () -> studio.records().keepOwn(conflict, studio.model().lesson()))
+                .choice("other-bay-theirs", Texts.of("other-bay.theirs"), () -> studio.desk().open(conflict.theirs().id()))
+                .closed(() -> asking = false).show();
     }
 }

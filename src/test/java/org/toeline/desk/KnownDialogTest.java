@@ -67,11 +67,12 @@ class KnownDialogTest {
         robot.interact(() -> robot.lookup("#floor-mat-ball-lead-t").queryAs(TextField.class).setText("77,5"));
         robot.interact(() -> robot.lookup("#laid-again").queryAs(CheckBox.class).setSelected(true));
         robot.interact(() -> robot.lookup("#height").queryAs(TextField.class).setText("18"));
-        assertThat(robot.lookup("OK").queryButton().isDisabled()).as("nobody is 18 cm tall").isTrue();
+        robot.clickOn("#known-keep");
+        assertThat(robot.lookup("#height-fault").query().isVisible()).as("nobody is 18 cm tall").isTrue();
         robot.interact(() -> robot.lookup("#height").queryAs(TextField.class).setText("180"));
         ChoiceBox<?> lens = robot.lookup("#lens-face-on").queryAs(ChoiceBox.class);
         robot.interact(() -> lens.getSelectionModel().select(4));
-        robot.clickOn("OK");
+        robot.clickOn("#known-keep");
         WaitForAsyncUtils.waitForFxEvents();
         var told = sheet.model().sheet();
         assertThat(told.floor().laying()).isEqualTo(Laying.AGAIN);

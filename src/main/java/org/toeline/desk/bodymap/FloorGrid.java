@@ -4,70 +4,95 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.geometry.Insets;
+import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import org.toeline.desk.Texts;
+import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.dialog.Fault;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorReference;
 import org.toeline.mark.Laying;
 
-/** The measured places of the floor points, a row each, in centimetres. */
+/** The measured places of the floor points, a row each, in centimetres; what is wrong with a field is said below it. */
 final class FloorGrid extends GridPane {
 
-    private final List<String> ids = new ArrayList<>();
-    private final List<TextField> fields = new ArrayList<>();
-    private final Runnable changed;
+    private final List<Row> rows = new ArrayList<>();
     private double sigmaM = FloorLayout.USUAL_SIGMA_M;
 
-    FloorGrid(Runnable changed) {
-        this.changed = changed;
+    /** A floor point and the fields for its place. */
+    private record Row(String id, TextField t, TextField h) {
+
+        private Optional<FloorReference> point() {
+            return metres(t).flatMap(tM -> metres(h).map(hM -> new FloorReference(id, tM, hM)));
+        }
+    }
+
+    FloorGrid() {
         setHgap(10);
         setVgap(6);
     }
 
     void show(FloorLayout layout) {
         getChildren().clear();
-        ids.clear();
-        fields.clear();
+        rows.clear();
         sigmaM = layout.sigmaM();
         if (layout.points().isEmpty()) {
-            addRow(0, new Label(Texts.of("known.floor.nothing")));
+            addRow(0, DialogFrame.wrapped(Texts.of("known.floor.nothing")));
             return;
         }
-        addRow(0, new Label(""), new Label(Texts.of("known.floor.t")), new Label(Texts.of("known.floor.h")));
+        addRow(0, new Label(), new Label(Texts.of("known.floor.t")), new Label(Texts.of("known.floor.h")));
         for (FloorReference p : layout.points()) {
-            TextField t = field(p.t(), p.id() + " t");
-            TextField h = field(p.h(), p.id() + " h");
-            ids.add(p.id());
-            addRow(ids.size(), new Label(p.id()), t, h);
+            Row row = new Row(p.id(), field(p.t(), p.id() + " t"), field(p.h(), p.id() + " h"));
+            rows.add(row);
+            Label name = new Label(p.id());
+            name.setMinWidth(Region.USE_PREF_SIZE);
+            name.setPadding(new Insets(7, 0, 0, 0));
+            GridPane.setValignment(name, VPos.TOP);
+            addRow(rows.size(), name, new VBox(2, row.t, new Fault(row.t, () -> noNumber(row.t))),
+                    new VBox(2, row.h, new Fault(row.h, () -> noNumber(row.h).or(() -> samePlace(row)))));
         }
     }
 
-    private TextField field(double metres, String name) {
+    private static TextField field(double metres, String name) {
         TextField field = new TextField(String.format(Locale.ROOT, "%.1f", metres * 100));
         field.setAccessibleText(name);
         field.setId("floor-" + name.replace(' ', '-'));
         field.setPrefColumnCount(6);
-        field.textProperty().addListener((o, a, b) -> changed.run());
-        fields.add(field);
         return field;
     }
 
-    /** What the fields say; empty when one is no number or two points lie in one place. */
-    Optional<FloorLayout> layout(Laying laying) {
-        try {
-            List<FloorReference> measured = new ArrayList<>();
-            for (int i = 0; i < ids.size(); i++) {
-                measured.add(new FloorReference(ids.get(i), metres(fields.get(2 * i)), metres(fields.get(2 * i + 1))));
-            }
-            return Optional.of(new FloorLayout(measured, sigmaM, laying));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
+    private static Optional<String> noNumber(TextField field) {
+        return metres(field).isPresent() ? Optional.empty() : Optional.of(Texts.of("known.floor.fault"));
     }
 
-    private static double metres(TextField field) {
-        return Double.parseDouble(field.getText().replace(',', '.').strip()) / 100;
+    private Optional<String> samePlace(Row row) {
+        return row.point().flatMap(own -> rows.subList(0, rows.indexOf(row)).stream().flatMap(earlier -> earlier.point().stream())
+                .filter(p -> Math.hypot(p.t() - own.t(), p.h() - own.h()) < FloorLayout.COINCIDENT_M).findFirst()
+                .map(p -> Texts.of("known.floor.same", p.id())));
+    }
+
+    /** What the fields hold, in order. */
+    List<String> typed() {
+        return rows.stream().flatMap(row -> Stream.of(row.id, row.t.getText(), row.h.getText())).toList();
+    }
+
+    /** @throws IllegalStateException while a field has a fault */
+    FloorLayout layout(Laying laying) {
+        return new FloorLayout(rows.stream().map(row -> row.point().orElseThrow(
+                () -> new IllegalStateException("“" + row.id + "” has no place"))).toList(), sigmaM, laying);
+    }
+
+    private static Optional<Double> metres(TextField field) {
+        try {
+            return Optional.of(Double.parseDouble(field.getText().replace(',', '.').strip()) / 100).filter(Double::isFinite);
+        } catch (NumberFormatException e) {
+            return Optional.empty();
+        }
     }
 }

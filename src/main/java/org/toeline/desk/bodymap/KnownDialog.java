@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.Insets;
-import javafx.scene.control.ButtonType;
+import javafx.geometry.Pos;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
-import javafx.scene.control.Dialog;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -18,6 +16,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import org.toeline.desk.Texts;
+import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.ledger.LensBook.Profile;
 import org.toeline.mark.FloorKind;
@@ -32,16 +32,16 @@ final class KnownDialog {
 
     /** A height measured against a wall, standard deviation, metres. */
     private static final double MEASURED_SIGMA_M = 0.01;
+    private static final double FLOOR_WIDTH = 440;
 
     private final LessonModel model;
-    private final Label fault = new Label();
-    private final FloorGrid grid = new FloorGrid(this::check);
+    private final FloorGrid grid = new FloorGrid();
+    private final ChoiceBox<String> kind = new ChoiceBox<>();
     private final CheckBox again = new CheckBox(Texts.of("known.again"));
     private final TextField height = new TextField();
     private final CheckBox measured = new CheckBox(Texts.of("known.height.measured"));
     private final List<LensChoice> lenses = new ArrayList<>();
     private final List<ViewMarks> views;
-    private final Dialog<ButtonType> dialog = new Dialog<>();
 
     private KnownDialog(LessonModel model, List<Profile> profiles) {
         this.model = model;
@@ -51,33 +51,37 @@ final class KnownDialog {
 
     static void show(LessonModel model, List<Profile> profiles, Window window) {
         KnownDialog known = new KnownDialog(model, profiles);
-        known.build(window);
-        known.dialog.showAndWait().filter(b -> b == ButtonType.OK).flatMap(b -> known.sheet()).ifPresent(model::apply);
+        new DialogFrame(window, Texts.of("known.title")).middle(new HBox(32, known.floor(), known.playerAndLenses()))
+                .leave(Texts.of("dialog.cancel")).act("known-keep", Texts.of("dialog.keep"), () -> model.apply(known.sheet()))
+                .asksBeforeLosing(known::typed).show();
     }
 
-    private void build(Window window) {
-        dialog.initOwner(window);
-        dialog.setTitle(Texts.of("known.title"));
-        dialog.getDialogPane().getButtonTypes().addAll(ButtonType.OK, ButtonType.CANCEL);
-        fault.setStyle("-fx-text-fill: #9a4300;");
-        fault.setWrapText(true);
-        fault.setMinHeight(20);
-        VBox content = new VBox(10, heading("known.floor"), text("known.floor.text"), kinds(), floor(), again,
-                heading("known.height"), heightRow());
-        if (!lenses.isEmpty()) {
-            content.getChildren().addAll(heading("known.lenses"), lensRows());
-        }
-        content.getChildren().add(fault);
-        content.setPadding(new Insets(16));
-        dialog.getDialogPane().setContent(content);
-        dialog.getDialogPane().setMinHeight(Region.USE_PREF_SIZE);
+    private List<Object> typed() {
+        return List.of(grid.typed(), again.isSelected(), height.getText(), measured.isSelected(),
+                lenses.stream().map(ChoiceBox::getValue).toList());
+    }
+
+    private VBox floor() {
+        kinds();
         again.setId("laid-again");
         again.setWrapText(true);
-        again.setPrefWidth(460);
         again.setMinHeight(Region.USE_PREF_SIZE);
         again.setSelected(model.sheet().floor().laying() == Laying.AGAIN);
         grid.show(model.sheet().floor());
-        check();
+        VBox floor = new VBox(10, heading("known.floor"), DialogFrame.wrapped(Texts.of("known.floor.text")), kind, grid, again);
+        floor.setPrefWidth(FLOOR_WIDTH);
+        floor.setMinWidth(FLOOR_WIDTH);
+        return floor;
+    }
+
+    private VBox playerAndLenses() {
+        VBox box = new VBox(10, heading("known.height"), heightRow(), new Fault(height, this::heightFault));
+        if (!lenses.isEmpty()) {
+            Label lens = heading("known.lenses");
+            lens.setPadding(new Insets(10, 0, 0, 0));
+            box.getChildren().addAll(lens, lensRows());
+        }
+        return box;
     }
 
     private static Label heading(String key) {
@@ -86,16 +90,7 @@ final class KnownDialog {
         return label;
     }
 
-    private static Label text(String key) {
-        Label label = new Label(Texts.of(key));
-        label.setWrapText(true);
-        label.setPrefWidth(460);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
-    }
-
-    private HBox kinds() {
-        ChoiceBox<String> kind = new ChoiceBox<>();
+    private void kinds() {
         kind.setId("floor-kind");
         kind.setAccessibleText(Texts.of("known.floor"));
         kind.getItems().add(Texts.of("floor.none"));
@@ -113,18 +108,7 @@ final class KnownDialog {
             int index = b.intValue();
             grid.show(index == 0 ? FloorLayout.NONE : index <= FloorKind.values().length
                     ? FloorKind.values()[index - 1].layout() : now);
-            check();
         });
-        return new HBox(kind);
-    }
-
-    private ScrollPane floor() {
-        ScrollPane pane = new ScrollPane(grid);
-        pane.setFitToWidth(true);
-        pane.setPrefViewportHeight(210);
-        pane.setMinHeight(212);
-        pane.setStyle("-fx-background-color: transparent;");
-        return pane;
     }
 
     private HBox heightRow() {
@@ -132,14 +116,14 @@ final class KnownDialog {
         height.setPrefColumnCount(6);
         height.setAccessibleText(Texts.of("known.height"));
         measured.setId("height-measured");
+        measured.setMinWidth(Region.USE_PREF_SIZE);
         model.sheet().stature().ifPresent(s -> {
             measured.setSelected(s.sigmaM() != Stature.TOLD_SIGMA_M);
             double shown = measured.isSelected() ? s.heightM() : s.heightM() + Stature.TOLD_TOO_TALL_M;
             height.setText(String.format(Locale.ROOT, "%.0f", 100 * shown));
         });
-        height.textProperty().addListener((o, a, b) -> check());
         HBox row = new HBox(8, height, new Label(Texts.of("known.height.unit")), measured);
-        row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        row.setAlignment(Pos.CENTER_LEFT);
         return row;
     }
 
@@ -148,17 +132,15 @@ final class KnownDialog {
         rows.setHgap(10);
         rows.setVgap(6);
         for (int i = 0; i < lenses.size(); i++) {
-            rows.addRow(i, new Label(Texts.of("view." + views.get(i).view().id())), lenses.get(i));
+            Label view = new Label(Texts.of("view." + views.get(i).view().id()));
+            view.setMinWidth(Region.USE_PREF_SIZE);
+            rows.addRow(i, view, lenses.get(i));
         }
         return rows;
     }
 
-    private void check() {
-        String wrong = grid.layout(Laying.ONCE).isEmpty() ? Texts.of("known.floor.fault")
-                : stature().isEmpty() && !height.getText().isBlank() ? Texts.of("known.height.fault") : "";
-        fault.setText(wrong);
-        Optional.ofNullable(dialog.getDialogPane().lookupButton(ButtonType.OK)).ifPresent(
-                b -> b.setDisable(!wrong.isEmpty()));
+    private Optional<String> heightFault() {
+        return stature().isEmpty() && !height.getText().isBlank() ? Optional.of(Texts.of("known.height.fault")) : Optional.empty();
     }
 
     private Optional<Stature> stature() {
@@ -171,19 +153,18 @@ final class KnownDialog {
     }
 
     /** The sheet with what the fields say; marks of floor points that are no longer there go with them. */
-    private Optional<MarkSheet> sheet() {
-        return grid.layout(again.isSelected() ? Laying.AGAIN : Laying.ONCE).map(layout -> {
-            MarkSheet sheet = model.sheet();
-            for (int i = 0; i < views.size(); i++) {
-                ViewMarks v = views.get(i).withLens(lenses.get(i).getValue().lens());
-                for (var mark : v.floorMarks()) {
-                    if (layout.point(mark.pointId()).isEmpty()) {
-                        v = v.withoutFloorMark(mark.pointId());
-                    }
+    private MarkSheet sheet() {
+        FloorLayout layout = grid.layout(again.isSelected() ? Laying.AGAIN : Laying.ONCE);
+        MarkSheet sheet = model.sheet();
+        for (int i = 0; i < views.size(); i++) {
+            ViewMarks v = views.get(i).withLens(lenses.get(i).getValue().lens());
+            for (var mark : v.floorMarks()) {
+                if (layout.point(mark.pointId()).isEmpty()) {
+                    v = v.withoutFloorMark(mark.pointId());
                 }
-                sheet = sheet.withView(v);
             }
-            return sheet.withFloor(layout).withStature(stature());
-        });
+            sheet = sheet.withView(v);
+        }
+        return sheet.withFloor(layout).withStature(stature());
     }
 }

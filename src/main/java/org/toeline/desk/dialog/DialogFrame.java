@@ -178,15 +178,19 @@ public final class DialogFrame {
 
     /** Asks in place of the buttons before something is lost; not to do it is the default, and what Esc says. */
     public void ask(String question, String safeWords, String words, Runnable action) {
+        if (!foot.getChildren().contains(buttons)) {
+            return;
+        }
+        Optional<Node> focus = Optional.ofNullable(stage.getScene().getFocusOwner());
         Label label = wrapped(question);
         label.setId("dialog-question");
         label.setMaxWidth(Double.MAX_VALUE);
-        Button not = DialogButtons.button("dialog-keep-on", safeWords, ButtonData.CANCEL_CLOSE, this::asked);
+        Button not = DialogButtons.button("dialog-keep-on", safeWords, ButtonData.CANCEL_CLOSE, () -> asked(focus));
         not.setDefaultButton(true);
         not.setCancelButton(true);
         ButtonBar answers = new ButtonBar();
         answers.getButtons().setAll(not, DialogButtons.destroying("dialog-lose", words, () -> {
-            asked();
+            asked(focus);
             action.run();
         }));
         foot.getChildren().setAll(label, answers);
@@ -194,9 +198,9 @@ public final class DialogFrame {
         not.requestFocus();
     }
 
-    private void asked() {
+    private void asked(Optional<Node> focus) {
         foot.getChildren().setAll(buttons);
-        firstField(middle.getContent()).or(() -> safe).ifPresent(Node::requestFocus);
+        focus.ifPresent(Node::requestFocus);
     }
 
     private void leave() {

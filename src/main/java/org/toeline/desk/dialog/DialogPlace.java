@@ -7,9 +7,14 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 
-/** Where a dialog stands and how large it is: as its words need, at most the screen, in the middle of its owner. */
+/**
+ * Where a dialog stands and how large it is: as large as its words need, on its owner's screen, and hardly higher than its owner;
+ * in the middle of it.
+ */
 final class DialogPlace {
 
+    /** What is higher than that and than its owner scrolls, however large the screen. */
+    private static final double HIGH = 600;
     /** A scroll bar beside the middle. */
     private static final double BAR = 16;
 
@@ -36,6 +41,10 @@ final class DialogPlace {
                 .findFirst().orElse(Screen.getPrimary()).getVisualBounds();
     }
 
+    private double mostHeight() {
+        return Math.min(screen().getHeight(), Math.max(HIGH, stage.getOwner().getHeight() * 0.9));
+    }
+
     /** Height of what the window manager puts around; before the dialog is there, that of its owner. */
     private double aroundHeight() {
         Window window = stage.isShowing() ? stage : stage.getOwner();
@@ -50,7 +59,7 @@ final class DialogPlace {
     private void settle() {
         Rectangle2D screen = screen();
         double mostWidth = screen.getWidth() - aroundWidth();
-        double mostHeight = screen.getHeight() - aroundHeight();
+        double mostHeight = mostHeight() - aroundHeight();
         double width = Math.min(Math.ceil(root.prefWidth(-1)), mostWidth);
         double height = Math.ceil(root.prefHeight(width));
         if (height > mostHeight) {
@@ -73,7 +82,7 @@ final class DialogPlace {
                 return;
             }
             Rectangle2D screen = screen();
-            stage.setHeight(Math.min(stage.getHeight() + missing, screen.getHeight()));
+            stage.setHeight(Math.max(stage.getHeight(), Math.min(stage.getHeight() + missing, mostHeight())));
             stage.setY(within(stage.getY(), screen.getMinY(), screen.getMaxY() - stage.getHeight()));
         });
     }

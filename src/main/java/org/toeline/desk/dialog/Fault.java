@@ -38,6 +38,18 @@ public final class Fault extends Label {
         });
     }
 
+    /** A field of which something is read: the words are said where that is refused with an {@link IllegalArgumentException}. */
+    public static Fault ofReading(TextInputControl field, String words, Supplier<?> read) {
+        return new Fault(field, () -> {
+            try {
+                read.get();
+                return Optional.empty();
+            } catch (IllegalArgumentException e) {
+                return Optional.of(words);
+            }
+        });
+    }
+
     /** Looks at the field again. */
     public boolean isWell() {
         Optional<String> wrong = rule.get();

@@ -12,7 +12,7 @@ import javafx.scene.layout.VBox;
 /** Fields under one another: at the left what each is called, never cut short, and below a field what is wrong with it. */
 public final class FieldRows extends GridPane {
 
-    private static final double FIELD_WIDTH = 320;
+    private static final double FIELD_WIDTH = 400;
 
     public FieldRows() {
         setHgap(12);

@@ -1,13 +1,8 @@
 package org.toeline.desk.findings;
 
-import javafx.geometry.Insets;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.control.ButtonType;
-import javafx.scene.control.Dialog;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import org.jfree.fx.FXGraphics2D;
@@ -16,6 +11,7 @@ import org.toeline.advice.CauseChain;
 import org.toeline.advice.CauseGraph;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
+import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.handout.CausePicture;
 
 /** Why this is the first thing to change: the chain of causes as it stands for this player, and what each step rests on. */
@@ -23,7 +19,6 @@ final class WhyFirst {
 
     private static final double PICTURE = 620;
     private static final double STEPS = 420;
-    private static final double HEIGHT = 620;
 
     private WhyFirst() {
     }
@@ -45,29 +40,12 @@ final class WhyFirst {
             grounds.getStyleClass().add("hint");
             steps.getChildren().add(new VBox(1, step, grounds));
         }
-        HBox content = new HBox(20, canvas, steps);
-        content.setPadding(new Insets(16));
-        content.getStyleClass().add("paper");
-        ScrollPane scroll = new ScrollPane(content);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        double width = canvas.getWidth() + STEPS + 80;
-        scroll.setPrefSize(width, HEIGHT);
-        scroll.setMinSize(width, HEIGHT);
-        scroll.getStyleClass().addAll("paper", "edge-to-edge");
-        Dialog<ButtonType> dialog = new Dialog<>();
-        dialog.initOwner(window);
-        dialog.setTitle(Texts.of("why.title"));
-        dialog.setResizable(true);
-        dialog.getDialogPane().getButtonTypes().add(ButtonType.CLOSE);
-        dialog.getDialogPane().setContent(scroll);
-        dialog.show();
+        new DialogFrame(window, Texts.of("why.title")).middle(new HBox(20, canvas, steps)).leave(Texts.of("dialog.close")).show();
     }
 
     private static Label wrapped(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
+        Label label = DialogFrame.wrapped(text);
         label.setPrefWidth(STEPS);
-        label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
     }
 }

@@ -4,23 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
-import javafx.scene.control.ButtonBar;
-import javafx.scene.control.ButtonType;
-import javafx.scene.control.Dialog;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import org.toeline.desk.Texts;
+import org.toeline.desk.dialog.DialogFrame;
 
 /** All keys on one sheet; a click on a key and the next press change it. */
 public final class KeySheet {
 
-    private static final int COLUMNS = 2;
+    private static final int COLUMNS = 3;
+    private static final double APART = 16;
 
     private final KeyBook book;
     private final Label said = new Label(Texts.of("keys.text"));
@@ -32,21 +32,17 @@ public final class KeySheet {
 
     public static void show(KeyBook book, Window window) {
         KeySheet sheet = new KeySheet(book);
-        Dialog<ButtonType> dialog = new Dialog<>();
-        dialog.initOwner(window);
-        dialog.setTitle(Texts.of("keys.title"));
-        ButtonType restore = new ButtonType(Texts.of("keys.restore"), ButtonBar.ButtonData.LEFT);
-        dialog.getDialogPane().getButtonTypes().addAll(restore, ButtonType.CLOSE);
         sheet.said.setId("keys-said");
-        VBox content = new VBox(14, sheet.said, sheet.grid());
-        content.setPadding(new Insets(16));
-        dialog.getDialogPane().setContent(content);
-        dialog.getDialogPane().lookupButton(restore).addEventFilter(javafx.event.ActionEvent.ACTION, e -> {
-            book.restore();
-            sheet.shown.forEach(Runnable::run);
-            e.consume();
-        });
-        dialog.showAndWait();
+        DialogFrame frame = new DialogFrame(window, Texts.of("keys.title")).middle(new VBox(14, sheet.said, sheet.grid()))
+                .leave(Texts.of("dialog.close"));
+        frame.apart("keys-restore", Texts.of("keys.restore"), () -> frame.ask(Texts.of("keys.restore.sure"),
+                Texts.of("keys.restore.not"), Texts.of("keys.restore.yes"), sheet::restore)).show();
+    }
+
+    private void restore() {
+        book.restore();
+        shown.forEach(Runnable::run);
+        said.setText(Texts.of("keys.text"));
     }
 
     private GridPane grid() {
@@ -66,7 +62,8 @@ public final class KeySheet {
             int column = 2 * (act.ordinal() / rows);
             key.setMinWidth(130);
             Label name = new Label(Texts.of("key." + act.id()));
-            name.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
+            name.setMinWidth(Region.USE_PREF_SIZE);
+            name.setPadding(new Insets(0, 0, 0, column == 0 ? 0 : APART));
             grid.add(name, column, act.ordinal() % rows);
             grid.add(key, column + 1, act.ordinal() % rows);
         }

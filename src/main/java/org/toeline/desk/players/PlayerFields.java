@@ -1,18 +1,18 @@
 package org.toeline.desk.players;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import javafx.geometry.Insets;
-import javafx.scene.control.ButtonType;
+import java.util.function.Consumer;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Dialog;
-import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.GridPane;
 import javafx.stage.Window;
 import org.toeline.desk.Texts;
+import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.dialog.Fault;
+import org.toeline.desk.dialog.FieldRows;
 import org.toeline.desk.screen.Controls;
 import org.toeline.ledger.store.PlayerDetails;
 import org.toeline.mark.Handedness;
@@ -25,9 +25,8 @@ final class PlayerFields {
     private final TextField height = new TextField();
     private final TextField born = new TextField();
     private final TextArea note = new TextArea();
-    private final Label wrong = new Label();
 
-    private PlayerFields() {
+    private PlayerFields(PlayerDetails shown) {
         hand.getItems().setAll(Handedness.values());
         hand.setConverter(Controls.names(value -> Texts.of("hand." + value.id())));
         name.setId("player-name");
@@ -37,69 +36,53 @@ final class PlayerFields {
         note.setId("player-note");
         note.setPrefRowCount(3);
         note.setWrapText(true);
-        wrong.getStyleClass().add("doubt");
-        wrong.setId("player-wrong");
-        wrong.setWrapText(true);
+        name.setText(shown.name().orElse(""));
+        hand.setValue(shown.handedness());
+        height.setText(shown.heightM().isPresent() ? String.format("%.2f", shown.heightM().getAsDouble()) : "");
+        born.setText(shown.bornYear().isPresent() ? Integer.toString(shown.bornYear().getAsInt()) : "");
+        note.setText(shown.note());
     }
 
-    /** Asks for a player's details; empty when it was cancelled. */
-    static Optional<PlayerDetails> ask(Window window, Optional<PlayerDetails> before) {
-        PlayerFields fields = new PlayerFields();
-        PlayerDetails shown = before.orElse(PlayerDetails.of(Optional.empty(), Handedness.RIGHT));
-        fields.name.setText(shown.name().orElse(""));
-        fields.hand.setValue(shown.handedness());
-        fields.height.setText(shown.heightM().isPresent() ? String.format("%.2f", shown.heightM().getAsDouble()) : "");
-        fields.born.setText(shown.bornYear().isPresent() ? Integer.toString(shown.bornYear().getAsInt()) : "");
-        fields.note.setText(shown.note());
-        Dialog<ButtonType> dialog = new Dialog<>();
-        dialog.initOwner(window);
-        dialog.setTitle(Texts.of("player.title"));
-        dialog.getDialogPane().getButtonTypes().addAll(ButtonType.OK, ButtonType.CANCEL);
-        dialog.getDialogPane().setContent(fields.grid());
-        dialog.setOnShown(e -> fields.name.requestFocus());
-        dialog.getDialogPane().lookupButton(ButtonType.OK).addEventFilter(javafx.event.ActionEvent.ACTION, e -> {
-            try {
-                fields.details();
-            } catch (IllegalArgumentException x) {
-                fields.wrong.setText(Texts.of("player.wrong"));
-                e.consume();
-            }
-        });
-        return dialog.showAndWait().filter(b -> b == ButtonType.OK).map(b -> fields.details());
+    /** @param then is given the details once they are kept */
+    static void ask(Window window, PlayerDetails before, Consumer<PlayerDetails> then) {
+        PlayerFields fields = new PlayerFields(before);
+        new DialogFrame(window, Texts.of("player.title")).text(Texts.of("player.hint")).middle(fields.rows())
+                .leave(Texts.of("dialog.cancel")).act("player-keep", Texts.of("dialog.keep"), () -> then.accept(fields.details()))
+                .asksBeforeLosing(fields::typed).show();
     }
 
-    private GridPane grid() {
-        GridPane grid = new GridPane();
-        grid.setHgap(12);
-        grid.setVgap(8);
-        grid.setPadding(new Insets(16));
-        javafx.scene.control.Control[] fields = {name, hand, height, born, note};
-        String[] labels = {"player.name", "player.hand", "player.height", "player.born", "player.note"};
-        for (int i = 0; i < fields.length; i++) {
-            Label label = new Label(Texts.of(labels[i]));
-            label.setLabelFor(fields[i]);
-            grid.addRow(i, label, fields[i]);
-        }
-        Label hint = new Label(Texts.of("player.hint"));
-        hint.setWrapText(true);
-        hint.setMaxWidth(420);
-        hint.getStyleClass().add("hint");
-        grid.add(hint, 0, fields.length, 2, 1);
-        grid.add(wrong, 0, fields.length + 1, 2, 1);
-        return grid;
+    private List<Object> typed() {
+        return List.of(name.getText(), hand.getValue(), height.getText(), born.getText(), note.getText());
     }
 
-    /** @throws IllegalArgumentException when a number is none, or out of range */
+    private FieldRows rows() {
+        PlayerDetails unknown = PlayerDetails.of(Optional.empty(), Handedness.RIGHT);
+        return new FieldRows()
+                .row(Texts.of("player.name"), name)
+                .row(Texts.of("player.hand"), hand)
+                .row(Texts.of("player.height"), height,
+                        Fault.ofReading(height, Texts.of("player.height.fault"), () -> unknown.withHeightM(heightM())))
+                .row(Texts.of("player.born"), born,
+                        Fault.ofReading(born, Texts.of("player.born.fault"), () -> unknown.withBornYear(bornYear())))
+                .row(Texts.of("player.note"), note);
+    }
+
     private PlayerDetails details() {
-        String tall = height.getText().strip().replace(',', '.');
-        String year = born.getText().strip();
-        OptionalDouble heightM = tall.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(metres(Double.parseDouble(tall)));
-        OptionalInt bornYear = year.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(year));
-        return new PlayerDetails(Optional.of(name.getText()), hand.getValue(), heightM, bornYear, note.getText());
+        return new PlayerDetails(Optional.of(name.getText()), hand.getValue(), heightM(), bornYear(), note.getText());
     }
 
     /** A height that was typed in centimetres is one in metres. */
-    private static double metres(double typed) {
-        return typed > 3 ? typed / 100 : typed;
+    private OptionalDouble heightM() {
+        String typed = height.getText().strip().replace(',', '.');
+        if (typed.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double number = Double.parseDouble(typed);
+        return OptionalDouble.of(number > 3 ? number / 100 : number);
+    }
+
+    private OptionalInt bornYear() {
+        String typed = born.getText().strip();
+        return typed.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(typed));
     }
 }

@@ -8,15 +8,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javafx.scene.Node;
-import javafx.scene.control.Alert;
-import javafx.scene.control.ButtonBar;
-import javafx.scene.control.ButtonType;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import org.toeline.desk.Texts;
+import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Studio;
 import org.toeline.ledger.LessonDocument;
@@ -77,7 +75,7 @@ final class ShelfActions {
     }
 
     void edit(Player player) {
-        PlayerFields.ask(owner.getScene().getWindow(), Optional.of(player.details())).ifPresent(details ->
+        PlayerFields.ask(owner.getScene().getWindow(), player.details(), details ->
                 studio.records().ask(l -> l.changePlayer(new Player(player.id(), player.version(), details)), kept -> {
                     if (kept.isEmpty()) {
                         studio.say().accept(Texts.of("players.changed-meanwhile"));
@@ -105,15 +103,13 @@ final class ShelfActions {
     }
 
     private void deleteLesson(Shelf shelf) {
-        if (sure("players.sure-lesson", Said.day(shelf.kept().lesson().recorded().map(Object::toString))).isEmpty()) {
-            return;
-        }
-        int id = shelf.kept().id();
-        if (studio.records().lessonId().equals(OptionalInt.of(id))) {
-            studio.desk().fresh();
-            studio.go().accept("players");
-        }
-        studio.records().ask(l -> l.deleteLesson(id, OldBackups.KEEP), this::deleted);
+        sure("lesson", Said.day(shelf.kept().lesson().recorded().map(Object::toString)), () -> {
+            int id = shelf.kept().id();
+            if (studio.records().lessonId().equals(OptionalInt.of(id))) {
+                clearDesk();
+            }
+            studio.records().ask(l -> l.deleteLesson(id, OldBackups.KEEP), this::deleted);
+        });
     }
 
     /** Offered first: the player's lessons as archives, in a folder. */
@@ -123,25 +119,33 @@ final class ShelfActions {
         give.setSelected(true);
         CheckBox backups = new CheckBox(Texts.of("players.backups-too"));
         backups.setId("backups-too");
-        Optional<ButtonType> sure = sure("players.sure-player", Said.player(player.details().name(), player.id()), give, backups);
-        if (sure.isEmpty()) {
-            return;
-        }
-        Optional<Path> folder = give.isSelected() ? Optional.ofNullable(new DirectoryChooser()
-                .showDialog(owner.getScene().getWindow())).map(File::toPath) : Optional.empty();
-        if (give.isSelected() && folder.isEmpty()) {
-            return;
-        }
+        sure("player", Said.player(player.details().name(), player.id()), () -> {
+            OldBackups old = backups.isSelected() ? OldBackups.REPLACE : OldBackups.KEEP;
+            if (!give.isSelected()) {
+                deletePlayer(player, Optional.empty(), old);
+            } else {
+                Optional.ofNullable(new DirectoryChooser().showDialog(owner.getScene().getWindow())).map(File::toPath)
+                        .ifPresent(folder -> deletePlayer(player, Optional.of(folder), old));
+            }
+        }, give, backups);
+    }
+
+    private void deletePlayer(Player player, Optional<Path> archives, OldBackups old) {
         if (studio.records().playerId().equals(OptionalInt.of(player.id()))) {
-            studio.desk().fresh();
-            studio.go().accept("players");
+            clearDesk();
         }
         studio.records().ask(l -> {
-            if (folder.isPresent()) {
-                giveAll(l, player, folder.get());
+            if (archives.isPresent()) {
+                giveAll(l, player, archives.get());
             }
-            return l.deletePlayer(player.id(), backups.isSelected() ? OldBackups.REPLACE : OldBackups.KEEP);
+            return l.deletePlayer(player.id(), old);
         }, this::deleted);
+    }
+
+    /** What is deleted is on the desk no longer. */
+    private void clearDesk() {
+        studio.desk().fresh();
+        studio.go().accept("players");
     }
 
     private List<Path> giveAll(Ledger ledger, Player player, Path folder) throws Exception {
@@ -159,17 +163,11 @@ final class ShelfActions {
         changed.run();
     }
 
-    private Optional<ButtonType> sure(String key, String what, Node... more) {
-        ButtonType delete = new ButtonType(Texts.of("players.delete"), ButtonBar.ButtonData.OK_DONE);
-        Alert alert = new Alert(Alert.AlertType.CONFIRMATION, "", delete, ButtonType.CANCEL);
-        alert.initOwner(owner.getScene().getWindow());
-        alert.setHeaderText(Texts.of(key, what));
-        javafx.scene.control.Label text = new javafx.scene.control.Label(Texts.of("players.sure"));
-        text.setWrapText(true);
-        text.setMaxWidth(420);
-        VBox content = new VBox(10, text);
+    private void sure(String what, String name, Runnable delete, Node... more) {
+        VBox content = new VBox(10, DialogFrame.wrapped(Texts.of("players.sure")));
         content.getChildren().addAll(more);
-        alert.getDialogPane().setContent(content);
-        return alert.showAndWait().filter(b -> b == delete);
+        new DialogFrame(owner.getScene().getWindow(), Texts.of("players.deleting-" + what))
+                .heading(Texts.of("players.sure-" + what, name)).middle(content).leave(Texts.of("dialog.cancel"))
+                .destroy("sure-delete", Texts.of("players.delete"), delete).show();
     }
 }

@@ -3,20 +3,23 @@ package org.toeline.desk.records;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Insets;
+import java.util.function.Consumer;
 import javafx.scene.control.Button;
-import javafx.scene.control.ButtonType;
 import javafx.scene.control.CheckBox;
-import javafx.scene.control.Dialog;
 import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Window;
 import org.toeline.desk.Texts;
+import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.dialog.Fault;
+import org.toeline.desk.dialog.FieldRows;
 import org.toeline.ledger.store.LedgerPlace;
 
 /** Where the ledger is and what this bay is called. A change counts from the next start. */
@@ -28,7 +31,6 @@ public final class SettingsDialog {
     private final PasswordField password = new PasswordField();
     private final TextField bay = new TextField();
     private final CheckBox copy = new CheckBox(Texts.of("settings.copy"));
-    private final Label wrong = new Label();
     private final Settings before;
 
     private SettingsDialog(Settings before) {
@@ -49,35 +51,19 @@ public final class SettingsDialog {
         password.setId("settings-password");
         bay.setId("settings-bay");
         copy.setId("settings-copy");
-        wrong.setId("settings-wrong");
-        wrong.setWrapText(true);
-        wrong.setMaxWidth(520);
-        wrong.getStyleClass().add("doubt");
     }
 
-    /**
-     * Asks and writes.
-     *
-     * @return a sentence for the person; empty when nothing was changed
-     */
-    public static Optional<String> ask(SettingsFile file, Settings before, Window window) {
+    /** @param say is told, once the settings were changed and written, how that went */
+    public static void ask(SettingsFile file, Settings before, Window window, Consumer<String> say) {
         SettingsDialog fields = new SettingsDialog(before);
-        Dialog<ButtonType> dialog = new Dialog<>();
-        dialog.initOwner(window);
-        dialog.setTitle(Texts.of("settings.title"));
-        dialog.getDialogPane().getButtonTypes().addAll(ButtonType.OK, ButtonType.CANCEL);
-        dialog.getDialogPane().setContent(fields.grid());
-        dialog.getDialogPane().lookupButton(ButtonType.OK).addEventFilter(javafx.event.ActionEvent.ACTION, e -> {
-            try {
-                fields.settings();
-            } catch (IllegalArgumentException x) {
-                fields.wrong.setText(x.getMessage());
-                e.consume();
-            }
-        });
-        Optional<Settings> changed = dialog.showAndWait().filter(b -> b == ButtonType.OK).map(b -> fields.settings())
-                .filter(s -> !s.equals(before));
-        return changed.map(s -> written(file, s));
+        new DialogFrame(window, Texts.of("settings.title")).middle(fields.rows()).leave(Texts.of("dialog.cancel"))
+                .act("settings-keep", Texts.of("dialog.keep"), () -> {
+                    Settings changed = fields.settings();
+                    if (!changed.equals(before)) {
+                        say.accept(written(file, changed));
+                    }
+                })
+                .asksBeforeLosing(fields::typed).show();
     }
 
     private static String written(SettingsFile file, Settings changed) {
@@ -89,43 +75,45 @@ public final class SettingsDialog {
         }
     }
 
-    private GridPane grid() {
-        GridPane grid = new GridPane();
-        grid.setHgap(12);
-        grid.setVgap(8);
-        grid.setPadding(new Insets(16));
+    private List<Object> typed() {
+        return List.of(folder.getText(), bay.getText(), url.getText(), user.getText(), password.getText(), copy.isSelected());
+    }
+
+    private FieldRows rows() {
         Button choose = new Button(Texts.of("settings.choose"));
+        choose.setMinWidth(Region.USE_PREF_SIZE);
         choose.setOnAction(e -> Optional.ofNullable(new DirectoryChooser().showDialog(folder.getScene().getWindow()))
                 .map(File::toString).ifPresent(folder::setText));
-        row(grid, "settings.folder", new HBox(8, folder, choose));
-        row(grid, "settings.bay", bay);
-        row(grid, "settings.server", url);
-        row(grid, "settings.user", user);
-        row(grid, "settings.password", password);
-        grid.add(copy, 1, grid.getRowCount());
-        Label hint = new Label(Texts.of("settings.hint"));
-        hint.setWrapText(true);
-        hint.setMaxWidth(520);
+        HBox.setHgrow(folder, Priority.ALWAYS);
+        Label hint = DialogFrame.wrapped(Texts.of("settings.hint"));
         hint.getStyleClass().add("hint");
-        grid.add(hint, 0, grid.getRowCount(), 2, 1);
-        grid.add(wrong, 0, grid.getRowCount(), 2, 1);
-        return grid;
+        return new FieldRows()
+                .row(Texts.of("settings.folder"), new HBox(8, folder, choose),
+                        Fault.ofReading(folder, Texts.of("settings.no-folder"), () -> before.withFolder(folder())))
+                .row(Texts.of("settings.bay"), bay,
+                        Fault.ofReading(bay, Texts.of("settings.no-bay"), () -> before.withBay(bay.getText())))
+                .row(Texts.of("settings.server"), url,
+                        Fault.ofReading(url, Texts.of("settings.no-server"), this::server))
+                .row(Texts.of("settings.user"), user)
+                .row(Texts.of("settings.password"), password)
+                .row("", copy)
+                .across(hint);
     }
 
-    private static void row(GridPane grid, String key, javafx.scene.Node field) {
-        Label label = new Label(Texts.of(key));
-        label.setLabelFor(field);
-        grid.addRow(grid.getRowCount(), label, field);
-    }
-
-    /** @throws IllegalArgumentException with a sentence for the person */
-    private Settings settings() {
-        Optional<LedgerPlace.Server> server = url.getText().isBlank() ? Optional.empty()
-                : Optional.of(new LedgerPlace.Server(url.getText().strip(), user.getText().strip(), password.getText()));
+    private Path folder() {
         if (folder.getText().isBlank()) {
-            throw new IllegalArgumentException(Texts.of("settings.no-folder"));
+            throw new IllegalArgumentException("no folder");
         }
-        return before.withServer(server).withFolder(Path.of(folder.getText().strip())).withBay(bay.getText())
+        return Path.of(folder.getText().strip());
+    }
+
+    private Optional<LedgerPlace.Server> server() {
+        return url.getText().isBlank() ? Optional.empty()
+                : Optional.of(new LedgerPlace.Server(url.getText().strip(), user.getText().strip(), password.getText()));
+    }
+
+    private Settings settings() {
+        return before.withServer(server()).withFolder(folder()).withBay(bay.getText())
                 .withClips(copy.isSelected() ? Settings.Clips.COPY : Settings.Clips.STAY);
     }
 }

@@ -53,6 +53,10 @@ public record PlayerDetails(Optional<String> name, Handedness handedness, Option
         return new PlayerDetails(name, handedness, changed, bornYear, note);
     }
 
+    public PlayerDetails withBornYear(OptionalInt changed) {
+        return new PlayerDetails(name, handedness, heightM, changed, note);
+    }
+
     public PlayerDetails withNote(String changed) {
         return new PlayerDetails(name, handedness, heightM, bornYear, changed);
     }

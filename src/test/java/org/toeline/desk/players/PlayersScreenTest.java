@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
@@ -15,6 +16,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.toeline.cli.StatedFindings;
 import org.toeline.desk.ScreenUnderTest;
+import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.records.Settings;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -29,9 +31,11 @@ class PlayersScreenTest extends ScreenUnderTest {
     private static final String LONG = "Maximiliana-Konstantina von und zu Hohenlangenfeld-Überlingen am Bodensee (junior squad, second bay)";
 
     private PlayersScreen screen;
+    private Stage window;
 
     @Start
     void start(Stage stage) {
+        window = stage;
         screen = show(stage, PlayersScreen::new);
     }
 
@@ -134,16 +138,60 @@ class PlayersScreenTest extends ScreenUnderTest {
     }
 
     @Test
+    void enterDeletesNoLesson(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "before", "2026-03-01", "grip");
+        }
+        enter(robot, 1);
+        until(() -> robot.lookup("#delete-lesson").tryQuery().isPresent());
+        robot.clickOn("#delete-lesson");
+        ShownDialog.wellMade(window);
+        robot.type(KeyCode.ENTER);
+        assertThat(ShownDialog.over(window)).isEmpty();
+        enter(robot, 1);
+    }
+
+    @Test
+    void whatIsWrongOfAPlayerIsSaidBesideTheField(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, LONG, "before", "2026-03-01", "grip");
+        }
+        enter(robot, 1);
+        until(() -> robot.lookup("#edit-player").tryQuery().isPresent());
+        robot.clickOn("#edit-player");
+        Stage dialog = ShownDialog.wellMade(window);
+        robot.interact(() -> robot.lookup("#player-height").queryAs(TextField.class).setText("tall"));
+        robot.clickOn("#player-keep");
+        assertThat(dialog.isShowing()).isTrue();
+        assertThat(robot.lookup("#player-height-fault").query().isVisible()).isTrue();
+        assertThat(robot.lookup("#player-born-fault").query().isVisible()).isFalse();
+        robot.type(KeyCode.ESCAPE);
+        assertThat(dialog.isShowing()).as("asked first").isTrue();
+        robot.type(KeyCode.ENTER);
+        robot.interact(() -> robot.lookup("#player-height").queryAs(TextField.class).setText("178"));
+        robot.clickOn("#player-keep");
+        until(() -> {
+            try (Ledger ledger = ledger()) {
+                return ledger.players().get(0).details().heightM().equals(OptionalDouble.of(1.78));
+            }
+        });
+    }
+
+    @Test
     void aPlayerIsDeletedOnlyWhenThatIsSure(FxRobot robot) throws Exception {
         try (Ledger ledger = ledger()) {
             keep(ledger, "D. Walker", "before", "2026-03-01", "grip");
         }
         enter(robot, 1);
         until(() -> robot.lookup("#delete-player").tryQuery().isPresent());
+        robot.clickOn("#delete-player");
+        assertThat(ShownDialog.wellMade(window)).as("with what it asks whole").isNotNull();
+        robot.type(KeyCode.ENTER);
+        assertThat(ShownDialog.over(window)).as("Enter is the safe answer").isEmpty();
         robot.clickOn("#delete-player").clickOn("Cancel");
         enter(robot, 1);
         until(() -> robot.lookup("#delete-player").tryQuery().isPresent());
-        robot.clickOn("#delete-player").clickOn("#give-first").clickOn("Delete");
+        robot.clickOn("#delete-player").clickOn("#give-first").clickOn("#sure-delete");
         until(() -> list(robot).getItems().isEmpty());
         try (Ledger ledger = ledger()) {
             assertThat(ledger.players()).isEmpty();

@@ -1,0 +1,153 @@
+package org.toeline.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import javafx.scene.control.Button;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.desk.dialog.ShownDialog;
+import org.toeline.desk.records.Settings;
+import org.toeline.desk.records.SettingsFile;
+import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.Saved;
+
+/** The dialogs of the desk's own window: settings, keys, what is known, the other bay's version, why this first. */
+class DialogsTest extends DrivenDesk {
+
+    private Stage stage;
+
+    @Start
+    void start(Stage window) {
+        stage = window;
+        open(window);
+    }
+
+    @AfterEach
+    void close(FxRobot robot) {
+        robot.interact(() -> ShownDialog.over(stage).forEach(Stage::hide));
+    }
+
+    private Stage opened() {
+        WaitForAsyncUtils.waitForFxEvents();
+        return ShownDialog.wellMade(stage);
+    }
+
+    private void menu(FxRobot robot, String item) {
+        robot.interact(() -> ((MenuButton) stage.getScene().lookup("#menu")).getItems().stream()
+                .filter(i -> item.equals(i.getId())).findFirst().orElseThrow().fire());
+    }
+
+    private void sample(FxRobot robot) throws Exception {
+        robot.interact(() -> sheet.desk().sample());
+        until(() -> sheet.assessment().isPresent());
+    }
+
+    private static void type(FxRobot robot, String field, String text) {
+        robot.interact(() -> robot.lookup(field).queryAs(TextField.class).setText(text));
+    }
+
+    @Test
+    void settingsSayWhatIsWrongBesideTheField(FxRobot robot) {
+        menu(robot, "menu-settings");
+        Stage dialog = opened();
+        type(robot, "#settings-bay", " ");
+        type(robot, "#settings-server", "mysql://elsewhere");
+        robot.clickOn("#settings-keep");
+        assertThat(dialog.isShowing()).isTrue();
+        assertThat(robot.lookup("#settings-bay-fault").query().isVisible()).isTrue();
+        assertThat(robot.lookup("#settings-server-fault").query().isVisible()).isTrue();
+        assertThat(robot.lookup("#settings-folder-fault").query().isVisible()).isFalse();
+        assertThat(robot.lookup("#settings-bay").query().isFocused()).as("the first that is wrong").isTrue();
+        type(robot, "#settings-bay", "Bay 4");
+        type(robot, "#settings-server", "");
+        robot.clickOn("#settings-keep");
+        assertThat(dialog.isShowing()).isFalse();
+        assertThat(new SettingsFile(folder.resolve("settings.json"), Settings.usual(folder)).read().settings().bay()).isEqualTo("Bay 4");
+    }
+
+    @Test
+    void settingsThatWereChangedAreNotLostUnasked(FxRobot robot) {
+        menu(robot, "menu-settings");
+        Stage dialog = opened();
+        type(robot, "#settings-password", "secret");
+        robot.type(KeyCode.ESCAPE);
+        assertThat(dialog.isShowing()).isTrue();
+        robot.clickOn("#dialog-lose");
+        assertThat(dialog.isShowing()).isFalse();
+    }
+
+    @Test
+    void theKeySheetResetsNothingUnasked(FxRobot robot) {
+        menu(robot, "menu-keys");
+        opened();
+        assertThat(robot.lookup("#dialog-leave").query().isFocused()).isTrue();
+        robot.clickOn("#keys-restore");
+        assertThat(robot.lookup("#dialog-keep-on").queryButton().isDefaultButton()).isTrue();
+        robot.type(KeyCode.ESCAPE);
+        assertThat(ShownDialog.over(stage)).as("the sheet is still there").hasSize(1);
+        robot.clickOn("#dialog-leave");
+        assertThat(ShownDialog.over(stage)).isEmpty();
+    }
+
+    @Test
+    void whatIsKnownFitsAndSaysWhichFieldIsWrong(FxRobot robot) throws Exception {
+        sample(robot);
+        robot.interact(() -> ((Button) stage.getScene().lookup("#known")).fire());
+        Stage dialog = opened();
+        type(robot, "#floor-rod-far-t", "far");
+        type(robot, "#height", "18");
+        robot.clickOn("#known-keep");
+        assertThat(dialog.isShowing()).isTrue();
+        assertThat(robot.lookup("#floor-rod-far-t-fault").query().isVisible()).isTrue();
+        assertThat(robot.lookup("#height-fault").query().isVisible()).isTrue();
+        assertThat(robot.lookup("#floor-rod-near-t-fault").query().isVisible()).isFalse();
+        type(robot, "#height", "");
+        TextField t = robot.lookup("#floor-rod-near-t").queryAs(TextField.class);
+        TextField h = robot.lookup("#floor-rod-near-h").queryAs(TextField.class);
+        type(robot, "#floor-rod-far-t", t.getText());
+        type(robot, "#floor-rod-far-h", h.getText());
+        robot.clickOn("#known-keep");
+        assertThat(robot.lookup("#floor-rod-far-h-fault").queryLabeled().getText()).contains("rod-near");
+        robot.type(KeyCode.ESCAPE);
+        assertThat(dialog.isShowing()).as("what was measured is not lost unasked").isTrue();
+    }
+
+    @Test
+    void neitherVersionIsTakenByEnterOrEsc(FxRobot robot) {
+        StudioForTests studio = new StudioForTests(folder.resolve("other-bay"), sentence -> { });
+        KeptLesson theirs = new KeptLesson(4, 1, 7, model().lesson(), List.of(), "2026-05-14T10:42:00Z", "bay 2");
+        OtherBay otherBay = new OtherBay(studio.studio(), screens.root());
+        Runnable conflict = () -> otherBay.conflict(new Saved.Conflict(theirs, 3));
+        for (KeyCode key : List.of(KeyCode.ENTER, KeyCode.ESCAPE)) {
+            robot.interact(conflict);
+            Stage dialog = opened();
+            assertThat(robot.lookup("#dialog-leave").queryButton().isDefaultButton()).isTrue();
+            assertThat(dialog.getScene().getRoot().lookupAll(".button")).as("decide later, mine, theirs").hasSize(3);
+            robot.type(key);
+            assertThat(dialog.isShowing()).isFalse();
+            assertThat(studio.asked()).as("decided later").isEmpty();
+        }
+        robot.interact(conflict);
+        opened();
+        robot.clickOn("#other-bay-theirs");
+        assertThat(studio.asked()).containsExactly("lesson 4");
+        studio.close();
+    }
+
+    @Test
+    void whyThisFirstIsShownWhole(FxRobot robot) throws Exception {
+        sample(robot);
+        robot.interact(() -> ((Button) stage.getScene().lookup("#why-first")).fire());
+        opened();
+        robot.type(KeyCode.ESCAPE);
+        assertThat(ShownDialog.over(stage)).isEmpty();
+    }
+}
