@@ -68,6 +68,11 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
         return Wording.replaceable();
     }
 
+    /** Whether own words can take a shipped phrase's place: not too long, and nothing in them to fill in that the shipped has not. */
+    public static boolean canStandFor(String language, String key, String own) {
+        return Wording.faults(language, Map.of(key, own)).isEmpty();
+    }
+
     /** Why own words cannot take a shipped phrase's place; empty when they can. */
     static Optional<String> fault(String key, String shipped, String own) {
         if (!isReplaceable(key)) {

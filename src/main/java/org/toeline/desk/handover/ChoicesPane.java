@@ -147,9 +147,10 @@ final class ChoicesPane extends VBox {
         Button edit = new Button(Texts.of("hand-over.edit"));
         edit.setId("hand-over-edit");
         edit.setOnAction(e -> {
-            PhrasesDialog.edit(own, handOver.choices().language(), getScene().getWindow());
-            handOver.phrases(own.phrases());
-            changed.run();
+            PhrasesDialog.edit(own, handOver.choices().language(), getScene().getWindow(), () -> {
+                handOver.phrases(own.phrases());
+                changed.run();
+            });
         });
         fill();
         return new VBox(6, label, words, left, new FlowPane(8, 8, sentences, keep, edit));

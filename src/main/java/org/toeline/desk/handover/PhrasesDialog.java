@@ -3,11 +3,8 @@ package org.toeline.desk.handover;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import javafx.geometry.Insets;
-import javafx.scene.control.ButtonType;
-import javafx.scene.control.Dialog;
+import java.util.Optional;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
@@ -15,47 +12,47 @@ import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Phrases;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
+import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.dialog.Fault;
 
 /** The phrases a coach may replace, each with the field for the coach's own. */
 final class PhrasesDialog {
 
+    private static final double WIDTH = 680;
+
     private PhrasesDialog() {
     }
 
-    static void edit(OwnWords own, Locale language, Window window) {
+    /** @param kept run once the coach's phrases were kept */
+    static void edit(OwnWords own, Locale language, Window window, Runnable kept) {
         Words shipped = Words.of(language, LengthUnit.CENTIMETRE);
         Words with = shipped.with(own.phrases());
         Map<String, TextField> fields = new LinkedHashMap<>();
         VBox rows = new VBox(10);
-        rows.setPadding(new Insets(14));
+        rows.setPrefWidth(WIDTH);
         for (String key : Phrases.replaceable()) {
-            String text = shipped.text(key);
             TextField field = new TextField(with.text(key));
-            field.setId("phrase-" + key);
-            field.setAccessibleText(text);
-            field.setPrefWidth(620);
-            Label label = new Label(text);
-            label.getStyleClass().add("hint");
-            label.setWrapText(true);
-            label.setMaxWidth(620);
-            label.setLabelFor(field);
             fields.put(key, field);
-            rows.getChildren().add(new VBox(2, label, field));
+            rows.getChildren().add(row(key, shipped, language, field));
         }
-        ScrollPane scroll = new ScrollPane(rows);
-        scroll.setFitToWidth(true);
-        scroll.setPrefSize(680, 520);
-        Label hint = new Label(Texts.of("phrases.text"));
-        hint.setWrapText(true);
-        hint.setMaxWidth(660);
-        Dialog<ButtonType> dialog = new Dialog<>();
-        dialog.initOwner(window);
-        dialog.setTitle(Texts.of("phrases.title"));
-        dialog.setResizable(true);
-        dialog.getDialogPane().getButtonTypes().addAll(ButtonType.OK, ButtonType.CANCEL);
-        dialog.getDialogPane().setContent(new VBox(10, hint, scroll));
-        dialog.showAndWait().filter(b -> b == ButtonType.OK).ifPresent(b ->
-                own.keep(changed(own.phrases(), shipped, language.getLanguage(), fields)));
+        new DialogFrame(window, Texts.of("phrases.title")).text(Texts.of("phrases.text")).middle(rows)
+                .leave(Texts.of("dialog.cancel")).act("phrases-keep", Texts.of("dialog.keep"), () -> {
+                    own.keep(changed(own.phrases(), shipped, language.getLanguage(), fields));
+                    kept.run();
+                })
+                .asksBeforeLosing(() -> fields.values().stream().map(TextField::getText).toList()).show();
+    }
+
+    private static VBox row(String key, Words shipped, Locale language, TextField field) {
+        String text = shipped.text(key);
+        field.setId("phrase-" + key.replace('.', '-'));
+        field.setAccessibleText(text);
+        Label label = DialogFrame.wrapped(text);
+        label.getStyleClass().add("hint");
+        label.setLabelFor(field);
+        return new VBox(2, label, field, new Fault(field, () -> field.getText().isBlank() || field.getText().strip().equals(text)
+                || Phrases.canStandFor(language.getLanguage(), key, field.getText().strip())
+                ? Optional.empty() : Optional.of(Texts.of("phrases.fault", Phrases.LONGEST))));
     }
 
     /** A field that holds what is shipped, or nothing, is no phrase of the coach's own. */
