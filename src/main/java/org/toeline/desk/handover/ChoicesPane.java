@@ -15,8 +15,10 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
@@ -49,6 +51,9 @@ final class ChoicesPane extends VBox {
         this.changed = changed;
         grid.setHgap(10);
         grid.setVgap(8);
+        ColumnConstraints boxes = new ColumnConstraints();
+        boxes.setHgrow(Priority.ALWAYS);
+        grid.getColumnConstraints().setAll(new ColumnConstraints(), boxes);
         getChildren().addAll(shown(), grid, face(), coachsWords());
         view.setConverter(Controls.names(v -> v.map(k -> Texts.of("view." + k.id())).orElse(Texts.of("hand-over.best-view"))));
         view.setOnAction(e -> Optional.ofNullable(view.getValue()).ifPresent(v -> choose(c -> c.withView(v))));
@@ -107,8 +112,8 @@ final class ChoicesPane extends VBox {
     private void row(String id, String key, ComboBox<?> box) {
         box.setId(id);
         box.setMaxWidth(Double.MAX_VALUE);
-        box.setPrefWidth(236);
         Label label = new Label(Texts.of(key));
+        label.setMinWidth(USE_PREF_SIZE);
         label.setLabelFor(box);
         grid.addRow(grid.getRowCount(), label, box);
     }

@@ -11,9 +11,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.TextField;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -21,7 +26,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.ScreenUnderTest;
+import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.records.Settings;
 import org.toeline.handout.PhraseFile;
 import org.toeline.ledger.ClipMoment;
@@ -37,9 +44,11 @@ import org.toeline.video.Frame;
 class HandOverScreenTest extends ScreenUnderTest {
 
     private HandOverScreen screen;
+    private Stage window;
 
     @Start
     void start(Stage stage) {
+        window = stage;
         screen = show(stage, s -> new HandOverScreen(s, folder.resolve("phrases.json")));
     }
 
@@ -161,5 +170,46 @@ class HandOverScreenTest extends ScreenUnderTest {
         robot.clickOn("#hand-over-words").write("See you in two weeks.");
         robot.clickOn("#hand-over-keep-sentence");
         assertThat(PhraseFile.read(folder.resolve("phrases.json")).phrases().own()).containsExactly("See you in two weeks.");
+    }
+
+    @Test
+    void theWordingIsEditedAndNotLostUnasked(FxRobot robot) throws Exception {
+        openSample(robot);
+        robot.interact(() -> robot.lookup("#hand-over-edit").queryButton().fire());
+        Stage dialog = ShownDialog.wellMade(window);
+        assertThat(dialog.getWidth()).as("room for a sentence").isGreaterThan(600);
+        assertThat(dialog.getHeight()).isGreaterThan(400);
+        String field = "#phrase-handout-first";
+        type(robot, field, "Begin with {7}");
+        robot.clickOn("#phrases-keep");
+        assertThat(dialog.isShowing()).as("nothing is filled in for {7}").isTrue();
+        assertThat(robot.lookup(field + "-fault").query().isVisible()).isTrue();
+        type(robot, field, "Begin with this");
+        robot.type(KeyCode.ESCAPE);
+        robot.type(KeyCode.ESCAPE);
+        assertThat(dialog.isShowing()).as("what was typed is still there").isTrue();
+        changes(robot, () -> robot.lookup("#phrases-keep").queryButton().fire());
+        assertThat(dialog.isShowing()).isFalse();
+        assertThat(PhraseFile.read(folder.resolve("phrases.json")).phrases().byLanguage().get("en"))
+                .containsEntry("handout.first", "Begin with this");
+    }
+
+    private static void type(FxRobot robot, String field, String text) {
+        robot.interact(() -> robot.lookup(field).queryAs(TextField.class).setText(text));
+    }
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void noChoiceIsCutShort(FxRobot robot) throws Exception {
+        openSample(robot);
+        for (Node node : window.getScene().getRoot().lookupAll(".combo-box")) {
+            ComboBox<Object> box = (ComboBox<Object>) node;
+            for (Object item : List.copyOf(box.getItems())) {
+                robot.interact(() -> box.setValue(item));
+                WaitForAsyncUtils.waitForFxEvents();
+                Node chosen = box.getChildrenUnmodifiable().stream().filter(ListCell.class::isInstance).findFirst().orElseThrow();
+                assertThat(((Text) chosen.lookup(".text")).getText()).as(box.getId()).isEqualTo(box.getConverter().toString(item));
+            }
+        }
     }
 }
