@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.geometry.Insets;
+import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -35,7 +36,13 @@ public final class DialogFrame {
     private final Stage stage = new Stage();
     private final DialogPlace place;
     private final VBox head = new VBox(8);
-    private final ScrollPane middle = new ScrollPane();
+    /** As high as its words are at the width there is, not at the one they would like. */
+    private final ScrollPane middle = new ScrollPane() {
+        @Override
+        public Orientation getContentBias() {
+            return Orientation.HORIZONTAL;
+        }
+    };
     private final ButtonBar buttons = new ButtonBar();
     private final VBox foot = new VBox(10, buttons);
     private Optional<Button> act = Optional.empty();

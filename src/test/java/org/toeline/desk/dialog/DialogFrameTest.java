@@ -11,9 +11,11 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.stage.Screen;
@@ -115,12 +117,20 @@ class DialogFrameTest {
 
     @Test
     void itGrowsWithItsMiddle(FxRobot robot) {
-        VBox rows = new VBox(8, field);
+        VBox rows = new VBox(8, field, DialogFrame.wrapped("Words that need more lines where there is less room than they would like. ".repeat(4)));
+        rows.setPrefWidth(240);
         show(robot, () -> new DialogFrame(owner, "Growing").middle(rows).leave("Close"));
         double before = dialog().getHeight();
+        assertThat(isScrolled(rows)).isFalse();
         robot.interact(() -> rows.getChildren().addAll(new TextField(), new TextField()));
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(dialog().getHeight()).isGreaterThan(before + 40);
+        assertThat(isScrolled(rows)).isFalse();
+    }
+
+    private boolean isScrolled(Region middle) {
+        ScrollPane scroll = (ScrollPane) dialog().getScene().getRoot().lookup(".scroll-pane");
+        return middle.getHeight() > scroll.getViewportBounds().getHeight() + ROUNDED;
     }
 
     @Test
