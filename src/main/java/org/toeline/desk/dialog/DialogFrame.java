@@ -15,6 +15,7 @@ import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -85,6 +86,7 @@ public final class DialogFrame {
         Label label = new Label(words);
         label.setWrapText(true);
         label.setPrefWidth(TEXT_WIDTH);
+        label.setMaxWidth(Double.MAX_VALUE);
         label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
     }
@@ -103,7 +105,6 @@ public final class DialogFrame {
     }
 
     private DialogFrame above(Label label) {
-        label.setMaxWidth(Double.MAX_VALUE);
         head.getChildren().add(label);
         shown(head, true);
         return this;
@@ -191,7 +192,6 @@ public final class DialogFrame {
         Optional<Node> focus = Optional.ofNullable(stage.getScene().getFocusOwner());
         Label label = wrapped(question);
         label.setId("dialog-question");
-        label.setMaxWidth(Double.MAX_VALUE);
         Button not = DialogButtons.button("dialog-keep-on", safeWords, ButtonData.CANCEL_CLOSE, () -> asked(focus));
         not.setDefaultButton(true);
         not.setCancelButton(true);
@@ -208,6 +208,8 @@ public final class DialogFrame {
     private void asked(Optional<Node> focus) {
         foot.getChildren().setAll(buttons);
         focus.ifPresent(Node::requestFocus);
+        // a field that gets the focus selects all it holds, and the next key would replace it
+        focus.filter(TextInputControl.class::isInstance).map(TextInputControl.class::cast).ifPresent(TextInputControl::end);
     }
 
     private void leave() {

@@ -57,33 +57,44 @@ final class DialogPlace {
     }
 
     private void settle() {
-        Rectangle2D screen = screen();
-        double mostWidth = screen.getWidth() - aroundWidth();
+        double mostWidth = screen().getWidth() - aroundWidth();
         double mostHeight = mostHeight() - aroundHeight();
+        root.setPrefSize(Region.USE_COMPUTED_SIZE, Region.USE_COMPUTED_SIZE);
         double width = Math.min(Math.ceil(root.prefWidth(-1)), mostWidth);
         double height = Math.ceil(root.prefHeight(width));
         if (height > mostHeight) {
             width = Math.min(width + BAR, mostWidth);
             height = mostHeight;
         }
-        stage.setWidth(width + aroundWidth());
-        stage.setHeight(height + aroundHeight());
+        resize(width, height);
         Window owner = stage.getOwner();
-        stage.setX(within(owner.getX() + (owner.getWidth() - stage.getWidth()) / 2, screen.getMinX(), screen.getMaxX() - stage.getWidth()));
-        stage.setY(within(owner.getY() + (owner.getHeight() - stage.getHeight()) / 2, screen.getMinY(),
-                screen.getMaxY() - stage.getHeight()));
+        move(owner.getX() + (owner.getWidth() - width - aroundWidth()) / 2, owner.getY() + (owner.getHeight() - height - aroundHeight()) / 2);
     }
 
-    /** Makes room for words that came while the dialog is open, as far as the screen goes. */
+    /** By way of the scene: a height asked for without a width is refused on some systems. */
+    private void resize(double width, double height) {
+        root.setPrefSize(width, height);
+        stage.sizeToScene();
+    }
+
+    /** There, or as near as the screen allows. */
+    private void move(double x, double y) {
+        Rectangle2D screen = screen();
+        stage.setX(within(x, screen.getMinX(), screen.getMaxX() - root.getPrefWidth() - aroundWidth()));
+        stage.setY(within(y, screen.getMinY(), screen.getMaxY() - root.getPrefHeight() - aroundHeight()));
+    }
+
+    /** Makes room for words that came while the dialog is open, as far as may be. */
     void grow() {
         Platform.runLater(() -> {
-            double missing = Math.ceil(root.prefHeight(root.getWidth())) - root.getHeight();
-            if (!stage.isShowing() || missing <= 0) {
-                return;
+            double width = root.getWidth();
+            root.applyCss();
+            root.setPrefHeight(Region.USE_COMPUTED_SIZE);
+            double height = Math.min(Math.ceil(root.prefHeight(width)), mostHeight() - aroundHeight());
+            if (stage.isShowing() && height > root.getHeight()) {
+                resize(width, height);
+                move(stage.getX(), stage.getY());
             }
-            Rectangle2D screen = screen();
-            stage.setHeight(Math.max(stage.getHeight(), Math.min(stage.getHeight() + missing, mostHeight())));
-            stage.setY(within(stage.getY(), screen.getMinY(), screen.getMaxY() - stage.getHeight()));
         });
     }
 

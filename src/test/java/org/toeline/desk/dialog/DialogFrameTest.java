@@ -177,9 +177,12 @@ class DialogFrameTest {
         assertThat(field.getText()).contains("typed");
         robot.type(KeyCode.ESCAPE);
         assertThat(robot.lookup("#dialog-question").queryLabeled().getText()).contains("not kept");
+        assertThat(isScrolled((Region) field.getParent().getParent())).as("room for the question").isFalse();
         robot.type(KeyCode.ESCAPE);
         assertThat(robot.lookup("#dialog-question").tryQuery()).as("Esc goes on, twice or not").isEmpty();
         assertThat(dialog().isShowing()).isTrue();
+        robot.write(" on");
+        assertThat(field.getText()).as("goes on where it was").isEqualTo("typed on");
         robot.interact(() -> dialog().fireEvent(new WindowEvent(dialog(), WindowEvent.WINDOW_CLOSE_REQUEST)));
         assertThat(robot.lookup("#dialog-question").tryQuery()).as("the window’s own cross").isPresent();
         robot.type(KeyCode.ENTER);
@@ -211,6 +214,8 @@ class DialogFrameTest {
         assertThat(done).isEmpty();
         assertThat(field.isFocused()).isTrue();
         assertThat(robot.lookup("#field-fault").queryLabeled().getText()).isEqualTo("Three letters at most.");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(isScrolled((Region) field.getParent().getParent())).as("room for what is wrong").isFalse();
         assertThat(fault.localToScene(0, 0).getY()).as("below its field, above the next")
                 .isBetween(field.localToScene(0, 0).getY(), second.localToScene(0, 0).getY());
         robot.interact(() -> field.setText("abc"));
