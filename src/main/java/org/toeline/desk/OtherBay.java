@@ -33,7 +33,7 @@ final class OtherBay implements Records.Listener {
         new DialogFrame(owner.getScene().getWindow(), Texts.of("other-bay.name"))
                 .heading(Texts.of("other-bay.title", conflict.theirs().changedBy())).text(Texts.of("other-bay.text"))
                 .leave(Texts.of("other-bay.later"))
-                .choice("other-bay-own", Texts.of("other-bay.own"), () -> studio.records().keepOwn(conflict, studio.model().lesson()))
+                .destroy("other-bay-own", Texts.of("other-bay.own"), () -> studio.records().keepOwn(conflict, studio.model().lesson()))
                 .choice("other-bay-theirs", Texts.of("other-bay.theirs"), () -> studio.desk().open(conflict.theirs().id()))
                 .closed(() -> asking = false).show();
     }

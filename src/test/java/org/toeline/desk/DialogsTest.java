@@ -131,6 +131,7 @@ class DialogsTest extends DrivenDesk {
             Stage dialog = opened();
             assertThat(robot.lookup("#dialog-leave").queryButton().isDefaultButton()).isTrue();
             assertThat(dialog.getScene().getRoot().lookupAll(".button")).as("decide later, mine, theirs").hasSize(3);
+            assertThat(robot.lookup("#other-bay-own").query().getStyleClass()).as("saved over theirs").contains("destroys");
             robot.type(key);
             assertThat(dialog.isShowing()).isFalse();
             assertThat(studio.asked()).as("decided later").isEmpty();

@@ -1,7 +1,7 @@
 /**
  * The drawn figure at address: to-do list and way to pick a mark.
  *
- * <p>May use: everything below {@code desk}, and {@code desk.lesson} and {@code desk.work}.
+ * <p>May use: everything below {@code desk}, {@code desk.lesson}, {@code desk.dialog} and {@code desk.work}.
  */
 @NullMarked
 package org.toeline.desk.bodymap;

@@ -68,7 +68,8 @@ final class DialogPlace {
         }
         resize(width, height);
         Window owner = stage.getOwner();
-        move(owner.getX() + (owner.getWidth() - width - aroundWidth()) / 2, owner.getY() + (owner.getHeight() - height - aroundHeight()) / 2);
+        move(owner.getX() + (owner.getWidth() - width - aroundWidth()) / 2,
+                owner.getY() + (owner.getHeight() - height - aroundHeight()) / 2);
     }
 
     /** By way of the scene: a height asked for without a width is refused on some systems. */

@@ -1,7 +1,7 @@
 /**
  * The findings as band gauges, the one thing to change first on top.
  *
- * <p>May use: everything below {@code desk}, and {@code desk.lesson} and {@code desk.work}.
+ * <p>May use: everything below {@code desk}, {@code desk.lesson}, {@code desk.dialog} and {@code desk.work}.
  */
 @NullMarked
 package org.toeline.desk.findings;

@@ -2,7 +2,8 @@
  * The ledger as the desk has it: opened off the interface thread, asked off it, and given every gesture of the lesson on
  * the desk. Its settings are a small document of their own.
  *
- * <p>May use: {@code ledger}, {@code advice}, {@code cli} (for findings as stated) and {@code desk.work}. Used by all screens.
+ * <p>May use: {@code ledger}, {@code advice}, {@code cli} (for findings as stated), {@code desk.dialog} and {@code desk.work}. Used
+ * by all screens.
  */
 @NullMarked
 package org.toeline.desk.records;

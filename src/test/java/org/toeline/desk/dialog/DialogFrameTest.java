@@ -117,7 +117,7 @@ class DialogFrameTest {
 
     @Test
     void itGrowsWithItsMiddle(FxRobot robot) {
-        VBox rows = new VBox(8, field, DialogFrame.wrapped("Words that need more lines where there is less room than they would like. ".repeat(4)));
+        VBox rows = new VBox(8, field, DialogFrame.wrapped("Words that need more lines where there is less room. ".repeat(6)));
         rows.setPrefWidth(240);
         show(robot, () -> new DialogFrame(owner, "Growing").middle(rows).leave("Close"));
         double before = dialog().getHeight();

@@ -34,8 +34,10 @@ public final class ShownDialog {
         List<Stage> all = over(owner);
         assertThat(all).as("dialogs").hasSize(1);
         Stage dialog = all.get(0);
-        assertThat(dialog.getX() + dialog.getWidth() / 2).as("in the middle").isCloseTo(owner.getX() + owner.getWidth() / 2, within(ROUNDED));
-        assertThat(dialog.getY() + dialog.getHeight() / 2).as("in the middle").isCloseTo(owner.getY() + owner.getHeight() / 2, within(ROUNDED));
+        assertThat(dialog.getX() + dialog.getWidth() / 2).as("in the middle").isCloseTo(
+                owner.getX() + owner.getWidth() / 2, within(ROUNDED));
+        assertThat(dialog.getY() + dialog.getHeight() / 2).as("in the middle").isCloseTo(
+                owner.getY() + owner.getHeight() / 2, within(ROUNDED));
         assertThat(dialog.getWidth()).as("width").isBetween(200.0, MOST_WIDTH);
         assertThat(dialog.getHeight()).as("height").isBetween(80.0, MOST_HEIGHT);
         whole(dialog.getScene().getRoot());
