@@ -87,19 +87,26 @@ final class ShelfActions {
 
     void take(Shelf shelf, Aside aside) {
         int id = shelf.kept().id();
-        studio.records().ask(l -> {
+        sure("aside-take", aside, () -> studio.records().ask(l -> {
             var now = l.lesson(id).orElseThrow();
             var saved = l.saveMarks(id, now.version(), aside.lesson());
             l.dropAside(aside.id());
             return saved;
-        }, saved -> studio.desk().open(id));
+        }, saved -> studio.desk().open(id)));
     }
 
     void drop(Aside aside) {
-        studio.records().ask(l -> {
+        sure("aside-drop", aside, () -> studio.records().ask(l -> {
             l.dropAside(aside.id());
             return true;
-        }, done -> changed.run());
+        }, done -> changed.run()));
+    }
+
+    private void sure(String what, Aside aside, Runnable action) {
+        new DialogFrame(owner.getScene().getWindow(), Texts.of("other-bay.name"))
+                .heading(Texts.of("players." + what + ".sure", aside.keptBy(), Said.day(Optional.of(aside.keptAt()))))
+                .text(Texts.of("players." + what + ".text")).leave(Texts.of("dialog.cancel"))
+                .destroy("sure-" + what, Texts.of("players." + what), action).show();
     }
 
     private void deleteLesson(Shelf shelf) {

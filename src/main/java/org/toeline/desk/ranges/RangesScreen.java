@@ -19,6 +19,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.toeline.advice.Words;
 import org.toeline.desk.Texts;
+import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
@@ -62,7 +63,7 @@ public final class RangesScreen implements Screen {
         text.setMinHeight(Region.USE_PREF_SIZE);
         FlowPane row = new FlowPane(8, 8, club, Controls.button("ranges-take-in", "ranges.take-in", this::takeIn),
                 Controls.button("ranges-give-out", "ranges.give-out", this::giveOut),
-                Controls.button("ranges-restore-all", "ranges.restore-all", () -> change(r -> r.restoreAll())));
+                Controls.button("ranges-restore-all", "ranges.restore-all", this::restoreAll));
         return new VBox(8, title, text, row);
     }
 
@@ -93,6 +94,13 @@ public final class RangesScreen implements Screen {
 
     private void restore(RangeRow row) {
         change(r -> r.restore(row.kind(), row.club()));
+    }
+
+    private void restoreAll() {
+        new DialogFrame(root.getScene().getWindow(), Texts.of("ranges.restore-all.title"))
+                .heading(Texts.of("ranges.restore-all.sure")).text(Texts.of("ranges.restore-all.text"))
+                .leave(Texts.of("dialog.cancel"))
+                .destroy("sure-restore-all", Texts.of("ranges.restore-all.yes"), () -> change(r -> r.restoreAll())).show();
     }
 
     /** A change of the coach's own ranges. */

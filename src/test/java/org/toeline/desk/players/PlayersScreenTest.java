@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.scene.control.Label;
@@ -20,9 +21,11 @@ import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.records.Settings;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.KeptLesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.Player;
 import org.toeline.ledger.store.PlayerDetails;
+import org.toeline.ledger.store.Saved;
 import org.toeline.mark.Handedness;
 
 /** The screen over a real ledger, by mouse and key. */
@@ -149,6 +152,30 @@ class PlayersScreenTest extends ScreenUnderTest {
         robot.type(KeyCode.ENTER);
         assertThat(ShownDialog.over(window)).isEmpty();
         enter(robot, 1);
+    }
+
+    @Test
+    void anotherVersionGoesOnlyWhenThatIsSure(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "before", "2026-03-01", "grip");
+            KeptLesson kept = ledger.lesson(1).orElseThrow();
+            ledger.saveMarks(1, kept.version(), kept.lesson().withNotes("theirs"));
+            assertThat(ledger.saveMarks(1, kept.version(), kept.lesson().withNotes("mine"))).isInstanceOf(Saved.Conflict.class);
+        }
+        enter(robot, 1);
+        until(() -> robot.lookup("#aside-drop").tryQuery().isPresent());
+        for (String button : List.of("#aside-drop", "#aside-take")) {
+            robot.clickOn(button);
+            ShownDialog.wellMade(window);
+            robot.type(KeyCode.ENTER);
+            assertThat(ShownDialog.over(window)).isEmpty();
+        }
+        robot.clickOn("#aside-drop").clickOn("#sure-aside-drop");
+        until(() -> robot.lookup("#aside-drop").tryQuery().isEmpty());
+        try (Ledger ledger = ledger()) {
+            assertThat(ledger.asides(1)).isEmpty();
+            assertThat(ledger.lesson(1).orElseThrow().lesson().notes()).isEqualTo("theirs");
+        }
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.toeline.desk.ScreenUnderTest;
+import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.records.OwnRanges;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
@@ -20,9 +21,11 @@ import org.toeline.reading.ReadingKind;
 class RangesScreenTest extends ScreenUnderTest {
 
     private RangesScreen screen;
+    private Stage window;
 
     @Start
     void start(Stage stage) {
+        window = stage;
         screen = show(stage, RangesScreen::new);
         screen.entered();
     }
@@ -48,6 +51,18 @@ class RangesScreenTest extends ScreenUnderTest {
         assertThat(studio.ranges().own().ranges()).isEmpty();
         assertThat(robot.lookup("#range-tee-height-high").queryAs(TextField.class).getText()).isEqualTo("55");
         assertThat(robot.lookup("#range-tee-height-restore").queryAs(Button.class).isDisabled()).isTrue();
+    }
+
+    @Test
+    void ownRangesGoOnlyWhenThatIsSure(FxRobot robot) {
+        type(robot, "#range-tee-height-high", "60");
+        robot.clickOn("#ranges-restore-all");
+        ShownDialog.wellMade(window);
+        robot.type(KeyCode.ENTER);
+        assertThat(ShownDialog.over(window)).isEmpty();
+        assertThat(studio.ranges().own().ranges()).hasSize(1);
+        robot.clickOn("#ranges-restore-all").clickOn("#sure-restore-all");
+        assertThat(studio.ranges().own().ranges()).isEmpty();
     }
 
     @Test
