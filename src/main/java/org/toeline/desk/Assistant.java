@@ -24,7 +24,6 @@ import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.work.Background;
 import org.toeline.geometry.ImagePoint;
-import org.toeline.mark.BallMark;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
@@ -41,6 +40,7 @@ final class Assistant implements PicturePane.Gestures {
     private final Background background;
     private final ClipDrawer clips;
     private final Consumer<String> say;
+    private final Searches searches;
     private Optional<LandmarkSuggester> suggester = Optional.empty();
 
     Assistant(LessonModel model, Background background, ClipDrawer clips, Consumer<String> say) {
@@ -48,28 +48,25 @@ final class Assistant implements PicturePane.Gestures {
         this.background = background;
         this.clips = clips;
         this.say = say;
+        this.searches = new Searches(model, background, clips, say);
     }
 
     /** A click on the large picture: the ball is looked for, anything else goes where the click was. */
     @Override
     public void clicked(ImagePoint at) {
-        Optional<Frame> frame = clips.frame(model.large());
+        View of = model.large();
+        Optional<Frame> frame = clips.frame(of);
         boolean ball = model.selected().filter(i -> i instanceof Item.OfBall).isPresent() && !model.repeating();
         if (!ball || frame.isEmpty()) {
             model.place(at);
             return;
         }
-        View of = model.large();
         double focalPx = focalPx(frame.get());
-        background.run(() -> BallOutline.fit(frame.get(), of, focalPx, at), found -> {
-            if (found.isPresent() && model.large() == of) {
-                ball(found.get());
-                say.accept(Texts.of("ball.found"));
-            } else {
-                model.place(at);
-                say.accept(Texts.of("ball.none"));
-            }
-        });
+        searches.run(new Searches.Target(of, Item.BALL), frame.get(), Texts.of("ball.looking"),
+                () -> BallOutline.fit(frame.get(), of, focalPx, at), found -> {
+                    found.ifPresent(mark -> model.place(of, mark));
+                    say.accept(found.map(mark -> Texts.of("ball.found")).orElse(Texts.of("ball.none")));
+                });
     }
 
     /** As known of the view's lens, or as usual. */
@@ -78,33 +75,25 @@ final class Assistant implements PicturePane.Gestures {
                 .orElse(UsualLens.MAIN.focalPx(frame.width(), frame.height()));
     }
 
-    private void ball(BallMark mark) {
-        model.marks(model.large()).ifPresent(v -> {
-            boolean isNew = v.ball().isEmpty();
-            model.apply(model.sheet().withView(v.withBall(Optional.of(mark))));
-            if (isNew) {
-                MarkOrder.next(model).ifPresent(model::select);
-            }
-        });
-    }
-
-    /** A line drawn along a rod or an upright: brought onto the edge it was meant for, where there is one. */
+    /** A stroke along a rod or an upright: brought onto the edge it was meant for, where there is one. */
     @Override
-    public void lined(ImagePoint from, ImagePoint to) {
-        Optional<Item> item = model.selected();
-        if (item.isEmpty()) {
+    public void stroked(ImagePoint from, ImagePoint to) {
+        View of = model.large();
+        Optional<Frame> frame = clips.frame(of);
+        if (model.selected().isEmpty()) {
             return;
         }
         double click = model.sheet().clickSigmaPx();
-        LineMark rough = new LineMark(item.get(), from, click, to, click);
-        Optional<Frame> frame = clips.frame(model.large());
-        View of = model.large();
-        background.run(() -> frame.flatMap(f -> snapped(f, rough)), found -> {
-            if (model.large() == of) {
-                model.place(found.orElse(rough));
-                say.accept(Texts.of(found.isPresent() ? "line.found" : "line.none"));
-            }
-        });
+        LineMark rough = new LineMark(model.selected().get(), from, click, to, click);
+        if (frame.isEmpty()) {
+            model.place(of, rough);
+            return;
+        }
+        searches.run(new Searches.Target(of, rough.item()), frame.get(), Texts.of("line.looking"),
+                () -> snapped(frame.get(), rough), found -> {
+                    model.place(of, found.orElse(rough));
+                    say.accept(Texts.of(found.isPresent() ? "line.found" : "line.none"));
+                });
     }
 
     private static Optional<LineMark> snapped(Frame frame, LineMark rough) {
@@ -208,6 +197,11 @@ final class Assistant implements PicturePane.Gestures {
         String sway = Follow.sway(tracks).map(s -> String.format(Locale.ROOT, "%.1f", Math.hypot(s.acrossPx(), s.upPx())))
                 .orElse("0.0");
         say.accept(Texts.of("steady.done", held, followed.size(), sway));
+    }
+
+    /** Gives up what is being looked for; answers whether anything was. */
+    boolean stop() {
+        return searches.stop();
     }
 
     void close() {

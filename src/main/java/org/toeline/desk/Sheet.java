@@ -261,6 +261,7 @@ final class Sheet implements LessonModel.Listener, Screen {
             case RIGHT_FAR -> model.nudge(NUDGE_FAR_PX, 0);
             case UP_FAR -> model.nudge(0, -NUDGE_FAR_PX);
             case DOWN_FAR -> model.nudge(0, NUDGE_FAR_PX);
+            case CANCEL -> cancel();
             case DELETE -> model.delete();
             case UNDO -> model.undo();
             case REDO -> model.redo();
@@ -285,6 +286,14 @@ final class Sheet implements LessonModel.Listener, Screen {
             case KEYS -> keySheet();
             case GO_LESSON, GO_PLAYERS, GO_ACROSS, GO_SHOTS, GO_HAND_OVER, GO_RANGES, FIND -> throw new IllegalArgumentException(
                     act + " is no act of the sheet's");
+        }
+    }
+
+    /** Drops what is half done and nothing that is finished. */
+    private void cancel() {
+        boolean dropped = view.drop();
+        if (assistant.stop() || dropped) {
+            say(Texts.of("cancelled"));
         }
     }
 

@@ -242,6 +242,11 @@ final class SheetView extends BorderPane {
         return button;
     }
 
+    /** Drops a click, stroke or move that is half done. */
+    boolean drop() {
+        return picture.drop();
+    }
+
     void fit() {
         picture.fit();
     }

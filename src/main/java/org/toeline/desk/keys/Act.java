@@ -10,6 +10,7 @@ public enum Act {
     RIGHT_FAR("right-far", "Shift+Right"),
     UP_FAR("up-far", "Shift+Up"),
     DOWN_FAR("down-far", "Shift+Down"),
+    CANCEL("cancel", "Esc"),
     DELETE("delete", "Delete"),
     UNDO("undo", "Shortcut+Z"),
     REDO("redo", "Shortcut+Y"),

@@ -1,9 +1,7 @@
 package org.toeline.desk.lesson;
 
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,6 +9,7 @@ import java.util.function.UnaryOperator;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
+import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
@@ -35,18 +34,19 @@ public final class LessonModel {
         }
     }
 
-    private static final int MOST_UNDO = 500;
-
     private final List<Listener> listeners = new ArrayList<>();
-    private final Deque<MarkSheet> undo = new ArrayDeque<>();
-    private final Deque<MarkSheet> redo = new ArrayDeque<>();
+    private final History history = new History();
     private Lesson lesson;
     private Optional<Path> file = Optional.empty();
     private View large = View.FACE_ON;
     private Optional<Item> selected = Optional.empty();
     private int handle;
-    private Optional<MarkSheet> gestureFrom = Optional.empty();
+    private Optional<Gesture> gesture = Optional.empty();
     private Optional<ViewMarks> repeat = Optional.empty();
+
+    /** A drag, and how it was before it. */
+    private record Gesture(History.Step before, Optional<ViewMarks> repeat) {
+    }
 
     public LessonModel(Lesson lesson) {
         this.lesson = lesson;
@@ -81,10 +81,9 @@ public final class LessonModel {
     public void open(Lesson opened, Optional<Path> from) {
         lesson = opened;
         file = from;
-        undo.clear();
-        redo.clear();
+        history.clear();
         repeat = Optional.empty();
-        gestureFrom = Optional.empty();
+        gesture = Optional.empty();
         large = opened.sheet().views().isEmpty() ? View.FACE_ON : opened.sheet().views().get(0).view();
         selected = MarkOrder.next(this);
         handle = 0;
@@ -98,6 +97,7 @@ public final class LessonModel {
 
     public void show(View view) {
         if (view != large) {
+            release();
             large = view;
             repeat = Optional.empty();
             selected = MarkOrder.next(this);
@@ -111,6 +111,7 @@ public final class LessonModel {
 
     /** @param atHandle which end of an upright */
     public void select(Item item, int atHandle) {
+        release();
         selected = Optional.of(item);
         handle = atHandle;
         changed();
@@ -128,6 +129,7 @@ public final class LessonModel {
 
     /** Hides what is marked on the large view, to be marked afresh; nothing of it is changed. */
     public void repeat() {
+        release();
         sheet().view(large).ifPresent(v -> {
             repeat = Optional.of(ViewMarks.empty(v.view(), v.widthPx(), v.heightPx()));
             selected = MarkOrder.next(this);
@@ -138,6 +140,7 @@ public final class LessonModel {
 
     /** Ends marking again: what was marked first is shown again, and the spread between the two is answered. */
     public OptionalDouble endRepeat() {
+        release();
         Optional<ViewMarks> again = repeat;
         repeat = Optional.empty();
         selected = MarkOrder.next(this);
@@ -187,40 +190,68 @@ public final class LessonModel {
 
     /** Puts the selected item at a point of the large view and goes on to the next one to place. */
     public void place(ImagePoint at) {
+        release();
         Optional<ViewMarks> view = marks(large);
         if (view.isEmpty() || selected.isEmpty()) {
             return;
         }
-        boolean isNew = Marking.handles(view.get(), selected.get()).isEmpty();
-        put(Marking.put(view.get(), selected.get(), handle, at, sheet().clickSigmaPx()));
-        if (isNew && !(selected.get() instanceof Item.OfVertical)) {
-            selected = MarkOrder.next(this);
-            handle = 0;
-            changed();
+        Item item = selected.get();
+        boolean isNew = Marking.handles(view.get(), item).isEmpty();
+        put(Marking.put(view.get(), item, handle, at, sheet().clickSigmaPx()), selection());
+        if (isNew && !(item instanceof Item.OfVertical)) {
+            goOn(large, item);
         }
     }
 
-    /** Puts both ends of a rod or an upright and goes on to the next thing to place. */
-    public void place(LineMark line) {
-        marks(large).ifPresent(v -> {
-            put(Marking.put(v, line, sheet().floor()));
-            selected = MarkOrder.next(this);
-            handle = 0;
-            changed();
+    /** Puts both ends of a rod or an upright on a view and goes on to the next thing to place. */
+    public void place(View of, LineMark line) {
+        release();
+        marks(of).ifPresent(v -> {
+            put(Marking.put(v, line, sheet().floor()), new Selection(of, Optional.of(line.item()), 0));
+            goOn(of, line.item());
         });
     }
 
-    private void put(ViewMarks view) {
-        if (repeating()) {
+    /** Puts the ball on a view and, when it is a new one, goes on to the next thing to place. */
+    public void place(View of, BallMark ball) {
+        release();
+        marks(of).ifPresent(v -> {
+            put(v.withBall(Optional.of(ball)), new Selection(of, Optional.of(Item.BALL), 0));
+            if (v.ball().isEmpty()) {
+                goOn(of, Item.BALL);
+            }
+        });
+    }
+
+    /** From an item that was placed to the next one, unless something else was chosen meanwhile. */
+    private void goOn(View of, Item from) {
+        if (of == large && selected.equals(Optional.of(from))) {
+            selected = MarkOrder.next(this);
+            handle = 0;
+            changed();
+        }
+    }
+
+    private void put(ViewMarks view, Selection selection) {
+        if (repeat.filter(r -> r.view() == view.view()).isPresent()) {
             repeat = Optional.of(view);
             changed();
         } else {
-            apply(sheet().withView(view));
+            apply(sheet().withView(view), selection);
         }
+    }
+
+    private void put(ViewMarks view) {
+        put(view, selection());
+    }
+
+    private Selection selection() {
+        return new Selection(large, selected, handle);
     }
 
     /** Takes the selected suggestion as right, as it stands, and goes on to the next one. */
     public void accept() {
+        release();
         if (selected.isPresent() && selected.get() instanceof Item.OfLandmark l && marks(large).isPresent()) {
             marks(large).get().mark(l.landmark()).filter(m -> m.origin() == Mark.Origin.SUGGESTED).ifPresent(m -> {
                 put(marks(large).get().withMark(accepted(m)));
@@ -233,6 +264,7 @@ public final class LessonModel {
 
     /** Takes all suggestions of the large view as right. */
     public void acceptAll() {
+        release();
         marks(large).ifPresent(v -> {
             ViewMarks all = v;
             for (Mark m : v.marks()) {
@@ -251,19 +283,21 @@ public final class LessonModel {
 
     /** The selected item cannot be seen in this picture: on to the next one that is not marked. */
     public void skip() {
+        release();
         selected = MarkOrder.after(this, selected);
         handle = 0;
         changed();
     }
 
-    /** A drag begins: all its moves are undone as one. */
+    /** A drag begins: all its moves are undone as one. Whatever else is done ends it, with the mark where it is by then. */
     public void grab() {
-        gestureFrom = Optional.of(sheet());
+        release();
+        gesture = Optional.of(new Gesture(step(), repeat));
     }
 
-    /** Moves the selected item while it is dragged. */
+    /** Moves the selected item while it is dragged; without a drag going on nothing is moved. */
     public void drag(ImagePoint to) {
-        if (selected.isPresent() && marks(large).isPresent()) {
+        if (gesture.isPresent() && selected.isPresent() && marks(large).isPresent()) {
             ViewMarks moved = Marking.put(marks(large).get(), selected.get(), handle, to, sheet().clickSigmaPx());
             if (repeating()) {
                 repeat = Optional.of(moved);
@@ -276,15 +310,35 @@ public final class LessonModel {
 
     /** The drag ends. */
     public void release() {
-        gestureFrom.filter(before -> !before.equals(sheet())).ifPresent(before -> {
-            remember(before);
-            settled();
+        Optional<Gesture> ended = gesture;
+        gesture = Optional.empty();
+        ended.ifPresent(g -> {
+            if (!g.before().sheet().equals(sheet())) {
+                history.remember(g.before());
+                settled();
+            }
+            changed();
         });
-        gestureFrom = Optional.empty();
-        changed();
+    }
+
+    /** Drops a drag: the mark is where it was before. Answers whether there was one. */
+    public boolean drop() {
+        Optional<Gesture> dropped = gesture;
+        gesture = Optional.empty();
+        dropped.ifPresent(g -> {
+            lesson = lesson.withSheet(g.before().sheet());
+            repeat = g.repeat();
+            changed();
+        });
+        return dropped.isPresent();
+    }
+
+    private History.Step step() {
+        return new History.Step(sheet(), selection());
     }
 
     public void nudge(double dxPx, double dyPx) {
+        release();
         if (selected.isPresent() && marks(large).isPresent()) {
             List<ImagePoint> handles = Marking.handles(marks(large).get(), selected.get());
             if (handle < handles.size()) {
@@ -295,6 +349,7 @@ public final class LessonModel {
     }
 
     public void delete() {
+        release();
         if (selected.isPresent() && marks(large).isPresent()) {
             put(Marking.delete(marks(large).get(), selected.get()));
         }
@@ -310,8 +365,13 @@ public final class LessonModel {
 
     /** Any other change of the sheet, undoable. */
     public void apply(MarkSheet changed) {
+        release();
+        apply(changed, selection());
+    }
+
+    private void apply(MarkSheet changed, Selection selection) {
         if (!changed.equals(sheet())) {
-            remember(sheet());
+            history.remember(new History.Step(sheet(), selection));
             lesson = lesson.withSheet(changed);
         }
         changed();
@@ -325,38 +385,32 @@ public final class LessonModel {
         settled();
     }
 
-    private void remember(MarkSheet before) {
-        undo.push(before);
-        redo.clear();
-        while (undo.size() > MOST_UNDO) {
-            undo.removeLast();
-        }
-    }
-
     public boolean canUndo() {
-        return !undo.isEmpty();
+        return history.canUndo();
     }
 
     public boolean canRedo() {
-        return !redo.isEmpty();
+        return history.canRedo();
     }
 
+    /** Takes the last change back and selects what it was made to. */
     public void undo() {
-        if (canUndo()) {
-            redo.push(sheet());
-            lesson = lesson.withSheet(undo.pop());
-            changed();
-            settled();
-        }
+        release();
+        history.undo(step()).ifPresent(this::restore);
     }
 
     public void redo() {
-        if (canRedo()) {
-            undo.push(sheet());
-            lesson = lesson.withSheet(redo.pop());
-            changed();
-            settled();
-        }
+        release();
+        history.redo(step()).ifPresent(this::restore);
+    }
+
+    private void restore(History.Step step) {
+        lesson = lesson.withSheet(step.sheet());
+        large = step.selection().view();
+        selected = step.selection().item();
+        handle = step.selection().handle();
+        changed();
+        settled();
     }
 
     private void changed() {

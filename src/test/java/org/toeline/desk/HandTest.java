@@ -1,0 +1,192 @@
+package org.toeline.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.desk.lesson.Item;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.LessonDocument;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+
+/** A hurried hand on the real desk: double clicks, clicks beside the picture, views changed in the middle of things. */
+class HandTest extends DrivenDesk {
+
+    /** No ball is there. */
+    private static final ImagePoint SKY = new ImagePoint(300, 80);
+    private static final Item TOE = new Item.OfLandmark(Landmark.LEAD_TOE);
+    private static final Item SHOULDER = new Item.OfLandmark(Landmark.LEAD_SHOULDER);
+
+    private MarkSheet sample;
+
+    @Start
+    void start(Stage stage) {
+        open(stage);
+    }
+
+    private ViewMarks marks(View view) {
+        return model().marks(view).orElseThrow();
+    }
+
+    /** Both clips of a sample lesson, nothing marked on them. */
+    private void openClips(FxRobot robot) throws Exception {
+        Path document = Path.of("sample-media", "before", "before.lesson.json").toAbsolutePath();
+        Lesson lesson = LessonDocument.read(document);
+        sample = lesson.sheet();
+        MarkSheet empty = sample;
+        for (ViewMarks v : sample.views()) {
+            empty = empty.withView(ViewMarks.empty(v.view(), v.widthPx(), v.heightPx()));
+        }
+        Lesson unmarked = lesson.withSheet(empty);
+        robot.interact(() -> {
+            model().open(KeptClips.absolute(unmarked, Optional.of(document)), Optional.empty());
+            sheet.clips().openAll();
+            sheet.welcomed();
+        });
+        until(() -> lesson.clips().keySet().stream().allMatch(v -> sheet.clips().frame(v).isPresent())
+                && sheet.clips().lines().getChildrenUnmodifiable().isEmpty());
+        robot.interact(() -> model().show(View.FACE_ON));
+    }
+
+    private void moveTo(FxRobot robot, ImagePoint p) {
+        robot.moveTo(picture.localToScreen(picture.transform().deviceX(p), picture.transform().deviceY(p)));
+    }
+
+    private ImagePoint ball(View view) {
+        return sample.view(view).orElseThrow().ball().orElseThrow().centre();
+    }
+
+    private void untilSaid(FxRobot robot, String key) throws Exception {
+        until(() -> robot.lookup("#status").queryAs(Label.class).getText().equals(Texts.of(key)));
+    }
+
+    @Test
+    void aLateBallGoesToItsView(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> {
+            model().select(Item.BALL);
+            sheet.assistant().clicked(ball(View.FACE_ON));
+            model().show(View.DOWN_THE_LINE);
+        });
+        until(() -> marks(View.FACE_ON).ball().isPresent());
+        assertThat(marks(View.FACE_ON).ball().orElseThrow().centre().distancePx(ball(View.FACE_ON))).isLessThan(2);
+        assertThat(marks(View.DOWN_THE_LINE).ball()).isEmpty();
+    }
+
+    @Test
+    void noBallFoundMovesNothing(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> {
+            model().select(Item.BALL);
+            sheet.assistant().clicked(ball(View.FACE_ON));
+        });
+        until(() -> marks(View.FACE_ON).ball().isPresent());
+        ViewMarks before = marks(View.FACE_ON);
+        robot.interact(() -> {
+            model().select(Item.BALL);
+            sheet.assistant().clicked(SKY);
+            model().select(TOE);
+        });
+        untilSaid(robot, "ball.none");
+        assertThat(marks(View.FACE_ON)).isEqualTo(before);
+        assertThat(model().selected()).contains(TOE);
+    }
+
+    @Test
+    void anAnswerToWhatWasMovedMeanwhileIsDropped(FxRobot robot) throws Exception {
+        openClips(robot);
+        ImagePoint byHand = ball(View.FACE_ON).plus(3, 3);
+        robot.interact(() -> {
+            model().select(Item.BALL);
+            sheet.assistant().clicked(ball(View.FACE_ON));
+            model().place(byHand);
+            model().show(View.DOWN_THE_LINE);
+            model().select(Item.BALL);
+            sheet.assistant().clicked(ball(View.DOWN_THE_LINE));
+        });
+        until(() -> marks(View.DOWN_THE_LINE).ball().isPresent());
+        assertThat(marks(View.FACE_ON).ball().orElseThrow().centre().distancePx(byHand)).isLessThan(0.1);
+    }
+
+    @Test
+    void aDoubleClickPlacesOneLandmark(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> model().select(SHOULDER));
+        moveTo(robot, new ImagePoint(600, 300));
+        robot.doubleClickOn(MouseButton.PRIMARY);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(marks(View.FACE_ON).marks()).hasSize(1);
+    }
+
+    @Test
+    void aClickBesideThePictureDoesNothing(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> {
+            picture.zoom(0.5);
+            model().select(SHOULDER);
+        });
+        robot.clickOn(picture.localToScreen(12, 12));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(marks(View.FACE_ON).marks()).isEmpty();
+    }
+
+    @Test
+    void aViewKeyInTheMiddleOfAGestureLeavesTheOtherViewAlone(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> {
+            model().select(SHOULDER);
+            model().place(new ImagePoint(600, 300));
+            model().show(View.DOWN_THE_LINE);
+        });
+        ViewMarks other = marks(View.DOWN_THE_LINE);
+        robot.type(KeyCode.DIGIT1);
+        moveTo(robot, new ImagePoint(600, 300));
+        robot.press(MouseButton.PRIMARY).moveBy(30, 10).type(KeyCode.DIGIT2).moveBy(30, 10).release(MouseButton.PRIMARY);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(marks(View.DOWN_THE_LINE)).isEqualTo(other);
+        // a click that began in one view is none in the other
+        robot.interact(() -> model().select(SHOULDER));
+        robot.press(MouseButton.PRIMARY).type(KeyCode.DIGIT1).release(MouseButton.PRIMARY);
+        robot.interact(() -> model().show(View.DOWN_THE_LINE));
+        assertThat(marks(View.DOWN_THE_LINE)).isEqualTo(other);
+    }
+
+    @Test
+    void escapeDropsWhatIsHalfDone(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> {
+            model().select(SHOULDER);
+            model().place(new ImagePoint(600, 300));
+        });
+        ViewMarks before = marks(View.FACE_ON);
+        moveTo(robot, new ImagePoint(600, 300));
+        robot.press(MouseButton.PRIMARY).moveBy(30, 10).moveBy(10, 10).type(KeyCode.ESCAPE).moveBy(10, 10).release(MouseButton.PRIMARY);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(marks(View.FACE_ON)).as("the drag").isEqualTo(before);
+        robot.interact(() -> model().select(new Item.OfVertical(0)));
+        moveTo(robot, new ImagePoint(200, 200));
+        robot.press(MouseButton.PRIMARY).moveBy(10, 50).moveBy(0, 50).type(KeyCode.ESCAPE).release(MouseButton.PRIMARY);
+        WaitForAsyncUtils.waitForFxEvents(30);
+        assertThat(marks(View.FACE_ON)).as("the stroke").isEqualTo(before);
+        robot.interact(() -> {
+            model().select(Item.BALL);
+            sheet.assistant().clicked(ball(View.FACE_ON));
+        });
+        robot.type(KeyCode.ESCAPE);
+        untilSaid(robot, "cancelled");
+        WaitForAsyncUtils.waitForFxEvents(30);
+        assertThat(marks(View.FACE_ON)).as("the search").isEqualTo(before);
+    }
+}

@@ -1,0 +1,114 @@
+package org.toeline.desk.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.ledger.Lesson;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.Club;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+
+/** Whatever is done in whatever order: what is marked goes where it was meant, and nothing marked is lost. */
+class LessonModelTest {
+
+    private static final ImagePoint HERE = new ImagePoint(400, 300);
+    private static final ImagePoint THERE = new ImagePoint(900, 500);
+    private static final Item SHOULDER = new Item.OfLandmark(Landmark.LEAD_SHOULDER);
+    private static final Item TOE = new Item.OfLandmark(Landmark.LEAD_TOE);
+    private static final BallMark BALL = new BallMark(HERE, OptionalDouble.of(15), 0.2, 0.3);
+
+    private LessonModel model;
+
+    @BeforeEach
+    void twoViews() {
+        MarkSheet sheet = MarkSheet.empty(Handedness.RIGHT, Club.DRIVER);
+        for (View view : new View[] {View.FACE_ON, View.DOWN_THE_LINE}) {
+            sheet = sheet.withView(ViewMarks.empty(view, 1920, 1080)
+                    .withMark(Mark.placed(Landmark.LEAD_SHOULDER, HERE, 2)));
+        }
+        model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)));
+        model.open(Lesson.of(sheet), Optional.empty());
+    }
+
+    private ImagePoint shoulder(View view) {
+        return model.marks(view).orElseThrow().mark(Landmark.LEAD_SHOULDER).orElseThrow().at();
+    }
+
+    @Test
+    void aViewShownInTheMiddleOfADragEndsIt() {
+        model.select(SHOULDER);
+        model.grab();
+        model.drag(THERE);
+        model.show(View.DOWN_THE_LINE);
+        model.select(SHOULDER);
+        model.drag(new ImagePoint(1500, 900));
+        model.release();
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(THERE);
+        assertThat(shoulder(View.DOWN_THE_LINE)).isEqualTo(HERE);
+        model.undo();
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(HERE);
+    }
+
+    @Test
+    void anythingElseDoneInTheMiddleOfADragEndsIt() {
+        model.select(SHOULDER);
+        model.grab();
+        model.drag(THERE);
+        model.delete();
+        model.drag(new ImagePoint(1500, 900));
+        assertThat(model.marks(View.FACE_ON).orElseThrow().marks()).as("deleted, not placed anew").isEmpty();
+        model.undo();
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(THERE);
+    }
+
+    @Test
+    void aDragThatIsDroppedLeavesNoTrace() {
+        MarkSheet before = model.sheet();
+        model.select(SHOULDER);
+        model.grab();
+        model.drag(THERE);
+        assertThat(model.drop()).isTrue();
+        assertThat(model.sheet()).isEqualTo(before);
+        assertThat(model.canUndo()).isFalse();
+        assertThat(model.drop()).as("there is none any more").isFalse();
+    }
+
+    @Test
+    void aLateAnswerGoesToItsView() {
+        model.select(Item.BALL);
+        model.show(View.DOWN_THE_LINE);
+        model.select(TOE);
+        model.place(View.FACE_ON, BALL);
+        model.place(View.FACE_ON, new LineMark(new Item.OfVertical(0), HERE, 1, THERE, 1));
+        assertThat(model.marks(View.FACE_ON).orElseThrow().ball()).contains(BALL);
+        assertThat(model.marks(View.FACE_ON).orElseThrow().verticals()).hasSize(1);
+        assertThat(model.marks(View.DOWN_THE_LINE).orElseThrow().ball()).isEmpty();
+        assertThat(model.marks(View.DOWN_THE_LINE).orElseThrow().verticals()).isEmpty();
+        assertThat(model.large()).isEqualTo(View.DOWN_THE_LINE);
+        assertThat(model.selected()).as("what was chosen meanwhile").contains(TOE);
+    }
+
+    @Test
+    void undoSelectsWhatItTookBack() {
+        model.select(TOE);
+        model.place(HERE);
+        assertThat(model.selected()).isNotEqualTo(Optional.of(TOE));
+        Optional<Item> next = model.selected();
+        model.show(View.DOWN_THE_LINE);
+        model.undo();
+        assertThat(model.large()).as("in the view it was placed in").isEqualTo(View.FACE_ON);
+        assertThat(model.selected()).contains(TOE);
+        model.place(THERE);
+        assertThat(model.marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_TOE).orElseThrow().at()).isEqualTo(THERE);
+        assertThat(model.selected()).isEqualTo(next);
+    }
+}
