@@ -62,7 +62,7 @@ final class Assistant implements PicturePane.Gestures {
             return;
         }
         double focalPx = focalPx(frame.get());
-        searches.run(new Searches.Target(of, Item.BALL), frame.get(), Texts.of("ball.looking"),
+        searches.run(of, Item.BALL, frame.get(), Texts.of("ball.looking"),
                 () -> BallOutline.fit(frame.get(), of, focalPx, at), found -> {
                     found.ifPresent(mark -> model.place(of, mark));
                     say.accept(found.map(mark -> Texts.of("ball.found")).orElse(Texts.of("ball.none")));
@@ -89,7 +89,7 @@ final class Assistant implements PicturePane.Gestures {
             model.place(of, rough);
             return;
         }
-        searches.run(new Searches.Target(of, rough.item()), frame.get(), Texts.of("line.looking"),
+        searches.run(of, rough.item(), frame.get(), Texts.of("line.looking"),
                 () -> snapped(frame.get(), rough), found -> {
                     model.place(of, found.orElse(rough));
                     say.accept(Texts.of(found.isPresent() ? "line.found" : "line.none"));
@@ -110,15 +110,19 @@ final class Assistant implements PicturePane.Gestures {
     void suggest() {
         View of = model.large();
         Optional<Frame> frame = clips.frame(of);
-        if (frame.isEmpty() || model.marks(of).isEmpty()) {
+        Optional<ViewMarks> marks = model.marks(of);
+        if (frame.isEmpty() || marks.isEmpty()) {
             say.accept(Texts.of("suggest.no-clip"));
+            return;
+        }
+        if (model.repeating()) {
+            say.accept(Texts.of("suggest.again"));
             return;
         }
         say.accept(Texts.of("suggest.looking"));
         Handedness handedness = model.sheet().handedness();
-        var hints = model.marks(of).flatMap(ViewMarks::ball).map(b -> List.of(b.centre()))
-                .orElse(List.of());
-        background.run(() -> {
+        List<ImagePoint> hints = marks.get().ball().map(b -> List.of(b.centre())).orElse(List.of());
+        searches.run(of, frame.get(), Texts.of("suggest.looking"), () -> {
             if (suggester.isEmpty()) {
                 suggester = LandmarkSuggester.load();
             }
@@ -134,20 +138,23 @@ final class Assistant implements PicturePane.Gestures {
         });
     }
 
+    /** What was placed, also meanwhile, stays; what the coach said cannot be seen is not suggested. */
     private void add(View of, LandmarkSuggestion.Landmarks landmarks) {
-        ViewMarks v = model.marks(of).orElseThrow();
+        ViewMarks v = model.sheet().view(of).orElseThrow();
         int count = 0;
         for (Mark mark : landmarks.marks()) {
             boolean placed = v.mark(mark.landmark()).filter(m -> m.origin() == Mark.Origin.PLACED).isPresent();
             boolean inside = mark.at().xPx() >= 0 && mark.at().xPx() <= v.widthPx() && mark.at().yPx() >= 0
                     && mark.at().yPx() <= v.heightPx();
-            if (!placed && inside) {
+            if (!placed && inside && !model.unseen(of, new Item.OfLandmark(mark.landmark()))) {
                 v = v.withMark(mark);
                 count++;
             }
         }
         model.apply(model.sheet().withView(v));
-        MarkOrder.next(model).ifPresent(model::select);
+        if (model.large() == of) {
+            MarkOrder.next(model).ifPresent(model::select);
+        }
         say.accept(Texts.of("suggest.found", count));
     }
 
@@ -158,8 +165,8 @@ final class Assistant implements PicturePane.Gestures {
     void steady() {
         View of = model.large();
         Optional<Path> file = clips.file(of);
-        Optional<ViewMarks> marks = model.marks(of).filter(v -> !v.marks().isEmpty());
-        if (file.isEmpty() || marks.isEmpty() || model.repeating()) {
+        Optional<ViewMarks> marks = model.marks(of).filter(v -> !v.marks().isEmpty() && !model.repeating(of));
+        if (file.isEmpty() || marks.isEmpty()) {
             say.accept(Texts.of("steady.nothing"));
             return;
         }
@@ -177,7 +184,7 @@ final class Assistant implements PicturePane.Gestures {
         }, tracks -> {
             if (tracks.isEmpty()) {
                 say.accept(Texts.of("steady.not-still"));
-            } else if (model.large() == of && model.marks(of).equals(marks)) {
+            } else if (model.sheet().view(of).equals(marks)) {
                 put(marks.get(), followed, tracks.get());
             }
         });

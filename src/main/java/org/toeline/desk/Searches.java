@@ -23,8 +23,8 @@ import org.toeline.video.Frame;
  */
 final class Searches {
 
-    /** A thing of a view. */
-    record Target(View view, Item item) {
+    /** A thing of a view; no item for the whole player. */
+    private record Target(View view, Optional<Item> item) {
     }
 
     private record Search(Frame in, boolean again, List<ImagePoint> was, WorkLines.Work line) {
@@ -43,14 +43,27 @@ final class Searches {
         this.say = say;
     }
 
-    /** @param what the line that tells of it */
-    <T> void run(Target target, Frame in, String what, Callable<T> work, Consumer<T> then) {
+    /**
+     * Looks for one thing of a view.
+     *
+     * @param what the line that tells of it
+     */
+    <T> void run(View of, Item item, Frame in, String what, Callable<T> work, Consumer<T> then) {
+        run(new Target(of, Optional.of(item)), in, what, work, then);
+    }
+
+    /** Looks for the whole player. */
+    <T> void run(View of, Frame in, String what, Callable<T> work, Consumer<T> then) {
+        run(new Target(of, Optional.empty()), in, what, work, then);
+    }
+
+    private <T> void run(Target target, Frame in, String what, Callable<T> work, Consumer<T> then) {
         stop(target::equals);
         WorkLines.Work line = clips.lines().begin(what, () -> {
             going.remove(target);
             say.accept(Texts.of("search.stopped"));
         });
-        Search search = new Search(in, model.repeating(), was(target), line);
+        Search search = new Search(in, model.repeating(target.view()), was(target), line);
         going.put(target, search);
         background.run(() -> line.during(work), found -> {
             if (going.remove(target, search) && stands(target, search)) {
@@ -60,11 +73,11 @@ final class Searches {
     }
 
     private List<ImagePoint> was(Target target) {
-        return model.marks(target.view()).map(v -> Marking.handles(v, target.item())).orElse(List.of());
+        return model.marks(target.view()).flatMap(v -> target.item().map(i -> Marking.handles(v, i))).orElse(List.of());
     }
 
     private boolean stands(Target target, Search search) {
-        return clips.frame(target.view()).filter(f -> f == search.in()).isPresent() && search.again() == model.repeating()
+        return clips.frame(target.view()).filter(f -> f == search.in()).isPresent() && search.again() == model.repeating(target.view())
                 && search.was().equals(was(target));
     }
 

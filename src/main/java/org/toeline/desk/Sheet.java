@@ -204,8 +204,9 @@ final class Sheet implements LessonModel.Listener, Screen {
                 say(Texts.of("again.few", ClickSpread.LEAST));
                 return;
             }
+            boolean begun = model.canGoOnRepeating();
             model.repeat();
-            say(Texts.of("again.begun"));
+            say(Texts.of(begun ? "again.gone-on" : "again.begun"));
             return;
         }
         OptionalDouble spread = model.endRepeat();
@@ -294,6 +295,9 @@ final class Sheet implements LessonModel.Listener, Screen {
         boolean dropped = view.drop();
         if (assistant.stop() || dropped) {
             say(Texts.of("cancelled"));
+        } else if (model.repeating()) {
+            model.leaveRepeat();
+            say(Texts.of("again.left"));
         }
     }
 

@@ -189,4 +189,32 @@ class HandTest extends DrivenDesk {
         WaitForAsyncUtils.waitForFxEvents(30);
         assertThat(marks(View.FACE_ON)).as("the search").isEqualTo(before);
     }
+
+    @Test
+    void nothingIsSuggestedWhileMarkingAgain(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> model().apply(sample));
+        robot.type(KeyCode.M);
+        assertThat(model().repeating()).isTrue();
+        robot.type(KeyCode.G);
+        untilSaid(robot, "suggest.again");
+        assertThat(model().sheet()).isEqualTo(sample);
+        robot.type(KeyCode.ESCAPE);
+        assertThat(model().repeating()).isFalse();
+        assertThat(model().sheet()).isEqualTo(sample);
+    }
+
+    /** Suggestions that arrive when marking again was begun meanwhile go nowhere. */
+    @Test
+    void lateSuggestionsLeaveTheFirstMarksAlone(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> model().apply(sample));
+        robot.interact(() -> {
+            sheet.assistant().suggest();
+            model().repeat();
+        });
+        until(() -> !sheet.clips().lines().getChildrenUnmodifiable().isEmpty());
+        until(() -> sheet.clips().lines().getChildrenUnmodifiable().isEmpty());
+        assertThat(model().sheet()).isEqualTo(sample);
+    }
 }

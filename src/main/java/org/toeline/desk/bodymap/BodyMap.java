@@ -24,13 +24,14 @@ import org.toeline.mark.ViewMarks;
 
 /**
  * A drawn figure at address with a ring for every landmark the large view shows: empty to do, filled when placed, dashed
- * when suggested, with a cross when in doubt. A click picks the landmark.
+ * when suggested, small and grey when it cannot be seen, orange when in doubt. A click picks the landmark.
  */
 public final class BodyMap extends Pane {
 
     private static final Color INK = Color.web("#3b3f46");
     private static final Color BODY = Color.web("#d9d5cc");
     private static final Color PLACED = Color.web("#0072B2");
+    private static final Color UNSEEN = Color.web("#8a8780");
     private static final Color DOUBT = Color.web("#D55E00");
 
     private final LessonModel model;
@@ -72,14 +73,16 @@ public final class BodyMap extends Pane {
             Optional<Mark> mark = view.flatMap(v -> v.mark(landmark));
             boolean doubt = doubted.contains(landmark.id());
             boolean chosen = model.selected().equals(Optional.of(new Item.OfLandmark(landmark)));
-            ring.setRadius(chosen ? 9.5 : 6.5);
-            ring.setStroke(doubt ? DOUBT : mark.isPresent() ? PLACED : INK);
+            boolean unseen = mark.isEmpty() && model.unseen(model.large(), new Item.OfLandmark(landmark));
+            ring.setRadius(chosen ? 9.5 : unseen ? 4 : 6.5);
+            ring.setStroke(doubt ? DOUBT : mark.isPresent() ? PLACED : unseen ? UNSEEN : INK);
             ring.setStrokeWidth(chosen ? 3.2 : 1.8);
             boolean suggested = mark.map(m -> m.origin() == Mark.Origin.SUGGESTED).orElse(false);
             ring.getStrokeDashArray().setAll(suggested ? java.util.List.of(3.0, 3.0) : java.util.List.of());
             ring.setFill(doubt ? Color.web("#D55E00", 0.55) : mark.isPresent() && !suggested ? PLACED
-                    : chosen ? Color.web("#F0E442") : Color.web("#ffffff", 0.85));
-            ring.setAccessibleText(names.apply(landmark) + (doubt ? ", in doubt" : mark.isPresent() ? ", placed" : ""));
+                    : unseen && !chosen ? UNSEEN : chosen ? Color.web("#F0E442") : Color.web("#ffffff", 0.85));
+            ring.setAccessibleText(names.apply(landmark) + (doubt ? ", in doubt" : mark.isPresent() ? ", placed"
+                    : unseen ? ", not to be seen" : ""));
         }
     }
 

@@ -20,6 +20,7 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
 import org.toeline.ledger.LensBook.Profile;
+import org.toeline.ledger.Unfinished;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
@@ -101,19 +102,19 @@ public final class MarkingPane extends VBox {
         }
         Shown now = new Shown(model.large(), model.selected(), model.marks(model.large()).map(Marking::marked)
                 .orElse(List.of()), model.sheet().floor(), doubted, model.sheet().handedness(),
-                model.repeating(), model.marks(model.large()).map(MarkingPane::suggested).orElse(0L));
+                model.repeating(), model.lesson().unfinished(), model.marks(model.large()).map(MarkingPane::suggested).orElse(0L));
         if (!now.equals(shown)) {
             shown = now;
             map.update(doubted);
             helps.lookup("#accept-all").setDisable(!anySuggested());
-            again.setText(Texts.of(model.repeating() ? "again.end" : "again"));
+            again.setText(Texts.of(model.repeating() ? "again.end" : model.canGoOnRepeating() ? "again.go-on" : "again"));
             others.getChildren().setAll(buttons());
         }
     }
 
     /** What rings and buttons depend on: moving a mark changes none of it. */
     private record Shown(View large, Optional<Item> selected, List<Item> marked, FloorLayout floor, Set<String> doubted,
-                         Handedness handedness, boolean repeating, long suggested) {
+                         Handedness handedness, boolean repeating, Unfinished unfinished, long suggested) {
     }
 
     private static long suggested(ViewMarks view) {
@@ -126,7 +127,7 @@ public final class MarkingPane extends VBox {
             return Texts.of("next.no-clip");
         }
         if (model.selected().isEmpty()) {
-            return Texts.of("next.done");
+            return Texts.of(model.lesson().unfinished().unseen(model.large()).isEmpty() ? "next.done" : "next.done-unseen");
         }
         Item item = model.selected().get();
         boolean marked = !Marking.handles(view.get(), item).isEmpty();
@@ -173,6 +174,10 @@ public final class MarkingPane extends VBox {
         if (done) {
             button.getStyleClass().add("item-done");
             button.setText("✓ " + name(item));
+        } else if (model.unseen(model.large(), item)) {
+            button.getStyleClass().add("item-unseen");
+            button.setText("– " + name(item));
+            button.setAccessibleText(Texts.of("item.unseen", name(item)));
         }
         if (model.selected().equals(Optional.of(item))) {
             button.getStyleClass().add("item-next");

@@ -3,6 +3,8 @@ package org.toeline.desk.lesson;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.Unfinished;
 import org.toeline.mark.MarkSheet;
 
 /** What can be undone and redone: earlier sheets, each with what was selected then. */
@@ -11,7 +13,12 @@ final class History {
     private static final int MOST = 500;
 
     /** How it was before a change, or after one that was undone. */
-    record Step(MarkSheet sheet, Selection selection) {
+    record Step(MarkSheet sheet, Unfinished unfinished, Selection selection) {
+
+        /** What was selected is no change. */
+        boolean isOf(Lesson lesson) {
+            return sheet.equals(lesson.sheet()) && unfinished.equals(lesson.unfinished());
+        }
     }
 
     private final Deque<Step> undo = new ArrayDeque<>();

@@ -2,13 +2,16 @@ package org.toeline.desk.lesson;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
+import org.toeline.ledger.Unfinished;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
@@ -41,12 +44,9 @@ public final class LessonModel {
     private View large = View.FACE_ON;
     private Optional<Item> selected = Optional.empty();
     private int handle;
-    private Optional<Gesture> gesture = Optional.empty();
-    private Optional<ViewMarks> repeat = Optional.empty();
-
-    /** A drag, and how it was before it. */
-    private record Gesture(History.Step before, Optional<ViewMarks> repeat) {
-    }
+    private final Set<View> repeating = EnumSet.noneOf(View.class);
+    /** How it was before the drag that is going on. */
+    private Optional<History.Step> gesture = Optional.empty();
 
     public LessonModel(Lesson lesson) {
         this.lesson = lesson;
@@ -82,7 +82,7 @@ public final class LessonModel {
         lesson = opened;
         file = from;
         history.clear();
-        repeat = Optional.empty();
+        repeating.clear();
         gesture = Optional.empty();
         large = opened.sheet().views().isEmpty() ? View.FACE_ON : opened.sheet().views().get(0).view();
         selected = MarkOrder.next(this);
@@ -99,9 +99,7 @@ public final class LessonModel {
         if (view != large) {
             release();
             large = view;
-            repeat = Optional.empty();
-            selected = MarkOrder.next(this);
-            changed();
+            selectNext();
         }
     }
 
@@ -119,73 +117,84 @@ public final class LessonModel {
 
     /** What is marked on a view; while it is being marked again, what has been marked again so far. */
     public Optional<ViewMarks> marks(View view) {
-        return repeat.filter(r -> r.view() == view).or(() -> sheet().view(view));
+        return lesson.unfinished().again(view).filter(v -> repeating.contains(view)).or(() -> sheet().view(view));
     }
 
-    /** Whether a view is being marked a second time, to learn how steadily the coach clicks. */
+    /** Whether the large view is being marked a second time, to learn how steadily the coach clicks. */
     public boolean repeating() {
-        return repeat.isPresent();
+        return repeating(large);
     }
 
-    /** Hides what is marked on the large view, to be marked afresh; nothing of it is changed. */
+    public boolean repeating(View view) {
+        return repeating.contains(view);
+    }
+
+    /** Whether marking the large view again was begun and left. */
+    public boolean canGoOnRepeating() {
+        return !repeating() && lesson.unfinished().again(large).isPresent();
+    }
+
+    /** Whether the coach said that an item cannot be seen in a view. */
+    public boolean unseen(View view, Item item) {
+        return lesson.unfinished().unseen(view).contains(item.name());
+    }
+
+    /** Hides what is marked on the large view, to be marked afresh or on from where that was left; nothing of it is changed. */
     public void repeat() {
         release();
         sheet().view(large).ifPresent(v -> {
-            repeat = Optional.of(ViewMarks.empty(v.view(), v.widthPx(), v.heightPx()));
-            selected = MarkOrder.next(this);
-            handle = 0;
-            changed();
+            if (lesson.unfinished().again(large).isEmpty()) {
+                change(sheet(), lesson.unfinished().withAgain(ViewMarks.empty(large, v.widthPx(), v.heightPx())), selection());
+            }
+            repeating.add(large);
+            selectNext();
         });
     }
 
-    /** Ends marking again: what was marked first is shown again, and the spread between the two is answered. */
-    public OptionalDouble endRepeat() {
+    /** Leaves marking again: what was marked first is shown again, and what was marked since is kept to go on with. */
+    public void leaveRepeat() {
         release();
-        Optional<ViewMarks> again = repeat;
-        repeat = Optional.empty();
-        selected = MarkOrder.next(this);
-        OptionalDouble spread = again.isPresent() && sheet().view(again.get().view()).isPresent()
-                ? ClickSpread.of(sheet().view(again.get().view()).get(), again.get()) : OptionalDouble.empty();
-        changed();
+        repeating.remove(large);
+        selectNext();
+    }
+
+    /**
+     * Ends marking again: what was marked first is shown again, and the spread between the two is answered. When too few
+     * were marked to learn it, what was marked since is kept to go on with.
+     */
+    public OptionalDouble endRepeat() {
+        leaveRepeat();
+        Optional<ViewMarks> again = lesson.unfinished().again(large);
+        OptionalDouble spread = again.isPresent() && sheet().view(large).isPresent()
+                ? ClickSpread.of(sheet().view(large).get(), again.get()) : OptionalDouble.empty();
+        if (spread.isPresent()) {
+            change(sheet(), lesson.unfinished().withoutAgain(large), selection());
+        }
         return spread;
     }
 
     /** A clip for a view; marks on an earlier picture of another size do not fit it and go, undoably. */
     public void clip(View view, String clip, int width, int height) {
-        ViewMarks marks = marks(view).filter(m -> m.widthPx() == width && m.heightPx() == height)
-                .orElse(ViewMarks.empty(view, width, height));
+        release();
+        Optional<ViewMarks> fits = sheet().view(view).filter(m -> m.widthPx() == width && m.heightPx() == height);
         lesson = lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()));
-        apply(sheet().withView(marks));
+        change(sheet().withView(fits.orElse(ViewMarks.empty(view, width, height))),
+                fits.isPresent() ? lesson.unfinished() : lesson.unfinished().withoutAgain(view), selection());
     }
 
     /** A view's clip lies elsewhere now; what was marked on it stays. */
     public void moved(View view, String clip) {
-        ClipMoment moment = lesson.clips().get(view);
-        if (moment != null && !moment.clip().equals(clip)) {
-            lesson = lesson.withClip(view, moment.moved(clip));
-            changed();
-            settled();
-        }
+        describe(l -> l.withMoment(view, m -> m.moved(clip)));
     }
 
     /** The frame that a view is marked on. */
     public void moment(View view, double seconds) {
-        ClipMoment moment = lesson.clips().get(view);
-        if (moment != null && !moment.seconds().equals(OptionalDouble.of(seconds))) {
-            lesson = lesson.withClip(view, moment.at(seconds));
-            changed();
-            settled();
-        }
+        describe(l -> l.withMoment(view, m -> m.at(seconds)));
     }
 
     /** At what rate a view's clip was filmed, frames a second, as the coach says; empty for as the file says. */
     public void filmedAt(View view, OptionalDouble framesPerSecond) {
-        ClipMoment moment = lesson.clips().get(view);
-        if (moment != null && !moment.filmedAt().equals(framesPerSecond)) {
-            lesson = lesson.withClip(view, moment.filmed(framesPerSecond));
-            changed();
-            settled();
-        }
+        describe(l -> l.withMoment(view, m -> m.filmed(framesPerSecond)));
     }
 
     /** Puts the selected item at a point of the large view and goes on to the next one to place. */
@@ -226,18 +235,29 @@ public final class LessonModel {
     /** From an item that was placed to the next one, unless something else was chosen meanwhile. */
     private void goOn(View of, Item from) {
         if (of == large && selected.equals(Optional.of(from))) {
-            selected = MarkOrder.next(this);
-            handle = 0;
-            changed();
+            selectNext();
         }
     }
 
+    private void selectNext() {
+        select(MarkOrder.next(this));
+    }
+
+    private void select(Optional<Item> item) {
+        selected = item;
+        handle = 0;
+        changed();
+    }
+
     private void put(ViewMarks view, Selection selection) {
-        if (repeat.filter(r -> r.view() == view.view()).isPresent()) {
-            repeat = Optional.of(view);
-            changed();
+        Unfinished now = lesson.unfinished().withUnseen(view.view(), names -> {
+            Marking.marked(view).forEach(item -> names.remove(item.name()));
+            return names;
+        });
+        if (repeating(view.view())) {
+            change(sheet(), now.withAgain(view), selection);
         } else {
-            apply(sheet().withView(view), selection);
+            change(sheet().withView(view), now, selection);
         }
     }
 
@@ -252,14 +272,16 @@ public final class LessonModel {
     /** Takes the selected suggestion as right, as it stands, and goes on to the next one. */
     public void accept() {
         release();
-        if (selected.isPresent() && selected.get() instanceof Item.OfLandmark l && marks(large).isPresent()) {
-            marks(large).get().mark(l.landmark()).filter(m -> m.origin() == Mark.Origin.SUGGESTED).ifPresent(m -> {
-                put(marks(large).get().withMark(accepted(m)));
-                selected = MarkOrder.next(this);
-                handle = 0;
-                changed();
-            });
-        }
+        suggestion().ifPresent(m -> {
+            put(Marking.accepted(marks(large).orElseThrow(), m, sheet().clickSigmaPx()));
+            selectNext();
+        });
+    }
+
+    /** What is selected, when it is only suggested. */
+    public Optional<Mark> suggestion() {
+        return selected.filter(i -> i instanceof Item.OfLandmark).map(i -> ((Item.OfLandmark) i).landmark())
+                .flatMap(l -> marks(large).flatMap(v -> v.mark(l))).filter(m -> m.origin() == Mark.Origin.SUGGESTED);
     }
 
     /** Takes all suggestions of the large view as right. */
@@ -268,53 +290,48 @@ public final class LessonModel {
         marks(large).ifPresent(v -> {
             ViewMarks all = v;
             for (Mark m : v.marks()) {
-                all = m.origin() == Mark.Origin.SUGGESTED ? all.withMark(accepted(m)) : all;
+                all = m.origin() == Mark.Origin.SUGGESTED ? Marking.accepted(all, m, sheet().clickSigmaPx()) : all;
             }
             put(all);
-            selected = MarkOrder.next(this);
-            changed();
+            selectNext();
         });
     }
 
-    /** Looked at and found right, but not clicked: it keeps the spread that was measured for suggestions. */
-    private Mark accepted(Mark suggested) {
-        return Mark.placed(suggested.landmark(), suggested.at(), Math.max(sheet().clickSigmaPx(), suggested.sigmaPx()));
-    }
-
-    /** The selected item cannot be seen in this picture: on to the next one that is not marked. */
+    /** The selected item cannot be seen in this picture, which is kept: on to the next one. */
     public void skip() {
         release();
-        selected = MarkOrder.after(this, selected);
-        handle = 0;
-        changed();
+        Optional<Item> item = selected;
+        item.filter(i -> marks(large).filter(v -> Marking.handles(v, i).isEmpty()).isPresent()).ifPresent(i ->
+                change(sheet(), lesson.unfinished().withUnseen(large, names -> {
+                    names.add(i.name());
+                    return names;
+                }), selection()));
+        select(MarkOrder.after(this, item));
     }
 
     /** A drag begins: all its moves are undone as one. Whatever else is done ends it, with the mark where it is by then. */
     public void grab() {
         release();
-        gesture = Optional.of(new Gesture(step(), repeat));
+        gesture = Optional.of(step());
     }
 
     /** Moves the selected item while it is dragged; without a drag going on nothing is moved. */
     public void drag(ImagePoint to) {
         if (gesture.isPresent() && selected.isPresent() && marks(large).isPresent()) {
             ViewMarks moved = Marking.put(marks(large).get(), selected.get(), handle, to, sheet().clickSigmaPx());
-            if (repeating()) {
-                repeat = Optional.of(moved);
-            } else {
-                lesson = lesson.withSheet(sheet().withView(moved));
-            }
+            lesson = repeating() ? lesson.withUnfinished(lesson.unfinished().withAgain(moved))
+                    : lesson.withSheet(sheet().withView(moved));
             changed();
         }
     }
 
     /** The drag ends. */
     public void release() {
-        Optional<Gesture> ended = gesture;
+        Optional<History.Step> before = gesture;
         gesture = Optional.empty();
-        ended.ifPresent(g -> {
-            if (!g.before().sheet().equals(sheet())) {
-                history.remember(g.before());
+        before.ifPresent(b -> {
+            if (!b.isOf(lesson)) {
+                history.remember(b);
                 settled();
             }
             changed();
@@ -323,18 +340,17 @@ public final class LessonModel {
 
     /** Drops a drag: the mark is where it was before. Answers whether there was one. */
     public boolean drop() {
-        Optional<Gesture> dropped = gesture;
+        Optional<History.Step> before = gesture;
         gesture = Optional.empty();
-        dropped.ifPresent(g -> {
-            lesson = lesson.withSheet(g.before().sheet());
-            repeat = g.repeat();
+        before.ifPresent(b -> {
+            lesson = lesson.withSheet(b.sheet()).withUnfinished(b.unfinished());
             changed();
         });
-        return dropped.isPresent();
+        return before.isPresent();
     }
 
     private History.Step step() {
-        return new History.Step(sheet(), selection());
+        return new History.Step(sheet(), lesson.unfinished(), selection());
     }
 
     public void nudge(double dxPx, double dyPx) {
@@ -366,13 +382,15 @@ public final class LessonModel {
     /** Any other change of the sheet, undoable. */
     public void apply(MarkSheet changed) {
         release();
-        apply(changed, selection());
+        change(changed, lesson.unfinished(), selection());
     }
 
-    private void apply(MarkSheet changed, Selection selection) {
-        if (!changed.equals(sheet())) {
-            history.remember(new History.Step(sheet(), selection));
-            lesson = lesson.withSheet(changed);
+    /** @param of what undoing it selects */
+    private void change(MarkSheet sheet, Unfinished unfinished, Selection of) {
+        History.Step before = new History.Step(sheet(), lesson.unfinished(), of);
+        lesson = lesson.withSheet(sheet).withUnfinished(unfinished);
+        if (!before.isOf(lesson)) {
+            history.remember(before);
         }
         changed();
         settled();
@@ -380,9 +398,12 @@ public final class LessonModel {
 
     /** Changes what is written of the lesson, not what is marked. */
     public void describe(UnaryOperator<Lesson> change) {
-        lesson = change.apply(lesson);
-        changed();
-        settled();
+        Lesson described = change.apply(lesson);
+        if (!described.equals(lesson)) {
+            lesson = described;
+            changed();
+            settled();
+        }
     }
 
     public boolean canUndo() {
@@ -405,7 +426,8 @@ public final class LessonModel {
     }
 
     private void restore(History.Step step) {
-        lesson = lesson.withSheet(step.sheet());
+        lesson = lesson.withSheet(step.sheet()).withUnfinished(step.unfinished());
+        repeating.removeIf(v -> lesson.unfinished().again(v).isEmpty());
         large = step.selection().view();
         selected = step.selection().item();
         handle = step.selection().handle();

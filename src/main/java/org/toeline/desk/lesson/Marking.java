@@ -107,6 +107,11 @@ public final class Marking {
         return view.withVerticals(all);
     }
 
+    /** With a suggestion taken as right: looked at, but not clicked, so that it keeps the spread measured for suggestions. */
+    static ViewMarks accepted(ViewMarks view, Mark suggested, double clickSigmaPx) {
+        return view.withMark(Mark.placed(suggested.landmark(), suggested.at(), Math.max(clickSigmaPx, suggested.sigmaPx())));
+    }
+
     public static ViewMarks delete(ViewMarks view, Item item) {
         if (item instanceof Item.OfLandmark l) {
             return view.withoutMark(l.landmark());

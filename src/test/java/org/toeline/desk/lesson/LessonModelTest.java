@@ -8,6 +8,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
+import org.toeline.ledger.LessonDocument;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
@@ -110,5 +111,92 @@ class LessonModelTest {
         model.place(THERE);
         assertThat(model.marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_TOE).orElseThrow().at()).isEqualTo(THERE);
         assertThat(model.selected()).isEqualTo(next);
+    }
+
+    private Lesson kept() throws Exception {
+        return LessonDocument.parse(LessonDocument.bytes(model.lesson()), "kept");
+    }
+
+    @Test
+    void whatCannotBeSeenIsNotAskedForAgain() throws Exception {
+        model.select(TOE);
+        model.skip();
+        Optional<Item> next = model.selected();
+        assertThat(next).isNotEqualTo(Optional.of(TOE));
+        for (Item item : MarkOrder.items(model, View.FACE_ON)) {
+            if (model.marks(View.FACE_ON).filter(v -> Marking.handles(v, item).isEmpty()).isPresent() && !item.equals(TOE)) {
+                model.select(item);
+                model.place(HERE);
+            }
+        }
+        assertThat(MarkOrder.next(model)).as("all but the toe is marked").isEmpty();
+        model.open(kept(), Optional.empty());
+        assertThat(model.selected()).as("kept").isEmpty();
+        model.select(TOE);
+        model.place(THERE);
+        assertThat(model.unseen(View.FACE_ON, TOE)).as("it was seen after all").isFalse();
+    }
+
+    @Test
+    void undoTakesASkipBack() {
+        model.select(TOE);
+        model.skip();
+        model.undo();
+        assertThat(model.unseen(View.FACE_ON, TOE)).isFalse();
+        assertThat(model.selected()).contains(TOE);
+    }
+
+    @Test
+    void secondMarksAreKeptAtOnceAndOutliveAnotherView() throws Exception {
+        int[] settled = new int[1];
+        model.listen(new LessonModel.Listener() {
+            @Override
+            public void changed() {
+                // counted when settled
+            }
+
+            @Override
+            public void settled() {
+                settled[0]++;
+            }
+        });
+        MarkSheet first = model.sheet();
+        model.repeat();
+        model.select(SHOULDER);
+        int before = settled[0];
+        model.place(THERE);
+        assertThat(settled[0]).as("kept as it happens").isGreaterThan(before);
+        model.show(View.DOWN_THE_LINE);
+        assertThat(shoulder(View.DOWN_THE_LINE)).isEqualTo(HERE);
+        model.show(View.FACE_ON);
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(THERE);
+        model.open(kept(), Optional.empty());
+        assertThat(model.sheet()).as("the first marks are as they were").isEqualTo(first);
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(HERE);
+        assertThat(model.canGoOnRepeating()).isTrue();
+        model.repeat();
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(THERE);
+    }
+
+    @Test
+    void endingWithTooFewKeepsThem() {
+        model.repeat();
+        model.select(SHOULDER);
+        model.place(THERE);
+        assertThat(model.endRepeat()).isEmpty();
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(HERE);
+        model.repeat();
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(THERE);
+        model.undo();
+        model.undo();
+        assertThat(model.repeating()).as("undone").isFalse();
+    }
+
+    @Test
+    void anotherClipKeepsTheFirstMarksWhileMarkingAgain() {
+        model.repeat();
+        model.clip(View.FACE_ON, "other.mp4", 1920, 1080);
+        model.leaveRepeat();
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(HERE);
     }
 }
