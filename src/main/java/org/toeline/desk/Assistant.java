@@ -21,9 +21,13 @@ import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.LineMark;
 import org.toeline.desk.lesson.MarkOrder;
+import org.toeline.desk.lesson.Marking;
+import org.toeline.desk.lesson.Spread;
 import org.toeline.desk.picture.PicturePane;
+import org.toeline.desk.picture.Snap;
 import org.toeline.desk.work.Background;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.BallMark;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
@@ -35,6 +39,9 @@ import org.toeline.video.SlowMotion;
 
 /** What the program finds in the picture for the coach: the ball's outline, straight edges, a person's landmarks. */
 final class Assistant implements PicturePane.Gestures {
+
+    /** Nobody draws a smaller one; a click that slipped is none. */
+    private static final double SMALLEST_BALL_PX = 4;
 
     private final LessonModel model;
     private final Background background;
@@ -53,11 +60,11 @@ final class Assistant implements PicturePane.Gestures {
 
     /** A click on the large picture: the ball is looked for, anything else goes where the click was. */
     @Override
-    public void clicked(ImagePoint at) {
+    public void clicked(ImagePoint at, Snap snap) {
         View of = model.large();
         Optional<Frame> frame = clips.frame(of);
         boolean ball = model.selected().filter(i -> i instanceof Item.OfBall).isPresent() && !model.repeating();
-        if (!ball || frame.isEmpty()) {
+        if (!ball || frame.isEmpty() || snap == Snap.BY_HAND) {
             model.place(at);
             return;
         }
@@ -65,7 +72,8 @@ final class Assistant implements PicturePane.Gestures {
         searches.run(of, Item.BALL, frame.get(), Texts.of("ball.looking"),
                 () -> BallOutline.fit(frame.get(), of, focalPx, at), found -> {
                     found.ifPresent(mark -> model.place(of, mark));
-                    say.accept(found.map(mark -> Texts.of("ball.found")).orElse(Texts.of("ball.none")));
+                    say.accept(found.map(mark -> Texts.of("ball.found", Spread.half(mark.sigmaPx()),
+                            Spread.half(mark.diameterSigmaPx()))).orElse(Texts.of("ball.none")));
                 });
     }
 
@@ -75,25 +83,44 @@ final class Assistant implements PicturePane.Gestures {
                 .orElse(UsualLens.MAIN.focalPx(frame.width(), frame.height()));
     }
 
-    /** A stroke along a rod or an upright: brought onto the edge it was meant for, where there is one. */
+    /**
+     * A stroke along a rod or an upright, brought onto the edge it was meant for, where there is one; or from one side of the
+     * ball to the other.
+     */
     @Override
-    public void stroked(ImagePoint from, ImagePoint to) {
+    public void stroked(ImagePoint from, ImagePoint to, Snap snap) {
         View of = model.large();
         Optional<Frame> frame = clips.frame(of);
         if (model.selected().isEmpty()) {
             return;
         }
+        if (model.selected().get() instanceof Item.OfBall) {
+            circled(of, from, to);
+            return;
+        }
         double click = model.sheet().clickSigmaPx();
         LineMark rough = new LineMark(model.selected().get(), from, click, to, click);
-        if (frame.isEmpty()) {
+        if (frame.isEmpty() || snap == Snap.BY_HAND) {
             model.place(of, rough);
+            say.accept(Texts.of("line.by-hand", Spread.half(click)));
             return;
         }
         searches.run(of, rough.item(), frame.get(), Texts.of("line.looking"),
                 () -> snapped(frame.get(), rough), found -> {
                     model.place(of, found.orElse(rough));
-                    say.accept(Texts.of(found.isPresent() ? "line.found" : "line.none"));
+                    say.accept(Texts.of(found.isPresent() ? "line.found" : "line.none",
+                            Spread.half(found.orElse(rough).fromSigmaPx())));
                 });
+    }
+
+    private void circled(View of, ImagePoint from, ImagePoint to) {
+        if (from.distancePx(to) < SMALLEST_BALL_PX) {
+            say.accept(Texts.of("ball.too-small"));
+            return;
+        }
+        BallMark ball = Marking.ball(from, to, model.sheet().clickSigmaPx());
+        model.place(of, ball);
+        say.accept(Texts.of("ball.by-hand", Spread.half(ball.sigmaPx()), Spread.half(ball.diameterSigmaPx())));
     }
 
     private static Optional<LineMark> snapped(Frame frame, LineMark rough) {

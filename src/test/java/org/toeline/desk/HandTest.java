@@ -1,9 +1,12 @@
 package org.toeline.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -13,9 +16,13 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.Item;
+import org.toeline.desk.lesson.Spread;
+import org.toeline.desk.picture.Snap;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.FloorMark;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
@@ -77,7 +84,7 @@ class HandTest extends DrivenDesk {
         openClips(robot);
         robot.interact(() -> {
             model().select(Item.BALL);
-            sheet.assistant().clicked(ball(View.FACE_ON));
+            sheet.assistant().clicked(ball(View.FACE_ON), Snap.TO_PICTURE);
             model().show(View.DOWN_THE_LINE);
         });
         until(() -> marks(View.FACE_ON).ball().isPresent());
@@ -90,13 +97,13 @@ class HandTest extends DrivenDesk {
         openClips(robot);
         robot.interact(() -> {
             model().select(Item.BALL);
-            sheet.assistant().clicked(ball(View.FACE_ON));
+            sheet.assistant().clicked(ball(View.FACE_ON), Snap.TO_PICTURE);
         });
         until(() -> marks(View.FACE_ON).ball().isPresent());
         ViewMarks before = marks(View.FACE_ON);
         robot.interact(() -> {
             model().select(Item.BALL);
-            sheet.assistant().clicked(SKY);
+            sheet.assistant().clicked(SKY, Snap.TO_PICTURE);
             model().select(TOE);
         });
         untilSaid(robot, "ball.none");
@@ -110,11 +117,11 @@ class HandTest extends DrivenDesk {
         ImagePoint byHand = ball(View.FACE_ON).plus(3, 3);
         robot.interact(() -> {
             model().select(Item.BALL);
-            sheet.assistant().clicked(ball(View.FACE_ON));
+            sheet.assistant().clicked(ball(View.FACE_ON), Snap.TO_PICTURE);
             model().place(byHand);
             model().show(View.DOWN_THE_LINE);
             model().select(Item.BALL);
-            sheet.assistant().clicked(ball(View.DOWN_THE_LINE));
+            sheet.assistant().clicked(ball(View.DOWN_THE_LINE), Snap.TO_PICTURE);
         });
         until(() -> marks(View.DOWN_THE_LINE).ball().isPresent());
         assertThat(marks(View.FACE_ON).ball().orElseThrow().centre().distancePx(byHand)).isLessThan(0.1);
@@ -182,7 +189,7 @@ class HandTest extends DrivenDesk {
         assertThat(marks(View.FACE_ON)).as("the stroke").isEqualTo(before);
         robot.interact(() -> {
             model().select(Item.BALL);
-            sheet.assistant().clicked(ball(View.FACE_ON));
+            sheet.assistant().clicked(ball(View.FACE_ON), Snap.TO_PICTURE);
         });
         robot.type(KeyCode.ESCAPE);
         untilSaid(robot, "cancelled");
@@ -216,5 +223,52 @@ class HandTest extends DrivenDesk {
         until(() -> !sheet.clips().lines().getChildrenUnmodifiable().isEmpty());
         until(() -> sheet.clips().lines().getChildrenUnmodifiable().isEmpty());
         assertThat(model().sheet()).isEqualTo(sample);
+    }
+
+    private void stroke(FxRobot robot, ImagePoint from, ImagePoint to) {
+        moveTo(robot, from);
+        robot.press(MouseButton.PRIMARY);
+        moveTo(robot, new ImagePoint((from.xPx() + to.xPx()) / 2, (from.yPx() + to.yPx()) / 2));
+        moveTo(robot, to);
+        robot.release(MouseButton.PRIMARY);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** From side to side, with the spread of two clicks. */
+    @Test
+    void aBallIsDrawnByHand(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> model().select(Item.BALL));
+        stroke(robot, new ImagePoint(290, 80), new ImagePoint(330, 80));
+        BallMark drawn = marks(View.FACE_ON).ball().orElseThrow();
+        double pointing = 1.5 / picture.transform().scale();
+        assertThat(drawn.centre().distancePx(new ImagePoint(310, 80))).isLessThan(pointing);
+        assertThat(drawn.diameterPx().orElseThrow()).isCloseTo(40, within(2 * pointing));
+        assertThat(drawn.sigmaPx()).isEqualTo(2 / Math.sqrt(2));
+        assertThat(drawn.diameterSigmaPx()).isEqualTo(2 * Math.sqrt(2));
+        assertThat(model().selected()).as("on to the next").isNotEqualTo(Optional.of(Item.BALL));
+    }
+
+    /** With Ctrl held a rod's ends stay where the hand put them, and the spread says so; without, they are found. */
+    @Test
+    void aRodIsLeftUnsnapped(FxRobot robot) throws Exception {
+        openClips(robot);
+        List<FloorMark> rod = sample.view(View.FACE_ON).orElseThrow().floorMarks().subList(0, 2);
+        ImagePoint from = rod.get(0).at().plus(1, 3);
+        robot.interact(() -> model().select(new Item.OfFloor(rod.get(0).pointId())));
+        robot.press(KeyCode.CONTROL);
+        stroke(robot, from, rod.get(1).at());
+        robot.release(KeyCode.CONTROL);
+        FloorMark end = marks(View.FACE_ON).floorMark(rod.get(0).pointId()).orElseThrow();
+        assertThat(end.at().distancePx(from)).isLessThan(1.5 / picture.transform().scale());
+        assertThat(Spread.of(marks(View.FACE_ON), new Item.OfFloor(rod.get(0).pointId()))).contains("3.9");
+        robot.interact(() -> {
+            model().undo();
+            sheet.assistant().stroked(from, rod.get(1).at(), Snap.TO_PICTURE);
+        });
+        until(() -> !marks(View.FACE_ON).floorMarks().isEmpty());
+        assertThat(marks(View.FACE_ON).floorMark(rod.get(0).pointId()).orElseThrow().sigmaPx()).as("found").isLessThan(2);
+        String button = "#item-" + rod.get(0).pointId();
+        assertThat(robot.lookup(button).queryAs(Button.class).getText()).contains("± ");
     }
 }

@@ -9,6 +9,7 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -19,6 +20,7 @@ import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
+import org.toeline.desk.lesson.Spread;
 import org.toeline.ledger.LensBook.Profile;
 import org.toeline.ledger.Unfinished;
 import org.toeline.mark.FloorLayout;
@@ -100,9 +102,10 @@ public final class MarkingPane extends VBox {
         if (!text.equals(next.getText())) {
             next.setText(text);
         }
-        Shown now = new Shown(model.large(), model.selected(), model.marks(model.large()).map(Marking::marked)
-                .orElse(List.of()), model.sheet().floor(), doubted, model.sheet().handedness(),
-                model.repeating(), model.lesson().unfinished(), model.marks(model.large()).map(MarkingPane::suggested).orElse(0L));
+        Optional<ViewMarks> view = model.marks(model.large());
+        Shown now = new Shown(model.large(), model.selected(), view.map(Marking::marked).orElse(List.of()),
+                view.map(v -> Marking.marked(v).stream().map(i -> Spread.of(v, i)).toList()).orElse(List.of()), model.sheet().floor(), doubted, model.sheet().handedness(),
+                model.repeating(), model.lesson().unfinished(), view.map(MarkingPane::suggested).orElse(0L));
         if (!now.equals(shown)) {
             shown = now;
             map.update(doubted);
@@ -113,7 +116,7 @@ public final class MarkingPane extends VBox {
     }
 
     /** What rings and buttons depend on: moving a mark changes none of it. */
-    private record Shown(View large, Optional<Item> selected, List<Item> marked, FloorLayout floor, Set<String> doubted,
+    private record Shown(View large, Optional<Item> selected, List<Item> marked, List<Optional<String>> spreads, FloorLayout floor, Set<String> doubted,
                          Handedness handedness, boolean repeating, Unfinished unfinished, long suggested) {
     }
 
@@ -130,15 +133,15 @@ public final class MarkingPane extends VBox {
             return Texts.of(model.lesson().unfinished().unseen(model.large()).isEmpty() ? "next.done" : "next.done-unseen");
         }
         Item item = model.selected().get();
-        boolean marked = !Marking.handles(view.get(), item).isEmpty();
         if (MarkOrder.suggested(view.get(), item)) {
             return Texts.of("next.suggested", words.where(((Item.OfLandmark) item).landmark()));
         }
-        if (item instanceof Item.OfLandmark l) {
-            return Texts.of(marked ? "next.again" : "next.landmark", words.where(l.landmark()));
+        Optional<String> spread = Spread.of(view.get(), item);
+        if (spread.isPresent()) {
+            return Texts.of("next.again", item instanceof Item.OfLandmark l ? words.where(l.landmark()) : name(item), spread.get());
         }
-        if (marked) {
-            return Texts.of("next.again", name(item));
+        if (item instanceof Item.OfLandmark l) {
+            return Texts.of("next.landmark", words.where(l.landmark()));
         }
         if (item instanceof Item.OfFloor f) {
             return Texts.of("next.floor", f.pointId());
@@ -170,10 +173,11 @@ public final class MarkingPane extends VBox {
         button.setId("item-" + name(item).toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
-        boolean done = model.marks(model.large()).map(v -> !Marking.handles(v, item).isEmpty()).orElse(false);
-        if (done) {
+        Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
+        if (spread.isPresent()) {
             button.getStyleClass().add("item-done");
-            button.setText("✓ " + name(item));
+            button.setText("✓ " + name(item) + " ± " + spread.get());
+            button.setTooltip(new Tooltip(Texts.of("item.spread", spread.get())));
         } else if (model.unseen(model.large(), item)) {
             button.getStyleClass().add("item-unseen");
             button.setText("– " + name(item));

@@ -7,13 +7,14 @@ import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.Marking;
 import org.toeline.desk.picture.PicturePane.Gestures;
+import org.toeline.desk.picture.PicturePane.Stroke;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
 /**
- * What the hand does on the picture from a press to its release: a click, a stroke, a mark or the picture moved. A gesture is
- * meant for the view and the item of its press; when another is shown or selected before it is over, it comes to nothing.
+ * What the hand does on the picture from a press to its release: a click, a stroke, a mark or the picture moved; with the other
+ * button a mark chosen or the picture moved. A gesture is meant for the view and the item of its press; when another is shown or selected before it is over, it comes to nothing.
  */
 final class PictureHand {
 
@@ -30,6 +31,7 @@ final class PictureHand {
     private double pressY;
     private double lastX;
     private double lastY;
+    private boolean moved;
     private View view = View.FACE_ON;
     private Optional<Item> meant = Optional.empty();
     private Optional<Item> under = Optional.empty();
@@ -65,10 +67,9 @@ final class PictureHand {
         view = model.large();
         meant = model.selected();
         doing = e.getButton() == MouseButton.PRIMARY ? Doing.PRESSED : Doing.PICTURE;
+        moved = false;
         under = Optional.empty();
-        if (doing == Doing.PRESSED) {
-            model.marks(view).ifPresent(this::findUnder);
-        }
+        model.marks(view).ifPresent(this::findUnder);
     }
 
     private void findUnder(ViewMarks marks) {
@@ -92,7 +93,8 @@ final class PictureHand {
             doing = Doing.NOTHING;
             pane.repaint();
         }
-        if (doing == Doing.PRESSED && Math.hypot(e.getX() - pressX, e.getY() - pressY) > STILL) {
+        moved |= Math.hypot(e.getX() - pressX, e.getY() - pressY) > STILL;
+        if (doing == Doing.PRESSED && moved) {
             begin();
         }
         if (doing == Doing.MARK) {
@@ -101,7 +103,8 @@ final class PictureHand {
             pane.magnify(at, e.getX());
         } else if (doing == Doing.STROKE) {
             pane.magnify(at(e), e.getX());
-            pane.stroke(pressX, pressY, e.getX(), e.getY());
+            pane.stroke(meant.filter(i -> i instanceof Item.OfBall).isPresent() ? Stroke.CIRCLE : Stroke.LINE, pressX, pressY,
+                    e.getX(), e.getY());
         } else if (doing == Doing.PICTURE) {
             pane.pan(e.getX() - lastX, e.getY() - lastY);
         }
@@ -119,9 +122,9 @@ final class PictureHand {
         }
     }
 
-    /** Whether a stroke is meant for an item and does not pan: for a rod's end or an upright that is to be placed. */
+    /** Whether a stroke is meant for an item and does not pan: for the ball, a rod's end or an upright that is to be placed. */
     private boolean isStroked(Item item) {
-        return (item instanceof Item.OfFloor || item instanceof Item.OfVertical) && isToBePlaced(item);
+        return item instanceof Item.OfBall || !(item instanceof Item.OfLandmark) && isToBePlaced(item);
     }
 
     private boolean isToBePlaced(Item item) {
@@ -143,9 +146,11 @@ final class PictureHand {
         if (was == Doing.MARK) {
             model.release();
         } else if (was == Doing.PRESSED && isStillMeant()) {
-            clicked(at(e), e.getClickCount());
+            clicked(at(e), e);
         } else if (was == Doing.STROKE && isStillMeant()) {
-            stroked(pane.transform().picture(pressX, pressY), at(e));
+            stroked(pane.transform().picture(pressX, pressY), at(e), snap(e));
+        } else if (was == Doing.PICTURE && !moved && view == model.large()) {
+            under.ifPresent(item -> model.select(item, underHandle));
         }
         if (was == Doing.STROKE) {
             pane.repaint();
@@ -153,24 +158,28 @@ final class PictureHand {
     }
 
     /** What is to be placed next goes where the click is, also close beside another mark; else that mark is chosen. */
-    private void clicked(ImagePoint at, int count) {
+    private void clicked(ImagePoint at, MouseEvent e) {
         if (under.isPresent() && meant.filter(this::isToBePlaced).isEmpty()) {
             model.select(under.get(), underHandle);
-        } else if (count == 1 && pane.shows(at)) {
+        } else if (e.getClickCount() == 1 && pane.shows(at)) {
             // the second half of a double click is no wish for the next mark in the same place
-            gestures.clicked(at);
+            gestures.clicked(at, snap(e));
         }
     }
 
+    private static Snap snap(MouseEvent e) {
+        return e.isShortcutDown() ? Snap.BY_HAND : Snap.TO_PICTURE;
+    }
+
     /** What runs out of the picture ends at its edge. */
-    private void stroked(ImagePoint from, ImagePoint to) {
+    private void stroked(ImagePoint from, ImagePoint to, Snap snap) {
         if (!pane.shows(from)) {
             return;
         }
         double inside = 1;
         inside = Math.min(inside, share(from.xPx(), to.xPx(), pane.picture().getWidth()));
         inside = Math.min(inside, share(from.yPx(), to.yPx(), pane.picture().getHeight()));
-        gestures.stroked(from, from.plus(inside * (to.xPx() - from.xPx()), inside * (to.yPx() - from.yPx())));
+        gestures.stroked(from, from.plus(inside * (to.xPx() - from.xPx()), inside * (to.yPx() - from.yPx())), snap);
     }
 
     /** How much of the way from one place to another is between 0 and an end. */

@@ -45,10 +45,10 @@ public final class PicturePane extends Pane {
     /** Told of what places something, in picture pixels. */
     public interface Gestures {
 
-        void clicked(ImagePoint at);
+        void clicked(ImagePoint at, Snap snap);
 
-        /** A stroke while a rod's end or an upright is to be placed. */
-        void stroked(ImagePoint from, ImagePoint to);
+        /** A stroke while the ball is selected, or a rod's end or an upright that is to be placed. */
+        void stroked(ImagePoint from, ImagePoint to, Snap snap);
     }
 
     public PicturePane(LessonModel model, Overlay overlay, Gestures gestures) {
@@ -180,16 +180,35 @@ public final class PicturePane extends Pane {
         setCursor(Cursor.CROSSHAIR);
     }
 
-    /** A line while it is drawn. */
-    void stroke(double x1, double y1, double x2, double y2) {
+    /** A line while it is drawn, or a circle from one side to the other. */
+    void stroke(Stroke as, double x1, double y1, double x2, double y2) {
         repaint();
         GraphicsContext g = canvas.getGraphicsContext2D();
         g.setStroke(Color.color(0, 0, 0, 0.65));
         g.setLineWidth(3.6);
-        g.strokeLine(x1, y1, x2, y2);
+        as.draw(g, x1, y1, x2, y2);
         g.setStroke(Color.web("#56B4E9"));
         g.setLineWidth(1.6);
-        g.strokeLine(x1, y1, x2, y2);
+        as.draw(g, x1, y1, x2, y2);
+    }
+
+    /** What is drawn of a stroke. */
+    enum Stroke {
+        LINE {
+            @Override
+            void draw(GraphicsContext g, double x1, double y1, double x2, double y2) {
+                g.strokeLine(x1, y1, x2, y2);
+            }
+        },
+        CIRCLE {
+            @Override
+            void draw(GraphicsContext g, double x1, double y1, double x2, double y2) {
+                double across = Math.hypot(x2 - x1, y2 - y1);
+                g.strokeOval((x1 + x2 - across) / 2, (y1 + y2 - across) / 2, across, across);
+            }
+        };
+
+        abstract void draw(GraphicsContext g, double x1, double y1, double x2, double y2);
     }
 
     private void scrolled(ScrollEvent e) {

@@ -199,4 +199,16 @@ class LessonModelTest {
         model.leaveRepeat();
         assertThat(shoulder(View.FACE_ON)).isEqualTo(HERE);
     }
+
+    /** What was found to a fifth of a pixel is not known so well any more when a hand has moved it. */
+    @Test
+    void whatTheHandMovesIsKnownAsAClickIs() {
+        model.select(Item.BALL);
+        model.place(View.FACE_ON, BALL);
+        model.select(Item.BALL);
+        model.place(THERE);
+        BallMark moved = model.marks(View.FACE_ON).orElseThrow().ball().orElseThrow();
+        assertThat(moved.sigmaPx()).isEqualTo(model.sheet().clickSigmaPx());
+        assertThat(moved.diameterSigmaPx()).isEqualTo(BALL.diameterSigmaPx());
+    }
 }
