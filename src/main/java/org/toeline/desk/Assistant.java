@@ -1,21 +1,17 @@
 package org.toeline.desk;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import org.toeline.assist.AddressFinder;
+import java.util.function.Supplier;
+import org.toeline.advice.Words;
 import org.toeline.assist.BallOutline;
 import org.toeline.assist.EdgeSnap;
-import org.toeline.assist.Follow;
 import org.toeline.assist.LandmarkSuggester;
 import org.toeline.assist.LandmarkSuggestion;
 import org.toeline.assist.SnappedLine;
 import org.toeline.assist.SnappedRod;
-import org.toeline.assist.StillSpan;
-import org.toeline.assist.Track;
 import org.toeline.camera.UsualLens;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
@@ -32,10 +28,7 @@ import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
-import org.toeline.video.Clip;
 import org.toeline.video.Frame;
-import org.toeline.video.Progress;
-import org.toeline.video.SlowMotion;
 
 /** What the program finds in the picture for the coach: the ball's outline, straight edges, a person's landmarks. */
 final class Assistant implements PicturePane.Gestures {
@@ -44,18 +37,18 @@ final class Assistant implements PicturePane.Gestures {
     private static final double SMALLEST_BALL_PX = 4;
 
     private final LessonModel model;
-    private final Background background;
     private final ClipDrawer clips;
     private final Consumer<String> say;
     private final Searches searches;
+    private final Steadier steadier;
     private Optional<LandmarkSuggester> suggester = Optional.empty();
 
-    Assistant(LessonModel model, Background background, ClipDrawer clips, Consumer<String> say) {
+    Assistant(LessonModel model, Background background, ClipDrawer clips, Supplier<Words> words, Consumer<String> say) {
         this.model = model;
-        this.background = background;
         this.clips = clips;
         this.say = say;
         this.searches = new Searches(model, background, clips, say);
+        this.steadier = new Steadier(model, background, clips, words, say);
     }
 
     /** A click on the large picture: the ball is looked for, anything else goes where the click was. */
@@ -185,57 +178,14 @@ final class Assistant implements PicturePane.Gestures {
         say.accept(Texts.of("suggest.found", count));
     }
 
-    /**
-     * Follows the large view's marks through the span in which the player stands still, puts each where it is on the
-     * average, and says how much the player swayed. Marks that cannot be held stay where they are.
-     */
+    /** Puts the large view's marks where they are on the average while the player stands still. */
     void steady() {
-        View of = model.large();
-        Optional<Path> file = clips.file(of);
-        Optional<ViewMarks> marks = model.marks(of).filter(v -> !v.marks().isEmpty() && !model.repeating(of));
-        if (file.isEmpty() || marks.isEmpty()) {
-            say.accept(Texts.of("steady.nothing"));
-            return;
-        }
-        double at = clips.time(of).orElseThrow()[0];
-        List<Mark> followed = marks.get().marks();
-        SlowMotion filmed = clips.slowMotion(of);
-        say.accept(Texts.of("steady.following"));
-        background.run(() -> {
-            try (Clip clip = Clip.open(file.get())) {
-                Optional<StillSpan> span = AddressFinder.find(clip, filmed, Progress.NONE)
-                        .filter(s -> s.startSeconds() <= at && at <= s.endSeconds());
-                return span.isEmpty() ? Optional.<List<Track>>empty() : Follow.through(clip, span.get(), at,
-                        followed.stream().map(Mark::at).toList(), Progress.NONE);
-            }
-        }, tracks -> {
-            if (tracks.isEmpty()) {
-                say.accept(Texts.of("steady.not-still"));
-            } else if (model.sheet().view(of).equals(marks)) {
-                put(marks.get(), followed, tracks.get());
-            }
-        });
-    }
-
-    private void put(ViewMarks marks, List<Mark> followed, List<Track> tracks) {
-        ViewMarks steady = marks;
-        int held = 0;
-        for (int i = 0; i < followed.size(); i++) {
-            Mark mark = followed.get(i);
-            if (tracks.get(i).held()) {
-                held++;
-                steady = steady.withMark(new Mark(mark.landmark(), tracks.get(i).mean(), mark.sigmaPx(), mark.origin()));
-            }
-        }
-        model.apply(model.sheet().withView(steady));
-        String sway = Follow.sway(tracks).map(s -> String.format(Locale.ROOT, "%.1f", Math.hypot(s.acrossPx(), s.upPx())))
-                .orElse("0.0");
-        say.accept(Texts.of("steady.done", held, followed.size(), sway));
+        steadier.steady();
     }
 
     /** Gives up what is being looked for; answers whether anything was. */
     boolean stop() {
-        return searches.stop();
+        return searches.stop() | steadier.stop();
     }
 
     void close() {

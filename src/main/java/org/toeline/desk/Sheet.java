@@ -16,6 +16,8 @@ import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
 import org.toeline.advice.RangeBook;
+import org.toeline.desk.bodymap.ItemNames;
+import org.toeline.desk.bodymap.MarkingPane;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.keys.KeyBook;
 import org.toeline.desk.keys.KeySheet;
@@ -35,7 +37,7 @@ import org.toeline.posture.Doubt;
 import org.toeline.video.KeptIndexes;
 
 /** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
-final class Sheet implements LessonModel.Listener, Screen {
+final class Sheet implements LessonModel.Listener, Screen, MarkingPane.Helps {
 
     private static final double NUDGE_PX = 0.25;
     private static final double NUDGE_FAR_PX = 5;
@@ -78,7 +80,7 @@ final class Sheet implements LessonModel.Listener, Screen {
         this.clips = new ClipDrawer(model, background, this::shown, this::say, missing,
                 KeptIndexes.in(folder.resolve("lists-of-frames")));
         this.frames = new FrameKeeper(model, records, background, clips);
-        this.assistant = new Assistant(model, background, clips, this::say);
+        this.assistant = new Assistant(model, background, clips, this::words, this::say);
         this.view = new SheetView(model, this);
         this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
         model.listen(this);
@@ -197,8 +199,19 @@ final class Sheet implements LessonModel.Listener, Screen {
         return assistant;
     }
 
+    @Override
+    public void suggest() {
+        assistant.suggest();
+    }
+
+    @Override
+    public void steady() {
+        assistant.steady();
+    }
+
     /** Marks the large view again, or ends that and takes the coach's own click spread from it. */
-    void again() {
+    @Override
+    public void again() {
         if (!model.repeating()) {
             if (model.marks(model.large()).filter(v -> v.marks().size() >= ClickSpread.LEAST).isEmpty()) {
                 say(Texts.of("again.few", ClickSpread.LEAST));
@@ -254,14 +267,18 @@ final class Sheet implements LessonModel.Listener, Screen {
 
     void act(Act act) {
         switch (act) {
-            case LEFT -> model.nudge(-NUDGE_PX, 0);
-            case RIGHT -> model.nudge(NUDGE_PX, 0);
-            case UP -> model.nudge(0, -NUDGE_PX);
-            case DOWN -> model.nudge(0, NUDGE_PX);
-            case LEFT_FAR -> model.nudge(-NUDGE_FAR_PX, 0);
-            case RIGHT_FAR -> model.nudge(NUDGE_FAR_PX, 0);
-            case UP_FAR -> model.nudge(0, -NUDGE_FAR_PX);
-            case DOWN_FAR -> model.nudge(0, NUDGE_FAR_PX);
+            case LEFT -> nudge(-NUDGE_PX, 0);
+            case RIGHT -> nudge(NUDGE_PX, 0);
+            case UP -> nudge(0, -NUDGE_PX);
+            case DOWN -> nudge(0, NUDGE_PX);
+            case LEFT_PIXEL -> nudge(-1, 0);
+            case RIGHT_PIXEL -> nudge(1, 0);
+            case UP_PIXEL -> nudge(0, -1);
+            case DOWN_PIXEL -> nudge(0, 1);
+            case LEFT_FAR -> nudge(-NUDGE_FAR_PX, 0);
+            case RIGHT_FAR -> nudge(NUDGE_FAR_PX, 0);
+            case UP_FAR -> nudge(0, -NUDGE_FAR_PX);
+            case DOWN_FAR -> nudge(0, NUDGE_FAR_PX);
             case CANCEL -> cancel();
             case DELETE -> model.delete();
             case UNDO -> model.undo();
@@ -274,10 +291,10 @@ final class Sheet implements LessonModel.Listener, Screen {
             case ADDRESS -> clips.findAddress(model.large());
             case WHOLE -> view.fit();
             case SKIP -> model.skip();
-            case SUGGEST -> assistant.suggest();
+            case SUGGEST -> suggest();
             case ACCEPT -> model.accept();
             case ACCEPT_ALL -> model.acceptAll();
-            case STEADY -> assistant.steady();
+            case STEADY -> steady();
             case AGAIN -> again();
             case LINES -> view.lines();
             case BRIGHTER -> view.light(LIGHT_STEP, 0);
@@ -288,6 +305,12 @@ final class Sheet implements LessonModel.Listener, Screen {
             case GO_LESSON, GO_PLAYERS, GO_ACROSS, GO_SHOTS, GO_HAND_OVER, GO_RANGES, FIND -> throw new IllegalArgumentException(
                     act + " is no act of the sheet's");
         }
+    }
+
+    /** What moves need not be what is selected: just after a click it is what was clicked. */
+    private void nudge(double dxPx, double dyPx) {
+        model.nudge(dxPx, dyPx).filter(i -> !model.selected().equals(Optional.of(i)))
+                .ifPresent(i -> say(Texts.of("nudged", ItemNames.of(i, words()))));
     }
 
     /** Drops what is half done and nothing that is finished. */

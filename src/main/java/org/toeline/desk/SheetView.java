@@ -67,7 +67,7 @@ final class SheetView extends BorderPane {
         this.lines = new OverlayLines(sheet::assessment);
         this.filmedAt = new FilmedAt(model, sheet.clips());
         this.picture = new PicturePane(model, lines, sheet.assistant());
-        this.marking = new MarkingPane(model, words, sheet::lenses, sheet.assistant()::suggest, sheet::again);
+        this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
         this.toolbar = new Toolbar(model, sheet, this::unit);
         this.missing = new MissingBar(sheet.missing());
         Region work = sheet.clips().lines();

@@ -24,6 +24,7 @@ import org.toeline.ledger.LessonDocument;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorMark;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -270,5 +271,27 @@ class HandTest extends DrivenDesk {
         assertThat(marks(View.FACE_ON).floorMark(rod.get(0).pointId()).orElseThrow().sigmaPx()).as("found").isLessThan(2);
         String button = "#item-" + rod.get(0).pointId();
         assertThat(robot.lookup(button).queryAs(Button.class).getText()).contains("± ");
+    }
+
+    /** The buttons do what the keys do, and say when there is nothing to do. */
+    @Test
+    void aSuggestionIsAcceptedOrRefusedByMouse(FxRobot robot) throws Exception {
+        openClips(robot);
+        ImagePoint shoulder = new ImagePoint(600, 300);
+        ImagePoint toe = new ImagePoint(650, 560);
+        robot.interact(() -> model().apply(model().sheet().withView(marks(View.FACE_ON)
+                .withMark(new Mark(Landmark.LEAD_SHOULDER, shoulder, 4, Mark.Origin.SUGGESTED))
+                .withMark(new Mark(Landmark.LEAD_TOE, toe, 4, Mark.Origin.SUGGESTED)))));
+        assertThat(robot.lookup("#accept").queryButton().isDisabled()).as("the ball is selected").isTrue();
+        moveTo(robot, shoulder);
+        robot.clickOn(MouseButton.SECONDARY);
+        assertThat(model().selected()).as("the right button picks a mark").contains(SHOULDER);
+        robot.clickOn("#accept");
+        assertThat(marks(View.FACE_ON).mark(Landmark.LEAD_SHOULDER).orElseThrow().origin()).isEqualTo(Mark.Origin.PLACED);
+        moveTo(robot, toe);
+        robot.clickOn(MouseButton.SECONDARY);
+        robot.clickOn("#refuse");
+        assertThat(marks(View.FACE_ON).mark(Landmark.LEAD_TOE)).isEmpty();
+        assertThat(robot.lookup("#refuse").queryButton().isDisabled()).isTrue();
     }
 }

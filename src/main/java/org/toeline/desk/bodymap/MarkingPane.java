@@ -45,13 +45,21 @@ public final class MarkingPane extends VBox {
     private Button again = new Button();
     private @Nullable Shown shown;
 
-    /**
-     * @param profiles the lenses that were calibrated
-     * @param suggest  suggests landmarks in the large view
-     * @param again    begins or ends marking it again
-     */
-    public MarkingPane(LessonModel model, Words words, Supplier<List<Profile>> profiles, Runnable suggest,
-                       Runnable again) {
+    /** What the desk does for the coach in the large view. */
+    public interface Helps {
+
+        /** Suggests landmarks. */
+        void suggest();
+
+        /** Puts the marks where they are on the average while the player stands still. */
+        void steady();
+
+        /** Begins or ends marking it again. */
+        void again();
+    }
+
+    /** @param profiles the lenses that were calibrated */
+    public MarkingPane(LessonModel model, Words words, Supplier<List<Profile>> profiles, Helps helping) {
         super(12);
         this.profiles = profiles;
         this.model = model;
@@ -71,8 +79,10 @@ public final class MarkingPane extends VBox {
         hint.setMinHeight(USE_PREF_SIZE);
         helps.setPrefWrapLength(WIDTH);
         others.setPrefWrapLength(WIDTH);
-        helps.getChildren().setAll(help("skip", "next.skip", model::skip), help("suggest", "suggest", suggest),
-                help("accept-all", "suggest.accept", model::acceptAll), again(again));
+        helps.getChildren().setAll(help("skip", "next.skip", model::skip), help("suggest", "suggest", helping::suggest),
+                help("accept", "suggest.accept-one", model::accept), help("refuse", "suggest.refuse", model::refuse),
+                help("accept-all", "suggest.accept", model::acceptAll), help("steady", "steady", helping::steady),
+                again(helping::again));
         getChildren().addAll(next, helps, new StackPane(map), others, hint);
     }
 
@@ -91,11 +101,6 @@ public final class MarkingPane extends VBox {
         return button;
     }
 
-    private boolean anySuggested() {
-        return model.marks(model.large()).filter(v -> v.marks().stream()
-                .anyMatch(m -> m.origin() == Mark.Origin.SUGGESTED)).isPresent();
-    }
-
     /** Brings words, rings and buttons up to date. */
     public void update(Set<String> doubted) {
         String text = announced();
@@ -109,7 +114,9 @@ public final class MarkingPane extends VBox {
         if (!now.equals(shown)) {
             shown = now;
             map.update(doubted);
-            helps.lookup("#accept-all").setDisable(!anySuggested());
+            helps.lookup("#accept").setDisable(model.suggestion().isEmpty());
+            helps.lookup("#refuse").setDisable(model.suggestion().isEmpty());
+            helps.lookup("#accept-all").setDisable(now.suggested() == 0);
             again.setText(Texts.of(model.repeating() ? "again.end" : model.canGoOnRepeating() ? "again.go-on" : "again"));
             others.getChildren().setAll(buttons());
         }
@@ -138,7 +145,7 @@ public final class MarkingPane extends VBox {
         }
         Optional<String> spread = Spread.of(view.get(), item);
         if (spread.isPresent()) {
-            return Texts.of("next.again", item instanceof Item.OfLandmark l ? words.where(l.landmark()) : name(item), spread.get());
+            return Texts.of("next.again", item instanceof Item.OfLandmark l ? words.where(l.landmark()) : ItemNames.of(item), spread.get());
         }
         if (item instanceof Item.OfLandmark l) {
             return Texts.of("next.landmark", words.where(l.landmark()));
@@ -147,13 +154,6 @@ public final class MarkingPane extends VBox {
             return Texts.of("next.floor", f.pointId());
         }
         return Texts.of(item instanceof Item.OfBall ? "next.ball" : "next.vertical");
-    }
-
-    private static String name(Item item) {
-        if (item instanceof Item.OfFloor f) {
-            return f.pointId();
-        }
-        return item instanceof Item.OfVertical v ? Texts.of("item.vertical", v.index() + 1) : Texts.of("item.ball");
     }
 
     private List<Button> buttons() {
@@ -169,19 +169,19 @@ public final class MarkingPane extends VBox {
     }
 
     private Button button(Item item) {
-        Button button = new Button(name(item));
-        button.setId("item-" + name(item).toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        Button button = new Button(ItemNames.of(item));
+        button.setId("item-" + ItemNames.of(item).toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
         Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
         if (spread.isPresent()) {
             button.getStyleClass().add("item-done");
-            button.setText("✓ " + name(item) + " ± " + spread.get());
+            button.setText("✓ " + ItemNames.of(item) + " ± " + spread.get());
             button.setTooltip(new Tooltip(Texts.of("item.spread", spread.get())));
         } else if (model.unseen(model.large(), item)) {
             button.getStyleClass().add("item-unseen");
-            button.setText("– " + name(item));
-            button.setAccessibleText(Texts.of("item.unseen", name(item)));
+            button.setText("– " + ItemNames.of(item));
+            button.setAccessibleText(Texts.of("item.unseen", ItemNames.of(item)));
         }
         if (model.selected().equals(Optional.of(item))) {
             button.getStyleClass().add("item-next");

@@ -20,7 +20,7 @@ import org.toeline.desk.Texts;
 /** All keys on one sheet; a click on a key and the next press change it. */
 public final class KeySheet {
 
-    private static final int COLUMNS = 2;
+    private static final int COLUMNS = 3;
 
     private final KeyBook book;
     private final Label said = new Label(Texts.of("keys.text"));

@@ -44,6 +44,8 @@ public final class LessonModel {
     private View large = View.FACE_ON;
     private Optional<Item> selected = Optional.empty();
     private int handle;
+    /** What was put somewhere last. */
+    private Optional<Selection> placed = Optional.empty();
     private final Set<View> repeating = EnumSet.noneOf(View.class);
     /** How it was before the drag that is going on. */
     private Optional<History.Step> gesture = Optional.empty();
@@ -83,6 +85,7 @@ public final class LessonModel {
         file = from;
         history.clear();
         repeating.clear();
+        placed = Optional.empty();
         gesture = Optional.empty();
         large = opened.sheet().views().isEmpty() ? View.FACE_ON : opened.sheet().views().get(0).view();
         selected = MarkOrder.next(this);
@@ -250,6 +253,7 @@ public final class LessonModel {
     }
 
     private void put(ViewMarks view, Selection selection) {
+        placed = Optional.of(selection);
         Unfinished now = lesson.unfinished().withUnseen(view.view(), names -> {
             Marking.marked(view).forEach(item -> names.remove(item.name()));
             return names;
@@ -276,6 +280,13 @@ public final class LessonModel {
             put(Marking.accepted(marks(large).orElseThrow(), m, sheet().clickSigmaPx()));
             selectNext();
         });
+    }
+
+    /** Takes the selected suggestion away; it is still selected, to be marked by hand or skipped. */
+    public void refuse() {
+        if (suggestion().isPresent()) {
+            delete();
+        }
     }
 
     /** What is selected, when it is only suggested. */
@@ -353,15 +364,22 @@ public final class LessonModel {
         return new History.Step(sheet(), lesson.unfinished(), selection());
     }
 
-    public void nudge(double dxPx, double dyPx) {
+    /** Moves the selected item a little; while it is not marked yet, the one that was placed last, which is answered. */
+    public Optional<Item> nudge(double dxPx, double dyPx) {
         release();
-        if (selected.isPresent() && marks(large).isPresent()) {
-            List<ImagePoint> handles = Marking.handles(marks(large).get(), selected.get());
-            if (handle < handles.size()) {
-                put(Marking.put(marks(large).get(), selected.get(), handle, handles.get(handle).plus(dxPx, dyPx),
-                        sheet().clickSigmaPx()));
-            }
-        }
+        Optional<Selection> moved = Optional.of(selection()).filter(this::isMarked).or(() -> placed.filter(this::isMarked));
+        moved.ifPresent(s -> {
+            ViewMarks view = marks(large).orElseThrow();
+            Item item = s.item().orElseThrow();
+            put(Marking.put(view, item, s.handle(), Marking.handles(view, item).get(s.handle()).plus(dxPx, dyPx),
+                    sheet().clickSigmaPx()), s);
+        });
+        return moved.flatMap(Selection::item);
+    }
+
+    private boolean isMarked(Selection s) {
+        return s.view() == large && s.item().isPresent()
+                && marks(large).filter(v -> s.handle() < Marking.handles(v, s.item().get()).size()).isPresent();
     }
 
     public void delete() {

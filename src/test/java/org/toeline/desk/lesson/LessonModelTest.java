@@ -211,4 +211,32 @@ class LessonModelTest {
         assertThat(moved.sigmaPx()).isEqualTo(model.sheet().clickSigmaPx());
         assertThat(moved.diameterSigmaPx()).isEqualTo(BALL.diameterSigmaPx());
     }
+
+    @Test
+    void theArrowsMoveWhatWasJustPlaced() {
+        model.select(TOE);
+        model.place(HERE);
+        Optional<Item> next = model.selected();
+        assertThat(model.nudge(1, 0)).contains(TOE);
+        assertThat(model.marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_TOE).orElseThrow().at())
+                .isEqualTo(new ImagePoint(401, 300));
+        assertThat(model.selected()).as("the next click is still for the next").isEqualTo(next);
+        model.show(View.DOWN_THE_LINE);
+        MarkSheet before = model.sheet();
+        assertThat(model.nudge(1, 0)).as("it is not in this view").isEmpty();
+        assertThat(model.sheet()).isEqualTo(before);
+    }
+
+    @Test
+    void oneSuggestionIsRefused() {
+        model.apply(model.sheet().withView(model.marks(View.FACE_ON).orElseThrow()
+                .withMark(new Mark(Landmark.LEAD_TOE, HERE, 4, Mark.Origin.SUGGESTED))));
+        model.select(SHOULDER);
+        model.refuse();
+        assertThat(shoulder(View.FACE_ON)).as("placed, not suggested").isEqualTo(HERE);
+        model.select(TOE);
+        model.refuse();
+        assertThat(model.marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_TOE)).isEmpty();
+        assertThat(model.selected()).as("to be marked by hand").contains(TOE);
+    }
 }
