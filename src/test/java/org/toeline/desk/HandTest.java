@@ -4,10 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
@@ -293,5 +298,36 @@ class HandTest extends DrivenDesk {
         robot.clickOn("#refuse");
         assertThat(marks(View.FACE_ON).mark(Landmark.LEAD_TOE)).isEmpty();
         assertThat(robot.lookup("#refuse").queryButton().isDisabled()).isTrue();
+    }
+
+    /** What is announced stands out in the drawing: the ball by its ring, a rod and an upright by what is drawn of them. */
+    @Test
+    void everyThingAnnouncedIsDrawn(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> model().select(SHOULDER));
+        Node map = robot.lookup("#body-map").query();
+        Set<List<Integer>> drawings = new HashSet<>();
+        List<Item> items = List.of(SHOULDER, Item.BALL, new Item.OfFloor(sample.floor().points().get(0).id()),
+                new Item.OfVertical(0));
+        for (View view : List.of(View.FACE_ON, View.TEE)) {
+            for (Item item : view == View.TEE ? List.of(Item.BALL, new Item.OfLandmark(Landmark.CROWN)) : items) {
+                robot.interact(() -> {
+                    model().show(view);
+                    model().select(item);
+                    drawings.add(pixels(map.snapshot(null, null)));
+                });
+            }
+        }
+        assertThat(drawings).as("each has a drawing of its own").hasSize(items.size() + 2);
+    }
+
+    private static List<Integer> pixels(WritableImage image) {
+        List<Integer> all = new ArrayList<>();
+        for (int y = 0; y < image.getHeight(); y += 2) {
+            for (int x = 0; x < image.getWidth(); x += 2) {
+                all.add(image.getPixelReader().getArgb(x, y));
+            }
+        }
+        return all;
     }
 }

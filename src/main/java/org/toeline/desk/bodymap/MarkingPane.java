@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -33,6 +34,8 @@ import org.toeline.mark.ViewMarks;
 public final class MarkingPane extends VBox {
 
     private static final double WIDTH = 262;
+    /** Of three lines. */
+    private static final double ANNOUNCED_HEIGHT = 68;
 
     private final LessonModel model;
     private final Words words;
@@ -64,7 +67,7 @@ public final class MarkingPane extends VBox {
         this.profiles = profiles;
         this.model = model;
         this.words = words;
-        this.map = new BodyMap(model, words::name);
+        this.map = new BodyMap(model, words);
         getStyleClass().add("paper");
         setPadding(new Insets(14));
         setPrefWidth(WIDTH + 28);
@@ -72,8 +75,11 @@ public final class MarkingPane extends VBox {
         next.getStyleClass().add("next");
         next.setId("next");
         next.setWrapText(true);
-        next.setMinHeight(72);
-        next.setAlignment(Pos.TOP_LEFT);
+        // none of it is ever cut off, and a shorter sentence leaves what is below in its place
+        next.setMinHeight(USE_PREF_SIZE);
+        StackPane announced = new StackPane(next);
+        announced.minHeightProperty().bind(Bindings.max(ANNOUNCED_HEIGHT, next.heightProperty()));
+        announced.setAlignment(Pos.TOP_LEFT);
         hint.getStyleClass().add("hint");
         hint.setWrapText(true);
         hint.setMinHeight(USE_PREF_SIZE);
@@ -83,7 +89,7 @@ public final class MarkingPane extends VBox {
                 help("accept", "suggest.accept-one", model::accept), help("refuse", "suggest.refuse", model::refuse),
                 help("accept-all", "suggest.accept", model::acceptAll), help("steady", "steady", helping::steady),
                 again(helping::again));
-        getChildren().addAll(next, helps, new StackPane(map), others, hint);
+        getChildren().addAll(announced, helps, new StackPane(map), others, hint);
     }
 
     private static Button help(String id, String key, Runnable action) {

@@ -152,7 +152,10 @@ public final class PicturePane extends Pane {
         if (image.getImage() == null) {
             return;
         }
-        overlay.paint(g, model.large(), transform);
+        if (!model.repeating()) {
+            // the lines would show where the first marks are
+            overlay.paint(g, model.large(), transform);
+        }
         model.marks(model.large()).ifPresent(v -> new MarkPainter(g, transform).paint(v, model.selected(), doubted));
     }
 
