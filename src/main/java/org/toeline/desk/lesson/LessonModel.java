@@ -1,7 +1,6 @@
 package org.toeline.desk.lesson;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -21,10 +20,10 @@ import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
 /**
- * The lesson on the desk: what is marked, what is selected, which picture is large; undo is a list of earlier sheets.
- * Owned by one thread. Listeners are told after every change.
+ * The lesson on the desk: placing, moving, accepting and skipping what is marked on it, also a second time. Owned by one
+ * thread. Listeners are told after every change.
  */
-public final class LessonModel {
+public final class LessonModel extends UndoableLesson {
 
     /** Told of changes. */
     public interface Listener {
@@ -37,65 +36,21 @@ public final class LessonModel {
         }
     }
 
-    private final List<Listener> listeners = new ArrayList<>();
-    private final History history = new History();
-    private Lesson lesson;
-    private Optional<Path> file = Optional.empty();
-    private View large = View.FACE_ON;
-    private Optional<Item> selected = Optional.empty();
-    private int handle;
     /** What was put somewhere last. */
     private Optional<Selection> placed = Optional.empty();
     private final Set<View> repeating = EnumSet.noneOf(View.class);
-    /** How it was before the drag that is going on. */
-    private Optional<History.Step> gesture = Optional.empty();
 
     public LessonModel(Lesson lesson) {
-        this.lesson = lesson;
-    }
-
-    public void listen(Listener listener) {
-        listeners.add(listener);
-    }
-
-    public Lesson lesson() {
-        return lesson;
-    }
-
-    public MarkSheet sheet() {
-        return lesson.sheet();
-    }
-
-    /** The document the lesson is kept in. */
-    public Optional<Path> file() {
-        return file;
-    }
-
-    public View large() {
-        return large;
-    }
-
-    public Optional<Item> selected() {
-        return selected;
+        super(lesson);
     }
 
     /** Takes another lesson onto the desk; what could be undone of the earlier one cannot be any more. */
     public void open(Lesson opened, Optional<Path> from) {
-        lesson = opened;
-        file = from;
-        history.clear();
+        begin(opened, from);
         repeating.clear();
         placed = Optional.empty();
-        gesture = Optional.empty();
         large = opened.sheet().views().isEmpty() ? View.FACE_ON : opened.sheet().views().get(0).view();
-        selected = MarkOrder.next(this);
-        handle = 0;
-        changed();
-    }
-
-    public void keepIn(Path where) {
-        file = Optional.of(where);
-        settled();
+        selectNext();
     }
 
     public void show(View view) {
@@ -120,7 +75,7 @@ public final class LessonModel {
 
     /** What is marked on a view; while it is being marked again, what has been marked again so far. */
     public Optional<ViewMarks> marks(View view) {
-        return lesson.unfinished().again(view).filter(v -> repeating.contains(view)).or(() -> sheet().view(view));
+        return repeating(view) ? lesson.unfinished().again(view) : sheet().view(view);
     }
 
     /** Whether the large view is being marked a second time, to learn how steadily the coach clicks. */
@@ -129,7 +84,7 @@ public final class LessonModel {
     }
 
     public boolean repeating(View view) {
-        return repeating.contains(view);
+        return repeating.contains(view) && lesson.unfinished().again(view).isPresent();
     }
 
     /** Whether marking the large view again was begun and left. */
@@ -246,12 +201,6 @@ public final class LessonModel {
         select(MarkOrder.next(this));
     }
 
-    private void select(Optional<Item> item) {
-        selected = item;
-        handle = 0;
-        changed();
-    }
-
     private void put(ViewMarks view, Selection selection) {
         placed = Optional.of(selection);
         Unfinished now = lesson.unfinished().withUnseen(view.view(), names -> {
@@ -267,10 +216,6 @@ public final class LessonModel {
 
     private void put(ViewMarks view) {
         put(view, selection());
-    }
-
-    private Selection selection() {
-        return new Selection(large, selected, handle);
     }
 
     /** Takes the selected suggestion as right, as it stands, and goes on to the next one. */
@@ -320,48 +265,14 @@ public final class LessonModel {
         select(MarkOrder.after(this, item));
     }
 
-    /** A drag begins: all its moves are undone as one. Whatever else is done ends it, with the mark where it is by then. */
-    public void grab() {
-        release();
-        gesture = Optional.of(step());
-    }
-
     /** Moves the selected item while it is dragged; without a drag going on nothing is moved. */
     public void drag(ImagePoint to) {
-        if (gesture.isPresent() && selected.isPresent() && marks(large).isPresent()) {
+        if (isGrabbed() && selected.isPresent() && marks(large).isPresent()) {
             ViewMarks moved = Marking.put(marks(large).get(), selected.get(), handle, to, sheet().clickSigmaPx());
             lesson = repeating() ? lesson.withUnfinished(lesson.unfinished().withAgain(moved))
                     : lesson.withSheet(sheet().withView(moved));
             changed();
         }
-    }
-
-    /** The drag ends. */
-    public void release() {
-        Optional<History.Step> before = gesture;
-        gesture = Optional.empty();
-        before.ifPresent(b -> {
-            if (!b.isOf(lesson)) {
-                history.remember(b);
-                settled();
-            }
-            changed();
-        });
-    }
-
-    /** Drops a drag: the mark is where it was before. Answers whether there was one. */
-    public boolean drop() {
-        Optional<History.Step> before = gesture;
-        gesture = Optional.empty();
-        before.ifPresent(b -> {
-            lesson = lesson.withSheet(b.sheet()).withUnfinished(b.unfinished());
-            changed();
-        });
-        return before.isPresent();
-    }
-
-    private History.Step step() {
-        return new History.Step(sheet(), lesson.unfinished(), selection());
     }
 
     /** Moves the selected item a little; while it is not marked yet, the one that was placed last, which is answered. */
@@ -395,69 +306,5 @@ public final class LessonModel {
 
     public void club(Club club) {
         apply(sheet().withClub(club));
-    }
-
-    /** Any other change of the sheet, undoable. */
-    public void apply(MarkSheet changed) {
-        release();
-        change(changed, lesson.unfinished(), selection());
-    }
-
-    /** @param of what undoing it selects */
-    private void change(MarkSheet sheet, Unfinished unfinished, Selection of) {
-        History.Step before = new History.Step(sheet(), lesson.unfinished(), of);
-        lesson = lesson.withSheet(sheet).withUnfinished(unfinished);
-        if (!before.isOf(lesson)) {
-            history.remember(before);
-        }
-        changed();
-        settled();
-    }
-
-    /** Changes what is written of the lesson, not what is marked. */
-    public void describe(UnaryOperator<Lesson> change) {
-        Lesson described = change.apply(lesson);
-        if (!described.equals(lesson)) {
-            lesson = described;
-            changed();
-            settled();
-        }
-    }
-
-    public boolean canUndo() {
-        return history.canUndo();
-    }
-
-    public boolean canRedo() {
-        return history.canRedo();
-    }
-
-    /** Takes the last change back and selects what it was made to. */
-    public void undo() {
-        release();
-        history.undo(step()).ifPresent(this::restore);
-    }
-
-    public void redo() {
-        release();
-        history.redo(step()).ifPresent(this::restore);
-    }
-
-    private void restore(History.Step step) {
-        lesson = lesson.withSheet(step.sheet()).withUnfinished(step.unfinished());
-        repeating.removeIf(v -> lesson.unfinished().again(v).isEmpty());
-        large = step.selection().view();
-        selected = step.selection().item();
-        handle = step.selection().handle();
-        changed();
-        settled();
-    }
-
-    private void changed() {
-        List.copyOf(listeners).forEach(Listener::changed);
-    }
-
-    private void settled() {
-        List.copyOf(listeners).forEach(Listener::settled);
     }
 }
