@@ -35,6 +35,9 @@ final class Assistant implements PicturePane.Gestures {
 
     /** Nobody draws a smaller one; a click that slipped is none. */
     private static final double SMALLEST_BALL_PX = 4;
+    /** Nor a larger one, as a share of the picture's height; a stroke that was meant to move the picture is none. */
+    private static final double LARGEST_BALL = 0.06;
+    private static final double LARGEST_BALL_AT_THE_TEE = 0.4;
 
     private final LessonModel model;
     private final ClipDrawer clips;
@@ -109,6 +112,11 @@ final class Assistant implements PicturePane.Gestures {
     private void circled(View of, ImagePoint from, ImagePoint to) {
         if (from.distancePx(to) < SMALLEST_BALL_PX) {
             say.accept(Texts.of("ball.too-small"));
+            return;
+        }
+        double largest = of == View.TEE ? LARGEST_BALL_AT_THE_TEE : LARGEST_BALL;
+        if (model.marks(of).filter(v -> from.distancePx(to) > largest * v.heightPx()).isPresent()) {
+            say.accept(Texts.of("ball.too-large"));
             return;
         }
         BallMark ball = Marking.ball(from, to, model.sheet().clickSigmaPx());

@@ -143,6 +143,20 @@ class HandTest extends DrivenDesk {
         assertThat(marks(View.FACE_ON).marks()).hasSize(1);
     }
 
+    /** Two landmarks may lie close together, and a hand may be quick. */
+    @Test
+    void twoQuickClicksBesideEachOtherPlaceTwo(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> {
+            model().select(Item.BALL);
+            model().skip();
+            model().select(SHOULDER);
+        });
+        robot.moveTo(picture.localToScreen(300, 200)).clickOn(MouseButton.PRIMARY).moveBy(8, 0).clickOn(MouseButton.PRIMARY);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(marks(View.FACE_ON).marks()).hasSize(2);
+    }
+
     @Test
     void aClickBesideThePictureDoesNothing(FxRobot robot) throws Exception {
         openClips(robot);
@@ -245,6 +259,9 @@ class HandTest extends DrivenDesk {
     void aBallIsDrawnByHand(FxRobot robot) throws Exception {
         openClips(robot);
         robot.interact(() -> model().select(Item.BALL));
+        stroke(robot, new ImagePoint(100, 80), new ImagePoint(400, 80));
+        untilSaid(robot, "ball.too-large");
+        assertThat(marks(View.FACE_ON).ball()).isEmpty();
         stroke(robot, new ImagePoint(290, 80), new ImagePoint(330, 80));
         BallMark drawn = marks(View.FACE_ON).ball().orElseThrow();
         double pointing = 1.5 / picture.transform().scale();

@@ -29,6 +29,8 @@ final class PictureHand {
     private Doing doing = Doing.NOTHING;
     private double pressX;
     private double pressY;
+    private double clickX;
+    private double clickY;
     private double lastX;
     private double lastY;
     private boolean moved;
@@ -161,10 +163,16 @@ final class PictureHand {
     private void clicked(ImagePoint at, MouseEvent e) {
         if (under.isPresent() && meant.filter(this::isToBePlaced).isEmpty()) {
             model.select(under.get(), underHandle);
-        } else if (e.getClickCount() == 1 && pane.shows(at)) {
-            // the second half of a double click is no wish for the next mark in the same place
+        } else if (!isSecondHalf(e) && pane.shows(at)) {
+            clickX = e.getX();
+            clickY = e.getY();
             gestures.clicked(at, snap(e));
         }
+    }
+
+    /** The second half of a double click is no wish for the next mark in the same place. */
+    private boolean isSecondHalf(MouseEvent e) {
+        return e.getClickCount() > 1 && Math.hypot(e.getX() - clickX, e.getY() - clickY) <= STILL;
     }
 
     private static Snap snap(MouseEvent e) {
