@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -26,6 +27,9 @@ import org.toeline.desk.picture.Snap;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.LedgerPlace;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorMark;
 import org.toeline.mark.Landmark;
@@ -346,5 +350,34 @@ class HandTest extends DrivenDesk {
             }
         }
         return all;
+    }
+
+    /** Killed at any moment, the desk has them: they are in the ledger, as what cannot be seen is. */
+    @Test
+    void secondMarksAreInTheLedgerAtOnce(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> {
+            screens.records().fresh(OptionalInt.empty());
+            model().apply(sample);
+        });
+        robot.type(KeyCode.M);
+        robot.interact(() -> {
+            model().select(SHOULDER);
+            model().place(SKY);
+            model().select(TOE);
+            model().skip();
+        });
+        until(() -> screens.records().lessonId().isPresent() && inLedger().unfinished().equals(model().lesson().unfinished()));
+        assertThat(inLedger().unfinished().again(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER).orElseThrow().at())
+                .isEqualTo(SKY);
+        assertThat(inLedger().unfinished().unseen(View.FACE_ON)).containsExactly("lead-toe");
+        assertThat(inLedger().sheet()).as("the first marks").isEqualTo(sample);
+    }
+
+    /** The lesson on the desk as another program finds it. */
+    private Lesson inLedger() throws LedgerException {
+        try (Ledger ledger = Ledger.open(new LedgerPlace.Folder(folder.resolve("ledger")), "the test")) {
+            return ledger.lesson(screens.records().lessonId().orElseThrow()).orElseThrow().lesson();
+        }
     }
 }
