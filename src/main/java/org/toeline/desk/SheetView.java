@@ -16,6 +16,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -224,6 +225,12 @@ final class SheetView extends BorderPane {
                 sheet.clips().seek(model.large(), Double.parseDouble(time.getText().replace(',', '.').strip()));
                 picture.requestFocus();
             } catch (NumberFormatException x) {
+                update();
+            }
+        });
+        time.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                picture.requestFocus();
                 update();
             }
         });

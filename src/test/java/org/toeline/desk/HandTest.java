@@ -380,4 +380,20 @@ class HandTest extends DrivenDesk {
             return ledger.lesson(screens.records().lessonId().orElseThrow()).orElseThrow().lesson();
         }
     }
+
+    /** What is to be placed goes where the hand begins, also beside a mark; that mark stays. */
+    @Test
+    void aStrokeBeginsBesideAnotherMark(FxRobot robot) throws Exception {
+        openClips(robot);
+        robot.interact(() -> {
+            model().select(SHOULDER);
+            model().place(new ImagePoint(300, 80));
+            model().select(Item.BALL);
+        });
+        ImagePoint beside = picture.transform().picture(picture.transform().deviceX(new ImagePoint(300, 80)) + 8,
+                picture.transform().deviceY(new ImagePoint(300, 80)));
+        stroke(robot, beside, beside.plus(30, 0));
+        assertThat(marks(View.FACE_ON).mark(Landmark.LEAD_SHOULDER).orElseThrow().at()).isEqualTo(new ImagePoint(300, 80));
+        assertThat(marks(View.FACE_ON).ball()).isPresent();
+    }
 }

@@ -143,7 +143,7 @@ public final class MarkingPane extends VBox {
             return Texts.of("next.no-clip");
         }
         if (model.selected().isEmpty()) {
-            return Texts.of(model.lesson().unfinished().unseen(model.large()).isEmpty() ? "next.done" : "next.done-unseen");
+            return Texts.of(model.repeating() ? "next.done-again" : model.lesson().unfinished().unseen(model.large()).isEmpty() ? "next.done" : "next.done-unseen");
         }
         Item item = model.selected().get();
         if (MarkOrder.suggested(view.get(), item)) {

@@ -42,6 +42,13 @@ public final class ClickSpread {
         return OptionalDouble.of(Math.max(STEADIEST_PX, median / (2 * Math.sqrt(Math.log(2)))));
     }
 
+    /** Whether marking an item a second time tells anything: it was clicked the first time. */
+    static boolean learnsFrom(ViewMarks first, Item item) {
+        return item instanceof Item.OfLandmark l
+                ? first.mark(l.landmark()).filter(m -> m.origin() == Mark.Origin.PLACED).isPresent()
+                : item instanceof Item.OfFloor f && first.floorMark(f.pointId()).isPresent();
+    }
+
     /** The sheet with that spread, also on the marks that had the earlier one. */
     public static MarkSheet applied(MarkSheet sheet, double sigmaPx) {
         MarkSheet changed = sheet.withClickSigmaPx(sigmaPx);

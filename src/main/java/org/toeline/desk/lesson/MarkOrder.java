@@ -55,9 +55,10 @@ public final class MarkOrder {
                 .or(() -> items(model, v.view()).stream().filter(item -> suggested(v, item)).findFirst()));
     }
 
-    /** Whether an item is not marked yet and nobody said that it cannot be seen. */
+    /** Whether an item is not marked yet and nobody said that it cannot be seen; the second time, whether that teaches anything. */
     private static boolean isToBeMarked(LessonModel model, ViewMarks view, Item item) {
-        return Marking.handles(view, item).isEmpty() && !model.unseen(view.view(), item);
+        return Marking.handles(view, item).isEmpty() && !model.unseen(view.view(), item)
+                && (!model.repeating(view.view()) || ClickSpread.learnsFrom(model.sheet().view(view.view()).orElseThrow(), item));
     }
 
     /** Whether an item stands where the program suggests it and nobody has looked. */

@@ -19,6 +19,8 @@ import org.toeline.mark.ViewMarks;
 final class PictureHand {
 
     private static final double REACH = 11;
+    /** On a mark's ring itself: a stroke for what is to be placed next may begin close beside another mark. */
+    private static final double ON_THE_RING = 6;
     private static final double STILL = 4;
 
     private enum Doing { NOTHING, PRESSED, MARK, STROKE, PICTURE }
@@ -75,7 +77,7 @@ final class PictureHand {
     }
 
     private void findUnder(ViewMarks marks) {
-        double nearest = REACH;
+        double nearest = meant.filter(i -> isStroked(i) && isToBePlaced(i)).isPresent() ? ON_THE_RING : REACH;
         for (Item item : Marking.marked(marks)) {
             int handle = 0;
             for (ImagePoint p : Marking.handles(marks, item)) {

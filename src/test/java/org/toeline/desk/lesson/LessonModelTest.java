@@ -239,4 +239,16 @@ class LessonModelTest {
         assertThat(model.marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_TOE)).isEmpty();
         assertThat(model.selected()).as("to be marked by hand").contains(TOE);
     }
+
+    /** Only what was clicked before teaches anything: nothing else is asked for a second time. */
+    @Test
+    void theSecondTimeWhatWasClickedIsAskedFor() {
+        model.place(View.FACE_ON, BALL);
+        model.repeat();
+        assertThat(model.selected()).contains(SHOULDER);
+        model.place(THERE);
+        assertThat(model.selected()).as("that was all").isEmpty();
+        model.leaveRepeat();
+        assertThat(model.selected()).as("not asked for yet").isPresent();
+    }
 }
