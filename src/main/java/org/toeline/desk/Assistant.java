@@ -81,7 +81,7 @@ final class Assistant implements PicturePane.Gestures {
 
     /**
      * A stroke along a rod or an upright, brought onto the edge it was meant for, where there is one; or from one side of the
-     * ball to the other.
+     * ball to the other. While marking again it is the hand that is learnt, so nothing is looked for.
      */
     @Override
     public void stroked(ImagePoint from, ImagePoint to, Snap snap) {
@@ -96,7 +96,7 @@ final class Assistant implements PicturePane.Gestures {
         }
         double click = model.sheet().clickSigmaPx();
         LineMark rough = new LineMark(model.selected().get(), from, click, to, click);
-        if (frame.isEmpty() || snap == Snap.BY_HAND) {
+        if (frame.isEmpty() || snap == Snap.BY_HAND || model.repeating()) {
             model.place(of, rough);
             say.accept(Texts.of("line.by-hand", Spread.half(click)));
             return;

@@ -16,7 +16,6 @@ import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
 import org.toeline.advice.RangeBook;
-import org.toeline.desk.bodymap.ItemNames;
 import org.toeline.desk.bodymap.MarkingPane;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.keys.KeyBook;
@@ -39,12 +38,9 @@ import org.toeline.video.KeptIndexes;
 /** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
 final class Sheet implements LessonModel.Listener, Screen, MarkingPane.Helps {
 
-    private static final double NUDGE_PX = 0.25;
-    private static final double NUDGE_FAR_PX = 5;
-    private static final double LIGHT_STEP = 0.1;
-
     private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, org.toeline.mark.Club.DRIVER)));
     private final SheetView view;
+    private final SheetActs acts;
     private final Background background;
     private final Background.Lane assessing;
     private final ClipDrawer clips;
@@ -82,6 +78,7 @@ final class Sheet implements LessonModel.Listener, Screen, MarkingPane.Helps {
         this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::words, this::say);
         this.view = new SheetView(model, this);
+        this.acts = new SheetActs(this, view);
         this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
         model.listen(this);
         Keeper keeper = new Keeper(model, records, background, folder);
@@ -213,7 +210,7 @@ final class Sheet implements LessonModel.Listener, Screen, MarkingPane.Helps {
     @Override
     public void again() {
         if (!model.repeating()) {
-            if (model.marks(model.large()).filter(v -> v.marks().size() >= ClickSpread.LEAST).isEmpty()) {
+            if (model.marks(model.large()).filter(v -> ClickSpread.learnsFrom(v, model.sheet().clickSigmaPx())).isEmpty()) {
                 say(Texts.of("again.few", ClickSpread.LEAST));
                 return;
             }
@@ -266,62 +263,7 @@ final class Sheet implements LessonModel.Listener, Screen, MarkingPane.Helps {
     }
 
     void act(Act act) {
-        switch (act) {
-            case LEFT -> nudge(-NUDGE_PX, 0);
-            case RIGHT -> nudge(NUDGE_PX, 0);
-            case UP -> nudge(0, -NUDGE_PX);
-            case DOWN -> nudge(0, NUDGE_PX);
-            case LEFT_PIXEL -> nudge(-1, 0);
-            case RIGHT_PIXEL -> nudge(1, 0);
-            case UP_PIXEL -> nudge(0, -1);
-            case DOWN_PIXEL -> nudge(0, 1);
-            case LEFT_FAR -> nudge(-NUDGE_FAR_PX, 0);
-            case RIGHT_FAR -> nudge(NUDGE_FAR_PX, 0);
-            case UP_FAR -> nudge(0, -NUDGE_FAR_PX);
-            case DOWN_FAR -> nudge(0, NUDGE_FAR_PX);
-            case CANCEL -> cancel();
-            case DELETE -> model.delete();
-            case UNDO -> model.undo();
-            case REDO -> model.redo();
-            case FACE_ON -> model.show(View.FACE_ON);
-            case DOWN_THE_LINE -> model.show(View.DOWN_THE_LINE);
-            case TEE -> model.show(View.TEE);
-            case FRAME_BACK -> clips.step(model.large(), -1);
-            case FRAME_ON -> clips.step(model.large(), 1);
-            case ADDRESS -> clips.findAddress(model.large());
-            case WHOLE -> view.fit();
-            case SKIP -> model.skip();
-            case SUGGEST -> suggest();
-            case ACCEPT -> model.accept();
-            case ACCEPT_ALL -> model.acceptAll();
-            case STEADY -> steady();
-            case AGAIN -> again();
-            case LINES -> view.lines();
-            case BRIGHTER -> view.light(LIGHT_STEP, 0);
-            case DARKER -> view.light(-LIGHT_STEP, 0);
-            case MORE_CONTRAST -> view.light(0, LIGHT_STEP);
-            case LESS_CONTRAST -> view.light(0, -LIGHT_STEP);
-            case KEYS -> keySheet();
-            case GO_LESSON, GO_PLAYERS, GO_ACROSS, GO_SHOTS, GO_HAND_OVER, GO_RANGES, FIND -> throw new IllegalArgumentException(
-                    act + " is no act of the sheet's");
-        }
-    }
-
-    /** What moves need not be what is selected: just after a click it is what was clicked. */
-    private void nudge(double dxPx, double dyPx) {
-        model.nudge(dxPx, dyPx).filter(i -> !model.selected().equals(Optional.of(i)))
-                .ifPresent(i -> say(Texts.of("nudged", ItemNames.of(i, words()))));
-    }
-
-    /** Drops what is half done and nothing that is finished. */
-    private void cancel() {
-        boolean dropped = view.drop();
-        if (assistant.stop() || dropped) {
-            say(Texts.of("cancelled"));
-        } else if (model.repeating()) {
-            model.leaveRepeat();
-            say(Texts.of("again.left"));
-        }
+        acts.perform(act);
     }
 
     void keySheet() {

@@ -33,7 +33,6 @@ import org.toeline.desk.bodymap.MarkingPane;
 import org.toeline.desk.findings.FindingsPane;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.picture.PicturePane;
-import org.toeline.desk.players.Said;
 import org.toeline.ledger.store.LessonLine;
 import org.toeline.mark.View;
 
@@ -57,7 +56,7 @@ final class SheetView extends BorderPane {
     private final Label badge = new Label();
     private final Label drop = new Label(Texts.of("view.drop"));
     private final MissingBar missing;
-    private final VBox welcome = new VBox(16);
+    private final WelcomePane welcome;
     private final OverlayLines lines;
     private final FilmedAt filmedAt;
     private Words words = Words.english();
@@ -71,10 +70,11 @@ final class SheetView extends BorderPane {
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
         this.toolbar = new Toolbar(model, sheet, this::unit);
         this.missing = new MissingBar(sheet.missing());
+        this.welcome = new WelcomePane(() -> sheet.desk().sample(), id -> sheet.desk().open(id));
         Region work = sheet.clips().lines();
         // over the picture, not below it: nothing moves under the hand when a line comes or goes
         work.setMaxHeight(USE_PREF_SIZE);
-        StackPane stage = new StackPane(picture, drop, missing, welcome(), work);
+        StackPane stage = new StackPane(picture, drop, missing, welcome, work);
         StackPane.setAlignment(missing, Pos.TOP_CENTER);
         StackPane.setAlignment(work, Pos.BOTTOM_CENTER);
         VBox.setVgrow(stage, Priority.ALWAYS);
@@ -102,33 +102,9 @@ final class SheetView extends BorderPane {
         return pane;
     }
 
-    private VBox welcome() {
-        Label title = new Label(Texts.of("welcome.title"));
-        title.getStyleClass().add("first-title");
-        title.setStyle("-fx-text-fill: #f2f0eb;");
-        Label text = new Label(Texts.of("welcome.text"));
-        text.setWrapText(true);
-        text.setMaxWidth(420);
-        text.setStyle("-fx-text-alignment: center;");
-        Button sample = new Button(Texts.of("sample.open"));
-        sample.setId("open-sample");
-        sample.setStyle("-fx-font-size: 18px; -fx-padding: 10 22 10 22;");
-        sample.setOnAction(e -> sheet.desk().sample());
-        welcome.setAlignment(Pos.CENTER);
-        welcome.getChildren().addAll(title, text, sample);
-        welcome.setVisible(false);
-        return welcome;
-    }
-
     /** Offers the last lesson, first. */
     void goOn(LessonLine last) {
-        Button button = new Button(Texts.of("welcome.go-on", Said.player(last.playerName(), last.playerId()),
-                Said.day(last.recorded())));
-        button.setId("go-on");
-        button.setStyle("-fx-font-size: 18px; -fx-padding: 10 22 10 22;");
-        button.setOnAction(e -> sheet.desk().open(last.id()));
-        welcome.getChildren().removeIf(n -> "go-on".equals(n.getId()));
-        welcome.getChildren().add(2, button);
+        welcome.goOn(last);
     }
 
     void welcome(boolean shown) {

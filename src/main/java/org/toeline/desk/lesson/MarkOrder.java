@@ -58,7 +58,8 @@ public final class MarkOrder {
     /** Whether an item is not marked yet and nobody said that it cannot be seen; the second time, whether that teaches anything. */
     private static boolean isToBeMarked(LessonModel model, ViewMarks view, Item item) {
         return Marking.handles(view, item).isEmpty() && !model.unseen(view.view(), item)
-                && (!model.repeating(view.view()) || ClickSpread.learnsFrom(model.sheet().view(view.view()).orElseThrow(), item));
+                && (!model.repeating(view.view()) || ClickSpread.learnsFrom(model.sheet().view(view.view()).orElseThrow(), item,
+                model.sheet().clickSigmaPx()));
     }
 
     /** Whether an item stands where the program suggests it and nobody has looked. */
