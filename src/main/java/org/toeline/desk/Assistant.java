@@ -1,27 +1,26 @@
 package org.toeline.desk;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import org.toeline.assist.AddressFinder;
+import java.util.function.Supplier;
+import org.toeline.advice.Words;
 import org.toeline.assist.BallOutline;
 import org.toeline.assist.EdgeSnap;
-import org.toeline.assist.Follow;
 import org.toeline.assist.LandmarkSuggester;
 import org.toeline.assist.LandmarkSuggestion;
 import org.toeline.assist.SnappedLine;
 import org.toeline.assist.SnappedRod;
-import org.toeline.assist.StillSpan;
-import org.toeline.assist.Track;
 import org.toeline.camera.UsualLens;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.LineMark;
 import org.toeline.desk.lesson.MarkOrder;
+import org.toeline.desk.lesson.Marking;
+import org.toeline.desk.lesson.Spread;
 import org.toeline.desk.picture.PicturePane;
+import org.toeline.desk.picture.Snap;
 import org.toeline.desk.work.Background;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
@@ -29,47 +28,49 @@ import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
-import org.toeline.video.Clip;
 import org.toeline.video.Frame;
-import org.toeline.video.Progress;
-import org.toeline.video.SlowMotion;
 
 /** What the program finds in the picture for the coach: the ball's outline, straight edges, a person's landmarks. */
 final class Assistant implements PicturePane.Gestures {
 
+    /** Nobody draws a smaller one; a click that slipped is none. */
+    private static final double SMALLEST_BALL_PX = 4;
+    /** Nor a larger one, as a share of the picture's height; a stroke that was meant to move the picture is none. */
+    private static final double LARGEST_BALL = 0.06;
+    private static final double LARGEST_BALL_AT_THE_TEE = 0.4;
+
     private final LessonModel model;
-    private final Background background;
     private final ClipDrawer clips;
     private final Consumer<String> say;
+    private final Searches searches;
+    private final Steadier steadier;
     private Optional<LandmarkSuggester> suggester = Optional.empty();
 
-    Assistant(LessonModel model, Background background, ClipDrawer clips, Consumer<String> say) {
+    Assistant(LessonModel model, Background background, ClipDrawer clips, Supplier<Words> words, Consumer<String> say) {
         this.model = model;
-        this.background = background;
         this.clips = clips;
         this.say = say;
+        this.searches = new Searches(model, background, clips, say);
+        this.steadier = new Steadier(model, background, clips, words, say);
     }
 
     /** A click on the large picture: the ball is looked for, anything else goes where the click was. */
     @Override
-    public void clicked(ImagePoint at) {
-        Optional<Frame> frame = clips.frame(model.large());
+    public void clicked(ImagePoint at, Snap snap) {
+        View of = model.large();
+        Optional<Frame> frame = clips.frame(of);
         boolean ball = model.selected().filter(i -> i instanceof Item.OfBall).isPresent() && !model.repeating();
-        if (!ball || frame.isEmpty()) {
+        if (!ball || frame.isEmpty() || snap == Snap.BY_HAND) {
             model.place(at);
             return;
         }
-        View of = model.large();
         double focalPx = focalPx(frame.get());
-        background.run(() -> BallOutline.fit(frame.get(), of, focalPx, at), found -> {
-            if (found.isPresent() && model.large() == of) {
-                ball(found.get());
-                say.accept(Texts.of("ball.found"));
-            } else {
-                model.place(at);
-                say.accept(Texts.of("ball.none"));
-            }
-        });
+        searches.run(of, Item.BALL, frame.get(), Texts.of("ball.looking"),
+                () -> BallOutline.fit(frame.get(), of, focalPx, at), found -> {
+                    found.ifPresent(mark -> model.place(of, mark));
+                    say.accept(found.map(mark -> Texts.of("ball.found", Spread.half(mark.sigmaPx()),
+                            Spread.half(mark.diameterSigmaPx()))).orElse(Texts.of("ball.none")));
+                });
     }
 
     /** As known of the view's lens, or as usual. */
@@ -78,33 +79,49 @@ final class Assistant implements PicturePane.Gestures {
                 .orElse(UsualLens.MAIN.focalPx(frame.width(), frame.height()));
     }
 
-    private void ball(BallMark mark) {
-        model.marks(model.large()).ifPresent(v -> {
-            boolean isNew = v.ball().isEmpty();
-            model.apply(model.sheet().withView(v.withBall(Optional.of(mark))));
-            if (isNew) {
-                MarkOrder.next(model).ifPresent(model::select);
-            }
-        });
-    }
-
-    /** A line drawn along a rod or an upright: brought onto the edge it was meant for, where there is one. */
+    /**
+     * A stroke along a rod or an upright, brought onto the edge it was meant for, where there is one; or from one side of the
+     * ball to the other. While marking again it is the hand that is learnt, so nothing is looked for.
+     */
     @Override
-    public void lined(ImagePoint from, ImagePoint to) {
-        Optional<Item> item = model.selected();
-        if (item.isEmpty()) {
+    public void stroked(ImagePoint from, ImagePoint to, Snap snap) {
+        View of = model.large();
+        Optional<Frame> frame = clips.frame(of);
+        if (model.selected().isEmpty()) {
+            return;
+        }
+        if (model.selected().get() instanceof Item.OfBall) {
+            circled(of, from, to);
             return;
         }
         double click = model.sheet().clickSigmaPx();
-        LineMark rough = new LineMark(item.get(), from, click, to, click);
-        Optional<Frame> frame = clips.frame(model.large());
-        View of = model.large();
-        background.run(() -> frame.flatMap(f -> snapped(f, rough)), found -> {
-            if (model.large() == of) {
-                model.place(found.orElse(rough));
-                say.accept(Texts.of(found.isPresent() ? "line.found" : "line.none"));
-            }
-        });
+        LineMark rough = new LineMark(model.selected().get(), from, click, to, click);
+        if (frame.isEmpty() || snap == Snap.BY_HAND || model.repeating()) {
+            model.place(of, rough);
+            say.accept(Texts.of("line.by-hand", Spread.half(click)));
+            return;
+        }
+        searches.run(of, rough.item(), frame.get(), Texts.of("line.looking"),
+                () -> snapped(frame.get(), rough), found -> {
+                    model.place(of, found.orElse(rough));
+                    say.accept(Texts.of(found.isPresent() ? "line.found" : "line.none",
+                            Spread.half(found.orElse(rough).fromSigmaPx())));
+                });
+    }
+
+    private void circled(View of, ImagePoint from, ImagePoint to) {
+        if (from.distancePx(to) < SMALLEST_BALL_PX) {
+            say.accept(Texts.of("ball.too-small"));
+            return;
+        }
+        double largest = of == View.TEE ? LARGEST_BALL_AT_THE_TEE : LARGEST_BALL;
+        if (model.marks(of).filter(v -> from.distancePx(to) > largest * v.heightPx()).isPresent()) {
+            say.accept(Texts.of("ball.too-large"));
+            return;
+        }
+        BallMark ball = Marking.ball(from, to, model.sheet().clickSigmaPx());
+        model.place(of, ball);
+        say.accept(Texts.of("ball.by-hand", Spread.half(ball.sigmaPx()), Spread.half(ball.diameterSigmaPx())));
     }
 
     private static Optional<LineMark> snapped(Frame frame, LineMark rough) {
@@ -121,15 +138,19 @@ final class Assistant implements PicturePane.Gestures {
     void suggest() {
         View of = model.large();
         Optional<Frame> frame = clips.frame(of);
-        if (frame.isEmpty() || model.marks(of).isEmpty()) {
+        Optional<ViewMarks> marks = model.marks(of);
+        if (frame.isEmpty() || marks.isEmpty()) {
             say.accept(Texts.of("suggest.no-clip"));
+            return;
+        }
+        if (model.repeating()) {
+            say.accept(Texts.of("suggest.again"));
             return;
         }
         say.accept(Texts.of("suggest.looking"));
         Handedness handedness = model.sheet().handedness();
-        var hints = model.marks(of).flatMap(ViewMarks::ball).map(b -> List.of(b.centre()))
-                .orElse(List.of());
-        background.run(() -> {
+        List<ImagePoint> hints = marks.get().ball().map(b -> List.of(b.centre())).orElse(List.of());
+        searches.run(of, frame.get(), Texts.of("suggest.looking"), () -> {
             if (suggester.isEmpty()) {
                 suggester = LandmarkSuggester.load();
             }
@@ -145,69 +166,34 @@ final class Assistant implements PicturePane.Gestures {
         });
     }
 
+    /** What was placed, also meanwhile, stays; what the coach said cannot be seen is not suggested. */
     private void add(View of, LandmarkSuggestion.Landmarks landmarks) {
-        ViewMarks v = model.marks(of).orElseThrow();
+        ViewMarks v = model.sheet().view(of).orElseThrow();
         int count = 0;
         for (Mark mark : landmarks.marks()) {
             boolean placed = v.mark(mark.landmark()).filter(m -> m.origin() == Mark.Origin.PLACED).isPresent();
             boolean inside = mark.at().xPx() >= 0 && mark.at().xPx() <= v.widthPx() && mark.at().yPx() >= 0
                     && mark.at().yPx() <= v.heightPx();
-            if (!placed && inside) {
+            if (!placed && inside && !model.unseen(of, new Item.OfLandmark(mark.landmark()))) {
                 v = v.withMark(mark);
                 count++;
             }
         }
         model.apply(model.sheet().withView(v));
-        MarkOrder.next(model).ifPresent(model::select);
+        if (model.large() == of) {
+            MarkOrder.next(model).ifPresent(model::select);
+        }
         say.accept(Texts.of("suggest.found", count));
     }
 
-    /**
-     * Follows the large view's marks through the span in which the player stands still, puts each where it is on the
-     * average, and says how much the player swayed. Marks that cannot be held stay where they are.
-     */
+    /** Puts the large view's marks where they are on the average while the player stands still. */
     void steady() {
-        View of = model.large();
-        Optional<Path> file = clips.file(of);
-        Optional<ViewMarks> marks = model.marks(of).filter(v -> !v.marks().isEmpty());
-        if (file.isEmpty() || marks.isEmpty() || model.repeating()) {
-            say.accept(Texts.of("steady.nothing"));
-            return;
-        }
-        double at = clips.time(of).orElseThrow()[0];
-        List<Mark> followed = marks.get().marks();
-        SlowMotion filmed = clips.slowMotion(of);
-        say.accept(Texts.of("steady.following"));
-        background.run(() -> {
-            try (Clip clip = Clip.open(file.get())) {
-                Optional<StillSpan> span = AddressFinder.find(clip, filmed, Progress.NONE)
-                        .filter(s -> s.startSeconds() <= at && at <= s.endSeconds());
-                return span.isEmpty() ? Optional.<List<Track>>empty() : Follow.through(clip, span.get(), at,
-                        followed.stream().map(Mark::at).toList(), Progress.NONE);
-            }
-        }, tracks -> {
-            if (tracks.isEmpty()) {
-                say.accept(Texts.of("steady.not-still"));
-            } else if (model.large() == of && model.marks(of).equals(marks)) {
-                put(marks.get(), followed, tracks.get());
-            }
-        });
+        steadier.steady();
     }
 
-    private void put(ViewMarks marks, List<Mark> followed, List<Track> tracks) {
-        ViewMarks steady = marks;
-        int held = 0;
-        for (int i = 0; i < followed.size(); i++) {
-            Mark mark = followed.get(i);
-            if (tracks.get(i).held()) {
-                held++;
-                steady = steady.withMark(new Mark(mark.landmark(), tracks.get(i).mean(), mark.sigmaPx(), mark.origin()));
-            }
-        }
-        model.apply(model.sheet().withView(steady));
-        String sway = Follow.sway(tracks).map(s -> String.format(Locale.ROOT, "%.1f", Math.hypot(s.acrossPx(), s.upPx())))
-                .orElse("0.0");
-        say.accept(Texts.of("steady.done", held, followed.size(), sway));
+    /** Gives up what is being looked for; answers whether anything was. */
+    boolean stop() {
+        return searches.stop() | steadier.stop();
     }
 
     void close() {

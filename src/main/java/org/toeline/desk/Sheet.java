@@ -16,6 +16,7 @@ import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
 import org.toeline.advice.RangeBook;
+import org.toeline.desk.bodymap.MarkingPane;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.keys.KeyBook;
 import org.toeline.desk.keys.KeySheet;
@@ -35,14 +36,11 @@ import org.toeline.posture.Doubt;
 import org.toeline.video.KeptIndexes;
 
 /** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
-final class Sheet implements LessonModel.Listener, Screen {
-
-    private static final double NUDGE_PX = 0.25;
-    private static final double NUDGE_FAR_PX = 5;
-    private static final double LIGHT_STEP = 0.1;
+final class Sheet implements LessonModel.Listener, Screen, MarkingPane.Helps {
 
     private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, org.toeline.mark.Club.DRIVER)));
     private final SheetView view;
+    private final SheetActs acts;
     private final Background background;
     private final Background.Lane assessing;
     private final ClipDrawer clips;
@@ -78,8 +76,9 @@ final class Sheet implements LessonModel.Listener, Screen {
         this.clips = new ClipDrawer(model, background, this::shown, this::say, missing,
                 KeptIndexes.in(folder.resolve("lists-of-frames")));
         this.frames = new FrameKeeper(model, records, background, clips);
-        this.assistant = new Assistant(model, background, clips, this::say);
+        this.assistant = new Assistant(model, background, clips, this::words, this::say);
         this.view = new SheetView(model, this);
+        this.acts = new SheetActs(this, view);
         this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
         model.listen(this);
         Keeper keeper = new Keeper(model, records, background, folder);
@@ -197,15 +196,27 @@ final class Sheet implements LessonModel.Listener, Screen {
         return assistant;
     }
 
+    @Override
+    public void suggest() {
+        assistant.suggest();
+    }
+
+    @Override
+    public void steady() {
+        assistant.steady();
+    }
+
     /** Marks the large view again, or ends that and takes the coach's own click spread from it. */
-    void again() {
+    @Override
+    public void again() {
         if (!model.repeating()) {
-            if (model.marks(model.large()).filter(v -> v.marks().size() >= ClickSpread.LEAST).isEmpty()) {
+            if (model.marks(model.large()).filter(v -> ClickSpread.learnsFrom(v, model.sheet().clickSigmaPx())).isEmpty()) {
                 say(Texts.of("again.few", ClickSpread.LEAST));
                 return;
             }
+            boolean begun = model.canGoOnRepeating();
             model.repeat();
-            say(Texts.of("again.begun"));
+            say(Texts.of(begun ? "again.gone-on" : "again.begun"));
             return;
         }
         OptionalDouble spread = model.endRepeat();
@@ -252,40 +263,7 @@ final class Sheet implements LessonModel.Listener, Screen {
     }
 
     void act(Act act) {
-        switch (act) {
-            case LEFT -> model.nudge(-NUDGE_PX, 0);
-            case RIGHT -> model.nudge(NUDGE_PX, 0);
-            case UP -> model.nudge(0, -NUDGE_PX);
-            case DOWN -> model.nudge(0, NUDGE_PX);
-            case LEFT_FAR -> model.nudge(-NUDGE_FAR_PX, 0);
-            case RIGHT_FAR -> model.nudge(NUDGE_FAR_PX, 0);
-            case UP_FAR -> model.nudge(0, -NUDGE_FAR_PX);
-            case DOWN_FAR -> model.nudge(0, NUDGE_FAR_PX);
-            case DELETE -> model.delete();
-            case UNDO -> model.undo();
-            case REDO -> model.redo();
-            case FACE_ON -> model.show(View.FACE_ON);
-            case DOWN_THE_LINE -> model.show(View.DOWN_THE_LINE);
-            case TEE -> model.show(View.TEE);
-            case FRAME_BACK -> clips.step(model.large(), -1);
-            case FRAME_ON -> clips.step(model.large(), 1);
-            case ADDRESS -> clips.findAddress(model.large());
-            case WHOLE -> view.fit();
-            case SKIP -> model.skip();
-            case SUGGEST -> assistant.suggest();
-            case ACCEPT -> model.accept();
-            case ACCEPT_ALL -> model.acceptAll();
-            case STEADY -> assistant.steady();
-            case AGAIN -> again();
-            case LINES -> view.lines();
-            case BRIGHTER -> view.light(LIGHT_STEP, 0);
-            case DARKER -> view.light(-LIGHT_STEP, 0);
-            case MORE_CONTRAST -> view.light(0, LIGHT_STEP);
-            case LESS_CONTRAST -> view.light(0, -LIGHT_STEP);
-            case KEYS -> keySheet();
-            case GO_LESSON, GO_PLAYERS, GO_ACROSS, GO_SHOTS, GO_HAND_OVER, GO_RANGES, FIND -> throw new IllegalArgumentException(
-                    act + " is no act of the sheet's");
-        }
+        acts.perform(act);
     }
 
     void keySheet() {

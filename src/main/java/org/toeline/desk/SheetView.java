@@ -16,6 +16,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -32,7 +33,6 @@ import org.toeline.desk.bodymap.MarkingPane;
 import org.toeline.desk.findings.FindingsPane;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.picture.PicturePane;
-import org.toeline.desk.players.Said;
 import org.toeline.ledger.store.LessonLine;
 import org.toeline.mark.View;
 
@@ -56,7 +56,7 @@ final class SheetView extends BorderPane {
     private final Label badge = new Label();
     private final Label drop = new Label(Texts.of("view.drop"));
     private final MissingBar missing;
-    private final VBox welcome = new VBox(16);
+    private final WelcomePane welcome;
     private final OverlayLines lines;
     private final FilmedAt filmedAt;
     private Words words = Words.english();
@@ -67,13 +67,14 @@ final class SheetView extends BorderPane {
         this.lines = new OverlayLines(sheet::assessment);
         this.filmedAt = new FilmedAt(model, sheet.clips());
         this.picture = new PicturePane(model, lines, sheet.assistant());
-        this.marking = new MarkingPane(model, words, sheet::lenses, sheet.assistant()::suggest, sheet::again);
+        this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
         this.toolbar = new Toolbar(model, sheet, this::unit);
         this.missing = new MissingBar(sheet.missing());
+        this.welcome = new WelcomePane(() -> sheet.desk().sample(), id -> sheet.desk().open(id));
         Region work = sheet.clips().lines();
         // over the picture, not below it: nothing moves under the hand when a line comes or goes
         work.setMaxHeight(USE_PREF_SIZE);
-        StackPane stage = new StackPane(picture, drop, missing, welcome(), work);
+        StackPane stage = new StackPane(picture, drop, missing, welcome, work);
         StackPane.setAlignment(missing, Pos.TOP_CENTER);
         StackPane.setAlignment(work, Pos.BOTTOM_CENTER);
         VBox.setVgrow(stage, Priority.ALWAYS);
@@ -101,33 +102,9 @@ final class SheetView extends BorderPane {
         return pane;
     }
 
-    private VBox welcome() {
-        Label title = new Label(Texts.of("welcome.title"));
-        title.getStyleClass().add("first-title");
-        title.setStyle("-fx-text-fill: #f2f0eb;");
-        Label text = new Label(Texts.of("welcome.text"));
-        text.setWrapText(true);
-        text.setMaxWidth(420);
-        text.setStyle("-fx-text-alignment: center;");
-        Button sample = new Button(Texts.of("sample.open"));
-        sample.setId("open-sample");
-        sample.setStyle("-fx-font-size: 18px; -fx-padding: 10 22 10 22;");
-        sample.setOnAction(e -> sheet.desk().sample());
-        welcome.setAlignment(Pos.CENTER);
-        welcome.getChildren().addAll(title, text, sample);
-        welcome.setVisible(false);
-        return welcome;
-    }
-
     /** Offers the last lesson, first. */
     void goOn(LessonLine last) {
-        Button button = new Button(Texts.of("welcome.go-on", Said.player(last.playerName(), last.playerId()),
-                Said.day(last.recorded())));
-        button.setId("go-on");
-        button.setStyle("-fx-font-size: 18px; -fx-padding: 10 22 10 22;");
-        button.setOnAction(e -> sheet.desk().open(last.id()));
-        welcome.getChildren().removeIf(n -> "go-on".equals(n.getId()));
-        welcome.getChildren().add(2, button);
+        welcome.goOn(last);
     }
 
     void welcome(boolean shown) {
@@ -227,6 +204,12 @@ final class SheetView extends BorderPane {
                 update();
             }
         });
+        time.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                picture.requestFocus();
+                update();
+            }
+        });
         badge.getStyleClass().add("badge");
         badge.setId("badge");
         badge.setWrapText(true);
@@ -240,6 +223,11 @@ final class SheetView extends BorderPane {
         button.setFocusTraversable(false);
         button.setOnAction(e -> action.run());
         return button;
+    }
+
+    /** Drops a click, stroke or move that is half done. */
+    boolean drop() {
+        return picture.drop();
     }
 
     void fit() {

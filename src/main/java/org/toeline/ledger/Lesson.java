@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
 
@@ -12,10 +13,11 @@ import org.toeline.mark.View;
  *
  * @param playerName empty when no name was given
  * @param clips      the clip and moment of each view that has one
+ * @param unfinished where the marking stands, apart from the marks
  * @param kept       parts of the document that this program does not know, to be written back as they were
  */
 public record Lesson(Optional<String> playerName, Optional<OffsetDateTime> recorded, MarkSheet sheet,
-                     Map<View, ClipMoment> clips, Kept kept) {
+                     Map<View, ClipMoment> clips, Unfinished unfinished, Kept kept) {
 
     /** Unknown parts of a document. */
     public interface Kept {
@@ -32,7 +34,7 @@ public record Lesson(Optional<String> playerName, Optional<OffsetDateTime> recor
     }
 
     public static Lesson of(MarkSheet sheet) {
-        return new Lesson(Optional.empty(), Optional.empty(), sheet, Map.of(), NOTHING_KEPT);
+        return new Lesson(Optional.empty(), Optional.empty(), sheet, Map.of(), Unfinished.NOTHING, NOTHING_KEPT);
     }
 
     /** Where the lesson was held; empty when nothing was said. */
@@ -51,33 +53,43 @@ public record Lesson(Optional<String> playerName, Optional<OffsetDateTime> recor
     }
 
     public Lesson withSetup(String setup) {
-        return new Lesson(playerName, recorded, sheet, clips, KeptTree.with(kept, "setup", setup));
+        return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "setup", setup));
     }
 
     public Lesson withPlace(String place) {
-        return new Lesson(playerName, recorded, sheet, clips, KeptTree.with(kept, "place", place));
+        return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "place", place));
     }
 
     public Lesson withNotes(String notes) {
-        return new Lesson(playerName, recorded, sheet, clips, KeptTree.with(kept, "notes", notes));
+        return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "notes", notes));
     }
 
     public Lesson withPlayerName(Optional<String> name) {
-        return new Lesson(name, recorded, sheet, clips, kept);
+        return new Lesson(name, recorded, sheet, clips, unfinished, kept);
     }
 
     public Lesson withRecorded(OffsetDateTime time) {
-        return new Lesson(playerName, Optional.of(time), sheet, clips, kept);
+        return new Lesson(playerName, Optional.of(time), sheet, clips, unfinished, kept);
     }
 
     public Lesson withSheet(MarkSheet changed) {
-        return new Lesson(playerName, recorded, changed, clips, kept);
+        return new Lesson(playerName, recorded, changed, clips, unfinished, kept);
+    }
+
+    public Lesson withUnfinished(Unfinished changed) {
+        return new Lesson(playerName, recorded, sheet, clips, changed, kept);
     }
 
     public Lesson withClip(View view, ClipMoment moment) {
         Map<View, ClipMoment> changed = new EnumMap<>(View.class);
         changed.putAll(clips);
         changed.put(view, moment);
-        return new Lesson(playerName, recorded, sheet, changed, kept);
+        return new Lesson(playerName, recorded, sheet, changed, unfinished, kept);
+    }
+
+    /** With a view's clip or its moment changed, where it has one. */
+    public Lesson withMoment(View view, UnaryOperator<ClipMoment> change) {
+        ClipMoment moment = clips.get(view);
+        return moment == null ? this : withClip(view, change.apply(moment));
     }
 }

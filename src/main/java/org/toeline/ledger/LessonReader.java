@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
@@ -58,6 +60,7 @@ final class LessonReader {
         FloorLayout floor = floor(document.path("floor"));
         List<ViewMarks> views = new ArrayList<>();
         Map<View, ClipMoment> clips = new EnumMap<>(View.class);
+        Unfinished unfinished = Unfinished.NOTHING;
         JsonNode nodes = document.path("views");
         for (int i = 0; i < nodes.size(); i++) {
             JsonNode node = nodes.get(i);
@@ -72,6 +75,8 @@ final class LessonReader {
                 clips.put(view.view(), new ClipMoment(node.path("clip").asText(), number(node, "time"),
                         number(node, "filmedAt")));
             }
+            place = "views[" + i + "]";
+            unfinished = unfinished(unfinished, view, node);
         }
         place = "";
         MarkSheet sheet = new MarkSheet(handed.equals(Handedness.LEFT.id()) ? Handedness.LEFT : Handedness.RIGHT,
@@ -79,7 +84,7 @@ final class LessonReader {
                 document.path("takes").asText(Takes.SEPARATE.id()).equals(Takes.SIMULTANEOUS.id())
                         ? Takes.SIMULTANEOUS : Takes.SEPARATE, floor, views, clickSigmaPx, stature(player));
         Optional<String> playerName = player.has("name") ? Optional.of(player.path("name").asText()) : Optional.empty();
-        return new Lesson(playerName, recorded(), sheet, clips, new KeptTree(document));
+        return new Lesson(playerName, recorded(), sheet, clips, unfinished, new KeptTree(document));
     }
 
     private Optional<OffsetDateTime> recorded() throws DocumentException {
@@ -116,10 +121,25 @@ final class LessonReader {
         return stature;
     }
 
+    private Unfinished unfinished(Unfinished before, ViewMarks view, JsonNode node) {
+        Set<String> unseen = new TreeSet<>();
+        node.path("unseen").forEach(n -> unseen.add(n.asText()));
+        Unfinished read = before.withUnseen(view.view(), none -> unseen);
+        if (!node.has("again")) {
+            return read;
+        }
+        place += ".again";
+        return read.withAgain(marks(view.view(), view.widthPx(), view.heightPx(), LensNote.NONE, node.path("again")));
+    }
+
     private ViewMarks view(JsonNode node) {
+        return marks(View.of(node.path("view").asText()).orElseThrow(), node.path("width").asInt(), node.path("height").asInt(),
+                lens(node.path("lens")), node);
+    }
+
+    /** What is marked on a picture. */
+    private ViewMarks marks(View view, int width, int height, LensNote lens, JsonNode node) {
         String at = place;
-        int width = node.path("width").asInt();
-        int height = node.path("height").asInt();
         List<FloorMark> floorMarks = new ArrayList<>();
         for (JsonNode m : node.path("floorMarks")) {
             place = at + ".floorMarks[" + floorMarks.size() + "]";
@@ -142,8 +162,7 @@ final class LessonReader {
         Optional<BallMark> ball = node.has("ball") ? Optional.of(ball(node.path("ball"), width, height))
                 : Optional.empty();
         place = at;
-        return new ViewMarks(View.of(node.path("view").asText()).orElseThrow(), width, height, lens(node.path("lens")),
-                floorMarks, verticals, ball, marks);
+        return new ViewMarks(view, width, height, lens, floorMarks, verticals, ball, marks);
     }
 
     private BallMark ball(JsonNode node, int width, int height) {

@@ -19,6 +19,7 @@ import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.Stature;
 import org.toeline.mark.VerticalMark;
+import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
 /** Puts a lesson into a tree: into the one it was read from, so that unknown keys stay, or into an empty one. */
@@ -108,6 +109,23 @@ final class LessonWriter {
         if (node.has("lens") || !v.lens().equals(LensNote.NONE)) {
             lens(v.lens(), node.withObjectProperty("lens"));
         }
+        marks(v, node);
+        unfinished(lesson.unfinished(), v.view(), node);
+    }
+
+    private void unfinished(Unfinished unfinished, View view, ObjectNode node) {
+        List<String> unseen = unfinished.unseen(view).stream().sorted().toList();
+        if (unseen.isEmpty()) {
+            node.remove("unseen");
+        } else {
+            ArrayNode names = node.putArray("unseen");
+            unseen.forEach(names::add);
+        }
+        unfinished.again(view).ifPresentOrElse(v -> marks(v, node.withObjectProperty("again")), () -> node.remove("again"));
+    }
+
+    /** What is marked on a picture. */
+    private void marks(ViewMarks v, ObjectNode node) {
         list(node, "floorMarks", v.floorMarks(), "point", FloorMark::pointId, (m, n) -> {
             number(n, "x", m.at().xPx());
             number(n, "y", m.at().yPx());

@@ -80,7 +80,8 @@ class MissingClipTest {
         ClipMoment moment = sample.clips().get(View.FACE_ON);
         Path clip = Files.copy(document.resolveSibling(moment.clip()), filmed.resolve("one.mp4"));
         Lesson lesson = new Lesson(sample.playerName(), sample.recorded(), sample.sheet(),
-                java.util.Map.of(View.FACE_ON, new ClipMoment(clip.toString(), moment.seconds())), sample.kept());
+                java.util.Map.of(View.FACE_ON, new ClipMoment(clip.toString(), moment.seconds())), sample.unfinished(),
+                sample.kept());
         return inLedger(l -> l.takeIn(lesson, StatedFindings.of(lesson), Optional.empty()).lessonId());
     }
 

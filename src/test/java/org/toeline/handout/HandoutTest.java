@@ -136,7 +136,7 @@ class HandoutTest {
     void hostileWordsAreEscaped() throws Exception {
         Lesson plain = lesson("before");
         Lesson hostile = new Lesson(Optional.of("<script>alert(1)</script> \"O'Neil\" & \u0007\uD83D\uDE00"),
-                plain.recorded(), plain.sheet(), plain.clips(), plain.kept());
+                plain.recorded(), plain.sheet(), plain.clips(), plain.unfinished(), plain.kept());
         Handout with = handout(hostile);
         Handout spoken = with.withOptions(StillOptions.USUAL.withSigned(Signed.FULL_NAME_AND_DATE))
                 .withCoachsWords("</blockquote><img src=x onerror=alert(1)>");

@@ -2,8 +2,10 @@ package org.toeline.desk.bodymap;
 
 import static org.toeline.mark.Landmark.*;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import javafx.scene.paint.Color;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Landmark;
 
@@ -11,11 +13,14 @@ import org.toeline.mark.Landmark;
  * Where the landmarks are on the drawn figure: a right-handed player seen from the front, in a box of
  * {@link #WIDTH} × {@link #HEIGHT}. A left-handed player is its mirror image.
  */
-final class BodyFigure {
+final class BodyFigure implements Figure {
+
+    static final BodyFigure BODY = new BodyFigure();
 
     static final double WIDTH = 230;
     static final double HEIGHT = 330;
 
+    private static final ImagePoint BALL = new ImagePoint(188, 320);
     private static final Map<Landmark, ImagePoint> AT = new EnumMap<>(Landmark.class);
 
     static {
@@ -40,7 +45,7 @@ final class BodyFigure {
         put(TRAIL_TOE, 50, 314);
         put(CLUB_HEAD, 148, 318);
         put(CROWN, 140, 306);
-        put(GROUND, 186, 324);
+        put(GROUND, 190, 326);
     }
 
     private BodyFigure() {
@@ -50,11 +55,36 @@ final class BodyFigure {
         AT.put(landmark, new ImagePoint(x, y));
     }
 
-    static ImagePoint at(Landmark landmark) {
+    @Override
+    public ImagePoint at(Landmark landmark) {
         ImagePoint p = AT.get(landmark);
         if (p == null) {
             throw new IllegalArgumentException(landmark + " is not on the figure");
         }
         return p;
+    }
+
+    @Override
+    public ImagePoint ball() {
+        return BALL;
+    }
+
+    @Override
+    public void draw(Pen pen) {
+        limb(pen, 26, LEAD_HIP, LEAD_KNEE);
+        limb(pen, 26, TRAIL_HIP, TRAIL_KNEE);
+        limb(pen, 19, LEAD_KNEE, LEAD_ANKLE, LEAD_TOE);
+        limb(pen, 19, TRAIL_KNEE, TRAIL_ANKLE, TRAIL_TOE);
+        pen.area(BodyMap.BODY, 22, at(LEAD_SHOULDER), at(LEAD_HIP), at(TRAIL_HIP), at(TRAIL_SHOULDER));
+        limb(pen, 16, TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST);
+        limb(pen, 16, LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST);
+        pen.oval(BodyMap.BODY, at(HEAD_CENTRE), 40, 48);
+        pen.lines(BodyMap.INK, 3, at(GRIP_END), at(CLUB_HEAD));
+        pen.oval(Color.WHITE, BALL, 10, 10);
+        pen.rim(BodyMap.INK, 1, BALL, 10, 10);
+    }
+
+    private void limb(Pen pen, double width, Landmark... along) {
+        pen.lines(BodyMap.BODY, width, Arrays.stream(along).map(this::at).toArray(ImagePoint[]::new));
     }
 }

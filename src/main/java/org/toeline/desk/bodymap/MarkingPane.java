@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -19,7 +21,9 @@ import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
+import org.toeline.desk.lesson.Spread;
 import org.toeline.ledger.LensBook.Profile;
+import org.toeline.ledger.Unfinished;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
@@ -30,6 +34,8 @@ import org.toeline.mark.ViewMarks;
 public final class MarkingPane extends VBox {
 
     private static final double WIDTH = 262;
+    /** Of three lines. */
+    private static final double ANNOUNCED_HEIGHT = 68;
 
     private final LessonModel model;
     private final Words words;
@@ -42,18 +48,26 @@ public final class MarkingPane extends VBox {
     private Button again = new Button();
     private @Nullable Shown shown;
 
-    /**
-     * @param profiles the lenses that were calibrated
-     * @param suggest  suggests landmarks in the large view
-     * @param again    begins or ends marking it again
-     */
-    public MarkingPane(LessonModel model, Words words, Supplier<List<Profile>> profiles, Runnable suggest,
-                       Runnable again) {
+    /** What the desk does for the coach in the large view. */
+    public interface Helps {
+
+        /** Suggests landmarks. */
+        void suggest();
+
+        /** Puts the marks where they are on the average while the player stands still. */
+        void steady();
+
+        /** Begins or ends marking it again. */
+        void again();
+    }
+
+    /** @param profiles the lenses that were calibrated */
+    public MarkingPane(LessonModel model, Words words, Supplier<List<Profile>> profiles, Helps helping) {
         super(12);
         this.profiles = profiles;
         this.model = model;
         this.words = words;
-        this.map = new BodyMap(model, words::name);
+        this.map = new BodyMap(model, words);
         getStyleClass().add("paper");
         setPadding(new Insets(14));
         setPrefWidth(WIDTH + 28);
@@ -61,16 +75,21 @@ public final class MarkingPane extends VBox {
         next.getStyleClass().add("next");
         next.setId("next");
         next.setWrapText(true);
-        next.setMinHeight(72);
-        next.setAlignment(Pos.TOP_LEFT);
+        // none of it is ever cut off, and a shorter sentence leaves what is below in its place
+        next.setMinHeight(USE_PREF_SIZE);
+        StackPane announced = new StackPane(next);
+        announced.minHeightProperty().bind(Bindings.max(ANNOUNCED_HEIGHT, next.heightProperty()));
+        announced.setAlignment(Pos.TOP_LEFT);
         hint.getStyleClass().add("hint");
         hint.setWrapText(true);
         hint.setMinHeight(USE_PREF_SIZE);
         helps.setPrefWrapLength(WIDTH);
         others.setPrefWrapLength(WIDTH);
-        helps.getChildren().setAll(help("skip", "next.skip", model::skip), help("suggest", "suggest", suggest),
-                help("accept-all", "suggest.accept", model::acceptAll), again(again));
-        getChildren().addAll(next, helps, new StackPane(map), others, hint);
+        helps.getChildren().setAll(help("skip", "next.skip", model::skip), help("suggest", "suggest", helping::suggest),
+                help("accept", "suggest.accept-one", model::accept), help("refuse", "suggest.refuse", model::refuse),
+                help("accept-all", "suggest.accept", model::acceptAll), help("steady", "steady", helping::steady),
+                again(helping::again));
+        getChildren().addAll(announced, helps, new StackPane(map), others, hint);
     }
 
     private static Button help(String id, String key, Runnable action) {
@@ -88,32 +107,30 @@ public final class MarkingPane extends VBox {
         return button;
     }
 
-    private boolean anySuggested() {
-        return model.marks(model.large()).filter(v -> v.marks().stream()
-                .anyMatch(m -> m.origin() == Mark.Origin.SUGGESTED)).isPresent();
-    }
-
     /** Brings words, rings and buttons up to date. */
     public void update(Set<String> doubted) {
         String text = announced();
         if (!text.equals(next.getText())) {
             next.setText(text);
         }
-        Shown now = new Shown(model.large(), model.selected(), model.marks(model.large()).map(Marking::marked)
-                .orElse(List.of()), model.sheet().floor(), doubted, model.sheet().handedness(),
-                model.repeating(), model.marks(model.large()).map(MarkingPane::suggested).orElse(0L));
+        Optional<ViewMarks> view = model.marks(model.large());
+        Shown now = new Shown(model.large(), model.selected(), view.map(Marking::marked).orElse(List.of()),
+                view.map(v -> Marking.marked(v).stream().map(i -> Spread.of(v, i)).toList()).orElse(List.of()), model.sheet().floor(), doubted, model.sheet().handedness(),
+                model.repeating(), model.lesson().unfinished(), view.map(MarkingPane::suggested).orElse(0L));
         if (!now.equals(shown)) {
             shown = now;
             map.update(doubted);
-            helps.lookup("#accept-all").setDisable(!anySuggested());
-            again.setText(Texts.of(model.repeating() ? "again.end" : "again"));
+            helps.lookup("#accept").setDisable(model.suggestion().isEmpty());
+            helps.lookup("#refuse").setDisable(model.suggestion().isEmpty());
+            helps.lookup("#accept-all").setDisable(now.suggested() == 0);
+            again.setText(Texts.of(model.repeating() ? "again.end" : model.canGoOnRepeating() ? "again.go-on" : "again"));
             others.getChildren().setAll(buttons());
         }
     }
 
     /** What rings and buttons depend on: moving a mark changes none of it. */
-    private record Shown(View large, Optional<Item> selected, List<Item> marked, FloorLayout floor, Set<String> doubted,
-                         Handedness handedness, boolean repeating, long suggested) {
+    private record Shown(View large, Optional<Item> selected, List<Item> marked, List<Optional<String>> spreads, FloorLayout floor, Set<String> doubted,
+                         Handedness handedness, boolean repeating, Unfinished unfinished, long suggested) {
     }
 
     private static long suggested(ViewMarks view) {
@@ -126,30 +143,23 @@ public final class MarkingPane extends VBox {
             return Texts.of("next.no-clip");
         }
         if (model.selected().isEmpty()) {
-            return Texts.of("next.done");
+            return Texts.of(model.repeating() ? "next.done-again" : model.lesson().unfinished().unseen(model.large()).isEmpty() ? "next.done" : "next.done-unseen");
         }
         Item item = model.selected().get();
-        boolean marked = !Marking.handles(view.get(), item).isEmpty();
         if (MarkOrder.suggested(view.get(), item)) {
             return Texts.of("next.suggested", words.where(((Item.OfLandmark) item).landmark()));
         }
-        if (item instanceof Item.OfLandmark l) {
-            return Texts.of(marked ? "next.again" : "next.landmark", words.where(l.landmark()));
+        Optional<String> spread = Spread.of(view.get(), item);
+        if (spread.isPresent()) {
+            return Texts.of("next.again", item instanceof Item.OfLandmark l ? words.where(l.landmark()) : ItemNames.of(item), spread.get());
         }
-        if (marked) {
-            return Texts.of("next.again", name(item));
+        if (item instanceof Item.OfLandmark l) {
+            return Texts.of("next.landmark", words.where(l.landmark()));
         }
         if (item instanceof Item.OfFloor f) {
             return Texts.of("next.floor", f.pointId());
         }
         return Texts.of(item instanceof Item.OfBall ? "next.ball" : "next.vertical");
-    }
-
-    private static String name(Item item) {
-        if (item instanceof Item.OfFloor f) {
-            return f.pointId();
-        }
-        return item instanceof Item.OfVertical v ? Texts.of("item.vertical", v.index() + 1) : Texts.of("item.ball");
     }
 
     private List<Button> buttons() {
@@ -165,14 +175,19 @@ public final class MarkingPane extends VBox {
     }
 
     private Button button(Item item) {
-        Button button = new Button(name(item));
-        button.setId("item-" + name(item).toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        Button button = new Button(ItemNames.of(item));
+        button.setId("item-" + ItemNames.of(item).toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
-        boolean done = model.marks(model.large()).map(v -> !Marking.handles(v, item).isEmpty()).orElse(false);
-        if (done) {
+        Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
+        if (spread.isPresent()) {
             button.getStyleClass().add("item-done");
-            button.setText("✓ " + name(item));
+            button.setText("✓ " + ItemNames.of(item) + " ± " + spread.get());
+            button.setTooltip(new Tooltip(Texts.of("item.spread", spread.get())));
+        } else if (model.unseen(model.large(), item)) {
+            button.getStyleClass().add("item-unseen");
+            button.setText("– " + ItemNames.of(item));
+            button.setAccessibleText(Texts.of("item.unseen", ItemNames.of(item)));
         }
         if (model.selected().equals(Optional.of(item))) {
             button.getStyleClass().add("item-next");

@@ -27,11 +27,11 @@ public final class ClickSpread {
     public static OptionalDouble of(ViewMarks first, ViewMarks again) {
         List<Double> apart = new ArrayList<>();
         for (Mark mark : again.marks()) {
-            first.mark(mark.landmark()).filter(m -> m.origin() == Mark.Origin.PLACED)
+            first.mark(mark.landmark()).filter(m -> isClicked(m, mark.sigmaPx()))
                     .ifPresent(m -> apart.add(m.at().distancePx(mark.at())));
         }
         for (FloorMark mark : again.floorMarks()) {
-            first.floorMark(mark.pointId()).ifPresent(m -> apart.add(m.at().distancePx(mark.at())));
+            first.floorMark(mark.pointId()).filter(m -> isClicked(m, mark.sigmaPx())).ifPresent(m -> apart.add(m.at().distancePx(mark.at())));
         }
         if (apart.size() < LEAST) {
             return OptionalDouble.empty();
@@ -40,6 +40,29 @@ public final class ClickSpread {
         int n = apart.size();
         double median = (apart.get((n - 1) / 2) + apart.get(n / 2)) / 2;
         return OptionalDouble.of(Math.max(STEADIEST_PX, median / (2 * Math.sqrt(Math.log(2)))));
+    }
+
+    /** Whether marking an item a second time tells anything: it was clicked the first time, neither suggested nor found. */
+    static boolean learnsFrom(ViewMarks first, Item item, double clickSigmaPx) {
+        return item instanceof Item.OfLandmark l
+                ? first.mark(l.landmark()).filter(m -> isClicked(m, clickSigmaPx)).isPresent()
+                : item instanceof Item.OfFloor f
+                && first.floorMark(f.pointId()).filter(m -> isClicked(m, clickSigmaPx)).isPresent();
+    }
+
+    /** Whether enough of a view was clicked to learn the spread when it is marked again. */
+    public static boolean learnsFrom(ViewMarks first, double clickSigmaPx) {
+        return Marking.marked(first).stream().filter(item -> learnsFrom(first, item, clickSigmaPx)).count() >= LEAST;
+    }
+
+    /** An accepted suggestion is known less well than a click. */
+    private static boolean isClicked(Mark mark, double clickSigmaPx) {
+        return mark.origin() == Mark.Origin.PLACED && mark.sigmaPx() <= clickSigmaPx;
+    }
+
+    /** The end of a rod that was found is known better. */
+    private static boolean isClicked(FloorMark mark, double clickSigmaPx) {
+        return mark.sigmaPx() >= clickSigmaPx;
     }
 
     /** The sheet with that spread, also on the marks that had the earlier one. */

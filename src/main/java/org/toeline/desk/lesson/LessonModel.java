@@ -1,16 +1,17 @@
 package org.toeline.desk.lesson;
 
 import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
+import org.toeline.ledger.Unfinished;
+import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
@@ -19,10 +20,10 @@ import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
 /**
- * The lesson on the desk: what is marked, what is selected, which picture is large; undo is a list of earlier sheets.
- * Owned by one thread. Listeners are told after every change.
+ * The lesson on the desk: placing, moving, accepting and skipping what is marked on it, also a second time. Owned by one
+ * thread. Listeners are told after every change.
  */
-public final class LessonModel {
+public final class LessonModel extends UndoableLesson {
 
     /** Told of changes. */
     public interface Listener {
@@ -35,73 +36,28 @@ public final class LessonModel {
         }
     }
 
-    private static final int MOST_UNDO = 500;
-
-    private final List<Listener> listeners = new ArrayList<>();
-    private final Deque<MarkSheet> undo = new ArrayDeque<>();
-    private final Deque<MarkSheet> redo = new ArrayDeque<>();
-    private Lesson lesson;
-    private Optional<Path> file = Optional.empty();
-    private View large = View.FACE_ON;
-    private Optional<Item> selected = Optional.empty();
-    private int handle;
-    private Optional<MarkSheet> gestureFrom = Optional.empty();
-    private Optional<ViewMarks> repeat = Optional.empty();
+    /** What was put somewhere last. */
+    private Optional<Selection> placed = Optional.empty();
+    private final Set<View> repeating = EnumSet.noneOf(View.class);
 
     public LessonModel(Lesson lesson) {
-        this.lesson = lesson;
-    }
-
-    public void listen(Listener listener) {
-        listeners.add(listener);
-    }
-
-    public Lesson lesson() {
-        return lesson;
-    }
-
-    public MarkSheet sheet() {
-        return lesson.sheet();
-    }
-
-    /** The document the lesson is kept in. */
-    public Optional<Path> file() {
-        return file;
-    }
-
-    public View large() {
-        return large;
-    }
-
-    public Optional<Item> selected() {
-        return selected;
+        super(lesson);
     }
 
     /** Takes another lesson onto the desk; what could be undone of the earlier one cannot be any more. */
     public void open(Lesson opened, Optional<Path> from) {
-        lesson = opened;
-        file = from;
-        undo.clear();
-        redo.clear();
-        repeat = Optional.empty();
-        gestureFrom = Optional.empty();
+        begin(opened, from);
+        repeating.clear();
+        placed = Optional.empty();
         large = opened.sheet().views().isEmpty() ? View.FACE_ON : opened.sheet().views().get(0).view();
-        selected = MarkOrder.next(this);
-        handle = 0;
-        changed();
-    }
-
-    public void keepIn(Path where) {
-        file = Optional.of(where);
-        settled();
+        selectNext();
     }
 
     public void show(View view) {
         if (view != large) {
+            release();
             large = view;
-            repeat = Optional.empty();
-            selected = MarkOrder.next(this);
-            changed();
+            selectNext();
         }
     }
 
@@ -111,6 +67,7 @@ public final class LessonModel {
 
     /** @param atHandle which end of an upright */
     public void select(Item item, int atHandle) {
+        release();
         selected = Optional.of(item);
         handle = atHandle;
         changed();
@@ -118,183 +75,226 @@ public final class LessonModel {
 
     /** What is marked on a view; while it is being marked again, what has been marked again so far. */
     public Optional<ViewMarks> marks(View view) {
-        return repeat.filter(r -> r.view() == view).or(() -> sheet().view(view));
+        return repeating(view) ? lesson.unfinished().again(view) : sheet().view(view);
     }
 
-    /** Whether a view is being marked a second time, to learn how steadily the coach clicks. */
+    /** Whether the large view is being marked a second time, to learn how steadily the coach clicks. */
     public boolean repeating() {
-        return repeat.isPresent();
+        return repeating(large);
     }
 
-    /** Hides what is marked on the large view, to be marked afresh; nothing of it is changed. */
+    public boolean repeating(View view) {
+        return repeating.contains(view) && lesson.unfinished().again(view).isPresent();
+    }
+
+    /** Whether marking the large view again was begun and left. */
+    public boolean canGoOnRepeating() {
+        return !repeating() && lesson.unfinished().again(large).isPresent();
+    }
+
+    /** Whether the coach said that an item cannot be seen in a view. */
+    public boolean unseen(View view, Item item) {
+        return lesson.unfinished().unseen(view).contains(item.name());
+    }
+
+    /** Hides what is marked on the large view, to be marked afresh or on from where that was left; nothing of it is changed. */
     public void repeat() {
+        release();
         sheet().view(large).ifPresent(v -> {
-            repeat = Optional.of(ViewMarks.empty(v.view(), v.widthPx(), v.heightPx()));
-            selected = MarkOrder.next(this);
-            handle = 0;
-            changed();
+            if (lesson.unfinished().again(large).isEmpty()) {
+                change(sheet(), lesson.unfinished().withAgain(ViewMarks.empty(large, v.widthPx(), v.heightPx())), selection());
+            }
+            repeating.add(large);
+            selectNext();
         });
     }
 
-    /** Ends marking again: what was marked first is shown again, and the spread between the two is answered. */
+    /** Leaves marking again: what was marked first is shown again, and what was marked since is kept to go on with. */
+    public void leaveRepeat() {
+        release();
+        repeating.remove(large);
+        selectNext();
+    }
+
+    /**
+     * Ends marking again: what was marked first is shown again, and the spread between the two is answered. When too few
+     * were marked to learn it, what was marked since is kept to go on with.
+     */
     public OptionalDouble endRepeat() {
-        Optional<ViewMarks> again = repeat;
-        repeat = Optional.empty();
-        selected = MarkOrder.next(this);
-        OptionalDouble spread = again.isPresent() && sheet().view(again.get().view()).isPresent()
-                ? ClickSpread.of(sheet().view(again.get().view()).get(), again.get()) : OptionalDouble.empty();
-        changed();
+        leaveRepeat();
+        Optional<ViewMarks> again = lesson.unfinished().again(large);
+        OptionalDouble spread = again.isPresent() && sheet().view(large).isPresent()
+                ? ClickSpread.of(sheet().view(large).get(), again.get()) : OptionalDouble.empty();
+        if (spread.isPresent()) {
+            change(sheet(), lesson.unfinished().withoutAgain(large), selection());
+        }
         return spread;
     }
 
     /** A clip for a view; marks on an earlier picture of another size do not fit it and go, undoably. */
     public void clip(View view, String clip, int width, int height) {
-        ViewMarks marks = marks(view).filter(m -> m.widthPx() == width && m.heightPx() == height)
-                .orElse(ViewMarks.empty(view, width, height));
+        release();
+        Optional<ViewMarks> fits = sheet().view(view).filter(m -> m.widthPx() == width && m.heightPx() == height);
         lesson = lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()));
-        apply(sheet().withView(marks));
+        change(sheet().withView(fits.orElse(ViewMarks.empty(view, width, height))),
+                fits.isPresent() ? lesson.unfinished() : lesson.unfinished().withoutAgain(view), selection());
     }
 
     /** A view's clip lies elsewhere now; what was marked on it stays. */
     public void moved(View view, String clip) {
-        ClipMoment moment = lesson.clips().get(view);
-        if (moment != null && !moment.clip().equals(clip)) {
-            lesson = lesson.withClip(view, moment.moved(clip));
-            changed();
-            settled();
-        }
+        describe(l -> l.withMoment(view, m -> m.moved(clip)));
     }
 
     /** The frame that a view is marked on. */
     public void moment(View view, double seconds) {
-        ClipMoment moment = lesson.clips().get(view);
-        if (moment != null && !moment.seconds().equals(OptionalDouble.of(seconds))) {
-            lesson = lesson.withClip(view, moment.at(seconds));
-            changed();
-            settled();
-        }
+        describe(l -> l.withMoment(view, m -> m.at(seconds)));
     }
 
     /** At what rate a view's clip was filmed, frames a second, as the coach says; empty for as the file says. */
     public void filmedAt(View view, OptionalDouble framesPerSecond) {
-        ClipMoment moment = lesson.clips().get(view);
-        if (moment != null && !moment.filmedAt().equals(framesPerSecond)) {
-            lesson = lesson.withClip(view, moment.filmed(framesPerSecond));
-            changed();
-            settled();
-        }
+        describe(l -> l.withMoment(view, m -> m.filmed(framesPerSecond)));
     }
 
     /** Puts the selected item at a point of the large view and goes on to the next one to place. */
     public void place(ImagePoint at) {
+        release();
         Optional<ViewMarks> view = marks(large);
         if (view.isEmpty() || selected.isEmpty()) {
             return;
         }
-        boolean isNew = Marking.handles(view.get(), selected.get()).isEmpty();
-        put(Marking.put(view.get(), selected.get(), handle, at, sheet().clickSigmaPx()));
-        if (isNew && !(selected.get() instanceof Item.OfVertical)) {
-            selected = MarkOrder.next(this);
-            handle = 0;
-            changed();
+        Item item = selected.get();
+        boolean isNew = Marking.handles(view.get(), item).isEmpty();
+        put(Marking.put(view.get(), item, handle, at, sheet().clickSigmaPx()), selection());
+        if (isNew && !(item instanceof Item.OfVertical)) {
+            goOn(large, item);
         }
     }
 
-    /** Puts both ends of a rod or an upright and goes on to the next thing to place. */
-    public void place(LineMark line) {
-        marks(large).ifPresent(v -> {
-            put(Marking.put(v, line, sheet().floor()));
-            selected = MarkOrder.next(this);
-            handle = 0;
-            changed();
+    /** Puts both ends of a rod or an upright on a view and goes on to the next thing to place. */
+    public void place(View of, LineMark line) {
+        release();
+        marks(of).ifPresent(v -> {
+            put(Marking.put(v, line, sheet().floor()), new Selection(of, Optional.of(line.item()), 0));
+            goOn(of, line.item());
         });
     }
 
-    private void put(ViewMarks view) {
-        if (repeating()) {
-            repeat = Optional.of(view);
-            changed();
-        } else {
-            apply(sheet().withView(view));
+    /** Puts the ball on a view and, when it is a new one, goes on to the next thing to place. */
+    public void place(View of, BallMark ball) {
+        release();
+        marks(of).ifPresent(v -> {
+            put(v.withBall(Optional.of(ball)), new Selection(of, Optional.of(Item.BALL), 0));
+            if (v.ball().isEmpty()) {
+                goOn(of, Item.BALL);
+            }
+        });
+    }
+
+    /** From an item that was placed to the next one, unless something else was chosen meanwhile. */
+    private void goOn(View of, Item from) {
+        if (of == large && selected.equals(Optional.of(from))) {
+            selectNext();
         }
+    }
+
+    private void selectNext() {
+        select(MarkOrder.next(this));
+    }
+
+    private void put(ViewMarks view, Selection selection) {
+        placed = Optional.of(selection);
+        Unfinished now = lesson.unfinished().withUnseen(view.view(), names -> {
+            Marking.marked(view).forEach(item -> names.remove(item.name()));
+            return names;
+        });
+        if (repeating(view.view())) {
+            change(sheet(), now.withAgain(view), selection);
+        } else {
+            change(sheet().withView(view), now, selection);
+        }
+    }
+
+    private void put(ViewMarks view) {
+        put(view, selection());
     }
 
     /** Takes the selected suggestion as right, as it stands, and goes on to the next one. */
     public void accept() {
-        if (selected.isPresent() && selected.get() instanceof Item.OfLandmark l && marks(large).isPresent()) {
-            marks(large).get().mark(l.landmark()).filter(m -> m.origin() == Mark.Origin.SUGGESTED).ifPresent(m -> {
-                put(marks(large).get().withMark(accepted(m)));
-                selected = MarkOrder.next(this);
-                handle = 0;
-                changed();
-            });
+        release();
+        suggestion().ifPresent(m -> {
+            put(Marking.accepted(marks(large).orElseThrow(), m, sheet().clickSigmaPx()));
+            selectNext();
+        });
+    }
+
+    /** Takes the selected suggestion away; it is still selected, to be marked by hand or skipped. */
+    public void refuse() {
+        if (suggestion().isPresent()) {
+            delete();
         }
+    }
+
+    /** What is selected, when it is only suggested. */
+    public Optional<Mark> suggestion() {
+        return selected.filter(i -> i instanceof Item.OfLandmark).map(i -> ((Item.OfLandmark) i).landmark())
+                .flatMap(l -> marks(large).flatMap(v -> v.mark(l))).filter(m -> m.origin() == Mark.Origin.SUGGESTED);
     }
 
     /** Takes all suggestions of the large view as right. */
     public void acceptAll() {
+        release();
         marks(large).ifPresent(v -> {
             ViewMarks all = v;
             for (Mark m : v.marks()) {
-                all = m.origin() == Mark.Origin.SUGGESTED ? all.withMark(accepted(m)) : all;
+                all = m.origin() == Mark.Origin.SUGGESTED ? Marking.accepted(all, m, sheet().clickSigmaPx()) : all;
             }
             put(all);
-            selected = MarkOrder.next(this);
-            changed();
+            selectNext();
         });
     }
 
-    /** Looked at and found right, but not clicked: it keeps the spread that was measured for suggestions. */
-    private Mark accepted(Mark suggested) {
-        return Mark.placed(suggested.landmark(), suggested.at(), Math.max(sheet().clickSigmaPx(), suggested.sigmaPx()));
-    }
-
-    /** The selected item cannot be seen in this picture: on to the next one that is not marked. */
+    /** The selected item cannot be seen in this picture, which is kept: on to the next one. */
     public void skip() {
-        selected = MarkOrder.after(this, selected);
-        handle = 0;
-        changed();
+        release();
+        Optional<Item> item = selected;
+        item.filter(i -> marks(large).filter(v -> Marking.handles(v, i).isEmpty()).isPresent()).ifPresent(i ->
+                change(sheet(), lesson.unfinished().withUnseen(large, names -> {
+                    names.add(i.name());
+                    return names;
+                }), selection()));
+        select(MarkOrder.after(this, item));
     }
 
-    /** A drag begins: all its moves are undone as one. */
-    public void grab() {
-        gestureFrom = Optional.of(sheet());
-    }
-
-    /** Moves the selected item while it is dragged. */
+    /** Moves the selected item while it is dragged; without a drag going on nothing is moved. */
     public void drag(ImagePoint to) {
-        if (selected.isPresent() && marks(large).isPresent()) {
+        if (isGrabbed() && selected.isPresent() && marks(large).isPresent()) {
             ViewMarks moved = Marking.put(marks(large).get(), selected.get(), handle, to, sheet().clickSigmaPx());
-            if (repeating()) {
-                repeat = Optional.of(moved);
-            } else {
-                lesson = lesson.withSheet(sheet().withView(moved));
-            }
+            lesson = repeating() ? lesson.withUnfinished(lesson.unfinished().withAgain(moved))
+                    : lesson.withSheet(sheet().withView(moved));
             changed();
         }
     }
 
-    /** The drag ends. */
-    public void release() {
-        gestureFrom.filter(before -> !before.equals(sheet())).ifPresent(before -> {
-            remember(before);
-            settled();
+    /** Moves the selected item a little; while it is not marked yet, the one that was placed last, which is answered. */
+    public Optional<Item> nudge(double dxPx, double dyPx) {
+        release();
+        Optional<Selection> moved = Optional.of(selection()).filter(this::isMarked).or(() -> placed.filter(this::isMarked));
+        moved.ifPresent(s -> {
+            ViewMarks view = marks(large).orElseThrow();
+            Item item = s.item().orElseThrow();
+            put(Marking.put(view, item, s.handle(), Marking.handles(view, item).get(s.handle()).plus(dxPx, dyPx),
+                    sheet().clickSigmaPx()), s);
         });
-        gestureFrom = Optional.empty();
-        changed();
+        return moved.flatMap(Selection::item);
     }
 
-    public void nudge(double dxPx, double dyPx) {
-        if (selected.isPresent() && marks(large).isPresent()) {
-            List<ImagePoint> handles = Marking.handles(marks(large).get(), selected.get());
-            if (handle < handles.size()) {
-                put(Marking.put(marks(large).get(), selected.get(), handle, handles.get(handle).plus(dxPx, dyPx),
-                        sheet().clickSigmaPx()));
-            }
-        }
+    private boolean isMarked(Selection s) {
+        return s.view() == large && s.item().isPresent()
+                && marks(large).filter(v -> s.handle() < Marking.handles(v, s.item().get()).size()).isPresent();
     }
 
     public void delete() {
+        release();
         if (selected.isPresent() && marks(large).isPresent()) {
             put(Marking.delete(marks(large).get(), selected.get()));
         }
@@ -306,64 +306,5 @@ public final class LessonModel {
 
     public void club(Club club) {
         apply(sheet().withClub(club));
-    }
-
-    /** Any other change of the sheet, undoable. */
-    public void apply(MarkSheet changed) {
-        if (!changed.equals(sheet())) {
-            remember(sheet());
-            lesson = lesson.withSheet(changed);
-        }
-        changed();
-        settled();
-    }
-
-    /** Changes what is written of the lesson, not what is marked. */
-    public void describe(UnaryOperator<Lesson> change) {
-        lesson = change.apply(lesson);
-        changed();
-        settled();
-    }
-
-    private void remember(MarkSheet before) {
-        undo.push(before);
-        redo.clear();
-        while (undo.size() > MOST_UNDO) {
-            undo.removeLast();
-        }
-    }
-
-    public boolean canUndo() {
-        return !undo.isEmpty();
-    }
-
-    public boolean canRedo() {
-        return !redo.isEmpty();
-    }
-
-    public void undo() {
-        if (canUndo()) {
-            redo.push(sheet());
-            lesson = lesson.withSheet(undo.pop());
-            changed();
-            settled();
-        }
-    }
-
-    public void redo() {
-        if (canRedo()) {
-            undo.push(sheet());
-            lesson = lesson.withSheet(redo.pop());
-            changed();
-            settled();
-        }
-    }
-
-    private void changed() {
-        List.copyOf(listeners).forEach(Listener::changed);
-    }
-
-    private void settled() {
-        List.copyOf(listeners).forEach(Listener::settled);
     }
 }

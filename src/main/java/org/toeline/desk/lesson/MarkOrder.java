@@ -47,12 +47,19 @@ public final class MarkOrder {
         return items;
     }
 
-    /** The first thing of the large view that is not marked yet or, when all is, that is only suggested. */
+    /** The first thing of the large view that is to be marked or, when nothing is, that is only suggested. */
     public static Optional<Item> next(LessonModel model) {
         Optional<ViewMarks> view = model.marks(model.large());
         return view.flatMap(v -> items(model, v.view()).stream()
-                .filter(item -> Marking.handles(v, item).isEmpty()).findFirst()
+                .filter(item -> isToBeMarked(model, v, item)).findFirst()
                 .or(() -> items(model, v.view()).stream().filter(item -> suggested(v, item)).findFirst()));
+    }
+
+    /** Whether an item is not marked yet and nobody said that it cannot be seen; the second time, whether that teaches anything. */
+    private static boolean isToBeMarked(LessonModel model, ViewMarks view, Item item) {
+        return Marking.handles(view, item).isEmpty() && !model.unseen(view.view(), item)
+                && (!model.repeating(view.view()) || ClickSpread.learnsFrom(model.sheet().view(view.view()).orElseThrow(), item,
+                model.sheet().clickSigmaPx()));
     }
 
     /** Whether an item stands where the program suggests it and nobody has looked. */
@@ -61,7 +68,7 @@ public final class MarkOrder {
                 && view.mark(l.landmark()).filter(m -> m.origin() == Mark.Origin.SUGGESTED).isPresent();
     }
 
-    /** The first thing that is not marked yet after an item, beginning anew at the end. */
+    /** The first thing that is to be marked after an item, beginning anew at the end; then what is only suggested. */
     static Optional<Item> after(LessonModel model, Optional<Item> item) {
         Optional<ViewMarks> view = model.marks(model.large());
         if (view.isEmpty()) {
@@ -71,10 +78,10 @@ public final class MarkOrder {
         int from = item.map(items::indexOf).orElse(-1);
         for (int k = 1; k <= items.size(); k++) {
             Item next = items.get(Math.floorMod(from + k, items.size()));
-            if (Marking.handles(view.get(), next).isEmpty()) {
+            if (isToBeMarked(model, view.get(), next)) {
                 return Optional.of(next);
             }
         }
-        return Optional.empty();
+        return next(model);
     }
 }

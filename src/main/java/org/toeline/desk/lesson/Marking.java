@@ -3,6 +3,7 @@ package org.toeline.desk.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorLayout;
@@ -47,24 +48,34 @@ public final class Marking {
         return items;
     }
 
-    /** The view with a handle of an item at a point, inside the picture; new items are put there. */
+    /**
+     * The view with a handle of an item at a point, inside the picture; new items are put there. What the hand moves is known no
+     * better than a click, however well it was found before.
+     */
     public static ViewMarks put(ViewMarks view, Item item, int handle, ImagePoint to, double clickSigmaPx) {
         ImagePoint at = inside(view, to);
         if (item instanceof Item.OfLandmark l) {
-            return view.withMark(view.mark(l.landmark()).map(m -> m.movedTo(at))
-                    .orElse(Mark.placed(l.landmark(), at, clickSigmaPx)));
+            return view.withMark(Mark.placed(l.landmark(), at, view.mark(l.landmark())
+                    .filter(m -> m.origin() == Mark.Origin.PLACED).map(m -> Math.max(m.sigmaPx(), clickSigmaPx)).orElse(clickSigmaPx)));
         }
         if (item instanceof Item.OfFloor f) {
-            return view.withFloorMark(view.floorMark(f.pointId()).map(m -> m.movedTo(at))
-                    .orElse(new FloorMark(f.pointId(), at, clickSigmaPx)));
+            return view.withFloorMark(new FloorMark(f.pointId(), at, view.floorMark(f.pointId())
+                    .map(m -> Math.max(m.sigmaPx(), clickSigmaPx)).orElse(clickSigmaPx)));
         }
         if (item instanceof Item.OfVertical v) {
             return vertical(view, v.index(), handle, at, clickSigmaPx);
         }
-        BallMark moved = view.ball().map(b -> new BallMark(at, b.diameterPx(), b.sigmaPx(), b.diameterSigmaPx()))
-                .orElse(new BallMark(at, java.util.OptionalDouble.empty(), clickSigmaPx,
+        BallMark moved = view.ball().map(b -> new BallMark(at, b.diameterPx(),
+                Math.max(b.sigmaPx(), clickSigmaPx), b.diameterSigmaPx()))
+                .orElse(new BallMark(at, OptionalDouble.empty(), clickSigmaPx,
                         BallMark.USUAL_DIAMETER_SIGMA_PX));
         return view.withBall(Optional.of(moved));
+    }
+
+    /** A ball drawn by hand from one side to the other, each side as well as a click. */
+    public static BallMark ball(ImagePoint from, ImagePoint to, double clickSigmaPx) {
+        return new BallMark(new ImagePoint(round((from.xPx() + to.xPx()) / 2), round((from.yPx() + to.yPx()) / 2)),
+                OptionalDouble.of(round(from.distancePx(to))), clickSigmaPx / Math.sqrt(2), clickSigmaPx * Math.sqrt(2));
     }
 
     /** Both ends of a rod or an upright; a rod's far end is the layout's next point that is not marked. */
@@ -102,9 +113,14 @@ public final class Marking {
             if (from.distancePx(to) < VerticalMark.SHORTEST_PX) {
                 return view;
             }
-            all.set(index, new VerticalMark(from, to, old.sigmaPx()));
+            all.set(index, new VerticalMark(from, to, Math.max(old.sigmaPx(), clickSigmaPx)));
         }
         return view.withVerticals(all);
+    }
+
+    /** With a suggestion taken as right: looked at, but not clicked, so that it keeps the spread measured for suggestions. */
+    static ViewMarks accepted(ViewMarks view, Mark suggested, double clickSigmaPx) {
+        return view.withMark(Mark.placed(suggested.landmark(), suggested.at(), Math.max(clickSigmaPx, suggested.sigmaPx())));
     }
 
     public static ViewMarks delete(ViewMarks view, Item item) {

@@ -1,6 +1,5 @@
 package org.toeline.desk.picture;
 
-import java.util.Optional;
 import java.util.Set;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Cursor;
@@ -9,19 +8,14 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.effect.ColorAdjust;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
-import javafx.scene.input.MouseButton;
-import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
-import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
-import org.toeline.desk.lesson.Marking;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.View;
-import org.toeline.mark.ViewMarks;
 
 /**
  * The large picture. A click places the selected item, a mark is moved by dragging it, the picture by dragging it
@@ -36,9 +30,6 @@ public final class PicturePane extends Pane {
         void paint(GraphicsContext g, View view, PictureTransform transform);
     }
 
-    private static final double REACH = 11;
-    private static final double STILL = 4;
-
     private static final double MOST_LIGHT = 0.6;
 
     private final LessonModel model;
@@ -46,33 +37,23 @@ public final class PicturePane extends Pane {
     private final Canvas canvas = new Canvas();
     private final Loupe loupe = new Loupe();
     private final Overlay overlay;
-    private final Gestures gestures;
+    private final PictureHand hand;
     private PictureTransform transform = new PictureTransform(1, 0, 0);
     private boolean fitted = true;
     private Set<String> doubted = Set.of();
-    private double pressX;
-    private double pressY;
-    private double lastX;
-    private double lastY;
-    private Drag drag = Drag.NONE;
-    private Optional<Item> under = Optional.empty();
-    private int underHandle;
-
-    private enum Drag { NONE, PRESSED, MARK, LINE, PICTURE }
 
     /** Told of what places something, in picture pixels. */
     public interface Gestures {
 
-        void clicked(ImagePoint at);
+        void clicked(ImagePoint at, Snap snap);
 
-        /** A stroke while a rod's end or an upright is to be placed. */
-        void lined(ImagePoint from, ImagePoint to);
+        /** A stroke while the ball is selected, or a rod's end or an upright that is to be placed. */
+        void stroked(ImagePoint from, ImagePoint to, Snap snap);
     }
 
     public PicturePane(LessonModel model, Overlay overlay, Gestures gestures) {
         this.model = model;
         this.overlay = overlay;
-        this.gestures = gestures;
         setId("picture");
         setMinSize(0, 0);
         setPrefSize(640, 360);
@@ -86,9 +67,7 @@ public final class PicturePane extends Pane {
         setClip(clip);
         canvas.setMouseTransparent(true);
         image.setMouseTransparent(true);
-        setOnMousePressed(this::pressed);
-        setOnMouseDragged(this::dragged);
-        setOnMouseReleased(this::released);
+        hand = new PictureHand(this, model, gestures);
         setOnMouseMoved(e -> hover(e.getX(), e.getY()));
         setOnMouseExited(e -> loupe.setVisible(false));
         setOnScroll(this::scrolled);
@@ -173,115 +152,66 @@ public final class PicturePane extends Pane {
         if (image.getImage() == null) {
             return;
         }
-        overlay.paint(g, model.large(), transform);
+        if (!model.repeating()) {
+            // the lines would show where the first marks are
+            overlay.paint(g, model.large(), transform);
+        }
         model.marks(model.large()).ifPresent(v -> new MarkPainter(g, transform).paint(v, model.selected(), doubted));
     }
 
-    private void pressed(MouseEvent e) {
-        requestFocus();
-        if (image.getImage() == null) {
-            return;
-        }
-        pressX = e.getX();
-        pressY = e.getY();
-        lastX = pressX;
-        lastY = pressY;
-        if (e.getButton() != MouseButton.PRIMARY) {
-            drag = Drag.PICTURE;
-            return;
-        }
-        drag = Drag.PRESSED;
-        under = Optional.empty();
-        model.marks(model.large()).ifPresent(v -> grab(v, e.getX(), e.getY()));
+    /** Drops a click, stroke or move that is half done; answers whether there was one. */
+    public boolean drop() {
+        return hand.drop();
     }
 
-    private void grab(ViewMarks view, double x, double y) {
-        double nearest = REACH;
-        Optional<Item> found = Optional.empty();
-        int handle = 0;
-        for (Item item : Marking.marked(view)) {
-            int n = 0;
-            for (ImagePoint p : Marking.handles(view, item)) {
-                double d = Math.hypot(transform.deviceX(p) - x, transform.deviceY(p) - y);
-                if (d < nearest) {
-                    nearest = d;
-                    found = Optional.of(item);
-                    handle = n;
-                }
-                n++;
-            }
-        }
-        under = found;
-        underHandle = handle;
+    /** Whether a point lies in the picture and not beside it. */
+    boolean shows(ImagePoint p) {
+        Image shown = image.getImage();
+        return shown != null && p.xPx() >= 0 && p.xPx() <= shown.getWidth() && p.yPx() >= 0 && p.yPx() <= shown.getHeight();
     }
 
-    /** What is to be placed next goes where the click is, also close beside another mark; else that mark is chosen. */
-    private void clickedOn(Item item, ImagePoint at) {
-        boolean placing = model.selected().filter(i -> model.marks(model.large())
-                .filter(v -> Marking.handles(v, i).isEmpty()).isPresent()).isPresent();
-        if (placing) {
-            gestures.clicked(at);
-        } else {
-            model.select(item, underHandle);
-        }
+    void pan(double dx, double dy) {
+        setCursor(Cursor.CLOSED_HAND);
+        loupe.setVisible(false);
+        fitted = false;
+        transform = transform.panned(dx, dy);
+        layOut();
     }
 
-    private void dragged(MouseEvent e) {
-        boolean begun = drag == Drag.PRESSED && Math.hypot(e.getX() - pressX, e.getY() - pressY) > STILL;
-        if (begun && under.isPresent()) {
-            drag = Drag.MARK;
-            model.select(under.get(), underHandle);
-            model.grab();
-        }
-        if (drag == Drag.MARK) {
-            ImagePoint at = transform.picture(e.getX(), e.getY());
-            model.drag(at);
-            magnify(at, e.getX());
-        } else if (drag == Drag.LINE || begun && linePlaces()) {
-            drag = Drag.LINE;
-            magnify(transform.picture(e.getX(), e.getY()), e.getX());
-            repaint();
-            stroke(e.getX(), e.getY());
-        } else if (drag == Drag.PICTURE || begun) {
-            drag = Drag.PICTURE;
-            setCursor(Cursor.CLOSED_HAND);
-            loupe.setVisible(false);
-            fitted = false;
-            transform = transform.panned(e.getX() - lastX, e.getY() - lastY);
-            layOut();
-        }
-        lastX = e.getX();
-        lastY = e.getY();
+    /** The hand is up: it points again. */
+    void pointing() {
+        setCursor(Cursor.CROSSHAIR);
     }
 
-    /** Whether a rod's end or an upright is to be placed, so that a stroke is meant for it and does not pan. */
-    private boolean linePlaces() {
-        return model.selected().filter(i -> i instanceof Item.OfFloor || i instanceof Item.OfVertical).isPresent()
-                && model.marks(model.large()).filter(v -> Marking.handles(v, model.selected().get()).isEmpty()).isPresent();
-    }
-
-    private void stroke(double x, double y) {
+    /** A line while it is drawn, or a circle from one side to the other. */
+    void stroke(Stroke as, double x1, double y1, double x2, double y2) {
+        repaint();
         GraphicsContext g = canvas.getGraphicsContext2D();
         g.setStroke(Color.color(0, 0, 0, 0.65));
         g.setLineWidth(3.6);
-        g.strokeLine(pressX, pressY, x, y);
+        as.draw(g, x1, y1, x2, y2);
         g.setStroke(Color.web("#56B4E9"));
         g.setLineWidth(1.6);
-        g.strokeLine(pressX, pressY, x, y);
+        as.draw(g, x1, y1, x2, y2);
     }
 
-    private void released(MouseEvent e) {
-        Drag was = drag;
-        drag = Drag.NONE;
-        setCursor(Cursor.CROSSHAIR);
-        if (was == Drag.MARK) {
-            model.release();
-        } else if (was == Drag.PRESSED) {
-            ImagePoint at = transform.picture(e.getX(), e.getY());
-            under.ifPresentOrElse(item -> clickedOn(item, at), () -> gestures.clicked(at));
-        } else if (was == Drag.LINE) {
-            gestures.lined(transform.picture(pressX, pressY), transform.picture(e.getX(), e.getY()));
-        }
+    /** What is drawn of a stroke. */
+    enum Stroke {
+        LINE {
+            @Override
+            void draw(GraphicsContext g, double x1, double y1, double x2, double y2) {
+                g.strokeLine(x1, y1, x2, y2);
+            }
+        },
+        CIRCLE {
+            @Override
+            void draw(GraphicsContext g, double x1, double y1, double x2, double y2) {
+                double across = Math.hypot(x2 - x1, y2 - y1);
+                g.strokeOval((x1 + x2 - across) / 2, (y1 + y2 - across) / 2, across, across);
+            }
+        };
+
+        abstract void draw(GraphicsContext g, double x1, double y1, double x2, double y2);
     }
 
     private void scrolled(ScrollEvent e) {
@@ -301,7 +231,7 @@ public final class PicturePane extends Pane {
     }
 
     /** The magnifier stands in the corner away from the pointer. */
-    private void magnify(ImagePoint at, double x) {
+    void magnify(ImagePoint at, double x) {
         loupe.show(image.getImage(), at);
         loupe.setVisible(true);
         double margin = 10;

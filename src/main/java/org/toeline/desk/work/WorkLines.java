@@ -48,6 +48,7 @@ public final class WorkLines extends VBox {
             bar.setPrefWidth(BAR_PX);
             bar.setAccessibleText(what);
             button.setId("work-stop");
+            button.setMinWidth(USE_PREF_SIZE);
             button.setAccessibleText(stop + ": " + what);
             button.setOnAction(e -> {
                 stop();

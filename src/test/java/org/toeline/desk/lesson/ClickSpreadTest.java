@@ -3,15 +3,19 @@ package org.toeline.desk.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Club;
+import org.toeline.mark.FloorLayout;
+import org.toeline.mark.FloorMark;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.Takes;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -75,5 +79,30 @@ class ClickSpreadTest {
         MarkSheet learnt = ClickSpread.applied(model.sheet(), 1.4);
         assertThat(learnt.clickSigmaPx()).isEqualTo(1.4);
         assertThat(learnt.view(View.FACE_ON).orElseThrow().mark(Landmark.NECK).orElseThrow().sigmaPx()).isEqualTo(1.4);
+    }
+
+    /** Suggestions that were accepted and rods that were found tell nothing of the hand. */
+    @Test
+    void whatWasNotClickedDoesNotCount() {
+        SplittableRandom random = new SplittableRandom(9);
+        ViewMarks first = clicked(random, 1.5);
+        ViewMarks again = clicked(random, 1.5);
+        double clicked = ClickSpread.of(first, again).orElseThrow();
+        ViewMarks accepted = first;
+        for (Landmark landmark : new Landmark[] {Landmark.LEAD_HIP, Landmark.TRAIL_HIP, Landmark.NECK}) {
+            accepted = accepted.withMark(Mark.placed(landmark, new ImagePoint(100, 900), 8));
+        }
+        ViewMarks fewer = again.withoutMark(Landmark.LEAD_HIP).withoutMark(Landmark.TRAIL_HIP).withoutMark(Landmark.NECK);
+        assertThat(ClickSpread.learnsFrom(accepted, 2)).isTrue();
+        assertThat(ClickSpread.learnsFrom(ClickSpread.applied(new MarkSheet(Handedness.RIGHT, Club.DRIVER, Takes.SEPARATE,
+                FloorLayout.NONE, List.of(first), 2), 5).views().get(0), 2)).as("all less sure than a click").isFalse();
+        assertThat(ClickSpread.of(accepted, again)).isEqualTo(ClickSpread.of(first, fewer));
+        ViewMarks found = first;
+        ViewMarks foundAgain = again;
+        for (int i = 0; i < 40; i++) {
+            found = found.withFloorMark(new FloorMark("p" + i, new ImagePoint(i, i), 0.1));
+            foundAgain = foundAgain.withFloorMark(new FloorMark("p" + i, new ImagePoint(i, i), 2));
+        }
+        assertThat(ClickSpread.of(found, foundAgain).orElseThrow()).isEqualTo(clicked);
     }
 }

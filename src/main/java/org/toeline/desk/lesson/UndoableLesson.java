@@ -1,0 +1,183 @@
+package org.toeline.desk.lesson;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.toeline.desk.lesson.LessonModel.Listener;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.Unfinished;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+
+/**
+ * A lesson, what is selected in it and which picture is large; every change can be undone, a drag as one, and listeners are told
+ * of it.
+ */
+abstract class UndoableLesson {
+
+    Lesson lesson;
+    View large = View.FACE_ON;
+    Optional<Item> selected = Optional.empty();
+    int handle;
+    private final List<Listener> listeners = new ArrayList<>();
+    private final History history = new History();
+    private Optional<Path> file = Optional.empty();
+    /** How it was before the drag that is going on. */
+    private Optional<History.Step> gesture = Optional.empty();
+
+    UndoableLesson(Lesson lesson) {
+        this.lesson = lesson;
+    }
+
+    public void listen(Listener listener) {
+        listeners.add(listener);
+    }
+
+    public Lesson lesson() {
+        return lesson;
+    }
+
+    public MarkSheet sheet() {
+        return lesson.sheet();
+    }
+
+    /** The document the lesson is kept in. */
+    public Optional<Path> file() {
+        return file;
+    }
+
+    public View large() {
+        return large;
+    }
+
+    public Optional<Item> selected() {
+        return selected;
+    }
+
+    public void keepIn(Path where) {
+        file = Optional.of(where);
+        settled();
+    }
+
+    /** Another lesson, with nothing to be undone. */
+    void begin(Lesson opened, Optional<Path> from) {
+        lesson = opened;
+        file = from;
+        history.clear();
+        gesture = Optional.empty();
+    }
+
+    void select(Optional<Item> item) {
+        selected = item;
+        handle = 0;
+        changed();
+    }
+
+    Selection selection() {
+        return new Selection(large, selected, handle);
+    }
+
+    /** A drag begins: all its moves are undone as one. Whatever else is done ends it, with the mark where it is by then. */
+    public void grab() {
+        release();
+        gesture = Optional.of(step());
+    }
+
+    /** Whether a drag is going on. */
+    boolean isGrabbed() {
+        return gesture.isPresent();
+    }
+
+    /** The drag ends. */
+    public void release() {
+        Optional<History.Step> before = gesture;
+        gesture = Optional.empty();
+        before.ifPresent(b -> {
+            if (!b.isOf(lesson)) {
+                history.remember(b);
+                settled();
+            }
+            changed();
+        });
+    }
+
+    /** Drops a drag: the mark is where it was before. Answers whether there was one. */
+    public boolean drop() {
+        Optional<History.Step> before = gesture;
+        gesture = Optional.empty();
+        before.ifPresent(b -> {
+            lesson = lesson.withSheet(b.sheet()).withUnfinished(b.unfinished());
+            changed();
+        });
+        return before.isPresent();
+    }
+
+    private History.Step step() {
+        return new History.Step(sheet(), lesson.unfinished(), selection());
+    }
+
+    /** Any other change of the sheet, undoable. */
+    public void apply(MarkSheet changed) {
+        release();
+        change(changed, lesson.unfinished(), selection());
+    }
+
+    /** @param of what undoing it selects */
+    void change(MarkSheet sheet, Unfinished unfinished, Selection of) {
+        History.Step before = new History.Step(sheet(), lesson.unfinished(), of);
+        lesson = lesson.withSheet(sheet).withUnfinished(unfinished);
+        if (!before.isOf(lesson)) {
+            history.remember(before);
+        }
+        changed();
+        settled();
+    }
+
+    /** Changes what is written of the lesson, not what is marked. */
+    public void describe(UnaryOperator<Lesson> change) {
+        Lesson described = change.apply(lesson);
+        if (!described.equals(lesson)) {
+            lesson = described;
+            changed();
+            settled();
+        }
+    }
+
+    public boolean canUndo() {
+        return history.canUndo();
+    }
+
+    public boolean canRedo() {
+        return history.canRedo();
+    }
+
+    /** Takes the last change back and selects what it was made to. */
+    public void undo() {
+        release();
+        history.undo(step()).ifPresent(this::restore);
+    }
+
+    public void redo() {
+        release();
+        history.redo(step()).ifPresent(this::restore);
+    }
+
+    private void restore(History.Step step) {
+        lesson = lesson.withSheet(step.sheet()).withUnfinished(step.unfinished());
+        large = step.selection().view();
+        selected = step.selection().item();
+        handle = step.selection().handle();
+        changed();
+        settled();
+    }
+
+    void changed() {
+        List.copyOf(listeners).forEach(Listener::changed);
+    }
+
+    void settled() {
+        List.copyOf(listeners).forEach(Listener::settled);
+    }
+}
