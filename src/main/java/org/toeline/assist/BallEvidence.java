@@ -8,15 +8,18 @@ import org.toeline.video.Frame;
  *
  * @param rimPx        all of the rim, seen or not
  * @param seenShare    of the rim: open, and standing off the ground
+ * @param edgeShare    of the rim: the ball ends there, against darker ground or, a little lighter or darker, a white shoe
  * @param goingOnShare of the rim: looks like the ball inside and goes on looking like it outside, as a shoe does
  * @param contrast     ball over ground where the rim is seen, what the clearer third exceeds, grey levels
+ * @param clearest     the same over all of the rim, what the clearest tenth exceeds
  * @param misfit       at the seen rim, usual size, grey levels
  * @param white        least over most of red, green and blue in the brighter half of the ball, 0 to 1
  * @param level        brightness there, grey levels
  * @param alikeShare   of what is round it as bright
+ * @param farOff       whether a whole player stands in the picture; close by a ball may be seen before a white shoe
  */
-record BallEvidence(double rimPx, double seenShare, double goingOnShare, double contrast, double misfit, double white,
-                    double level, double alikeShare) {
+record BallEvidence(double rimPx, double seenShare, double edgeShare, double goingOnShare, double contrast, double clearest,
+                    double misfit, double white, double level, double alikeShare, boolean farOff) {
 
     /**
      * On grass or a mat hardly anything round a ball is as bright; round a part of a white shoe or a glove the rest of it is.
@@ -25,6 +28,8 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
     private static final double MOST_ALIKE = 0.12;
 
     private static final double LEAST_CONTRAST = 12;
+    /** Of an edge of a large ball, whose parts of the rim have pixels enough. */
+    private static final double LEAST_STEP = 6;
     private static final double LEAST_SEEN = 0.3;
     /** Of a large ball a smaller share is enough. */
     private static final double FOR_LARGE = 0.1;
@@ -39,31 +44,44 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
     private static final double LEAST_SCORE = 0.12;
     /** Where a whole player stands in the picture there is more that is white and round. */
     private static final double LEAST_SCORE_FAR_OFF = 0.22;
-    /** Close by, what a ball and a white shoe behind it look like together must not be taken for the ball. */
-    private static final double LEAST_SCORE_CLOSE_BY = 0.16;
+    /** Close by a white shoe, or a ball and a white shoe behind it, look hardly less like one ball: seen on filmed ones. */
+    private static final double LEAST_SCORE_CLOSE_BY = 0.28;
+    /** No shoe close by has rounder ends. */
     private static final double SHOE_PX = 60;
-    private static final double LEAST_SCORE_OF_SHOE_SIZE = 0.25;
     private static final double LEAST_LEVEL = 110;
+    /** A circle with an edge all around. */
+    private static final double WHOLE = 0.55;
 
-    static BallEvidence of(Frame frame, BallFit fit) {
+    static BallEvidence of(Frame frame, BallFit fit, boolean farOff) {
         boolean[] open = fit.rim().open();
         double[] bright = brighter(frame, fit);
         double[] contrasts = new double[open.length];
+        double[] all = new double[open.length];
+        boolean small = fit.circle().r() <= Hypotheses.LARGE_PX;
         int seen = 0;
+        int edge = 0;
         int goingOn = 0;
         for (int k = 0; k < open.length; k++) {
             double c = fit.rim().contrast(k);
-            if (open[k] && Math.abs(c) >= Math.max(LEAST_CONTRAST, 1.5 * fit.noise())) {
+            boolean ball = fit.rim().ball(k);
+            boolean clear = open[k] && Math.abs(c) >= Math.max(LEAST_CONTRAST, 1.5 * fit.noise());
+            boolean ends = ball && Math.abs(c) >= Math.max(LEAST_STEP, fit.noise());
+            all[k] = ball ? c : 0;
+            edge += ends ? 1 : 0;
+            if (clear) {
                 contrasts[seen++] = c;
-            } else if (fit.rim().ball(k) && fit.ground(k) > AS_BRIGHT * bright[1]) {
-                goingOn++;
             }
+            goingOn += ball && !clear && (small || !ends) && fit.ground(k) > AS_BRIGHT * bright[1] ? 1 : 0;
         }
-        double[] sorted = Arrays.copyOf(contrasts, seen);
-        Arrays.sort(sorted);
-        return new BallEvidence(2 * Math.PI * fit.circle().r(), (double) seen / open.length, (double) goingOn / open.length,
-                seen == 0 ? 0 : sorted[(int) (0.7 * seen)], fit.rimMisfit(), bright[0], bright[1],
-                alike(frame, fit.circle(), bright[1]));
+        double n = open.length;
+        return new BallEvidence(2 * Math.PI * fit.circle().r(), seen / n, edge / n, goingOn / n,
+                exceeded(Arrays.copyOf(contrasts, seen), 0.7), exceeded(all, 0.9), fit.rimMisfit(), bright[0], bright[1],
+                alike(frame, fit.circle(), bright[1]), farOff);
+    }
+
+    private static double exceeded(double[] values, double share) {
+        Arrays.sort(values);
+        return values.length == 0 ? 0 : values[(int) (share * values.length)];
     }
 
     private static double alike(Frame frame, Circle c, double level) {
@@ -113,24 +131,29 @@ record BallEvidence(double rimPx, double seenShare, double goingOnShare, double 
         return new double[] {white / Math.max(1, level), level};
     }
 
-    /** @param farOff whether a whole player stands in the picture; close by a ball may be seen before a white shoe */
-    boolean isBall(boolean farOff) {
+    boolean isBall() {
         boolean large = rimPx > ENOUGH_RIM_PX;
         boolean rim = seenShare >= LEAST_SEEN - FOR_LARGE * Math.min(1, rimPx / ENOUGH_RIM_PX) && goingOnShare <= MOST_GOING_ON
                 && contrast >= LEAST_CONTRAST && misfit <= Math.max(9, (MOST_MISFIT + (large ? MORE_MISFIT : 0)) * contrast);
         boolean alone = !farOff || alikeShare <= MOST_ALIKE;
-        return rim && alone && white >= LEAST_WHITE && level >= LEAST_LEVEL && score() >= leastScore(farOff);
+        return rim && alone && white >= LEAST_WHITE && level >= LEAST_LEVEL && score() >= leastScore();
     }
 
-    /** The round ends of white shoes are of a size between a ball in a whole player's picture and one in a close picture. */
-    private double leastScore(boolean farOff) {
-        if (farOff) {
-            return LEAST_SCORE_FAR_OFF;
-        }
-        return rimPx <= SHOE_PX ? LEAST_SCORE : rimPx < ENOUGH_RIM_PX ? LEAST_SCORE_OF_SHOE_SIZE : LEAST_SCORE_CLOSE_BY;
+    private double leastScore() {
+        return farOff ? LEAST_SCORE_FAR_OFF : rimPx <= SHOE_PX ? LEAST_SCORE : LEAST_SCORE_CLOSE_BY;
     }
 
     double score() {
         return seenShare * (1 - goingOnShare) * Math.max(0.01, 1 - 4 * misfit / contrast);
+    }
+
+    /** How much of the rim has an edge, faint or not, where it should be. */
+    double rimScore() {
+        return edgeShare * (1 - goingOnShare) * Math.max(0.01, 1 - 4 * misfit / Math.max(1, clearest));
+    }
+
+    /** Whether it ends all around, whatever is behind it. */
+    boolean isWhole() {
+        return white >= LEAST_WHITE && level >= LEAST_LEVEL && rimScore() >= WHOLE;
     }
 }

@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import org.toeline.assist.RimSearch.Candidate;
+import org.toeline.assist.RimSearch.Edges;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.View;
@@ -16,7 +18,7 @@ import org.toeline.video.Frame;
  * Finds and fits the outline of a ball from one click on it: a white ball of 8 to 150 px across, on any ground, up to
  * two thirds of its rim hidden. Circles that may be its rim come from {@link RimSearch}; {@link BallFit} then explains
  * the picture with each, under three assumptions on how the camera encodes light, which are weighed by how well they do
- * so. A tenth of a second; any thread. {@code docs/marking.md} has what it achieves.
+ * so. Tenths of a second, close by a second or two; any thread. {@code docs/marking.md} has what it achieves.
  */
 public final class BallOutline {
 
@@ -41,6 +43,12 @@ public final class BallOutline {
     private static final double MOST_OF_HEIGHT = 0.035;
 
     private static final double WELL_INSIDE = 0.85;
+    /** Circles whose middles and radii differ by more than this share of the radius are two things. */
+    private static final double OTHER = 0.3;
+    /** The share of its rim that must be found of such another one before it is fitted. */
+    private static final double MOST_OF_RIM = 0.5;
+    /** By how much what overlaps must have the plainer rim. */
+    private static final double PLAINER = 0.1;
 
     private final Frame frame;
     private final Colours colours;
@@ -67,16 +75,18 @@ public final class BallOutline {
     }
 
     private Optional<BallMark> fit(double x, double y) {
-        List<Candidate> candidates = new RimSearch(frame, mostRadiusPx).near(x, y);
+        List<Candidate> candidates = new RimSearch(frame, mostRadiusPx, Edges.FALLS).near(x, y);
         boolean large = candidates.stream().limit(1).anyMatch(c -> c.circle().r() > Hypotheses.LARGE_PX);
-        return chosen(large ? together(candidates, x, y) : inTurn(candidates, x, y), x, y).flatMap(this::weighed);
+        Optional<BallFit> chosen = large ? clearest(together(candidates, BallEvidence::isBall, x, y), x, y)
+                : likeliest(inTurn(candidates, x, y), x, y);
+        return chosen.flatMap(this::weighed);
     }
 
     /** Small circles are fitted quickly, and one that explains the picture ends it. */
     private List<BallFit> inTurn(List<Candidate> candidates, double x, double y) {
         List<BallFit> balls = new ArrayList<>();
         for (Candidate candidate : candidates) {
-            Optional<BallFit> ball = ball(colours, candidate, x, y);
+            Optional<BallFit> ball = ball(colours, candidate, BallEvidence::isBall, x, y);
             ball.ifPresent(balls::add);
             if (ball.filter(BallFit::explains).isPresent()) {
                 break;
@@ -86,13 +96,17 @@ public final class BallOutline {
     }
 
     /** Large ones take their time, and all are needed: as many at once as there are processors. */
-    private List<BallFit> together(List<Candidate> candidates, double x, double y) {
-        return candidates.parallelStream().map(c -> ball(colours(x, y), c, x, y)).flatMap(Optional::stream).toList();
+    private List<BallFit> together(List<Candidate> candidates, Predicate<BallEvidence> isBall, double x, double y) {
+        return candidates.parallelStream().map(c -> ball(colours(x, y), c, isBall, x, y)).flatMap(Optional::stream).toList();
     }
 
-    private Optional<BallFit> ball(Colours of, Candidate candidate, double x, double y) {
+    private Optional<BallFit> ball(Colours of, Candidate candidate, Predicate<BallEvidence> isBall, double x, double y) {
         return new Hypotheses(of, stretch, candidate.circle(), open(candidate))
-                .best(fit -> holds(fit.circle(), x, y) && BallEvidence.of(frame, fit).isBall(farOff));
+                .best(fit -> holds(fit.circle(), x, y) && isBall.test(evidence(fit)));
+    }
+
+    private BallEvidence evidence(BallFit fit) {
+        return BallEvidence.of(frame, fit, farOff);
     }
 
     private Colours colours(double x, double y) {
@@ -100,15 +114,37 @@ public final class BallOutline {
         return new Colours(frame, x - reach, y - reach, x + reach, y + reach);
     }
 
-    /** Of large balls the one that looks most like one; of small ones the likeliest, as little of their rim speaks for itself. */
-    private Optional<BallFit> chosen(List<BallFit> balls, double x, double y) {
-        Optional<BallFit> clearest = balls.stream().max(Comparator.comparingDouble(f -> BallEvidence.of(frame, f).score()));
-        if (clearest.filter(f -> f.circle().r() > Hypotheses.LARGE_PX).isPresent()) {
-            return clearest;
-        }
+    /** As little of a small ball's rim speaks for itself: the one that explains the picture best. */
+    private Optional<BallFit> likeliest(List<BallFit> balls, double x, double y) {
         double reach = balls.stream().mapToDouble(f -> f.circle().r() + Math.hypot(f.circle().x() - x, f.circle().y() - y))
                 .max().orElse(0);
         return Hypotheses.likeliest(balls, new BallPatch(colours, stretch, new Circle(x, y, reach), BallFit.GROUND_PX));
+    }
+
+    /**
+     * Of large balls the one that looks most like one; and close by, where a white shoe behind the ball may make one circle
+     * with it, rather what lies in front.
+     */
+    private Optional<BallFit> clearest(List<BallFit> balls, double x, double y) {
+        Optional<BallFit> clearest = balls.stream().max(Comparator.comparingDouble(f -> evidence(f).score()));
+        Optional<BallFit> front = farOff ? Optional.empty() : inFront(clearest, x, y);
+        return front.isPresent() ? front : clearest;
+    }
+
+    /** A circle that has an edge all around, other than the one found: within it, or plainer than it. */
+    private Optional<BallFit> inFront(Optional<BallFit> found, double x, double y) {
+        List<Candidate> others = new RimSearch(frame, mostRadiusPx, Edges.ALL).near(x, y).stream()
+                .filter(c -> c.rays() >= MOST_OF_RIM * RimSearch.RAYS)
+                .filter(c -> found.isEmpty() || isOther(c.circle(), found.get().circle())).toList();
+        double least = found.map(f -> evidence(f).rimScore() + PLAINER).orElse(0.0);
+        return together(others, BallEvidence::isWhole, x, y).stream()
+                .filter(b -> found.isEmpty() || isOther(b.circle(), found.get().circle())
+                        && (found.get().circle().surrounds(b.circle()) || evidence(b).rimScore() > least))
+                .max(Comparator.comparingDouble(b -> evidence(b).rimScore()));
+    }
+
+    private static boolean isOther(Circle circle, Circle than) {
+        return circle.apart(than) > OTHER * than.r();
     }
 
     /** A click a little outside a small ball is forgiven; a large one is clicked well inside. */

@@ -8,9 +8,19 @@ record Circle(double x, double y, double r) {
     /**
      * A point of a rim.
      *
-     * @param fall how much whiteness falls there
+     * @param change how much whiteness falls there, outwards
      */
-    record RimPoint(double x, double y, double fall) {
+    record RimPoint(double x, double y, double change) {
+    }
+
+    /** How differently two are drawn: middles apart and radii apart, pixels. */
+    double apart(Circle other) {
+        return Math.hypot(x - other.x, y - other.y) + Math.abs(r - other.r);
+    }
+
+    /** Whether another one, smaller, has its middle inside. */
+    boolean surrounds(Circle other) {
+        return other.r < r && Math.hypot(x - other.x, y - other.y) < r;
     }
 
     /** How far a point lies outside. */

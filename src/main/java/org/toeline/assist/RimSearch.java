@@ -9,7 +9,7 @@ import org.toeline.video.Frame;
 
 /**
  * Looks for circles that may be a ball's rim around a click. Rays go out; where whiteness (the least of red, green and
- * blue: a ball in its own shade is as dark as grass, but not as green) falls steeply along one, averaged along the arc,
+ * blue: a ball in its own shade is as dark as grass, but not as green) changes steeply along one, averaged along the arc,
  * may be the rim. Circles through three such points that many rays agree on are the candidates.
  */
 final class RimSearch {
@@ -29,26 +29,59 @@ final class RimSearch {
     private record Scored(Circle circle, double score) {
     }
 
+    /** Which changes of whiteness count. */
+    enum Edges {
+        /** Falls, the steeper the more: a ball before what is darker. */
+        FALLS(14, 60, 4, 0.1),
+        /** Falls and rises alike, the nearest first, faint ones hardly less than clear ones: a ball before a white shoe. */
+        ALL(6, 12, 5, 0.25);
+
+        private final double least;
+        private final double full;
+        private final int most;
+        private final double apart;
+
+        /**
+         * @param least what counts, grey levels of 255 over the rim
+         * @param full  what counts in full
+         * @param most  how many of a ray are looked at
+         * @param apart how far circles must be apart that both are looked at, radii
+         */
+        Edges(double least, double full, int most, double apart) {
+            this.least = least;
+            this.full = full;
+            this.most = most;
+            this.apart = apart;
+        }
+
+        double share(double change) {
+            return Math.min(1, Math.abs(change) / full);
+        }
+
+        private boolean counts(double change) {
+            return (this == ALL ? Math.abs(change) : change) > least;
+        }
+    }
+
     static final int RAYS = 96;
     static final double MOST_RADIUS_PX = 80;
     private static final double STEP_PX = 0.25;
-    /** The least fall of brightness over the rim that counts, grey levels of 255. */
-    private static final double LEAST_FALL = 14;
     private static final double LEAST_RADIUS_PX = 3.5;
     /** How much of the rim must be seen to begin with. */
     private static final double LEAST_ARC = 0.24;
     private static final int TRIALS = 1500;
     private static final int MOST_CANDIDATES = 7;
-    private static final int MOST_FALLS = 4;
     /** Half the reach of the difference that stands for the slope, samples. */
     private static final int REACH = 4;
 
     private final Frame frame;
     private final double mostRadiusPx;
+    private final Edges edges;
 
     /** @param mostRadiusPx of the circles looked for */
-    RimSearch(Frame frame, double mostRadiusPx) {
+    RimSearch(Frame frame, double mostRadiusPx, Edges edges) {
         this.frame = frame;
+        this.edges = edges;
         this.mostRadiusPx = Math.min(MOST_RADIUS_PX, mostRadiusPx);
     }
 
@@ -60,7 +93,7 @@ final class RimSearch {
             Candidate settled = settled(s.circle);
             if (settled.rays() >= LEAST_ARC * RAYS && settled.circle.r() >= LEAST_RADIUS_PX
                     && settled.circle.r() <= mostRadiusPx
-                    && candidates.stream().noneMatch(c -> apart(c.circle, settled.circle) < 0.4)) {
+                    && candidates.stream().noneMatch(c -> c.circle.apart(settled.circle) < 0.4)) {
                 candidates.add(settled);
             }
         }
@@ -79,16 +112,12 @@ final class RimSearch {
                 return new Candidate(circle, new boolean[RAYS]);
             }
             Circle fitted = circle.fitted(on);
-            if (!(fitted.r() > 2) || apart(fitted, circle) > 0.5 * circle.r() + 2) {
+            if (!(fitted.r() > 2) || fitted.apart(circle) > 0.5 * circle.r() + 2) {
                 return new Candidate(circle, seen);
             }
             circle = fitted;
         }
         return new Candidate(circle, seen);
-    }
-
-    private static double apart(Circle a, Circle b) {
-        return Math.hypot(a.x() - b.x(), a.y() - b.y()) + Math.abs(a.r() - b.r());
     }
 
     private static double tolerance(Circle circle) {
@@ -133,7 +162,7 @@ final class RimSearch {
             double score = 0;
             for (RimPoint p : near(rays, c, within, seen)) {
                 double off = c.outside(p) / within;
-                score += (1 - off * off) * Math.min(1, p.fall() / 60);
+                score += (1 - off * off) * edges.share(p.change());
             }
             if (score > 6) {
                 scored.add(new Scored(c, score));
@@ -143,7 +172,7 @@ final class RimSearch {
         List<Scored> distinct = new ArrayList<>();
         for (Scored s : scored) {
             if (distinct.size() < MOST_CANDIDATES
-                    && distinct.stream().noneMatch(d -> apart(d.circle, s.circle) < 2 + 0.1 * s.circle.r())) {
+                    && distinct.stream().noneMatch(d -> d.circle.apart(s.circle) < 2 + edges.apart * s.circle.r())) {
                 distinct.add(s);
             }
         }
@@ -156,9 +185,9 @@ final class RimSearch {
             double angle = 2 * Math.PI * (k + 0.5) / RAYS;
             double[] white = profile(cx, cy, from, to, angle);
             List<RimPoint> points = new ArrayList<>();
-            for (int at : falls(white)) {
+            for (int at : changes(white)) {
                 double r = from + (at + peak(white, at)) * STEP_PX;
-                points.add(new RimPoint(cx + r * Math.cos(angle), cy + r * Math.sin(angle), fall(white, at)));
+                points.add(new RimPoint(cx + r * Math.cos(angle), cy + r * Math.sin(angle), change(white, at)));
             }
             rays.add(points);
         }
@@ -193,33 +222,41 @@ final class RimSearch {
                 + fy * ((1 - fx) * frame.whiteness(x0, y0 + 1) + fx * frame.whiteness(x0 + 1, y0 + 1));
     }
 
-    private static double fall(double[] white, int i) {
+    /** How much the whiteness falls about a sample. */
+    private static double change(double[] white, int i) {
         return white[i - REACH] - white[i + REACH];
     }
 
-    /** Where the whiteness falls steepest, the few places that matter. */
-    private static List<Integer> falls(double[] white) {
+    /** Where the whiteness changes most, the few places that matter. */
+    private List<Integer> changes(double[] white) {
         List<Integer> places = new ArrayList<>();
         for (int i = REACH + 1; i < white.length - REACH - 1; i++) {
-            double f = fall(white, i);
-            if (f > LEAST_FALL && f >= fall(white, i - 1) && f > fall(white, i + 1)) {
+            double steep = Math.abs(change(white, i));
+            if (edges.counts(change(white, i)) && steep >= Math.abs(change(white, i - 1))
+                    && steep > Math.abs(change(white, i + 1))) {
                 places.add(i);
             }
         }
-        places.sort((a, b) -> Double.compare(fall(white, b), fall(white, a)));
-        return places.size() > MOST_FALLS ? places.subList(0, MOST_FALLS) : places;
+        if (edges == Edges.FALLS) {
+            places.sort((a, b) -> Double.compare(change(white, b), change(white, a)));
+        }
+        return places.size() > edges.most ? places.subList(0, edges.most) : places;
     }
 
     /** Where between the samples the slope is steepest: the middle of mass of what exceeds half of it. */
     private static double peak(double[] white, int at) {
-        double half = fall(white, at) / 2;
+        double way = Math.signum(change(white, at));
+        double half = way * change(white, at) / 2;
         double sum = 0;
         double weight = 0;
         for (int side = -1; side <= 1; side += 2) {
-            for (int i = at + (side < 0 ? 0 : 1); i >= REACH && i < white.length - REACH && fall(white, i) > half;
-                 i += side) {
-                sum += (fall(white, i) - half) * (i - at);
-                weight += fall(white, i) - half;
+            for (int i = at + (side < 0 ? 0 : 1); i >= REACH && i < white.length - REACH; i += side) {
+                double more = way * change(white, i) - half;
+                if (more <= 0) {
+                    break;
+                }
+                sum += more * (i - at);
+                weight += more;
             }
         }
         return weight > 0 ? sum / weight : 0;

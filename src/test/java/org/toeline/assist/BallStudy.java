@@ -50,7 +50,18 @@ final class BallStudy {
             }
         }
         kinds.parallelStream().map(k -> k.row(n)).toList().forEach(System.out::println);
+        System.out.println("| grass, before a white shoe | 60–110 | " + beforeShoes(5 * n));
         filmed(args.length > 1 ? Integer.parseInt(args[1]) : 72);
+    }
+
+    private static BallTally beforeShoes(int n) {
+        SplittableRandom random = new SplittableRandom(41);
+        BallTally tally = new BallTally();
+        for (int i = 0; i < n; i++) {
+            DrawnBall ball = DrawnBall.beforeAShoe(60 + random.nextDouble(50), random);
+            tally.add(ball, BallOutline.fit(ball.frame(), View.TEE, Double.POSITIVE_INFINITY, ball.click(random)));
+        }
+        return tally;
     }
 
     private static void filmed(int n) throws IOException, ClipException {
@@ -66,7 +77,7 @@ final class BallStudy {
         }
         Files.delete(folder);
         System.out.println("| view | " + BallTally.HEADER);
-        for (View view : SceneBalls.views()) {
+        for (View view : View.values()) {
             BallTally tally = new BallTally();
             balls.stream().filter(b -> b.view() == view).forEach(b -> tally.add(b.centre(), b.diameterPx(),
                     BallOutline.fit(b.frame(), view, UsualLens.MAIN.focalPx(b.frame().width(), b.frame().height()), b.click())));

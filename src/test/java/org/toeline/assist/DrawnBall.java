@@ -59,14 +59,48 @@ record DrawnBall(double x, double y, double diameterPx, Ground ground, Cover cov
                 rgb[1] = 39;
                 rgb[2] = 43;
             } else if (u * u + v * v <= 1) {
-                double z = Math.sqrt(1 - u * u - v * v);
-                double lit = 0.84 + 0.10 * (u * lx + v * ly) + 0.06 * z;
-                java.util.Arrays.fill(rgb, 246 * lit);
+                java.util.Arrays.fill(rgb, lit(u, v, lx, ly));
             } else {
                 ground.at(px, py, x, y, r, seed, rgb);
             }
         });
         return new DrawnBall(x, y, diameterPx, ground, cover, frame);
+    }
+
+    /** Close by, the toe of a white shoe behind it: brighter than the ball's lower half, darker than its upper one. */
+    static DrawnBall beforeAShoe(double diameterPx, SplittableRandom random) {
+        double r = diameterPx / 2;
+        int side = (int) (3.4 * diameterPx + 44);
+        double x = side / 2.0 + random.nextDouble(-1, 1);
+        double y = side / 2.0 + random.nextDouble(-1, 1);
+        double light = random.nextDouble(-2.2, -0.9);
+        double lx = Math.cos(light);
+        double ly = Math.sin(light);
+        double shoeX = x + random.nextDouble(-0.9, 0.9) * r;
+        double shoeY = y - random.nextDouble(0.3, 0.9) * r;
+        double across = random.nextDouble(1.2, 2.4) * r;
+        double high = random.nextDouble(0.8, 1.4) * r;
+        double white = random.nextDouble(205, 238);
+        int seed = random.nextInt(1 << 20);
+        Frame frame = Drawn.picture(side, side, random.nextDouble(0.5, 1.2), NOISE, random, (px, py, rgb) -> {
+            double u = (px - x) / r;
+            double v = (py - y) / r;
+            double along = (px - shoeX) / across;
+            double up = (py - shoeY) / high;
+            if (u * u + v * v <= 1) {
+                java.util.Arrays.fill(rgb, lit(u, v, lx, ly));
+            } else if (along * along + up * up <= 1) {
+                java.util.Arrays.fill(rgb, white * (0.94 - 0.1 * up));
+            } else {
+                Ground.GRASS.at(px, py, x, y, r, seed, rgb);
+            }
+        });
+        return new DrawnBall(x, y, diameterPx, Ground.GRASS, Cover.NONE, frame);
+    }
+
+    /** A matt sphere's light, grey levels. */
+    private static double lit(double u, double v, double lx, double ly) {
+        return 246 * (0.84 + 0.10 * (u * lx + v * ly) + 0.06 * Math.sqrt(1 - u * u - v * v));
     }
 
     /** Somewhere on the part that is seen. */

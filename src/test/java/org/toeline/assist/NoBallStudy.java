@@ -1,12 +1,12 @@
 package org.toeline.assist;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
-import org.toeline.camera.UsualLens;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.BallMark;
 import org.toeline.mark.View;
 
 /**
@@ -35,7 +35,7 @@ final class NoBallStudy {
     public static void main(String[] args) throws Exception {
         List<Click> clicks = new ArrayList<>();
         for (String lesson : SampleBalls.LESSONS) {
-            for (String view : SampleBalls.VIEWS) {
+            for (View view : View.values()) {
                 clicks.addAll(clicks(SampleBalls.of(lesson, view)));
             }
         }
@@ -53,12 +53,10 @@ final class NoBallStudy {
     }
 
     private static Row row(Click click) {
-        double focalPx = UsualLens.MAIN.focalPx(click.on.frame().width(), click.on.frame().height());
-        boolean taken = BallOutline.fit(click.on.frame(), View.of(click.on.view()).orElseThrow(), focalPx, click.at).map(ball -> {
-            System.out.println(click.on.lesson() + " " + click.on.view() + " " + click.what + " " + click.at + ": " + ball);
-            return true;
-        }).orElse(false);
-        return new Row(kind(click.what), taken);
+        Optional<BallMark> taken = click.on.fit(click.at);
+        taken.ifPresent(ball -> System.out.println(click.on.lesson() + " " + click.on.view().id() + " " + click.what + " "
+                + click.at + ": " + ball));
+        return new Row(kind(click.what) + ", " + click.on.view().id(), taken.isPresent());
     }
 
     private static String kind(String landmark) {
@@ -69,11 +67,11 @@ final class NoBallStudy {
 
     private static List<Click> clicks(SampleBalls on) {
         List<Click> clicks = new ArrayList<>();
-        on.truth().path("landmarks").fieldNames().forEachRemaining(id ->
-                on.about(id, APART_PX, id.endsWith("toe") || id.endsWith("heel") ? SIDE : 1).forEach(at -> clicks.add(new Click(on, id, at))));
-        for (JsonNode end : on.truth().path("floor")) {
-            clicks.add(new Click(on, "rod", new ImagePoint(end.path("x").asDouble(), end.path("y").asDouble())));
-        }
+        on.truth().path("landmarks").fieldNames().forEachRemaining(id -> {
+            int side = id.endsWith("toe") || id.endsWith("heel") ? SIDE : 1;
+            on.about(id, APART_PX, side).forEach(at -> clicks.add(new Click(on, id, at)));
+        });
+        on.rodEnds().forEach(end -> clicks.add(new Click(on, "rod", end)));
         return clicks.stream().filter(c -> c.inside() && !c.nearBall()).toList();
     }
 }

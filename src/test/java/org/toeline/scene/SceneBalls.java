@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.toeline.camera.Camera;
@@ -37,9 +36,8 @@ public final class SceneBalls {
                     && centre.yPx() < frame.height() - diameterPx;
         }
 
-        /** Where a coach would click: up and to the side a little. */
         public ImagePoint click() {
-            return centre.plus(diameterPx / 6, -diameterPx / 8);
+            return SceneBalls.click(centre, diameterPx);
         }
     }
 
@@ -87,8 +85,8 @@ public final class SceneBalls {
         return new Camera(Lens.centred(focal, Scenario.WIDTH, Scenario.HEIGHT), Pose.looking(at, to, roll));
     }
 
-    /** The views in the order in which they are filmed. */
-    public static List<View> views() {
-        return List.of(View.values());
+    /** Where a coach would click on a ball: up and to the side a little. */
+    public static ImagePoint click(ImagePoint centre, double diameterPx) {
+        return centre.plus(diameterPx / 6, -diameterPx / 8);
     }
 }
