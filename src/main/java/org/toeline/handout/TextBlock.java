@@ -5,12 +5,14 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
-/** Lines of text broken to a width, between words; a word wider than that is broken too. */
+/** Lines of text broken to a width, between words, never at a ±; a word wider than that is broken too. */
 record TextBlock(List<String> lines, Font font) {
 
     /** Words one by one are within so much of the line they make: below it, the line need not be laid out to be measured. */
     private static final double SURELY_FITS = 0.96;
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("(?<!±)\\s+(?!±)");
 
     static TextBlock of(String text, Font font, double width) {
         List<String> lines = new ArrayList<>();
@@ -37,7 +39,7 @@ record TextBlock(List<String> lines, Font font) {
 
     private static List<String> words(String text, Font font, double width) {
         List<String> words = new ArrayList<>();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : BETWEEN_WORDS.split(text.strip())) {
             StringBuilder part = new StringBuilder();
             if (Ink.width(word, font) > width) {
                 for (int c : word.codePoints().toArray()) {

@@ -14,8 +14,8 @@ import org.toeline.scene.SceneBalls;
 import org.toeline.video.ClipException;
 
 /**
- * The tables of ball fits in {@code docs/marking.md}. Arguments: how many drawn balls of each kind, and how many filmed ones
- * altogether.
+ * The tables of ball fits in {@code docs/marking.md}: drawn, filmed, and those of the sample clips. Arguments: how many drawn
+ * balls of each kind, and how many filmed ones altogether.
  */
 final class BallStudy {
 
@@ -52,6 +52,7 @@ final class BallStudy {
         kinds.parallelStream().map(k -> k.row(n)).toList().forEach(System.out::println);
         System.out.println("| grass, before a white shoe | 60–110 | " + beforeShoes(5 * n));
         filmed(args.length > 1 ? Integer.parseInt(args[1]) : 72);
+        sampleClips();
     }
 
     private static BallTally beforeShoes(int n) {
@@ -82,6 +83,20 @@ final class BallStudy {
             balls.stream().filter(b -> b.view() == view).forEach(b -> tally.add(b.centre(), b.diameterPx(),
                     BallOutline.fit(b.frame(), view, UsualLens.MAIN.focalPx(b.frame().width(), b.frame().height()), b.click())));
             System.out.println("| " + view.id() + " | " + tally);
+        }
+    }
+
+    private static void sampleClips() throws IOException, ClipException {
+        System.out.println("| lesson | view | diameter | across | down | diameter | stated |");
+        for (String lesson : SampleBalls.LESSONS) {
+            for (View view : View.values()) {
+                SampleBalls on = SampleBalls.of(lesson, view);
+                String errors = on.fit(on.click()).map(m -> String.format(Locale.ROOT, "%+.2f | %+.2f | %+.2f | %.2f, %.2f",
+                        m.centre().xPx() - on.centre().xPx(), m.centre().yPx() - on.centre().yPx(),
+                        m.diameterPx().orElseThrow() - on.diameterPx(), m.sigmaPx(), m.diameterSigmaPx()))
+                        .orElse("refused | | |");
+                System.out.printf(Locale.ROOT, "| %s | %s | %.1f | %s |%n", lesson, view.id(), on.diameterPx(), errors);
+            }
         }
     }
 }

@@ -109,7 +109,8 @@ public final class FindingsPane extends VBox {
             empty();
         } else if (advice.first().isPresent()) {
             FirstThing first = advice.first().get();
-            title.setText(words.fault(first.finding()) + ": " + words.figure(first.finding().reading()));
+            title.setText(words.fault(first.finding()) + ": "
+                    + words.figure(first.finding().reading()).replace(" ± ", "\u00a0±\u00a0"));
             sentence.setText(words.instruction(first));
             shown(follows, words.mayFollow(first));
             shown(help, Optional.empty());
