@@ -45,12 +45,13 @@ record BallEvidence(double rimPx, double seenShare, double edgeShare, double goi
     /** Where a whole player stands in the picture there is more that is white and round. */
     private static final double LEAST_SCORE_FAR_OFF = 0.22;
     /** Close by a white shoe, or a ball and a white shoe behind it, look hardly less like one ball: seen on filmed ones. */
-    private static final double LEAST_SCORE_CLOSE_BY = 0.28;
+    private static final double LEAST_SCORE_CLOSE_BY = 0.3;
     /** No shoe close by has rounder ends. */
     private static final double SHOE_PX = 60;
     private static final double LEAST_LEVEL = 110;
-    /** A circle with an edge all around. */
+    /** A circle with an edge all around; and one of which that may be. */
     private static final double WHOLE = 0.55;
+    private static final double MAY_BE_WHOLE = 0.4;
 
     static BallEvidence of(Frame frame, BallFit fit, boolean farOff) {
         boolean[] open = fit.rim().open();
@@ -154,6 +155,10 @@ record BallEvidence(double rimPx, double seenShare, double edgeShare, double goi
 
     /** Whether it ends all around, whatever is behind it. */
     boolean isWhole() {
-        return white >= LEAST_WHITE && level >= LEAST_LEVEL && rimScore() >= WHOLE;
+        return mayBeWhole() && rimScore() >= WHOLE;
+    }
+
+    boolean mayBeWhole() {
+        return white >= LEAST_WHITE && level >= LEAST_LEVEL && rimScore() >= MAY_BE_WHOLE;
     }
 }

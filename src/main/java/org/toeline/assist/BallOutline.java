@@ -123,21 +123,21 @@ public final class BallOutline {
 
     /**
      * Of large balls the one that looks most like one; and close by, where a white shoe behind the ball may make one circle
-     * with it, rather what lies in front.
+     * with it, what lies in front, or nothing where it is not plain what does.
      */
     private Optional<BallFit> clearest(List<BallFit> balls, double x, double y) {
         Optional<BallFit> clearest = balls.stream().max(Comparator.comparingDouble(f -> evidence(f).score()));
         Optional<BallFit> front = farOff ? Optional.empty() : inFront(clearest, x, y);
-        return front.isPresent() ? front : clearest;
+        return front.isEmpty() ? clearest : front.filter(b -> evidence(b).isWhole());
     }
 
-    /** A circle that has an edge all around, other than the one found: within it, or plainer than it. */
+    /** A circle that has an edge around most of it, other than the one found: within it, or plainer than it. */
     private Optional<BallFit> inFront(Optional<BallFit> found, double x, double y) {
         List<Candidate> others = new RimSearch(frame, mostRadiusPx, Edges.ALL).near(x, y).stream()
                 .filter(c -> c.rays() >= MOST_OF_RIM * RimSearch.RAYS)
                 .filter(c -> found.isEmpty() || isOther(c.circle(), found.get().circle())).toList();
         double least = found.map(f -> evidence(f).rimScore() + PLAINER).orElse(0.0);
-        return together(others, BallEvidence::isWhole, x, y).stream()
+        return together(others, BallEvidence::mayBeWhole, x, y).stream()
                 .filter(b -> found.isEmpty() || isOther(b.circle(), found.get().circle())
                         && (found.get().circle().surrounds(b.circle()) || evidence(b).rimScore() > least))
                 .max(Comparator.comparingDouble(b -> evidence(b).rimScore()));

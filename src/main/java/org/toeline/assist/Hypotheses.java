@@ -30,6 +30,8 @@ final class Hypotheses {
     /** With no longer gap in the rim than this no cover is looked for. */
     private static final double NO_COVER = 0.2;
     private static final int MOST_TRIED = 6;
+    /** So many pixels of a large circle tell what it is. */
+    private static final int TO_TELL = 4000;
 
     private final BallPatch patch;
     private final Circle circle;
@@ -37,7 +39,7 @@ final class Hypotheses {
 
     Hypotheses(Colours colours, Stretch stretch, Circle circle, boolean[] open) {
         double more = circle.r() <= LARGE_PX ? 0.9 * circle.r() : 0;
-        this.patch = new BallPatch(colours, stretch, circle, BEYOND_PX + more);
+        this.patch = new BallPatch(colours, stretch, circle, BEYOND_PX + more, TO_TELL);
         this.circle = circle;
         this.open = open;
     }
