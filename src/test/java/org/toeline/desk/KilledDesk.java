@@ -82,7 +82,8 @@ final class KilledDesk {
                 } catch (InterruptedException e) {
                     Thread.currentThread().interrupt();
                 }
-                child.destroyForcibly();
+                // by its handle: Process.destroyForcibly closes the stream too, in the middle of what is read from it
+                child.toHandle().destroyForcibly();
             });
             killer.start();
             for (line = out.readLine(); line != null; line = out.readLine()) {
