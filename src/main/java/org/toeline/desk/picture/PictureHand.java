@@ -14,7 +14,8 @@ import org.toeline.mark.ViewMarks;
 
 /**
  * What the hand does on the picture from a press to its release: a click, a stroke, a mark or the picture moved; with the other
- * button a mark chosen or the picture moved. A gesture is meant for the view and the item of its press; when another is shown or selected before it is over, it comes to nothing.
+ * button a mark chosen or the picture moved. A gesture is meant for the view and the item of its press; when another is shown or
+ * selected before it is over, it comes to nothing.
  */
 final class PictureHand {
 
