@@ -36,7 +36,8 @@ final class DeskMenu extends MenuButton {
         this.settings = settings;
         setId("menu");
         setMinWidth(USE_PREF_SIZE);
-        getItems().addAll(item("new", sheet.desk()::fresh), item("open", this::open), item("keep", this::keep), item("sample", sheet.desk()::sample),
+        getItems().addAll(item("new", sheet.desk()::fresh), item("open", this::open), item("keep", this::keep),
+                item("sample", sheet.desk()::sample),
                 new SeparatorMenuItem(), item("take-in", this::takeIn), item("table", this::table), item("back-up", this::backUp),
                 new SeparatorMenuItem(), item("settings", this::settings), item("keys", sheet::keySheet));
     }
@@ -108,7 +109,8 @@ final class DeskMenu extends MenuButton {
 
     private void backUp() {
         studio.say().accept(Texts.of("menu.backing-up"));
-        studio.records().ask(l -> l.backUp(studio.records().settings().folder()), file -> studio.say().accept(Texts.of("menu.backed-up", file)));
+        studio.records().ask(l -> l.backUp(studio.records().settings().folder()),
+                file -> studio.say().accept(Texts.of("menu.backed-up", file)));
     }
 
     private void settings() {

@@ -114,7 +114,8 @@ class BallOutlineTest {
                 argb[i] = 0xff000000 | level << 16 | level << 8 | level;
             }
             for (View view : View.values()) {
-                assertThat(BallOutline.fit(new Frame(0, 0, 90, 90, argb), view, Double.POSITIVE_INFINITY, new ImagePoint(44, 46))).isEmpty();
+                assertThat(BallOutline.fit(new Frame(0, 0, 90, 90, argb), view, Double.POSITIVE_INFINITY,
+                        new ImagePoint(44, 46))).isEmpty();
             }
         }
     }

@@ -115,7 +115,8 @@ public final class MarkingPane extends VBox {
         }
         Optional<ViewMarks> view = model.marks(model.large());
         Shown now = new Shown(model.large(), model.selected(), view.map(Marking::marked).orElse(List.of()),
-                view.map(v -> Marking.marked(v).stream().map(i -> Spread.of(v, i)).toList()).orElse(List.of()), model.sheet().floor(), doubted, model.sheet().handedness(),
+                view.map(v -> Marking.marked(v).stream().map(i -> Spread.of(v, i)).toList()).orElse(List.of()),
+                model.sheet().floor(), doubted, model.sheet().handedness(),
                 model.repeating(), model.lesson().unfinished(), view.map(MarkingPane::suggested).orElse(0L));
         if (!now.equals(shown)) {
             shown = now;
@@ -129,7 +130,8 @@ public final class MarkingPane extends VBox {
     }
 
     /** What rings and buttons depend on: moving a mark changes none of it. */
-    private record Shown(View large, Optional<Item> selected, List<Item> marked, List<Optional<String>> spreads, FloorLayout floor, Set<String> doubted,
+    private record Shown(View large, Optional<Item> selected, List<Item> marked, List<Optional<String>> spreads,
+                         FloorLayout floor, Set<String> doubted,
                          Handedness handedness, boolean repeating, Unfinished unfinished, long suggested) {
     }
 
@@ -143,7 +145,8 @@ public final class MarkingPane extends VBox {
             return Texts.of("next.no-clip");
         }
         if (model.selected().isEmpty()) {
-            return Texts.of(model.repeating() ? "next.done-again" : model.lesson().unfinished().unseen(model.large()).isEmpty() ? "next.done" : "next.done-unseen");
+            return Texts.of(model.repeating() ? "next.done-again"
+                    : model.lesson().unfinished().unseen(model.large()).isEmpty() ? "next.done" : "next.done-unseen");
         }
         Item item = model.selected().get();
         if (MarkOrder.suggested(view.get(), item)) {
@@ -151,7 +154,8 @@ public final class MarkingPane extends VBox {
         }
         Optional<String> spread = Spread.of(view.get(), item);
         if (spread.isPresent()) {
-            return Texts.of("next.again", item instanceof Item.OfLandmark l ? words.where(l.landmark()) : ItemNames.of(item), spread.get());
+            return Texts.of("next.again", item instanceof Item.OfLandmark l ? words.where(l.landmark()) : ItemNames.of(item),
+                    spread.get());
         }
         if (item instanceof Item.OfLandmark l) {
             return Texts.of("next.landmark", words.where(l.landmark()));

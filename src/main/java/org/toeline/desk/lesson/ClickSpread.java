@@ -31,7 +31,8 @@ public final class ClickSpread {
                     .ifPresent(m -> apart.add(m.at().distancePx(mark.at())));
         }
         for (FloorMark mark : again.floorMarks()) {
-            first.floorMark(mark.pointId()).filter(m -> isClicked(m, mark.sigmaPx())).ifPresent(m -> apart.add(m.at().distancePx(mark.at())));
+            first.floorMark(mark.pointId()).filter(m -> isClicked(m, mark.sigmaPx()))
+                    .ifPresent(m -> apart.add(m.at().distancePx(mark.at())));
         }
         if (apart.size() < LEAST) {
             return OptionalDouble.empty();
