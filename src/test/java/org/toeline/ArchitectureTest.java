@@ -38,11 +38,44 @@ class ArchitectureTest {
         MAY_USE.put("advice", Set.of("reading"));
         MAY_USE.put("flight", Set.of("geometry"));
         MAY_USE.put("ledger", Set.of("mark", "reading", "flight"));
-        MAY_USE.put("handout", Set.of("advice", "ledger"));
+        MAY_USE.put("across", Set.of("advice", "ledger"));
+        MAY_USE.put("paint", Set.of("advice", "across", "flight"));
+        MAY_USE.put("handout", Set.of("paint", "ledger"));
         MAY_USE.put("assist", Set.of("video", "mark"));
-        MAY_USE.put("scene", Set.of("camera"));
-        MAY_USE.put("cli", Set.of("advice", "handout", "ledger", "assist", "scene", "flight"));
-        MAY_USE.put("desk", Set.of("cli"));
+        MAY_USE.put("cli", Set.of("handout", "assist"));
+        MAY_USE.put("desk", Set.of("handout", "assist"));
+    }
+
+    /** The parts of a stage, and the other parts of it that each may use; what these may use, it may use too. */
+    private static final Map<String, Set<String>> PARTS_MAY_USE = new LinkedHashMap<>();
+
+    static {
+        PARTS_MAY_USE.put("flight", Set.of());
+        PARTS_MAY_USE.put("flight.table", Set.of("flight"));
+        PARTS_MAY_USE.put("flight.compare", Set.of("flight"));
+        PARTS_MAY_USE.put("ledger", Set.of());
+        PARTS_MAY_USE.put("ledger.store.place", Set.of("ledger"));
+        PARTS_MAY_USE.put("ledger.store.backup", Set.of("ledger.store.place"));
+        PARTS_MAY_USE.put("ledger.store.rows", Set.of("ledger.store.backup"));
+        PARTS_MAY_USE.put("ledger.store", Set.of("ledger.store.rows"));
+        PARTS_MAY_USE.put("ledger.store.exchange", Set.of("ledger.store"));
+        PARTS_MAY_USE.put("desk.text", Set.of());
+        PARTS_MAY_USE.put("desk.work", Set.of());
+        PARTS_MAY_USE.put("desk.lesson", Set.of());
+        PARTS_MAY_USE.put("desk.dialog", Set.of("desk.text"));
+        PARTS_MAY_USE.put("desk.keys", Set.of("desk.dialog"));
+        PARTS_MAY_USE.put("desk.records", Set.of("desk.dialog"));
+        PARTS_MAY_USE.put("desk.screen", Set.of("desk.records", "desk.lesson", "desk.work"));
+        PARTS_MAY_USE.put("desk.picture", Set.of("desk.lesson"));
+        PARTS_MAY_USE.put("desk.bodymap", Set.of("desk.lesson", "desk.dialog"));
+        PARTS_MAY_USE.put("desk.findings", Set.of("desk.screen"));
+        PARTS_MAY_USE.put("desk.across", Set.of("desk.screen"));
+        PARTS_MAY_USE.put("desk.players", Set.of("desk.screen"));
+        PARTS_MAY_USE.put("desk.ranges", Set.of("desk.screen"));
+        PARTS_MAY_USE.put("desk.shots", Set.of("desk.screen"));
+        PARTS_MAY_USE.put("desk.handover", Set.of("desk.players"));
+        PARTS_MAY_USE.put("desk.sheet", Set.of("desk.players", "desk.findings", "desk.bodymap", "desk.picture", "desk.keys"));
+        PARTS_MAY_USE.put("desk", Set.of("desk.sheet", "desk.across", "desk.handover", "desk.ranges", "desk.shots"));
     }
 
     private static String stage(JavaClass c) {
@@ -55,9 +88,14 @@ class ArchitectureTest {
         return dot < 0 ? rest : rest.substring(0, dot);
     }
 
-    private static Set<String> reach(String stage) {
-        Set<String> all = new HashSet<>(Set.of(stage));
-        MAY_USE.getOrDefault(stage, Set.of()).forEach(s -> all.addAll(reach(s)));
+    private static String part(JavaClass c) {
+        String name = c.getPackageName();
+        return name.startsWith(ROOT + ".") ? name.substring(ROOT.length() + 1) : "";
+    }
+
+    private static Set<String> reach(Map<String, Set<String>> table, String from) {
+        Set<String> all = new HashSet<>(Set.of(from));
+        table.getOrDefault(from, Set.of()).forEach(s -> all.addAll(reach(table, s)));
         return all;
     }
 
@@ -76,7 +114,7 @@ class ArchitectureTest {
             new ArchCondition<JavaClass>("use only what the table allows") {
                 @Override
                 public void check(JavaClass c, ConditionEvents events) {
-                    Set<String> allowed = reach(stage(c));
+                    Set<String> allowed = reach(MAY_USE, stage(c));
                     c.getDirectDependenciesFromSelf().forEach(d -> {
                         String other = stage(d.getTargetClass());
                         if (!other.isEmpty() && !allowed.contains(other)) {
@@ -87,7 +125,36 @@ class ArchitectureTest {
             });
 
     @ArchTest
+    static final ArchRule EVERY_PART_IS_IN_ITS_TABLE = classes().that(inAStage()).should(
+            new ArchCondition<JavaClass>("stand in the table of parts") {
+                @Override
+                public void check(JavaClass c, ConditionEvents events) {
+                    boolean whole = part(c).equals(stage(c));
+                    events.add(new SimpleConditionEvent(c, whole || PARTS_MAY_USE.containsKey(part(c)),
+                            c.getName() + " is in a part the table does not have"));
+                }
+            });
+
+    @ArchTest
+    static final ArchRule PARTS_POINT_ONE_WAY = classes().that(inAStage()).should(
+            new ArchCondition<JavaClass>("use only the parts the table allows") {
+                @Override
+                public void check(JavaClass c, ConditionEvents events) {
+                    Set<String> allowed = reach(PARTS_MAY_USE, part(c));
+                    c.getDirectDependenciesFromSelf().forEach(d -> {
+                        JavaClass other = d.getTargetClass();
+                        if (stage(other).equals(stage(c)) && !allowed.contains(part(other))) {
+                            events.add(SimpleConditionEvent.violated(c, d.getDescription()));
+                        }
+                    });
+                }
+            });
+
+    @ArchTest
     static final ArchRule NO_CIRCLES = slices().matching(ROOT + ".(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule NO_CIRCLES_OF_PARTS = slices().matching(ROOT + ".(**)").should().beFreeOfCycles();
 
     @ArchTest
     static final ArchRule ONLY_THE_DESK_KNOWS_JAVAFX = noClasses().that().resideOutsideOfPackage(ROOT + ".desk..")

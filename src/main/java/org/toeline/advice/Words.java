@@ -116,13 +116,13 @@ public final class Words {
     }
 
     /** The same for a value and half its interval, of metres, radians or plain number. */
-    String figure(ReadingKind kind, double inside, double halfInside) {
+    public String figure(ReadingKind kind, double inside, double halfInside) {
         double shown = figures.shown(kind.unit(), inside);
         return withInterval(kind.unit(), shown, figures.shown(kind.unit(), halfInside), shown > 0 && twoSided(kind) ? "+" : "");
     }
 
     /** A difference between two of them, which always has its sign. */
-    String difference(ReadingKind kind, double inside, double halfInside) {
+    public String difference(ReadingKind kind, double inside, double halfInside) {
         double shown = figures.shown(kind.unit(), inside);
         return withInterval(kind.unit(), shown, figures.shown(kind.unit(), halfInside), shown > 0 ? "+" : "");
     }
@@ -134,7 +134,7 @@ public final class Words {
     }
 
     /** A name within a sentence, where English has small letters. */
-    String inSentence(String name) {
+    public String inSentence(String name) {
         return text("list.further", name, name.toLowerCase(Locale.ROOT));
     }
 
@@ -153,14 +153,14 @@ public final class Words {
     }
 
     /** The half width of a 95 % interval with its unit, “± 1.3 cm”. */
-    String half(ReadingKind kind, double inside) {
+    public String half(ReadingKind kind, double inside) {
         double half = figures.shown(kind.unit(), inside);
         return "± " + figures.number(half, Figures.decimals(half), RoundingMode.CEILING)
                 + text(figures.unitKey(kind.unit()));
     }
 
     /** A length across a room: centimetres or inches up to a metre, metres or feet above. */
-    String far(double lengthM) {
+    public String far(double lengthM) {
         return figures.far(lengthM, this::text);
     }
 

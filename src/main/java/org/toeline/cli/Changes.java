@@ -10,9 +10,9 @@ import java.util.Locale;
 import java.util.Optional;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
-import org.toeline.reading.LessonChange;
+import org.toeline.across.LessonChange;
 import org.toeline.reading.Measured;
-import org.toeline.reading.OwnSpread;
+import org.toeline.across.OwnSpread;
 import org.toeline.reading.Reading;
 import org.toeline.reading.ReadingKind;
 

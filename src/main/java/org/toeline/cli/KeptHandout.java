@@ -15,11 +15,11 @@ import org.toeline.handout.StillOptions;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.WholeFile;
-import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.Media;
-import org.toeline.ledger.store.Take;
+import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 import org.toeline.video.ClipException;
 

@@ -2,7 +2,7 @@ package org.toeline.cli;
 
 import java.util.concurrent.Callable;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.place.LedgerException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

@@ -12,7 +12,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LedgerException;
+import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.Media;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

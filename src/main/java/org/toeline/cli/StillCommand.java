@@ -6,7 +6,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.handout.BeforeAfter;
-import org.toeline.handout.Drawing;
+import org.toeline.paint.Drawing;
 import org.toeline.handout.Handout;
 import org.toeline.handout.PictureFormat;
 import org.toeline.ledger.DocumentException;

@@ -13,8 +13,10 @@ import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.toeline.desk.records.Settings;
-import org.toeline.ledger.store.FirstStart;
-import org.toeline.ledger.store.LedgerPlace;
+import org.toeline.desk.sheet.Sheet;
+import org.toeline.desk.text.Texts;
+import org.toeline.ledger.store.place.FirstStart;
+import org.toeline.ledger.store.place.LedgerPlace;
 
 /** The desk's window. It comes back as it was left. */
 public final class Desk extends Application {

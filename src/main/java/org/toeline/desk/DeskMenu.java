@@ -11,16 +11,18 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.stage.FileChooser;
-import org.toeline.cli.StatedFindings;
+import org.toeline.across.StatedFindings;
 import org.toeline.desk.records.SettingsDialog;
 import org.toeline.desk.records.SettingsFile;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.sheet.Sheet;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.WholeFile;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LedgerException;
-import org.toeline.ledger.store.LessonImport;
-import org.toeline.ledger.store.ReadingsCsv;
+import org.toeline.ledger.store.exchange.LessonImport;
+import org.toeline.ledger.store.exchange.ReadingsCsv;
+import org.toeline.ledger.store.place.LedgerException;
 
 /** What is needed once in a while: new lessons, documents, taking in and giving out, settings and keys. */
 final class DeskMenu extends MenuButton {

@@ -28,13 +28,15 @@ import org.toeline.desk.records.Settings;
 import org.toeline.desk.records.SettingsFile;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.sheet.LessonName;
+import org.toeline.desk.sheet.OtherBay;
+import org.toeline.desk.sheet.Sheet;
 import org.toeline.desk.shots.ShotsScreen;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 
 /** The window: a row of screens, one of which is shown, and a line at the bottom that says what happened. */
-final class Screens {
-
-    static final String LESSON = "lesson";
+public final class Screens {
 
     private final BorderPane root = new BorderPane();
     private final Label status = new Label();
@@ -66,7 +68,7 @@ final class Screens {
         status.setMaxWidth(Double.MAX_VALUE);
         root.setBottom(status);
         records.listen(new OtherBay(studio, root));
-        go(LESSON);
+        go(Sheet.ID);
     }
 
     /** The screens beside the sheet, in the order of their buttons. */
@@ -151,7 +153,7 @@ final class Screens {
             go(screen.get());
             return true;
         }
-        if (inField || !shown.equals(LESSON)) {
+        if (inField || !shown.equals(Sheet.ID)) {
             return false;
         }
         sheet.act(act);

@@ -3,7 +3,7 @@
  * sub-package a part; views bind, models decide, neither computes: that is {@code advice.Assessment}'s. Everything here
  * is owned by the JavaFX thread unless it says otherwise.
  *
- * <p>May use: everything.
+ * <p>May use: everything but {@code cli}.
  */
 @NullMarked
 package org.toeline.desk;

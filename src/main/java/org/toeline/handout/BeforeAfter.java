@@ -9,15 +9,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.toeline.across.ChangeCall;
+import org.toeline.across.LessonChange;
+import org.toeline.across.OwnSpread;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Words;
-import org.toeline.handout.OverlayShapes.Kind;
 import org.toeline.mark.View;
-import org.toeline.reading.ChangeCall;
-import org.toeline.reading.LessonChange;
+import org.toeline.paint.BandGauge;
+import org.toeline.paint.Drawing;
+import org.toeline.paint.Ink;
+import org.toeline.paint.OverlayPainter;
+import org.toeline.paint.OverlayShapes;
+import org.toeline.paint.OverlayShapes.Kind;
+import org.toeline.paint.PictureFrame;
+import org.toeline.paint.TextBlock;
 import org.toeline.reading.Measured;
-import org.toeline.reading.OwnSpread;
 import org.toeline.reading.ReadingKind;
 
 /**

@@ -11,6 +11,7 @@ import org.toeline.geometry.Finite;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
+import org.toeline.paint.WorldScale;
 import org.toeline.posture.Posture;
 
 /**

@@ -3,6 +3,8 @@ package org.toeline.handout;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
+import org.toeline.paint.Ink;
+import org.toeline.paint.TextBlock;
 
 /**
  * Where everything stands on one sheet of paper: the title over its full width, the still with what belongs beside it, the

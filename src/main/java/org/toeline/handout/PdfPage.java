@@ -17,6 +17,8 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.util.Matrix;
+import org.toeline.paint.Drawing;
+import org.toeline.paint.Ink;
 
 /**
  * The page as a PDF of one page: selectable text, fonts embedded, the still drawn by its own painter, headings and an

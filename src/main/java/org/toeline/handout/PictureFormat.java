@@ -13,6 +13,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
+import org.toeline.paint.Drawing;
 
 /**
  * The kinds of picture file a drawing is written as. None carries a place, a device or a time: pixels are painted anew, and

@@ -10,6 +10,9 @@ import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
+import org.toeline.paint.BodyPoints;
+import org.toeline.paint.PictureFrame;
+import org.toeline.paint.WorldScale;
 import org.toeline.posture.Posture;
 
 /**

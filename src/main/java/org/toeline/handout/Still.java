@@ -15,6 +15,9 @@ import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.mark.View;
+import org.toeline.paint.Drawing;
+import org.toeline.paint.Ink;
+import org.toeline.paint.TextBlock;
 import org.toeline.reading.ReadingKind;
 
 /**

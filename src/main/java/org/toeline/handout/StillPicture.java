@@ -17,10 +17,17 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Words;
 import org.toeline.geometry.ImagePoint;
-import org.toeline.handout.OverlayShapes.Kind;
-import org.toeline.handout.OverlayShapes.Line;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
+import org.toeline.paint.BandGauge;
+import org.toeline.paint.BodyPoints;
+import org.toeline.paint.GaugeSpot;
+import org.toeline.paint.Ink;
+import org.toeline.paint.OverlayPainter;
+import org.toeline.paint.OverlayShapes;
+import org.toeline.paint.OverlayShapes.Kind;
+import org.toeline.paint.OverlayShapes.Line;
+import org.toeline.paint.PictureFrame;
 
 /**
  * The picture of a still: the part around the player, the lines, and the gauge of the first thing, tied to its line.

@@ -1,19 +1,15 @@
 /**
- * What the player takes home: one painter for the lines over a picture and for the band gauges, wherever they are
- * drawn, the annotated still, and the page as PDF and HTML. Everything is drawn through {@code java.awt.Graphics2D}.
+ * What the player takes home: the annotated still and the page as PDF and HTML.
  *
  * <h2>The way in</h2>
  * {@link org.toeline.handout.Handout} is made from a lesson, its assessment and the address frames; it gives the
  * {@link org.toeline.handout.Still} and the page ({@code pdf}, {@code html}). {@link org.toeline.handout.StillOptions} say
  * which view and lines, whose it is ({@link org.toeline.handout.Signed}) and whether the face is covered
- * ({@link org.toeline.handout.FaceCover}). A still, like every {@link org.toeline.handout.Drawing}, paints itself onto any
+ * ({@link org.toeline.handout.FaceCover}). A still, like every {@link org.toeline.paint.Drawing}, paints itself onto any
  * {@code Graphics2D} in its own units, so a screen shows exactly what the files hold: scale the canvas by
  * {@code shown width / drawing.width()} and call {@code paint}; {@link org.toeline.handout.PictureFormat} makes the files.
  *
- * <p>Lines are {@link org.toeline.handout.OverlayShapes}, painted by {@link org.toeline.handout.OverlayPainter} alone; a
- * finding's gauge by {@link org.toeline.handout.BandGauge}.
- *
- * <p>May use: {@code advice}, {@code ledger} and what those may use. Used by {@code desk} and {@code cli}.
+ * <p>May use: {@code paint}, {@code ledger} and what those may use. Used by {@code desk} and {@code cli}.
  */
 @NullMarked
 package org.toeline.handout;

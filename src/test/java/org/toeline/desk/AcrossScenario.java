@@ -16,13 +16,13 @@ import javafx.scene.Scene;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ListView;
 import javafx.stage.Stage;
-import org.toeline.cli.StatedFindings;
+import org.toeline.across.StatedFindings;
 import org.toeline.desk.records.Settings;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.Comparison;
-import org.toeline.ledger.store.Player;
-import org.toeline.ledger.store.StatedFinding;
+import org.toeline.across.Comparison;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.StatedFinding;
 
 /**
  * Measures the screen across lessons: two players of sixty lessons each are chosen in turn, from the choice to the pulse that

@@ -29,18 +29,19 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import org.toeline.cli.StatedFindings;
+import org.toeline.across.ChangeCall;
+import org.toeline.across.Comparison;
+import org.toeline.across.StatedFindings;
 import org.toeline.desk.records.Settings;
+import org.toeline.desk.sheet.KeptClips;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.Comparison;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.Player;
-import org.toeline.ledger.store.PlayerDetails;
-import org.toeline.ledger.store.StatedFinding;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.mark.View;
-import org.toeline.reading.ChangeCall;
 
 /** The screen of changes with no lesson, one, two and sixty; with long names; with clips and without. */
 @ExtendWith(ApplicationExtension.class)

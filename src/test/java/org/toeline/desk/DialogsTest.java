@@ -16,8 +16,9 @@ import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.records.Settings;
 import org.toeline.desk.records.SettingsFile;
-import org.toeline.ledger.store.KeptLesson;
-import org.toeline.ledger.store.Saved;
+import org.toeline.desk.sheet.OtherBay;
+import org.toeline.ledger.store.rows.KeptLesson;
+import org.toeline.ledger.store.rows.Saved;
 
 /** The dialogs of the desk's own window: settings, keys, what is known, the other bay's version, why this first. */
 class DialogsTest extends DrivenDesk {

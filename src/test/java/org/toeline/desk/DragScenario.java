@@ -2,7 +2,6 @@ package org.toeline.desk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,8 +12,9 @@ import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.toeline.advice.Assessment;
-import org.toeline.desk.records.Settings;
 import org.toeline.desk.lesson.Item;
+import org.toeline.desk.records.Settings;
+import org.toeline.desk.sheet.Sheet;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;

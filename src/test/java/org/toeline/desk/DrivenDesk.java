@@ -14,6 +14,7 @@ import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.records.Settings;
+import org.toeline.desk.sheet.Sheet;
 
 /** The real desk with an empty sheet, to be driven by mouse and key. */
 @ExtendWith(ApplicationExtension.class)

@@ -21,6 +21,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.records.Settings;
+import org.toeline.desk.sheet.Sheet;
 import org.toeline.ledger.LensBook;
 import org.toeline.mark.Laying;
 import org.toeline.mark.LensNote;

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.desk.text.Texts;
 
 /** What drops down from the dark rows is read on its own light ground. */
 class MenuColoursTest extends DrivenDesk {

@@ -20,13 +20,13 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import org.toeline.cli.StatedFindings;
+import org.toeline.across.StatedFindings;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.records.Settings;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.Take;
+import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 
 /** Clips that were moved: noted while they were there, missed, looked for and found; and copies where the coach wants them. */

@@ -19,8 +19,8 @@ import org.toeline.desk.shots.ShotsScreen;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LedgerException;
-import org.toeline.ledger.store.LedgerPlace;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
 
 /** The screen of the shots, driven as a coach drives it: five typed, ten taken in, two setups compared, the picture kept. */
 class ShotsScreenTest extends DrivenDesk {

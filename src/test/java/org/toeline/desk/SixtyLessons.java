@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LedgerException;
-import org.toeline.ledger.store.Player;
-import org.toeline.ledger.store.PlayerDetails;
-import org.toeline.ledger.store.StatedFinding;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.mark.View;
 
 /** A player of long standing, made up from one lesson: figures that rise, fall or stay, and scatter; clips that are gone. */

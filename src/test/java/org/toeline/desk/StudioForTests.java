@@ -15,7 +15,7 @@ import org.toeline.desk.screen.LessonDesk;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.work.Background;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.Player;
+import org.toeline.ledger.store.rows.Player;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;

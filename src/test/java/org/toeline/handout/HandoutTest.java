@@ -26,12 +26,13 @@ import org.toeline.advice.Finding;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.geometry.ImagePoint;
-import org.toeline.handout.OverlayShapes.Kind;
-import org.toeline.handout.OverlayShapes.Line;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
+import org.toeline.paint.OverlayShapes;
+import org.toeline.paint.OverlayShapes.Kind;
+import org.toeline.paint.OverlayShapes.Line;
 
 /** Stills and pages of the sample lessons. */
 class HandoutTest {

@@ -19,12 +19,14 @@ import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.geometry.ImagePoint;
-import org.toeline.handout.OverlayShapes.Kind;
-import org.toeline.handout.OverlayShapes.Line;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
+import org.toeline.paint.BodyPoints;
+import org.toeline.paint.OverlayShapes;
+import org.toeline.paint.OverlayShapes.Kind;
+import org.toeline.paint.OverlayShapes.Line;
 import org.toeline.reading.ReadingKind;
 
 /**

@@ -38,6 +38,7 @@ import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
+import org.toeline.paint.Ink;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;

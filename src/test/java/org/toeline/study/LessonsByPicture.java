@@ -17,9 +17,9 @@ import org.toeline.mark.MarkSheet;
 import org.toeline.mark.ViewMarks;
 import org.toeline.posture.Posture;
 import org.toeline.posture.PostureEstimator;
-import org.toeline.reading.LessonChange;
+import org.toeline.across.LessonChange;
 import org.toeline.reading.Measured;
-import org.toeline.reading.OwnSpread;
+import org.toeline.across.OwnSpread;
 import org.toeline.reading.ReadingKind;
 import org.toeline.reading.Readings;
 

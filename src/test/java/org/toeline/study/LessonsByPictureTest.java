@@ -10,7 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.toeline.reading.ChangeCall;
+import org.toeline.across.ChangeCall;
 import org.toeline.reading.ReadingKind;
 
 /**

@@ -10,11 +10,11 @@ import java.util.function.Supplier;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.stage.FileChooser;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
-import org.toeline.handout.AcrossPlot;
+import org.toeline.paint.AcrossPlot;
 import org.toeline.ledger.WholeFile;
-import org.toeline.ledger.store.AcrossCsv;
+import org.toeline.across.AcrossCsv;
 
 /** Writes what is shown where the coach wants it. */
 final class AcrossExport {

@@ -15,15 +15,15 @@ import java.util.OptionalInt;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.records.Records;
-import org.toeline.ledger.store.Comparison;
+import org.toeline.across.Comparison;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LedgerException;
-import org.toeline.ledger.store.LessonFindings;
-import org.toeline.ledger.store.LessonLine;
-import org.toeline.ledger.store.Player;
-import org.toeline.ledger.store.Search;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.rows.LessonFindings;
+import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.Search;
 import org.toeline.mark.Club;
 
 /** Whose lessons with which club are shown, and which of them are compared. Knows no control. */

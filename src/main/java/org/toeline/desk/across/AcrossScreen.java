@@ -22,16 +22,16 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
-import org.toeline.advice.ChangeWords;
-import org.toeline.desk.Texts;
+import org.toeline.across.ChangeWords;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
-import org.toeline.handout.AcrossPlot;
-import org.toeline.ledger.store.Comparison;
-import org.toeline.ledger.store.Player;
+import org.toeline.paint.AcrossPlot;
+import org.toeline.across.Comparison;
+import org.toeline.ledger.store.rows.Player;
 import org.toeline.mark.Club;
-import org.toeline.reading.ChangeCall;
+import org.toeline.across.ChangeCall;
 import org.toeline.reading.ReadingKind;
 
 /** What changed across a player's lessons. */

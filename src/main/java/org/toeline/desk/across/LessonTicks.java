@@ -10,8 +10,8 @@ import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.toeline.desk.Texts;
-import org.toeline.ledger.store.LessonLine;
+import org.toeline.desk.text.Texts;
+import org.toeline.ledger.store.rows.LessonLine;
 
 /** The lessons, the latest on top, each with a box to tick; Space ticks the one that has the focus. */
 final class LessonTicks extends VBox {

@@ -14,12 +14,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Window;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.across.StillSource.Still;
 import org.toeline.desk.records.LostClips;
 import org.toeline.desk.records.LostClips.Lost;
 import org.toeline.desk.screen.Studio;
-import org.toeline.ledger.store.LessonFindings;
+import org.toeline.ledger.store.rows.LessonFindings;
 
 /** A line below the stills that appears when a clip is not where it was, and offers to look for it in a folder. */
 final class MissingClips {

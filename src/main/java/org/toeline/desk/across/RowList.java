@@ -11,10 +11,10 @@ import javafx.scene.layout.VBox;
 import org.jfree.fx.FXGraphics2D;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
-import org.toeline.handout.AcrossHeader;
-import org.toeline.handout.AcrossRow;
-import org.toeline.ledger.store.Comparison;
+import org.toeline.desk.text.Texts;
+import org.toeline.paint.AcrossHeader;
+import org.toeline.paint.AcrossRow;
+import org.toeline.across.Comparison;
 
 /** The readings as rows, painted as they come into view, below the days of the lessons. */
 final class RowList extends VBox {

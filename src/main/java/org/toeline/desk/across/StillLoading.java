@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.toeline.desk.across.StillSource.Still;
 import org.toeline.desk.screen.Studio;
-import org.toeline.ledger.store.Take;
+import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 
 /** Fetches lessons' stills off the interface thread, one after the other, and keeps the latest. */

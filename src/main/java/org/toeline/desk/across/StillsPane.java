@@ -22,10 +22,10 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.across.StillSource.Still;
 import org.toeline.desk.screen.Controls;
-import org.toeline.handout.ComparedStill;
+import org.toeline.paint.ComparedStill;
 import org.toeline.mark.View;
 
 /** The ticked lessons' address frames side by side, as large as there is room for. */

@@ -14,7 +14,7 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;

@@ -1,7 +1,7 @@
 package org.toeline.desk.bodymap;
 
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.lesson.Item;
 
 /** What the things that are marked are called. */

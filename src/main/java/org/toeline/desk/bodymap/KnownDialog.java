@@ -15,7 +15,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.lesson.LessonModel;

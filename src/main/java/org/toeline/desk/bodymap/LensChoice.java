@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import javafx.scene.control.ChoiceBox;
 import javafx.util.StringConverter;
 import org.toeline.camera.UsualLens;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.LensBook.Profile;
 import org.toeline.mark.LensNote;
 import org.toeline.mark.ViewMarks;

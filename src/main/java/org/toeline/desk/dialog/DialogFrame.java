@@ -22,7 +22,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 import javafx.stage.Window;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 
 /**
  * A dialog: words on top, a middle that scrolls where the screen is too low for it, buttons below. One button is the safe way

@@ -18,9 +18,9 @@ import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Controls;
-import org.toeline.handout.BandGauge;
+import org.toeline.paint.BandGauge;
 
 /** The findings as a column of band gauges; on top, large, the one thing to change first with its sentence. */
 public final class FindingsPane extends VBox {

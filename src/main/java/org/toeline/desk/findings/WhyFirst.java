@@ -10,9 +10,9 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.CauseChain;
 import org.toeline.advice.CauseGraph;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
-import org.toeline.handout.CausePicture;
+import org.toeline.paint.CausePicture;
 
 /** Why this is the first thing to change: the chain of causes as it stands for this player, and what each step rests on. */
 final class WhyFirst {

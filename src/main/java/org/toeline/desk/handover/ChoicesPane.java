@@ -21,7 +21,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.players.Said;
 import org.toeline.desk.screen.Controls;
 import org.toeline.handout.FaceCover;
@@ -29,7 +29,7 @@ import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
 import org.toeline.handout.Signed;
 import org.toeline.handout.StillOptions;
-import org.toeline.ledger.store.LessonLine;
+import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.mark.View;
 
 /** What can be chosen about a handout; every change is shown at once. */

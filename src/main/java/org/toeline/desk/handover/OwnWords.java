@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.toeline.advice.Phrases;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.handout.PhraseFile;
 
 /** The coach's own phrases, kept as they are changed. */

@@ -11,7 +11,7 @@ import javafx.stage.Window;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Phrases;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 

@@ -12,16 +12,16 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Studio;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.Aside;
-import org.toeline.ledger.store.LessonLine;
-import org.toeline.ledger.store.PlayerDetails;
-import org.toeline.ledger.store.Saved;
-import org.toeline.ledger.store.StatedFinding;
-import org.toeline.ledger.store.Take;
+import org.toeline.ledger.store.rows.Aside;
+import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.Saved;
+import org.toeline.ledger.store.rows.StatedFinding;
+import org.toeline.ledger.store.rows.Take;
 
 /** What is known of the chosen lesson and its player, and what can be done with them. */
 final class LessonCard extends VBox {

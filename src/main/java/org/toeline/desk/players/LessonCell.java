@@ -10,7 +10,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Words;
-import org.toeline.ledger.store.LessonLine;
+import org.toeline.ledger.store.rows.LessonLine;
 
 /** A lesson as a line of the list: who and when, which club, what was to be changed first. */
 final class LessonCell extends ListCell<LessonLine> {

@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.toeline.advice.Verdict;
 import org.toeline.desk.records.Records;
-import org.toeline.ledger.store.LessonLine;
-import org.toeline.ledger.store.Search;
+import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.ledger.store.rows.Search;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 

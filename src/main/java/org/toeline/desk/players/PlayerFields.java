@@ -9,12 +9,12 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.stage.Window;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.dialog.FieldRows;
 import org.toeline.desk.screen.Controls;
-import org.toeline.ledger.store.PlayerDetails;
+import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.mark.Handedness;
 
 /** What the coach writes of a player. All but the handedness may stay empty. */

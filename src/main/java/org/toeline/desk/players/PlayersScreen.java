@@ -23,11 +23,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
-import org.toeline.ledger.store.LessonLine;
+import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 

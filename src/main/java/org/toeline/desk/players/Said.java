@@ -7,10 +7,10 @@ import java.time.format.FormatStyle;
 import java.util.Arrays;
 import java.util.Optional;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Controls;
-import org.toeline.ledger.store.LessonLine;
-import org.toeline.ledger.store.StatedFinding;
+import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 

@@ -7,14 +7,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.toeline.ledger.store.Aside;
-import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.rows.Aside;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LedgerException;
-import org.toeline.ledger.store.LedgerPlace;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.Media;
-import org.toeline.ledger.store.Player;
-import org.toeline.ledger.store.Take;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 
 /**

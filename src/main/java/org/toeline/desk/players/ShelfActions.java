@@ -13,18 +13,18 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Studio;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.Aside;
+import org.toeline.ledger.store.rows.Aside;
 import org.toeline.ledger.store.Deleted;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LessonArchive;
-import org.toeline.ledger.store.OldBackups;
-import org.toeline.ledger.store.Player;
-import org.toeline.ledger.store.Stills;
+import org.toeline.ledger.store.exchange.LessonArchive;
+import org.toeline.ledger.store.backup.OldBackups;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.place.Stills;
 
 /** What can be done with a lesson and a player of the ledger; each asks before anything is lost. */
 final class ShelfActions {

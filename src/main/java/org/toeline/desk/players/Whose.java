@@ -13,12 +13,12 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Studio;
-import org.toeline.ledger.store.LessonLine;
-import org.toeline.ledger.store.Player;
-import org.toeline.ledger.store.PlayerDetails;
-import org.toeline.ledger.store.Search;
+import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.Search;
 
 /** Whose lesson is on the desk: two letters and Enter, or a new name and Enter. */
 public final class Whose {

@@ -14,7 +14,7 @@ import javafx.scene.layout.VBox;
 import org.toeline.advice.Provenance;
 import org.toeline.advice.Range;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 
 /** One row: three fields, on whose word the range stands, and the way back. */
 final class RangeFields {

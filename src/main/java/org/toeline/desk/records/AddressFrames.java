@@ -12,8 +12,8 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 import org.toeline.ledger.WholeFile;
-import org.toeline.ledger.store.LedgerPlace;
-import org.toeline.ledger.store.Stills;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Stills;
 import org.toeline.mark.View;
 
 /**

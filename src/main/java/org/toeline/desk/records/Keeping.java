@@ -5,7 +5,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.rows.KeptLesson;
 
 /**
  * How one lesson on the desk is kept: under which number and version, and what of it is still to be written. All but

@@ -10,14 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.Fingerprint;
-import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.place.Fingerprint;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LedgerException;
-import org.toeline.ledger.store.LedgerPlace;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.Media;
-import org.toeline.ledger.store.Saved;
-import org.toeline.ledger.store.Take;
+import org.toeline.ledger.store.rows.Saved;
+import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 
 /** Clips that are not where lessons say, and their finding again by what they hold. Off the interface thread. */

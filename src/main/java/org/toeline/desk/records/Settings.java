@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.toeline.ledger.WholeFile;
-import org.toeline.ledger.store.LedgerPlace;
+import org.toeline.ledger.store.place.LedgerPlace;
 
 /**
  * What the coach set once: where the ledger is, what this bay is called, and whether clips are copied. Kept in one JSON

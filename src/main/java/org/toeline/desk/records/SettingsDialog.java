@@ -16,11 +16,11 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Window;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.dialog.FieldRows;
-import org.toeline.ledger.store.LedgerPlace;
+import org.toeline.ledger.store.place.LedgerPlace;
 
 /** Where the ledger is and what this bay is called. A change counts from the next start. */
 public final class SettingsDialog {

@@ -5,7 +5,7 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.Region;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 
 /** Controls as all screens have them: with an id, words from the bundle, and never cut short. */
 public final class Controls {

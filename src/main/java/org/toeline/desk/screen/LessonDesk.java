@@ -1,7 +1,7 @@
 package org.toeline.desk.screen;
 
 import java.nio.file.Path;
-import org.toeline.ledger.store.Player;
+import org.toeline.ledger.store.rows.Player;
 
 /** What can be put on the desk; the screen with the sheet is shown then. */
 public interface LessonDesk {

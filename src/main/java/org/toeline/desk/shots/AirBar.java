@@ -7,7 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.Air;
 import org.toeline.flight.FigureUnit;
 

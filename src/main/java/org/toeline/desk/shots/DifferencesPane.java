@@ -13,7 +13,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.FlightBand;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.compare.Difference;

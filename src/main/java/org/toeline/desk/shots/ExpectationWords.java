@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.compare.Difference;
 import org.toeline.flight.compare.Expectation;
 import org.toeline.flight.compare.Expectations;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.flight.compare.TrailSide;
-import org.toeline.ledger.store.StatedFinding;
+import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.mark.Handedness;
 import org.toeline.reading.ReadingKind;
 

@@ -8,7 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.table.Column;
 import org.toeline.flight.table.Meaning;

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.table.Column;
 import org.toeline.flight.table.DecimalMark;

@@ -15,7 +15,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.table.DecimalMark;
 import org.toeline.flight.table.Imported;
 import org.toeline.flight.table.LeftOut;

@@ -2,9 +2,9 @@ package org.toeline.desk.shots;
 
 import java.util.Optional;
 import org.toeline.advice.Words;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.Player;
+import org.toeline.ledger.store.rows.Player;
 
 /** What lessons are called on this screen. */
 record LessonNames(Words words) {

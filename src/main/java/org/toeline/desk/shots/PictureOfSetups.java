@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Flight;
 import org.toeline.flight.FlightBand;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.compare.SetupFigure;
-import org.toeline.handout.ShotPicture;
+import org.toeline.paint.ShotPicture;
 
 /** What the picture shows of one or two setups, and what is said beside it. */
 record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {

@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.flight.Shot;
-import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.LedgerException;
-import org.toeline.ledger.store.LessonLine;
-import org.toeline.ledger.store.Search;
-import org.toeline.ledger.store.StatedFinding;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.ledger.store.rows.Search;
+import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 

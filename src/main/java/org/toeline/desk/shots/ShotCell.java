@@ -9,7 +9,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.jspecify.annotations.Nullable;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.table.Meaning;
 
 /** A cell to type into: what is typed shows its effect at once, and is kept when the cell is left. */

@@ -7,12 +7,12 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Studio;
 import org.toeline.flight.Shot;
 import org.toeline.flight.table.ShotExport;
 import org.toeline.handout.PictureFormat;
-import org.toeline.handout.ShotPicture;
+import org.toeline.paint.ShotPicture;
 import org.toeline.ledger.WholeFile;
 
 /** Shots in and out of files: a table looked at and taken in, the table and the picture written. */

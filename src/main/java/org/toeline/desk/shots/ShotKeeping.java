@@ -83,6 +83,6 @@ final class ShotKeeping {
 
     /** Why shots are not kept now, if they are not. */
     Optional<String> unable() {
-        return studio.records().failed() ? Optional.of(org.toeline.desk.Texts.of("shots.not-kept")) : Optional.empty();
+        return studio.records().failed() ? Optional.of(org.toeline.desk.text.Texts.of("shots.not-kept")) : Optional.empty();
     }
 }

@@ -7,9 +7,9 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.text.TextAlignment;
 import org.jfree.fx.FXGraphics2D;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
-import org.toeline.handout.ShotPicture;
+import org.toeline.paint.ShotPicture;
 
 /** The picture of the shots, as large as there is room. */
 final class ShotPlotPane extends Region {

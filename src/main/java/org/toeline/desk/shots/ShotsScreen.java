@@ -8,14 +8,14 @@ import java.util.OptionalInt;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.work.Background;
 import org.toeline.flight.RememberedFlights;
 import org.toeline.flight.Shot;
 import org.toeline.flight.compare.GoesTogether;
-import org.toeline.ledger.store.Player;
+import org.toeline.ledger.store.rows.Player;
 
 /** The screen of the shots: joins the table, what follows from it, and the ledger. */
 public final class ShotsScreen implements Screen, ShotBar.Acts {

@@ -10,7 +10,7 @@ import javafx.scene.control.TabPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 
 /** How the screen of the shots is laid out: the table above, below it the picture and what changed. */
 final class ShotsView extends StackPane {

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import javafx.geometry.Insets;
 import javafx.scene.control.ScrollPane;
-import org.toeline.desk.Texts;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.ComputedFigures;
 import org.toeline.flight.FlightBand;
 import org.toeline.flight.RememberedFlights;
@@ -16,7 +16,7 @@ import org.toeline.flight.compare.GoesTogether;
 import org.toeline.flight.compare.LessonFigures;
 import org.toeline.flight.compare.RankCorrelation;
 import org.toeline.flight.compare.SetupFigure;
-import org.toeline.ledger.store.StatedFinding;
+import org.toeline.ledger.store.rows.StatedFinding;
 
 /** What of the setup went with what of the flight over a player's lessons with one club. Never a proof. */
 final class TogetherPane extends ScrollPane {

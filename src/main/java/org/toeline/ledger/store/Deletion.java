@@ -1,11 +1,23 @@
 package org.toeline.ledger.store;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
-import org.toeline.ledger.store.LedgerException.Fault;
+import org.apache.commons.io.file.PathUtils;
+import org.toeline.ledger.store.backup.Backups;
+import org.toeline.ledger.store.backup.OldBackups;
+import org.toeline.ledger.store.place.Stills;
+import org.toeline.ledger.store.place.Database;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerException.Fault;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Sources;
+import org.toeline.ledger.store.place.Fingerprint;
+import org.toeline.ledger.store.rows.TakeRows;
 
 /**
  * Deletes for good: rows, the free pages and the log they stood in, copied clips that nobody else uses, stills. Clips that
@@ -74,7 +86,10 @@ final class Deletion {
                 clips += new Media(folder.media()).drop(clip) ? 1 : 0;
             }
             for (int lesson : traces.lessons) {
-                LessonImport.remove(Stills.folder(folder, lesson));
+                Path stills = Stills.folder(folder, lesson);
+                if (Files.exists(stills)) {
+                    PathUtils.deleteDirectory(stills);
+                }
             }
             if (backups == OldBackups.REPLACE) {
                 Backups.dropAllBut(Backups.make(folder, Sources.writable(folder.file())), folder);

@@ -11,8 +11,17 @@ import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import javax.sql.DataSource;
-import org.toeline.ledger.store.Database.Access;
-import org.toeline.ledger.store.LedgerException.Fault;
+import org.toeline.ledger.store.backup.Backups;
+import org.toeline.ledger.store.place.Database;
+import org.toeline.ledger.store.place.Database.Access;
+import org.toeline.ledger.store.place.Faults;
+import org.toeline.ledger.store.place.FolderLock;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerException.Fault;
+import org.toeline.ledger.store.place.LedgerFile;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Schema;
+import org.toeline.ledger.store.place.Sources;
 
 /**
  * Opens the ledger of a folder: makes it when there is none, brings its tables up to date, opens it for reading only where

@@ -11,8 +11,38 @@ import javax.sql.DataSource;
 import org.toeline.flight.Shot;
 import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.Database.Access;
-import org.toeline.ledger.store.LedgerException.Fault;
+import org.toeline.ledger.store.backup.Backups;
+import org.toeline.ledger.store.backup.OldBackups;
+import org.toeline.ledger.store.backup.ServerBackups;
+import org.toeline.ledger.store.place.Database;
+import org.toeline.ledger.store.place.Database.Access;
+import org.toeline.ledger.store.place.Faults;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerException.Fault;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Schema;
+import org.toeline.ledger.store.place.Sources;
+import org.toeline.ledger.store.rows.Aside;
+import org.toeline.ledger.store.rows.Finder;
+import org.toeline.ledger.store.rows.FindingRows;
+import org.toeline.ledger.store.place.Fingerprint;
+import org.toeline.ledger.store.rows.Intake;
+import org.toeline.ledger.store.rows.KeptLesson;
+import org.toeline.ledger.store.rows.LensRows;
+import org.toeline.ledger.store.rows.LessonFindings;
+import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.ledger.store.rows.Lessons;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.Players;
+import org.toeline.ledger.store.rows.Saved;
+import org.toeline.ledger.store.rows.Search;
+import org.toeline.ledger.store.rows.ShotRows;
+import org.toeline.ledger.store.rows.Stamp;
+import org.toeline.ledger.store.rows.StatedFinding;
+import org.toeline.ledger.store.rows.Take;
+import org.toeline.ledger.store.rows.TakeRows;
+import org.toeline.ledger.store.rows.TakenIn;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
@@ -240,7 +270,7 @@ public final class Ledger implements AutoCloseable {
         return new Lessons(handle, stamp, place());
     }
 
-    Database database() {
+    public Database database() {
         return database;
     }
 

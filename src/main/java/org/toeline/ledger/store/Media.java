@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.toeline.ledger.store.place.Fingerprint;
+import org.toeline.ledger.store.rows.Take;
 
 /**
  * The folder of clips that were copied into the ledger, each under its fingerprint, so that a clip is there once and its name
@@ -113,7 +115,7 @@ public final class Media {
     }
 
     /** Takes a copy away; true when there was one. */
-    boolean drop(Fingerprint fingerprint) throws IOException {
+    public boolean drop(Fingerprint fingerprint) throws IOException {
         Optional<Path> copy = copyOf(fingerprint);
         return copy.isPresent() && Files.deleteIfExists(copy.get());
     }

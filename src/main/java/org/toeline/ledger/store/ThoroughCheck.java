@@ -3,6 +3,10 @@ package org.toeline.ledger.store;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.toeline.ledger.store.place.Database;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.rows.Lessons;
 
 /** Reads every page and every lesson. */
 record ThoroughCheck(Database database) {

@@ -19,13 +19,13 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.advice.Words;
-import org.toeline.cli.StatedFindings;
+import org.toeline.across.StatedFindings;
 import org.toeline.desk.across.AcrossExport.Format;
 import org.toeline.desk.work.Background;
-import org.toeline.handout.AcrossPlot;
+import org.toeline.paint.AcrossPlot;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.Comparison;
-import org.toeline.ledger.store.LessonFindings;
+import org.toeline.across.Comparison;
+import org.toeline.ledger.store.rows.LessonFindings;
 
 /** What changed, written where the coach wants it. */
 @ExtendWith(ApplicationExtension.class)

@@ -34,7 +34,7 @@ import org.toeline.handout.PhraseFile;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.mark.View;
 import org.toeline.video.Clip;

@@ -15,17 +15,17 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
-import org.toeline.cli.StatedFindings;
+import org.toeline.across.StatedFindings;
 import org.toeline.desk.ScreenUnderTest;
 import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.records.Settings;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.Player;
-import org.toeline.ledger.store.PlayerDetails;
-import org.toeline.ledger.store.Saved;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.Saved;
 import org.toeline.mark.Handedness;
 
 /** The screen over a real ledger, by mouse and key. */

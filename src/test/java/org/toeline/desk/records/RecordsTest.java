@@ -19,12 +19,12 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.advice.RangeBook;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.KeptLesson;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.OldBackups;
-import org.toeline.ledger.store.Player;
-import org.toeline.ledger.store.PlayerDetails;
-import org.toeline.ledger.store.Saved;
+import org.toeline.ledger.store.backup.OldBackups;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.Saved;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
@@ -187,7 +187,7 @@ class RecordsTest {
         assertThat(kept(id).notes()).isEqualTo("on the way out");
         try (Ledger ledger = other()) {
             assertThat(ledger.lesson(id).orElseThrow().findings()).as("stated on the way out")
-                    .isEqualTo(org.toeline.cli.StatedFindings.of(FIRST));
+                    .isEqualTo(org.toeline.across.StatedFindings.of(FIRST));
         }
     }
 }

@@ -15,6 +15,16 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.toeline.ledger.store.backup.Backups;
+import org.toeline.ledger.store.backup.OldBackups;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Schema;
+import org.toeline.ledger.store.place.Sources;
+import org.toeline.ledger.store.rows.KeptLesson;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.Search;
 import org.toeline.mark.Handedness;
 
 /**

@@ -13,7 +13,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.LedgerException.Fault;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerException.Fault;
+import org.toeline.ledger.store.place.LedgerFile;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.Saved;
+import org.toeline.ledger.store.rows.Search;
 import org.toeline.mark.Handedness;
 
 /** A full disk and one that cannot be written, real ones; skipped where a test may not mount a disk. */

@@ -26,6 +26,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.exchange.LessonImport;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.rows.Search;
+import org.toeline.ledger.store.rows.TakenIn;
 
 /** Archives made to do harm are refused whole. */
 class HostileArchiveTest {

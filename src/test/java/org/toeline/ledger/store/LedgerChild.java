@@ -7,6 +7,11 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
 import org.toeline.ledger.Lesson;
+import org.toeline.ledger.store.place.FirstStart;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.rows.KeptLesson;
+import org.toeline.ledger.store.rows.Saved;
 
 /**
  * A program of its own that works on a ledger and may be killed. {@code save FOLDER LESSON TIMES}: saves a lesson again and

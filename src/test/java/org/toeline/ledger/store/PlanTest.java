@@ -12,6 +12,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.rows.Finder;
+import org.toeline.ledger.store.rows.FindingRows;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.Search;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 

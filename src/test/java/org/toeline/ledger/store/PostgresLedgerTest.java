@@ -25,7 +25,16 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.toeline.ledger.store.LedgerException.Fault;
+import org.toeline.ledger.store.backup.ServerArchive;
+import org.toeline.ledger.store.backup.ServerTables;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerException.Fault;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Schema;
+import org.toeline.ledger.store.place.Fingerprint;
+import org.toeline.ledger.store.rows.KeptLesson;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
 

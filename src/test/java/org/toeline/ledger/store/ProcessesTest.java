@@ -13,6 +13,16 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.toeline.ledger.store.backup.Backups;
+import org.toeline.ledger.store.place.FirstStart;
+import org.toeline.ledger.store.place.LedgerFile;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Schema;
+import org.toeline.ledger.store.place.Sources;
+import org.toeline.ledger.store.rows.KeptLesson;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.PlayerDetails;
+import org.toeline.ledger.store.rows.Saved;
 import org.toeline.mark.Handedness;
 
 /** Programs of their own on one ledger: several at once, and killed while they work. */

@@ -7,6 +7,8 @@ import java.time.Clock;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
 
 /** The ledger in a file. */
 class SqliteLedgerTest extends LedgerContract {

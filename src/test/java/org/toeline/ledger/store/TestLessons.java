@@ -8,17 +8,19 @@ import java.util.Set;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.StatedFinding.Place;
-import org.toeline.ledger.store.StatedFinding.StatedRange;
+import org.toeline.ledger.store.rows.Lessons;
+import org.toeline.ledger.store.rows.StatedFinding;
+import org.toeline.ledger.store.rows.StatedFinding.Place;
+import org.toeline.ledger.store.rows.StatedFinding.StatedRange;
 
 /** Lessons and findings for the ledger's tests. */
-final class TestLessons {
+public final class TestLessons {
 
     private TestLessons() {
     }
 
     /** A lesson with unknown keys at every depth. */
-    static Lesson lesson(String player, String notes, double xPx) {
+    public static Lesson lesson(String player, String notes, double xPx) {
         String text = """
                 {"format": "toeline-lesson", "version": 1, "weather": {"wind": "none", "degrees": 14.5},
                  "player": {"name": "%s", "handedness": "right", "shirt": "blue"},
@@ -36,11 +38,11 @@ final class TestLessons {
         }
     }
 
-    static Lesson lesson(String player) {
+    public static Lesson lesson(String player) {
         return lesson(player, "Grip first, then ball forward.", 635);
     }
 
-    static List<StatedFinding> findings(double tiltDeg) {
+    public static List<StatedFinding> findings(double tiltDeg) {
         List<StatedFinding> findings = new ArrayList<>();
         findings.add(new StatedFinding("shoulder-tilt", tiltDeg, 1.25, tiltDeg - 2.45, tiltDeg + 2.45, "deg",
                 Optional.of(new StatedRange(5, 15, 9, "common-practice")), Optional.of("too-close"), Place.FIRST));
@@ -49,7 +51,7 @@ final class TestLessons {
         return findings;
     }
 
-    static Set<String> verdicts(String... ids) {
+    public static Set<String> verdicts(String... ids) {
         return Set.of(ids);
     }
 }

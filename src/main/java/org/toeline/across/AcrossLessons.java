@@ -1,0 +1,83 @@
+package org.toeline.across;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.toeline.ledger.store.rows.LessonFindings;
+import org.toeline.ledger.store.rows.StatedFinding;
+import org.toeline.reading.Measured;
+
+/**
+ * One reading of a player over lessons, as stated each time, in the unit a person reads.
+ *
+ * @param points in the order of the lessons
+ * @param spread the player's own, learnt from setups that were addressed again
+ */
+public record AcrossLessons(String reading, String unit, List<Point> points, OwnSpread spread) {
+
+    /** What one lesson said. */
+    public record Point(int lessonId, String setup, Measured measured, StatedFinding finding) {
+    }
+
+    public AcrossLessons {
+        points = List.copyOf(points);
+    }
+
+    /** All readings that any of the lessons has, in the order in which they first come; a pure function. */
+    public static List<AcrossLessons> of(List<LessonFindings> lessons) {
+        Map<String, List<Point>> byReading = new LinkedHashMap<>();
+        for (LessonFindings lesson : lessons) {
+            for (StatedFinding finding : lesson.findings()) {
+                byReading.computeIfAbsent(finding.reading(), r -> new ArrayList<>())
+                        .add(new Point(lesson.lessonId(), lesson.setup(), finding.measured(), finding));
+            }
+        }
+        List<AcrossLessons> all = new ArrayList<>();
+        byReading.forEach((reading, points) -> all.add(new AcrossLessons(reading, points.get(0).finding().unit(), points,
+                OwnSpread.ofRepeats(repeats(points)))));
+        return all;
+    }
+
+    private static List<List<Measured>> repeats(List<Point> points) {
+        Map<String, List<Measured>> setups = new LinkedHashMap<>();
+        for (Point point : points) {
+            if (!point.setup().isEmpty()) {
+                setups.computeIfAbsent(point.setup(), s -> new ArrayList<>()).add(point.measured());
+            }
+        }
+        return List.copyOf(setups.values());
+    }
+
+    /** From the first lesson to the last; empty with fewer than two. */
+    public Optional<LessonChange> change() {
+        return points.size() < 2 ? Optional.empty() : Optional.of(LessonChange.between(points.get(0).measured(),
+                points.get(points.size() - 1).measured(), spread));
+    }
+
+    /** From one lesson to another; empty when either does not have this reading, or both are the same. */
+    public Optional<LessonChange> change(int earlierLesson, int laterLesson) {
+        Optional<Point> earlier = point(earlierLesson);
+        Optional<Point> later = point(laterLesson);
+        return earlier.isEmpty() || later.isEmpty() || earlierLesson == laterLesson ? Optional.empty()
+                : Optional.of(LessonChange.between(earlier.get().measured(), later.get().measured(), spread));
+    }
+
+    /** What a lesson said, if it has this reading. */
+    public Optional<Point> point(int lessonId) {
+        return points.stream().filter(p -> p.lessonId() == lessonId).findFirst();
+    }
+
+    /** For each lesson, in their order, which no clock can disturb; empty with fewer than three. */
+    public Optional<Trend> trend() {
+        if (points.size() < 3) {
+            return Optional.empty();
+        }
+        List<Trend.Point> line = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            line.add(new Trend.Point(i, points.get(i).measured()));
+        }
+        return Trend.of(line, spread);
+    }
+}

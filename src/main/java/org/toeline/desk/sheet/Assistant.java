@@ -1,0 +1,203 @@
+package org.toeline.desk.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.toeline.advice.Words;
+import org.toeline.assist.BallOutline;
+import org.toeline.assist.EdgeSnap;
+import org.toeline.assist.LandmarkSuggester;
+import org.toeline.assist.LandmarkSuggestion;
+import org.toeline.assist.SnappedLine;
+import org.toeline.assist.SnappedRod;
+import org.toeline.camera.UsualLens;
+import org.toeline.desk.lesson.Item;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.lesson.LineMark;
+import org.toeline.desk.lesson.MarkOrder;
+import org.toeline.desk.lesson.Marking;
+import org.toeline.desk.lesson.Spread;
+import org.toeline.desk.picture.PicturePane;
+import org.toeline.desk.picture.Snap;
+import org.toeline.desk.text.Texts;
+import org.toeline.desk.work.Background;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.Mark;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+import org.toeline.video.Frame;
+
+/** What the program finds in the picture for the coach: the ball's outline, straight edges, a person's landmarks. */
+public final class Assistant implements PicturePane.Gestures {
+
+    /** Nobody draws a smaller one; a click that slipped is none. */
+    private static final double SMALLEST_BALL_PX = 4;
+    /** Nor a larger one, as a share of the picture's height; a stroke that was meant to move the picture is none. */
+    private static final double LARGEST_BALL = 0.06;
+    private static final double LARGEST_BALL_AT_THE_TEE = 0.4;
+
+    private final LessonModel model;
+    private final ClipDrawer clips;
+    private final Consumer<String> say;
+    private final Searches searches;
+    private final Steadier steadier;
+    private Optional<LandmarkSuggester> suggester = Optional.empty();
+
+    public Assistant(LessonModel model, Background background, ClipDrawer clips, Supplier<Words> words, Consumer<String> say) {
+        this.model = model;
+        this.clips = clips;
+        this.say = say;
+        this.searches = new Searches(model, background, clips, say);
+        this.steadier = new Steadier(model, background, clips, words, say);
+    }
+
+    /** A click on the large picture: the ball is looked for, anything else goes where the click was. */
+    @Override
+    public void clicked(ImagePoint at, Snap snap) {
+        View of = model.large();
+        Optional<Frame> frame = clips.frame(of);
+        boolean ball = model.selected().filter(i -> i instanceof Item.OfBall).isPresent() && !model.repeating();
+        if (!ball || frame.isEmpty() || snap == Snap.BY_HAND) {
+            model.place(at);
+            return;
+        }
+        double focalPx = focalPx(frame.get());
+        searches.run(of, Item.BALL, frame.get(), Texts.of("ball.looking"),
+                () -> BallOutline.fit(frame.get(), of, focalPx, at), found -> {
+                    found.ifPresent(mark -> model.place(of, mark));
+                    say.accept(found.map(mark -> Texts.of("ball.found", Spread.half(mark.sigmaPx()),
+                            Spread.half(mark.diameterSigmaPx()))).orElse(Texts.of("ball.none")));
+                });
+    }
+
+    /** As known of the view's lens, or as usual. */
+    private double focalPx(Frame frame) {
+        return model.marks(model.large()).map(v -> v.lens().focalPx()).orElse(OptionalDouble.empty())
+                .orElse(UsualLens.MAIN.focalPx(frame.width(), frame.height()));
+    }
+
+    /**
+     * A stroke along a rod or an upright, brought onto the edge it was meant for, where there is one; or from one side of the
+     * ball to the other. While marking again it is the hand that is learnt, so nothing is looked for.
+     */
+    @Override
+    public void stroked(ImagePoint from, ImagePoint to, Snap snap) {
+        View of = model.large();
+        Optional<Frame> frame = clips.frame(of);
+        if (model.selected().isEmpty()) {
+            return;
+        }
+        if (model.selected().get() instanceof Item.OfBall) {
+            circled(of, from, to);
+            return;
+        }
+        double click = model.sheet().clickSigmaPx();
+        LineMark rough = new LineMark(model.selected().get(), from, click, to, click);
+        if (frame.isEmpty() || snap == Snap.BY_HAND || model.repeating()) {
+            model.place(of, rough);
+            say.accept(Texts.of("line.by-hand", Spread.half(click)));
+            return;
+        }
+        searches.run(of, rough.item(), frame.get(), Texts.of("line.looking"),
+                () -> snapped(frame.get(), rough), found -> {
+                    model.place(of, found.orElse(rough));
+                    say.accept(Texts.of(found.isPresent() ? "line.found" : "line.none",
+                            Spread.half(found.orElse(rough).fromSigmaPx())));
+                });
+    }
+
+    private void circled(View of, ImagePoint from, ImagePoint to) {
+        if (from.distancePx(to) < SMALLEST_BALL_PX) {
+            say.accept(Texts.of("ball.too-small"));
+            return;
+        }
+        double largest = of == View.TEE ? LARGEST_BALL_AT_THE_TEE : LARGEST_BALL;
+        if (model.marks(of).filter(v -> from.distancePx(to) > largest * v.heightPx()).isPresent()) {
+            say.accept(Texts.of("ball.too-large"));
+            return;
+        }
+        BallMark ball = Marking.ball(from, to, model.sheet().clickSigmaPx());
+        model.place(of, ball);
+        say.accept(Texts.of("ball.by-hand", Spread.half(ball.sigmaPx()), Spread.half(ball.diameterSigmaPx())));
+    }
+
+    private static Optional<LineMark> snapped(Frame frame, LineMark rough) {
+        if (rough.item() instanceof Item.OfFloor) {
+            Optional<SnappedRod> rod = EdgeSnap.rod(frame, rough.from(), rough.to());
+            return rod.map(r -> new LineMark(rough.item(), r.from().at(), r.from().sigmaPx(r.sigmaAcrossPx()), r.to().at(),
+                    r.to().sigmaPx(r.sigmaAcrossPx())));
+        }
+        Optional<SnappedLine> line = EdgeSnap.along(frame, rough.from(), rough.to());
+        return line.map(l -> new LineMark(rough.item(), l.from(), l.endSigmaPx(), l.to(), l.endSigmaPx()));
+    }
+
+    /** Landmarks that are not placed yet, as a body-pose model sees them; to be accepted, moved or deleted. */
+    public void suggest() {
+        View of = model.large();
+        Optional<Frame> frame = clips.frame(of);
+        Optional<ViewMarks> marks = model.marks(of);
+        if (frame.isEmpty() || marks.isEmpty()) {
+            say.accept(Texts.of("suggest.no-clip"));
+            return;
+        }
+        if (model.repeating()) {
+            say.accept(Texts.of("suggest.again"));
+            return;
+        }
+        say.accept(Texts.of("suggest.looking"));
+        Handedness handedness = model.sheet().handedness();
+        List<ImagePoint> hints = marks.get().ball().map(b -> List.of(b.centre())).orElse(List.of());
+        searches.run(of, frame.get(), Texts.of("suggest.looking"), () -> {
+            if (suggester.isEmpty()) {
+                suggester = LandmarkSuggester.load();
+            }
+            return suggester.map(s -> s.suggest(frame.get(), of, handedness, hints));
+        }, found -> {
+            if (found.isEmpty()) {
+                say.accept(Texts.of("suggest.no-model"));
+            } else if (found.get() instanceof LandmarkSuggestion.Landmarks landmarks) {
+                add(of, landmarks);
+            } else {
+                say.accept(Texts.of("suggest.nobody"));
+            }
+        });
+    }
+
+    /** What was placed, also meanwhile, stays; what the coach said cannot be seen is not suggested. */
+    private void add(View of, LandmarkSuggestion.Landmarks landmarks) {
+        ViewMarks v = model.sheet().view(of).orElseThrow();
+        int count = 0;
+        for (Mark mark : landmarks.marks()) {
+            boolean placed = v.mark(mark.landmark()).filter(m -> m.origin() == Mark.Origin.PLACED).isPresent();
+            boolean inside = mark.at().xPx() >= 0 && mark.at().xPx() <= v.widthPx() && mark.at().yPx() >= 0
+                    && mark.at().yPx() <= v.heightPx();
+            if (!placed && inside && !model.unseen(of, new Item.OfLandmark(mark.landmark()))) {
+                v = v.withMark(mark);
+                count++;
+            }
+        }
+        model.apply(model.sheet().withView(v));
+        if (model.large() == of) {
+            MarkOrder.next(model).ifPresent(model::select);
+        }
+        say.accept(Texts.of("suggest.found", count));
+    }
+
+    /** Puts the large view's marks where they are on the average while the player stands still. */
+    public void steady() {
+        steadier.steady();
+    }
+
+    /** Gives up what is being looked for; answers whether anything was. */
+    public boolean stop() {
+        return searches.stop() | steadier.stop();
+    }
+
+    public void close() {
+        suggester.ifPresent(LandmarkSuggester::close);
+    }
+}

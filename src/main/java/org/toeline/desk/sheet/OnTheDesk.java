@@ -1,0 +1,119 @@
+package org.toeline.desk.sheet;
+
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.prefs.Preferences;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.records.Records;
+import org.toeline.desk.screen.LessonDesk;
+import org.toeline.desk.text.Texts;
+import org.toeline.desk.work.Background;
+import org.toeline.ledger.Lesson;
+import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.rows.KeptLesson;
+import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.Search;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.Stature;
+
+/** Which lesson comes onto the desk: one of the ledger, a document, a new one, or the sample. */
+public final class OnTheDesk implements LessonDesk {
+
+    private final LessonModel model;
+    private final Records records;
+    private final Background background;
+    private final Path folder;
+    private final Consumer<String> say;
+    private final Runnable leaving;
+    private final BiConsumer<Lesson, Optional<Path>> take;
+    private final Preferences left = Preferences.userRoot().node("/org/toeline/desk");
+
+    /**
+     * @param folder  where documents that have no place of their own are kept
+     * @param leaving keeps what is to be kept of the lesson that leaves the desk
+     * @param take    puts a lesson onto the sheet, with the document it has
+     */
+    public OnTheDesk(LessonModel model, Records records, Background background, Path folder, Consumer<String> say, Runnable leaving,
+              BiConsumer<Lesson, Optional<Path>> take) {
+        this.model = model;
+        this.records = records;
+        this.background = background;
+        this.folder = folder;
+        this.say = say;
+        this.leaving = leaving;
+        this.take = take;
+    }
+
+    @Override
+    public void open(Path document) {
+        background.run(() -> LessonDocument.read(document), lesson -> {
+            leaving.run();
+            records.fresh(OptionalInt.empty());
+            take.accept(lesson, Optional.of(document));
+            records.keep(KeptClips.absolute(lesson, Optional.of(document)));
+        });
+    }
+
+    @Override
+    public void open(int lessonId) {
+        records.ask(l -> l.lesson(lessonId), kept -> {
+            if (kept.isPresent()) {
+                open(kept.get());
+            } else {
+                say.accept(Texts.of("lesson.gone"));
+            }
+        });
+    }
+
+    private void open(KeptLesson kept) {
+        leaving.run();
+        records.opened(kept);
+        take.accept(kept.lesson(), Optional.empty());
+    }
+
+    @Override
+    public void fresh() {
+        fresh(OptionalInt.empty(), MarkSheet.empty(Handedness.RIGHT, model.sheet().club()));
+    }
+
+    @Override
+    public void fresh(Player player) {
+        MarkSheet sheet = MarkSheet.empty(player.details().handedness(), model.sheet().club());
+        fresh(OptionalInt.of(player.id()), player.details().heightM().isPresent()
+                ? sheet.withStature(Optional.of(Stature.told(player.details().heightM().getAsDouble()))) : sheet);
+    }
+
+    private void fresh(OptionalInt player, MarkSheet sheet) {
+        leaving.run();
+        double own = left.getDouble("clickSigmaPx", MarkSheet.USUAL_CLICK_SIGMA_PX);
+        records.fresh(player);
+        // the bay stays: what lies on its floor is known from the lesson before
+        Lesson lesson = Lesson.of(sheet.withClickSigmaPx(own).withFloor(model.sheet().floor()));
+        take.accept(lesson.withRecorded(OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)), Optional.empty());
+    }
+
+    /** The sample lessons as the coach's own: what is tried on them stays out of the program's folder. */
+    public void sample() {
+        SampleLessons sample = new SampleLessons(Path.of(Optional.ofNullable(System.getProperty("toeline.home")).orElse("."),
+                "sample-media").toAbsolutePath());
+        if (!sample.areThere()) {
+            say.accept(Texts.of("sample.missing"));
+        } else if (!records.failed()) {
+            records.ask(sample::takeIn, this::open);
+        } else {
+            background.run(sample::before, lesson -> take.accept(lesson, Optional.of(folder.resolve("sample.lesson.json"))));
+        }
+    }
+
+    /** The lesson that was kept last, when there is one. */
+    public void latest(Consumer<LessonLine> then) {
+        records.ask(l -> l.find(Search.RECENT.withMost(1)), lines -> lines.stream().findFirst().ifPresent(then));
+    }
+}

@@ -1,0 +1,283 @@
+package org.toeline.desk.sheet;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.prefs.Preferences;
+import java.util.stream.Collectors;
+import javafx.scene.Parent;
+import javafx.scene.image.WritableImage;
+import org.toeline.advice.Assessment;
+import org.toeline.advice.CameraMove;
+import org.toeline.advice.CameraStand;
+import org.toeline.advice.CameraWords;
+import org.toeline.advice.RangeBook;
+import org.toeline.desk.bodymap.MarkingPane;
+import org.toeline.desk.keys.Act;
+import org.toeline.desk.keys.KeyBook;
+import org.toeline.desk.keys.KeySheet;
+import org.toeline.desk.lesson.ClickSpread;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.records.OwnRanges;
+import org.toeline.desk.records.Records;
+import org.toeline.desk.screen.Screen;
+import org.toeline.desk.text.Texts;
+import org.toeline.desk.work.Background;
+import org.toeline.ledger.DocumentException;
+import org.toeline.ledger.LensBook;
+import org.toeline.ledger.Lesson;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+import org.toeline.posture.Doubt;
+import org.toeline.video.KeptIndexes;
+
+/** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
+public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.Helps {
+
+    private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, org.toeline.mark.Club.DRIVER)));
+    private final SheetView view;
+    private final SheetActs acts;
+    private final Background background;
+    private final Background.Lane assessing;
+    private final ClipDrawer clips;
+    private final MissingOnSheet missing;
+    private final FrameKeeper frames;
+    private final Assistant assistant;
+    /** Names this screen. */
+    public static final String ID = "lesson";
+
+    private final Preferences left = Preferences.userRoot().node("/org/toeline/desk");
+    private final KeyBook keys = new KeyBook(left);
+    private final Path folder;
+    private final Records records;
+    private final OwnRanges ranges;
+    private final Consumer<String> report;
+    private final Consumer<String> go;
+    private final OnTheDesk desk;
+    private Optional<Assessment> assessment = Optional.empty();
+    private MarkSheet assessed = model.sheet();
+
+    /**
+     * @param folder     where documents that have no place of their own are kept
+     * @param report     takes one sentence for the line at the bottom of the window
+     * @param go         to another screen, by its id
+     */
+    public Sheet(Path folder, Records records, OwnRanges ranges, Background background, Consumer<String> report, Consumer<String> go) {
+        this.folder = folder;
+        this.records = records;
+        this.ranges = ranges;
+        ranges.listen(this::assess);
+        this.background = background;
+        this.report = report;
+        this.go = go;
+        this.assessing = background.lane();
+        this.missing = new MissingOnSheet(model, records, background, this::say, this::shown, this::updated);
+        this.clips = new ClipDrawer(model, background, this::shown, this::say, missing,
+                KeptIndexes.in(folder.resolve("lists-of-frames")));
+        this.frames = new FrameKeeper(model, records, background, clips);
+        this.assistant = new Assistant(model, background, clips, this::words, this::say);
+        this.view = new SheetView(model, this);
+        this.acts = new SheetActs(this, view);
+        this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
+        model.listen(this);
+        Keeper keeper = new Keeper(model, records, background, folder);
+        model.listen(keeper);
+        model.listen(new ClipNotes(model, records, background));
+        model.listen(frames);
+        records.listen(() -> {
+            if (records.failed()) {
+                keeper.settled();
+            }
+        });
+        view.update();
+    }
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public Parent root() {
+        return view;
+    }
+
+    @Override
+    public void entered() {
+        view.update();
+    }
+
+    public LessonModel model() {
+        return model;
+    }
+
+    public MissingOnSheet missing() {
+        return missing;
+    }
+
+    private void updated() {
+        view.update();
+    }
+
+    public ClipDrawer clips() {
+        return clips;
+    }
+
+    public Optional<Assessment> assessment() {
+        return assessment;
+    }
+
+    public org.toeline.advice.Words words() {
+        return view.words();
+    }
+
+    /** The lenses that were calibrated; none, said so, when they cannot be read. */
+    public List<LensBook.Profile> lenses() {
+        try {
+            return new LensBook(folder.resolve("lenses.json")).profiles();
+        } catch (DocumentException e) {
+            say(e.getMessage());
+            return List.of();
+        }
+    }
+
+    /** Where a view's camera stands and which move would tell more, in words, on the interface thread. */
+    public void camera(View shown, Consumer<String> then) {
+        CameraWords words = new CameraWords(view.words());
+        Optional<Assessment> now = assessment;
+        background.run(() -> now.flatMap(a -> CameraStand.of(a.posture(), shown).map(stand -> words.stand(stand) + " "
+                + words.move(shown, CameraMove.best(a, shown)))).orElse(Texts.of("camera.unmarked")), then);
+    }
+
+    public Background background() {
+        return background;
+    }
+
+    public void say(String sentence) {
+        report.accept(sentence);
+    }
+
+    /** The first thing a new user sees: the sample lesson, one click away. */
+    public void welcome() {
+        view.welcome(true);
+        desk.latest(view::goOn);
+    }
+
+    /** The welcome gives way to the sheet. */
+    public void welcomed() {
+        view.welcome(false);
+    }
+
+    /** Puts another lesson on the sheet. */
+    private void take(Lesson lesson, Optional<Path> from) {
+        view.welcome(false);
+        view.clear();
+        model.open(lesson, from);
+        clips.openAll();
+        assess();
+        go.accept(id());
+    }
+
+    public OnTheDesk desk() {
+        return desk;
+    }
+
+    private void shown(View of, WritableImage image) {
+        view.picture(of, image);
+        frames.changed();
+    }
+
+    public void handOver() {
+        go.accept("hand-over");
+    }
+
+    public Assistant assistant() {
+        return assistant;
+    }
+
+    @Override
+    public void suggest() {
+        assistant.suggest();
+    }
+
+    @Override
+    public void steady() {
+        assistant.steady();
+    }
+
+    /** Marks the large view again, or ends that and takes the coach's own click spread from it. */
+    @Override
+    public void again() {
+        if (!model.repeating()) {
+            if (model.marks(model.large()).filter(v -> ClickSpread.learnsFrom(v, model.sheet().clickSigmaPx())).isEmpty()) {
+                say(Texts.of("again.few", ClickSpread.LEAST));
+                return;
+            }
+            boolean begun = model.canGoOnRepeating();
+            model.repeat();
+            say(Texts.of(begun ? "again.gone-on" : "again.begun"));
+            return;
+        }
+        OptionalDouble spread = model.endRepeat();
+        if (spread.isEmpty()) {
+            say(Texts.of("again.too-few", ClickSpread.LEAST));
+            return;
+        }
+        left.putDouble("clickSigmaPx", spread.getAsDouble());
+        model.apply(ClickSpread.applied(model.sheet(), spread.getAsDouble()));
+        say(Texts.of("again.learnt", String.format(Locale.ROOT, "%.1f", spread.getAsDouble())));
+    }
+
+    @Override
+    public void changed() {
+        view.update();
+        if (!model.sheet().equals(assessed)) {
+            assess();
+        }
+    }
+
+    private void assess() {
+        MarkSheet sheet = model.sheet();
+        assessed = sheet;
+        RangeBook by = ranges.all();
+        assessing.run(() -> Assessment.of(sheet, by), a -> {
+            assessment = Optional.of(a);
+            view.show(a);
+        });
+    }
+
+    /** Whether findings are on their way that will have the picture painted anew. */
+    public boolean follows() {
+        return !model.sheet().equals(assessed) && !model.sheet().views().isEmpty();
+    }
+
+    /** Names of marks of a view that do not fit the rest. */
+    public Set<String> doubted(View of) {
+        return assessment.map(a -> a.posture().doubts().stream().filter(d -> d.view() == of).map(Doubt::mark)
+                .collect(Collectors.toSet())).orElse(Set.of());
+    }
+
+    public KeyBook keyBook() {
+        return keys;
+    }
+
+    public void act(Act act) {
+        acts.perform(act);
+    }
+
+    public void keySheet() {
+        KeySheet.show(keys, view.getScene().getWindow());
+    }
+
+    @Override
+    public void close() {
+        assistant.close();
+        frames.close();
+        clips.close();
+    }
+}

@@ -1,0 +1,85 @@
+package org.toeline.desk.sheet;
+
+import java.util.Optional;
+import org.toeline.desk.bodymap.ItemNames;
+import org.toeline.desk.keys.Act;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.text.Texts;
+import org.toeline.mark.View;
+
+/** What the keys do on the sheet. */
+final class SheetActs {
+
+    private static final double NUDGE_PX = 0.25;
+    private static final double NUDGE_FAR_PX = 5;
+    private static final double LIGHT_STEP = 0.1;
+
+    private final Sheet sheet;
+    private final SheetView view;
+    private final LessonModel model;
+
+    SheetActs(Sheet sheet, SheetView view) {
+        this.sheet = sheet;
+        this.view = view;
+        this.model = sheet.model();
+    }
+
+    void perform(Act act) {
+        switch (act) {
+            case LEFT -> nudge(-NUDGE_PX, 0);
+            case RIGHT -> nudge(NUDGE_PX, 0);
+            case UP -> nudge(0, -NUDGE_PX);
+            case DOWN -> nudge(0, NUDGE_PX);
+            case LEFT_PIXEL -> nudge(-1, 0);
+            case RIGHT_PIXEL -> nudge(1, 0);
+            case UP_PIXEL -> nudge(0, -1);
+            case DOWN_PIXEL -> nudge(0, 1);
+            case LEFT_FAR -> nudge(-NUDGE_FAR_PX, 0);
+            case RIGHT_FAR -> nudge(NUDGE_FAR_PX, 0);
+            case UP_FAR -> nudge(0, -NUDGE_FAR_PX);
+            case DOWN_FAR -> nudge(0, NUDGE_FAR_PX);
+            case CANCEL -> cancel();
+            case DELETE -> model.delete();
+            case UNDO -> model.undo();
+            case REDO -> model.redo();
+            case FACE_ON -> model.show(View.FACE_ON);
+            case DOWN_THE_LINE -> model.show(View.DOWN_THE_LINE);
+            case TEE -> model.show(View.TEE);
+            case FRAME_BACK -> sheet.clips().step(model.large(), -1);
+            case FRAME_ON -> sheet.clips().step(model.large(), 1);
+            case ADDRESS -> sheet.clips().findAddress(model.large());
+            case WHOLE -> view.fit();
+            case SKIP -> model.skip();
+            case SUGGEST -> sheet.suggest();
+            case ACCEPT -> model.accept();
+            case ACCEPT_ALL -> model.acceptAll();
+            case STEADY -> sheet.steady();
+            case AGAIN -> sheet.again();
+            case LINES -> view.lines();
+            case BRIGHTER -> view.light(LIGHT_STEP, 0);
+            case DARKER -> view.light(-LIGHT_STEP, 0);
+            case MORE_CONTRAST -> view.light(0, LIGHT_STEP);
+            case LESS_CONTRAST -> view.light(0, -LIGHT_STEP);
+            case KEYS -> sheet.keySheet();
+            case GO_LESSON, GO_PLAYERS, GO_ACROSS, GO_SHOTS, GO_HAND_OVER, GO_RANGES, FIND -> throw new IllegalArgumentException(
+                    act + " is no act of the sheet's");
+        }
+    }
+
+    /** What moves need not be what is selected: just after a click it is what was clicked. */
+    private void nudge(double dxPx, double dyPx) {
+        model.nudge(dxPx, dyPx).filter(i -> !model.selected().equals(Optional.of(i)))
+                .ifPresent(i -> sheet.say(Texts.of("nudged", ItemNames.of(i, sheet.words()))));
+    }
+
+    /** Drops what is half done and nothing that is finished. */
+    private void cancel() {
+        boolean dropped = view.drop();
+        if (sheet.assistant().stop() || dropped) {
+            sheet.say(Texts.of("cancelled"));
+        } else if (model.repeating()) {
+            model.leaveRepeat();
+            sheet.say(Texts.of("again.left"));
+        }
+    }
+}

@@ -1,0 +1,195 @@
+package org.toeline.ledger.store.backup;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.sql.DataSource;
+import org.toeline.ledger.store.place.Faults;
+import org.toeline.ledger.store.place.FolderLock;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerException.Fault;
+import org.toeline.ledger.store.place.LedgerFile;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Schema;
+import org.toeline.ledger.store.place.Sources;
+
+/**
+ * Copies of a folder's ledger, made by the database itself ({@code VACUUM INTO}), opened and checked whole before they count.
+ * Their order is that of their numbers. Older ones go only when a newer one has been checked.
+ */
+public final class Backups {
+
+    /** How many are kept. */
+    public static final int KEPT = 5;
+    private static final Pattern NAME = Pattern.compile("ledger-(\\d{6})(-before-version-\\d+)?\\.db");
+    private static final String UNFINISHED = ".backup-";
+
+    private Backups() {
+    }
+
+    /** Verified backups, newest first. */
+    public static List<Path> all(LedgerPlace.Folder place) throws IOException {
+        List<Path> found = new ArrayList<>();
+        if (Files.isDirectory(place.backups())) {
+            try (DirectoryStream<Path> files = Files.newDirectoryStream(place.backups())) {
+                for (Path file : files) {
+                    if (NAME.matcher(file.getFileName().toString()).matches()) {
+                        found.add(file);
+                    }
+                }
+            }
+        }
+        found.sort((a, b) -> Integer.compare(number(b), number(a)));
+        return found;
+    }
+
+    private static int number(Path backup) {
+        Matcher name = NAME.matcher(backup.getFileName().toString());
+        return name.matches() ? Integer.parseInt(name.group(1)) : 0;
+    }
+
+    public static Optional<Path> newest(LedgerPlace.Folder place) {
+        try {
+            return all(place).stream().findFirst();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    public static Path make(LedgerPlace.Folder place, DataSource source) throws LedgerException {
+        Path made = make(place, source, "");
+        prune(place);
+        return made;
+    }
+
+    /** The copy from before a change of the tables. */
+    public static void beforeUpdate(LedgerPlace.Folder place, DataSource source) throws LedgerException {
+        make(place, source, "-before-version-" + Schema.LATEST);
+    }
+
+    private static Path make(LedgerPlace.Folder place, DataSource source, String suffix) throws LedgerException {
+        try {
+            Files.createDirectories(place.backups());
+            sweep(place);
+            Path beside = place.backups().resolve(UNFINISHED + UUID.randomUUID() + ".db");
+            try {
+                copyInto(beside, source, place);
+                verify(beside, place);
+                force(beside);
+                int next = all(place).stream().mapToInt(Backups::number).max().orElse(0) + 1;
+                return Files.move(beside, place.backups().resolve(String.format(java.util.Locale.ROOT, "ledger-%06d%s.db", next,
+                        suffix)), StandardCopyOption.ATOMIC_MOVE);
+            } finally {
+                Files.deleteIfExists(beside);
+            }
+        } catch (IOException e) {
+            throw new LedgerException(Fault.OTHER, place.backups() + ": the backup could not be made ("
+                    + e.getClass().getSimpleName() + ": " + e.getMessage() + "); the older ones are kept", e);
+        }
+    }
+
+    private static void copyInto(Path file, DataSource source, LedgerPlace place) throws LedgerException {
+        try (Connection connection = source.getConnection();
+             PreparedStatement statement = connection.prepareStatement("vacuum into ?")) {
+            statement.setString(1, file.toAbsolutePath().toString());
+            statement.execute();
+        } catch (SQLException e) {
+            throw Faults.of(e, "the backup could not be made, and the older ones are kept", place);
+        }
+    }
+
+    private static void verify(Path backup, LedgerPlace place) throws LedgerException {
+        DataSource opened = Sources.unchanging(backup);
+        Optional<String> fault = LedgerFile.thoroughFault(opened);
+        OptionalInt version = OptionalInt.empty();
+        try {
+            version = Schema.version(opened);
+        } catch (SQLException e) {
+            fault = Optional.of(Faults.reason(e));
+        }
+        if (fault.isPresent() || version.isEmpty()) {
+            throw new LedgerException(Fault.DAMAGED, place.name() + ": a copy was made and is not whole ("
+                    + fault.orElse("it has no tables") + "), so the ledger itself may be damaged; older backups are kept",
+                    place instanceof LedgerPlace.Folder folder ? newest(folder) : Optional.empty());
+        }
+    }
+
+    private static void force(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+    }
+
+    private static void sweep(LedgerPlace.Folder place) throws IOException {
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(place.backups(), UNFINISHED + "*")) {
+            for (Path path : left) {
+                Files.delete(path);
+            }
+        }
+    }
+
+    private static void prune(LedgerPlace.Folder place) throws LedgerException {
+        try {
+            List<Path> all = all(place);
+            for (Path old : all.subList(Math.min(KEPT, all.size()), all.size())) {
+                Files.delete(old);
+            }
+        } catch (IOException e) {
+            throw new LedgerException(Fault.OTHER, place.backups() + ": the backup was made, but an old one could not be taken away ("
+                    + e.getMessage() + ")", e);
+        }
+    }
+
+    /** Takes away every backup but the one given, which has been verified. */
+    public static int dropAllBut(Path kept, LedgerPlace.Folder place) throws IOException {
+        int dropped = 0;
+        for (Path backup : all(place)) {
+            if (!backup.equals(kept)) {
+                Files.delete(backup);
+                dropped++;
+            }
+        }
+        return dropped;
+    }
+
+    /** Puts a backup in the ledger's place; what was there is kept beside it under the name that is returned, if anything was. */
+    public static Optional<Path> restore(LedgerPlace.Folder place, Path backup) throws LedgerException {
+        verify(backup, place);
+        try (FolderLock lock = FolderLock.take(place.folder())) {
+            Path file = place.file();
+            Path beside = file.resolveSibling(".ledger-new-" + UUID.randomUUID() + ".db");
+            Files.copy(backup, beside);
+            force(beside);
+            Optional<Path> old = Optional.empty();
+            if (Files.exists(file)) {
+                Path aside = file.resolveSibling("ledger-set-aside-" + UUID.randomUUID() + ".db");
+                Files.move(file, aside);
+                if (Files.exists(LedgerFile.log(file))) {
+                    Files.move(LedgerFile.log(file), LedgerFile.log(aside));
+                }
+                old = Optional.of(aside);
+            }
+            Files.deleteIfExists(LedgerFile.log(file));
+            Files.deleteIfExists(LedgerFile.index(file));
+            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
+            return old;
+        } catch (IOException e) {
+            throw new LedgerException(Fault.OTHER, place.file() + ": the backup could not be put in its place ("
+                    + e.getClass().getSimpleName() + ": " + e.getMessage() + "); it is still at " + backup, e);
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package org.toeline.ledger.store.place;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.sql.SQLException;
+import java.util.Optional;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+import org.toeline.ledger.store.place.LedgerException.Fault;
+
+/** Says in a sentence what a database reported. */
+public final class Faults {
+
+    private static final long NO_ROOM_BYTES = 64 << 10;
+
+    private Faults() {
+    }
+
+    /** @param what what could not be done, such as “the lesson could not be saved” */
+    public static LedgerException of(Throwable reported, String what, LedgerPlace place) {
+        Fault told = fault(reported);
+        Fault fault = told == Fault.OTHER && isFull(place) ? Fault.FULL : told;
+        String where = place.name() + ": ";
+        String message = switch (fault) {
+            case DAMAGED -> where + "the ledger is damaged; nothing was changed; go back to a backup";
+            case READ_ONLY -> where + what + ", since the ledger can only be read here; save it elsewhere";
+            case FULL -> where + what + ", since the disk is full; what was there before is untouched; make room and try again";
+            case BUSY -> where + what + ", since another program has been writing for too long; try again";
+            case UNREACHABLE -> where + what + ", since the server does not answer or refuses (" + reason(reported)
+                    + "); try again when it does";
+            default -> where + what + " (" + reason(reported) + "); what was there before is untouched";
+        };
+        return new LedgerException(fault, message, reported);
+    }
+
+    /** What runs out of room while it maps a file reports an input or output error of any kind. */
+    private static boolean isFull(LedgerPlace place) {
+        try {
+            return place instanceof LedgerPlace.Folder folder
+                    && Files.getFileStore(folder.folder()).getUsableSpace() < NO_ROOM_BYTES;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    public static Fault fault(Throwable reported) {
+        Optional<SQLException> sql = sql(reported);
+        if (sql.isPresent() && sql.get() instanceof SQLiteException e) {
+            return ofSqlite(e.getResultCode());
+        }
+        String state = sql.map(SQLException::getSQLState).orElse("");
+        if (state == null || state.startsWith("08") || state.startsWith("28") || state.startsWith("57P")
+                || state.startsWith("3D")) {
+            return Fault.UNREACHABLE;
+        }
+        return state.equals("53100") ? Fault.FULL : state.equals("25006") ? Fault.READ_ONLY
+                : passes(reported) ? Fault.BUSY : Fault.OTHER;
+    }
+
+    private static Fault ofSqlite(SQLiteErrorCode code) {
+        return switch (SQLiteErrorCode.getErrorCode(code.code & 0xff)) {
+            case SQLITE_CORRUPT, SQLITE_NOTADB -> Fault.DAMAGED;
+            case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN -> Fault.READ_ONLY;
+            case SQLITE_FULL -> Fault.FULL;
+            case SQLITE_BUSY, SQLITE_LOCKED -> Fault.BUSY;
+            default -> Fault.OTHER;
+        };
+    }
+
+    /** Whether trying again may succeed: two writers met and the database let one go first. */
+    static boolean passes(Throwable reported) {
+        String state = sql(reported).map(SQLException::getSQLState).orElse("");
+        return "40001".equals(state) || "40P01".equals(state);
+    }
+
+    private static Optional<SQLException> sql(Throwable reported) {
+        for (Throwable t = reported; t != null; t = t.getCause()) {
+            if (t instanceof SQLException e) {
+                return Optional.of(e);
+            }
+        }
+        return Optional.empty();
+    }
+
+    public static String reason(Throwable reported) {
+        Throwable cause = sql(reported).map(e -> (Throwable) e).orElse(reported);
+        String message = cause.getMessage() == null ? "" : cause.getMessage().lines().findFirst().orElse("").strip();
+        return message.isEmpty() ? cause.getClass().getSimpleName() : message;
+    }
+}

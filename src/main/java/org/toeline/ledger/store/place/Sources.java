@@ -1,0 +1,81 @@
+package org.toeline.ledger.store.place;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import javax.sql.DataSource;
+import org.postgresql.ds.PGSimpleDataSource;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/** How connections are made. */
+public final class Sources {
+
+    private static final int WAIT_MS = 10_000;
+    private static final int ANSWER_S = 20;
+
+    private Sources() {
+    }
+
+    /** A file that is written: write-ahead log, every commit forced to disk, what is deleted is overwritten. */
+    public static DataSource writable(Path file) {
+        SQLiteConfig config = base();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        return source(config, "jdbc:sqlite:" + file.toAbsolutePath(), "pragma secure_delete = on");
+    }
+
+    /** A file that nobody writes: it is not locked, and no log is made beside it. */
+    public static DataSource unchanging(Path file) {
+        SQLiteConfig config = base();
+        config.setReadOnly(true);
+        String address = file.toAbsolutePath().toUri().getRawPath().replace("?", "%3f");
+        return source(config, "jdbc:sqlite:file:" + address + "?immutable=1", "pragma query_only = on");
+    }
+
+    private static SQLiteConfig base() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(WAIT_MS);
+        return config;
+    }
+
+    private static DataSource source(SQLiteConfig config, String url, String first) {
+        SQLiteDataSource source = new SQLiteDataSource(config) {
+            @Override
+            public org.sqlite.SQLiteConnection getConnection(String user, String password) throws SQLException {
+                org.sqlite.SQLiteConnection connection = super.getConnection(user, password);
+                try (Statement statement = connection.createStatement()) {
+                    statement.execute(first);
+                } catch (SQLException e) {
+                    close(connection, e);
+                    throw e;
+                }
+                return connection;
+            }
+        };
+        source.setUrl(url);
+        return source;
+    }
+
+    private static void close(Connection connection, SQLException because) {
+        try {
+            connection.close();
+        } catch (SQLException e) {
+            because.addSuppressed(e);
+        }
+    }
+
+    public static DataSource server(LedgerPlace.Server server) {
+        PGSimpleDataSource source = new PGSimpleDataSource();
+        source.setUrl(server.url());
+        source.setUser(server.user());
+        source.setPassword(server.password());
+        source.setConnectTimeout(ANSWER_S);
+        source.setSocketTimeout(2 * ANSWER_S);
+        source.setApplicationName("toeline");
+        return source;
+    }
+}

@@ -1,0 +1,67 @@
+package org.toeline.ledger.store.rows;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jdbi.v3.core.Handle;
+import org.toeline.flight.Shot;
+import org.toeline.flight.ShotFigure;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerException.Fault;
+
+/** The rows of shots: each a JSON object of its figures in the units used inside (metres, seconds, radians). */
+public final class ShotRows {
+
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
+    private final Handle handle;
+
+    public ShotRows(Handle handle) {
+        this.handle = handle;
+    }
+
+    public int replace(int lessonId, List<Shot> shots) {
+        handle.execute("delete from shot where lesson_id = ?", lessonId);
+        int number = 0;
+        for (Shot shot : shots) {
+            handle.execute("insert into shot (lesson_id, number, document) values (?, ?, ?)", lessonId, ++number, text(shot));
+        }
+        return number;
+    }
+
+    private static String text(Shot shot) {
+        ObjectNode node = JSON.createObjectNode();
+        ObjectNode figures = node.putObject("figures");
+        shot.figures().forEach((figure, value) -> figures.put(figure.id(), value));
+        if (!shot.remark().isEmpty()) {
+            node.put("remark", shot.remark());
+        }
+        return node.toString();
+    }
+
+    public List<Shot> of(int lessonId) throws LedgerException {
+        List<Shot> shots = new ArrayList<>();
+        for (String document : handle.createQuery("select document from shot where lesson_id = :id order by number")
+                .bind("id", lessonId).mapTo(String.class).list()) {
+            shots.add(shot(document, lessonId));
+        }
+        return shots;
+    }
+
+    private static Shot shot(String document, int lessonId) throws LedgerException {
+        try {
+            JsonNode node = JSON.readTree(document);
+            Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
+            node.path("figures").properties().forEach(e -> ShotFigure.of(e.getKey())
+                    .ifPresent(figure -> figures.put(figure, e.getValue().asDouble())));
+            return new Shot(figures, node.path("remark").asText(""));
+        } catch (JsonProcessingException | IllegalArgumentException e) {
+            throw new LedgerException(Fault.DAMAGED, "a shot of lesson " + lessonId + " is damaged; look for it in a backup", e);
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package org.toeline.paint;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.toeline.flight.Flight;
+import org.toeline.flight.FlightPoint;
+import org.toeline.flight.ShotFigure;
+import org.toeline.flight.compare.SetupFigure;
+
+/** The shots of one setup in one of the two views. */
+record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
+
+    private static final double RADIUS = 4;
+    private static final double MIDDLE_RADIUS = 6;
+    private static final double CAP = 5;
+    /** So many and more shots are drawn with smaller points. */
+    private static final int MANY = 30;
+
+    void paint(ShotPicture.Setup setup) {
+        Color faint = pen.faint(setup.shots().size());
+        for (ShotPicture.Trace shot : setup.shots()) {
+            shot.computed().ifPresent(f -> curve(f, faint, pen.stroke(1.3f)));
+        }
+        double radius = setup.shots().size() < MANY ? RADIUS : RADIUS * 0.6;
+        setup.shots().forEach(shot -> view.measured(shot).ifPresent(p -> pen.point(g, p.xPx(), p.yPx(), radius)));
+        for (int i = 1; i < setup.middle().size(); i++) {
+            curve(setup.middle().get(i), pen.color(), new BasicStroke(1.4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1,
+                    new float[] {0.1f, 4f}, 0));
+        }
+        setup.middle().stream().findFirst().ifPresent(f -> curve(f, pen.color(), pen.stroke(2.6f)));
+        setup.shots().stream().filter(s -> !s.pickedLabel().isEmpty()).forEach(this::picked);
+        middle(setup);
+    }
+
+    private void curve(Flight flight, Color color, BasicStroke stroke) {
+        Path2D path = new Path2D.Double();
+        boolean first = true;
+        for (FlightPoint p : flight.points()) {
+            if (first) {
+                path.moveTo(view.x(p), view.y(p));
+                first = false;
+            } else {
+                path.lineTo(view.x(p), view.y(p));
+            }
+        }
+        g.setColor(color);
+        g.setStroke(stroke);
+        g.draw(path);
+    }
+
+    /** The shot whose row is being typed: dark, with its number. */
+    private void picked(ShotPicture.Trace shot) {
+        shot.computed().ifPresent(f -> curve(f, Ink.TEXT, pen.stroke(1.8f)));
+        Font font = Ink.bold(11);
+        shot.computed().map(f -> f.points().get(f.points().size() / 2)).ifPresent(p -> {
+            double y = view.y(p) - 6;
+            g.setColor(Ink.PAPER);
+            g.setStroke(new BasicStroke(4, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.draw(Ink.outline(shot.pickedLabel(), font, view.x(p), y));
+            Ink.text(g, shot.pickedLabel(), font, Ink.TEXT, view.x(p), y);
+        });
+        view.measured(shot).ifPresent(p -> {
+            pen.point(g, p.xPx(), p.yPx(), RADIUS);
+            g.setColor(Ink.TEXT);
+            g.setStroke(new BasicStroke(1.6f));
+            g.draw(pen.shape(p.xPx(), p.yPx(), RADIUS + 2));
+        });
+    }
+
+    /** The middle as a ring, its interval as whiskers: along and, in this view's own figure, across. */
+    private void middle(ShotPicture.Setup setup) {
+        Optional<SetupFigure> carry = Optional.ofNullable(setup.middles().get(ShotFigure.CARRY));
+        Optional<SetupFigure> across = Optional.ofNullable(setup.middles().get(view.figure()));
+        if (carry.isEmpty() || across.isEmpty()) {
+            return;
+        }
+        double side = Optional.ofNullable(setup.middles().get(ShotFigure.SIDE)).map(SetupFigure::centre).orElse(0.0);
+        double along = view.middleAlong(carry.get().centre(), side, setup.middle().stream().findFirst());
+        double x = view.x(along);
+        double y = view.y(across.get().centre());
+        whisker(x, y, 0, across.get().halfWidth());
+        if (view.figure() == ShotFigure.SIDE) {
+            whisker(x, y, 1, carry.get().halfWidth());
+        } else {
+            double landing = view.x(PlotView.along(carry.get().centre(), side));
+            whisker(landing, view.y(0), 1, carry.get().halfWidth());
+            ring(landing, view.y(0));
+        }
+        ring(x, y);
+    }
+
+    private void ring(double x, double y) {
+        g.setColor(Color.WHITE);
+        g.fill(pen.shape(x, y, MIDDLE_RADIUS));
+        g.setColor(pen.color());
+        g.setStroke(new BasicStroke(2.6f));
+        g.draw(pen.shape(x, y, MIDDLE_RADIUS));
+    }
+
+    /** @param level 1 for one along, 0 for one across */
+    private void whisker(double x, double y, int level, OptionalDouble halfM) {
+        if (halfM.isEmpty()) {
+            return;
+        }
+        double half = Math.abs(view.x(halfM.getAsDouble()) - view.x(0));
+        double dx = level * half;
+        double dy = (1 - level) * half;
+        double cx = (1 - level) * CAP;
+        double cy = level * CAP;
+        for (float width : new float[] {5f, 2.4f}) {
+            g.setColor(width > 3 ? Ink.PAPER : pen.color());
+            g.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.draw(new Line2D.Double(x - dx, y - dy, x + dx, y + dy));
+            g.draw(new Line2D.Double(x - dx - cx, y - dy - cy, x - dx + cx, y - dy + cy));
+            g.draw(new Line2D.Double(x + dx - cx, y + dy - cy, x + dx + cx, y + dy + cy));
+        }
+    }
+}

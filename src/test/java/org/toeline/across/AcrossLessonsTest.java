@@ -1,0 +1,52 @@
+package org.toeline.across;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.toeline.ledger.store.TestLessons;
+import org.toeline.ledger.store.rows.LessonFindings;
+
+/** Findings of several lessons become figures over time. */
+class AcrossLessonsTest {
+
+    private static List<LessonFindings> lessons(String setup, double... tilts) {
+        List<LessonFindings> lessons = new ArrayList<>();
+        for (double tilt : tilts) {
+            lessons.add(new LessonFindings(lessons.size() + 1, Optional.empty(), setup, TestLessons.findings(tilt)));
+        }
+        return lessons;
+    }
+
+    @Test
+    void noneOneAndTwoLessons() {
+        assertThat(AcrossLessons.of(List.of())).isEmpty();
+        AcrossLessons one = AcrossLessons.of(lessons("", 7)).get(0);
+        assertThat(one.reading()).isEqualTo("shoulder-tilt");
+        assertThat(one.change()).isEmpty();
+        assertThat(one.trend()).isEmpty();
+        AcrossLessons two = AcrossLessons.of(lessons("", 7, 11)).get(0);
+        assertThat(two.change().orElseThrow().call()).as("4 against 1.96·√2·1.25 = 3.46").isEqualTo(ChangeCall.REAL);
+        assertThat(two.trend()).isEmpty();
+    }
+
+    @Test
+    void aSteadyRiseIsATrend() {
+        AcrossLessons rising = AcrossLessons.of(lessons("", 5, 6, 7, 8, 9)).get(0);
+        assertThat(rising.trend().orElseThrow().slope()).isCloseTo(1, within(1e-9));
+        assertThat(rising.trend().orElseThrow().slopeStandardUncertainty()).as("1.25/√10").isCloseTo(0.3953, within(1e-4));
+        assertThat(rising.trend().orElseThrow().call()).isEqualTo(ChangeCall.REAL);
+    }
+
+    /** Squares about 8 are 40 over 4 degrees of freedom, less 1.25²: s² = 8.44. */
+    @Test
+    void repeatsTellTheOwnSpread() {
+        AcrossLessons again = AcrossLessons.of(lessons("as told", 4, 6, 8, 10, 12)).get(0);
+        assertThat(again.spread().standardDeviation()).isCloseTo(Math.sqrt(10 - 1.5625), within(1e-9));
+        assertThat(again.change().orElseThrow().call()).as("8 is no news for such a player").isNotEqualTo(ChangeCall.REAL);
+        assertThat(AcrossLessons.of(lessons("", 4, 6, 8, 10, 12)).get(0).spread().isKnown()).isFalse();
+    }
+}
