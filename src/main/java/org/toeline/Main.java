@@ -8,8 +8,7 @@ import org.toeline.cli.Commands;
 /** Where the program starts: a command when there is one, else the desk, else, without a screen, the sample job. */
 public final class Main {
 
-    private Main() {
-    }
+    private Main() {}
 
     public static void main(String[] args) {
         sayWhereLogsGo();
@@ -40,7 +39,8 @@ public final class Main {
 
     /** On Linux a screen announces itself in the environment; elsewhere there is one. */
     private static boolean hasScreen() {
-        boolean linux = System.getProperty("os.name", "").toLowerCase(Locale.ROOT).contains("linux");
+        boolean linux =
+                System.getProperty("os.name", "").toLowerCase(Locale.ROOT).contains("linux");
         return !linux || System.getenv("DISPLAY") != null || System.getenv("WAYLAND_DISPLAY") != null;
     }
 

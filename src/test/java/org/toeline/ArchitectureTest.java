@@ -74,7 +74,8 @@ class ArchitectureTest {
         PARTS_MAY_USE.put("desk.ranges", Set.of("desk.screen"));
         PARTS_MAY_USE.put("desk.shots", Set.of("desk.screen"));
         PARTS_MAY_USE.put("desk.handover", Set.of("desk.players"));
-        PARTS_MAY_USE.put("desk.sheet", Set.of("desk.players", "desk.findings", "desk.bodymap", "desk.picture", "desk.keys"));
+        PARTS_MAY_USE.put(
+                "desk.sheet", Set.of("desk.players", "desk.findings", "desk.bodymap", "desk.picture", "desk.keys"));
         PARTS_MAY_USE.put("desk", Set.of("desk.sheet", "desk.across", "desk.handover", "desk.ranges", "desk.shots"));
     }
 
@@ -100,18 +101,22 @@ class ArchitectureTest {
     }
 
     @ArchTest
-    static final ArchRule EVERY_PACKAGE_IS_IN_THE_TABLE = classes().that(inAStage()).should(
-            new ArchCondition<JavaClass>("stand in the table") {
+    static final ArchRule EVERY_PACKAGE_IS_IN_THE_TABLE = classes()
+            .that(inAStage())
+            .should(new ArchCondition<JavaClass>("stand in the table") {
                 @Override
                 public void check(JavaClass c, ConditionEvents events) {
-                    events.add(new SimpleConditionEvent(c, MAY_USE.containsKey(stage(c)),
+                    events.add(new SimpleConditionEvent(
+                            c,
+                            MAY_USE.containsKey(stage(c)),
                             c.getName() + " is in a package the table does not have"));
                 }
             });
 
     @ArchTest
-    static final ArchRule ARROWS_POINT_ONE_WAY = classes().that(inAStage()).should(
-            new ArchCondition<JavaClass>("use only what the table allows") {
+    static final ArchRule ARROWS_POINT_ONE_WAY = classes()
+            .that(inAStage())
+            .should(new ArchCondition<JavaClass>("use only what the table allows") {
                 @Override
                 public void check(JavaClass c, ConditionEvents events) {
                     Set<String> allowed = reach(MAY_USE, stage(c));
@@ -125,19 +130,23 @@ class ArchitectureTest {
             });
 
     @ArchTest
-    static final ArchRule EVERY_PART_IS_IN_ITS_TABLE = classes().that(inAStage()).should(
-            new ArchCondition<JavaClass>("stand in the table of parts") {
+    static final ArchRule EVERY_PART_IS_IN_ITS_TABLE = classes()
+            .that(inAStage())
+            .should(new ArchCondition<JavaClass>("stand in the table of parts") {
                 @Override
                 public void check(JavaClass c, ConditionEvents events) {
                     boolean whole = part(c).equals(stage(c));
-                    events.add(new SimpleConditionEvent(c, whole || PARTS_MAY_USE.containsKey(part(c)),
+                    events.add(new SimpleConditionEvent(
+                            c,
+                            whole || PARTS_MAY_USE.containsKey(part(c)),
                             c.getName() + " is in a part the table does not have"));
                 }
             });
 
     @ArchTest
-    static final ArchRule PARTS_POINT_ONE_WAY = classes().that(inAStage()).should(
-            new ArchCondition<JavaClass>("use only the parts the table allows") {
+    static final ArchRule PARTS_POINT_ONE_WAY = classes()
+            .that(inAStage())
+            .should(new ArchCondition<JavaClass>("use only the parts the table allows") {
                 @Override
                 public void check(JavaClass c, ConditionEvents events) {
                     Set<String> allowed = reach(PARTS_MAY_USE, part(c));
@@ -151,34 +160,54 @@ class ArchitectureTest {
             });
 
     @ArchTest
-    static final ArchRule NO_CIRCLES = slices().matching(ROOT + ".(*)..").should().beFreeOfCycles();
+    static final ArchRule NO_CIRCLES =
+            slices().matching(ROOT + ".(*)..").should().beFreeOfCycles();
 
     @ArchTest
-    static final ArchRule NO_CIRCLES_OF_PARTS = slices().matching(ROOT + ".(**)").should().beFreeOfCycles();
+    static final ArchRule NO_CIRCLES_OF_PARTS =
+            slices().matching(ROOT + ".(**)").should().beFreeOfCycles();
 
     @ArchTest
-    static final ArchRule ONLY_THE_DESK_KNOWS_JAVAFX = noClasses().that().resideOutsideOfPackage(ROOT + ".desk..")
-            .should().dependOnClassesThat().resideInAnyPackage("javafx..", "atlantafx..");
+    static final ArchRule ONLY_THE_DESK_KNOWS_JAVAFX = noClasses()
+            .that()
+            .resideOutsideOfPackage(ROOT + ".desk..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javafx..", "atlantafx..");
 
     @ArchTest
-    static final ArchRule THE_STAGES_TOUCH_NO_FILE_CLOCK_OR_DATABASE = noClasses().that().resideInAnyPackage(
-                    ROOT + ".geometry..", ROOT + ".mark..", ROOT + ".camera..", ROOT + ".posture..", ROOT + ".reading..")
-            .should().dependOnClassesThat().resideInAnyPackage("java.nio.file..", "java.sql..", "java.time..")
-            .orShould().dependOnClassesThat().belongToAnyOf(java.io.File.class, java.io.FileInputStream.class,
-                    java.io.FileOutputStream.class);
+    static final ArchRule THE_STAGES_TOUCH_NO_FILE_CLOCK_OR_DATABASE = noClasses()
+            .that()
+            .resideInAnyPackage(
+                    ROOT + ".geometry..",
+                    ROOT + ".mark..",
+                    ROOT + ".camera..",
+                    ROOT + ".posture..",
+                    ROOT + ".reading..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.nio.file..", "java.sql..", "java.time..")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(java.io.File.class, java.io.FileInputStream.class, java.io.FileOutputStream.class);
 
     @ArchTest
-    static final ArchRule NATIVE_TYPES_STAY_INSIDE = classes().that(inAStage()).and().haveModifier(
-            JavaModifier.PUBLIC).should(new ArchCondition<JavaClass>("not show native types in public signatures") {
+    static final ArchRule NATIVE_TYPES_STAY_INSIDE = classes()
+            .that(inAStage())
+            .and()
+            .haveModifier(JavaModifier.PUBLIC)
+            .should(new ArchCondition<JavaClass>("not show native types in public signatures") {
                 @Override
                 public void check(JavaClass c, ConditionEvents events) {
-                    c.getCodeUnits().stream().filter(u -> u.getModifiers().contains(JavaModifier.PUBLIC))
+                    c.getCodeUnits().stream()
+                            .filter(u -> u.getModifiers().contains(JavaModifier.PUBLIC))
                             .forEach(u -> {
                                 Set<JavaClass> seen = new HashSet<>(u.getRawParameterTypes());
                                 seen.add(u.getRawReturnType());
-                                seen.stream().filter(t -> t.getPackageName().startsWith("org.bytedeco"))
-                                        .forEach(t -> events.add(SimpleConditionEvent.violated(c,
-                                                u.getFullName() + " shows " + t.getName())));
+                                seen.stream()
+                                        .filter(t -> t.getPackageName().startsWith("org.bytedeco"))
+                                        .forEach(t -> events.add(SimpleConditionEvent.violated(
+                                                c, u.getFullName() + " shows " + t.getName())));
                             });
                 }
             });

@@ -13,9 +13,10 @@ import org.toeline.ledger.store.rows.StatedFinding.StatedRange;
  */
 public final class AcrossCsv {
 
-    private static final String HEAD = "reading,unit,lesson,recorded,setup,value,u,low,high,range_low,range_high,range_aim,"
-            + "provenance,verdict,compared,change,change_u,smallest_detectable,call,own_spread,trend_per_lesson,trend_u,"
-            + "trend_call\r\n";
+    private static final String HEAD =
+            "reading,unit,lesson,recorded,setup,value,u,low,high,range_low,range_high,range_aim,"
+                    + "provenance,verdict,compared,change,change_u,smallest_detectable,call,own_spread,trend_per_lesson,trend_u,"
+                    + "trend_call\r\n";
 
     private final Comparison comparison;
     private final StringBuilder out = new StringBuilder(HEAD);
@@ -30,7 +31,10 @@ public final class AcrossCsv {
         for (Comparison.Row row : comparison.rows()) {
             AcrossLessons across = row.across();
             for (int i = 0; i < across.points().size(); i++) {
-                csv.line(row, across.points().get(i), i == across.points().size() - 1 ? across.trend() : Optional.empty());
+                csv.line(
+                        row,
+                        across.points().get(i),
+                        i == across.points().size() - 1 ? across.trend() : Optional.empty());
             }
         }
         return csv.out.toString();

@@ -18,8 +18,7 @@ import org.toeline.reading.Measured;
 public record AcrossLessons(String reading, String unit, List<Point> points, OwnSpread spread) {
 
     /** What one lesson said. */
-    public record Point(int lessonId, String setup, Measured measured, StatedFinding finding) {
-    }
+    public record Point(int lessonId, String setup, Measured measured, StatedFinding finding) {}
 
     public AcrossLessons {
         points = List.copyOf(points);
@@ -30,13 +29,14 @@ public record AcrossLessons(String reading, String unit, List<Point> points, Own
         Map<String, List<Point>> byReading = new LinkedHashMap<>();
         for (LessonFindings lesson : lessons) {
             for (StatedFinding finding : lesson.findings()) {
-                byReading.computeIfAbsent(finding.reading(), r -> new ArrayList<>())
+                byReading
+                        .computeIfAbsent(finding.reading(), r -> new ArrayList<>())
                         .add(new Point(lesson.lessonId(), lesson.setup(), finding.measured(), finding));
             }
         }
         List<AcrossLessons> all = new ArrayList<>();
-        byReading.forEach((reading, points) -> all.add(new AcrossLessons(reading, points.get(0).finding().unit(), points,
-                OwnSpread.ofRepeats(repeats(points)))));
+        byReading.forEach((reading, points) -> all.add(new AcrossLessons(
+                reading, points.get(0).finding().unit(), points, OwnSpread.ofRepeats(repeats(points)))));
         return all;
     }
 
@@ -52,16 +52,20 @@ public record AcrossLessons(String reading, String unit, List<Point> points, Own
 
     /** From the first lesson to the last; empty with fewer than two. */
     public Optional<LessonChange> change() {
-        return points.size() < 2 ? Optional.empty() : Optional.of(LessonChange.between(points.get(0).measured(),
-                points.get(points.size() - 1).measured(), spread));
+        return points.size() < 2
+                ? Optional.empty()
+                : Optional.of(LessonChange.between(
+                        points.get(0).measured(), points.get(points.size() - 1).measured(), spread));
     }
 
     /** From one lesson to another; empty when either does not have this reading, or both are the same. */
     public Optional<LessonChange> change(int earlierLesson, int laterLesson) {
         Optional<Point> earlier = point(earlierLesson);
         Optional<Point> later = point(laterLesson);
-        return earlier.isEmpty() || later.isEmpty() || earlierLesson == laterLesson ? Optional.empty()
-                : Optional.of(LessonChange.between(earlier.get().measured(), later.get().measured(), spread));
+        return earlier.isEmpty() || later.isEmpty() || earlierLesson == laterLesson
+                ? Optional.empty()
+                : Optional.of(LessonChange.between(
+                        earlier.get().measured(), later.get().measured(), spread));
     }
 
     /** What a lesson said, if it has this reading. */

@@ -25,13 +25,17 @@ public final class ChangeWords {
 
     /** The call and the figure with its 95 % interval, such as “real: −6.2 ± 2.1 cm”. */
     public String change(ReadingKind kind, LessonChange change) {
-        return words.text("change.figure", call(change.call()), difference(kind, change.difference(),
-                SURE * change.standardUncertainty()));
+        return words.text(
+                "change.figure",
+                call(change.call()),
+                difference(kind, change.difference(), SURE * change.standardUncertainty()));
     }
 
     /** What one lesson said, such as “+12.1 ± 1.3 cm”. */
     public String figure(ReadingKind kind, Measured measured) {
-        return words.figure(kind, kind.unit().toInside(measured.value()),
+        return words.figure(
+                kind,
+                kind.unit().toInside(measured.value()),
                 kind.unit().toInside(SURE * measured.standardUncertainty()));
     }
 
@@ -47,14 +51,15 @@ public final class ChangeWords {
 
     /** The trend, weighted by uncertainty, for each lesson. */
     public String trend(ReadingKind kind, Trend trend) {
-        return words.text("trend." + trend.call().id(), difference(kind, trend.slope(),
-                SURE * trend.slopeStandardUncertainty()));
+        return words.text(
+                "trend." + trend.call().id(), difference(kind, trend.slope(), SURE * trend.slopeStandardUncertainty()));
     }
 
     /** What is known of how much the player varies from one address to the next. */
     public String spread(ReadingKind kind, OwnSpread spread) {
-        return spread.isKnown() ? words.text("spread.known", words.half(kind, kind.unit().toInside(
-                SURE * spread.standardDeviation()))) : words.text("spread.unknown");
+        return spread.isKnown()
+                ? words.text("spread.known", words.half(kind, kind.unit().toInside(SURE * spread.standardDeviation())))
+                : words.text("spread.unknown");
     }
 
     private String difference(ReadingKind kind, double shown, double half) {
@@ -72,6 +77,7 @@ public final class ChangeWords {
     }
 
     private String named(List<ReadingKind> kinds) {
-        return words.list(kinds.stream().map(k -> words.inSentence(words.name(k))).toList());
+        return words.list(
+                kinds.stream().map(k -> words.inSentence(words.name(k))).toList());
     }
 }

@@ -38,13 +38,15 @@ public record Comparison(List<LessonFindings> lessons, int earlier, int later, L
         require(lessons, later);
         List<Row> rows = new ArrayList<>();
         AcrossLessons.of(lessons).forEach(a -> rows.add(new Row(a, a.change(earlier, later))));
-        rows.sort(Comparator.comparingInt(row -> row.call().map(Comparison::rank).orElse(ChangeCall.values().length)));
+        rows.sort(
+                Comparator.comparingInt(row -> row.call().map(Comparison::rank).orElse(ChangeCall.values().length)));
         return new Comparison(lessons, earlier, later, rows);
     }
 
     private static void require(List<LessonFindings> lessons, int id) {
         if (lessons.stream().noneMatch(l -> l.lessonId() == id)) {
-            throw new IllegalArgumentException("lesson " + id + " is none of the " + lessons.size() + " that are compared");
+            throw new IllegalArgumentException(
+                    "lesson " + id + " is none of the " + lessons.size() + " that are compared");
         }
     }
 

@@ -13,8 +13,8 @@ import org.toeline.reading.Measured;
  *                           difference of Weir 2005, J. Strength Cond. Res. 19:231, with each figure's own uncertainty)
  * @param spread             the player's own spread s that went into it
  */
-public record LessonChange(double difference, double standardUncertainty, double smallestDetectable, OwnSpread spread,
-                           ChangeCall call) {
+public record LessonChange(
+        double difference, double standardUncertainty, double smallestDetectable, OwnSpread spread, ChangeCall call) {
 
     /** Two-sided 80 % of the normal distribution: below it, nothing is shown; from it to 95 %, it is too close to call. */
     static final double NEARLY = 1.2816;
@@ -31,7 +31,8 @@ public record LessonChange(double difference, double standardUncertainty, double
     /** @param plausibly the standard uncertainty when the player's own spread is as large as may well be */
     static ChangeCall call(double difference, double sigma, double plausibly) {
         double size = Math.abs(difference);
-        return size > OwnSpread.SURE * plausibly ? ChangeCall.REAL
+        return size > OwnSpread.SURE * plausibly
+                ? ChangeCall.REAL
                 : size > NEARLY * sigma ? ChangeCall.TOO_CLOSE : ChangeCall.NOT_SHOWN;
     }
 }

@@ -23,15 +23,19 @@ public record OwnSpread(double standardDeviation, double plausibly, int degreesO
 
     /** Two-sided 95 % of the normal distribution. */
     static final double SURE = 1.96;
+
     private static final double UNLIKELY = 0.2;
 
     public OwnSpread {
         Finite.require(standardDeviation, "standardDeviation");
         Finite.require(plausibly, "plausibly");
-        if (standardDeviation < 0 || plausibly < standardDeviation || degreesOfFreedom < 0
+        if (standardDeviation < 0
+                || plausibly < standardDeviation
+                || degreesOfFreedom < 0
                 || degreesOfFreedom == 0 && plausibly != 0) {
-            throw new IllegalArgumentException("a spread of " + standardDeviation + ", at most " + plausibly + ", from "
-                    + degreesOfFreedom + " degrees of freedom; none may be negative, and what was learnt from nothing is 0");
+            throw new IllegalArgumentException(
+                    "a spread of " + standardDeviation + ", at most " + plausibly + ", from " + degreesOfFreedom
+                            + " degrees of freedom; none may be negative, and what was learnt from nothing is 0");
         }
     }
 
@@ -54,7 +58,10 @@ public record OwnSpread(double standardDeviation, double plausibly, int degreesO
                 continue;
             }
             double mean = group.stream().mapToDouble(Measured::value).average().orElseThrow();
-            double meanVariance = group.stream().mapToDouble(m -> square(m.standardUncertainty())).average().orElseThrow();
+            double meanVariance = group.stream()
+                    .mapToDouble(m -> square(m.standardUncertainty()))
+                    .average()
+                    .orElseThrow();
             squares += group.stream().mapToDouble(m -> square(m.value() - mean)).sum();
             measuring += meanVariance * (group.size() - 1);
             freedom += group.size() - 1;
@@ -64,7 +71,8 @@ public record OwnSpread(double standardDeviation, double plausibly, int degreesO
         }
         double chiSquare = new GammaDistribution(freedom / 2.0, 2).inverseCumulativeProbability(UNLIKELY);
         double upTo = Math.max(squares / chiSquare, squares / freedom) - measuring / freedom;
-        return new OwnSpread(Math.sqrt(Math.max(0, (squares - measuring) / freedom)), Math.sqrt(Math.max(0, upTo)), freedom);
+        return new OwnSpread(
+                Math.sqrt(Math.max(0, (squares - measuring) / freedom)), Math.sqrt(Math.max(0, upTo)), freedom);
     }
 
     private static double square(double x) {

@@ -11,8 +11,8 @@ package org.toeline.across;
  * @param subjects        number of subjects, 2 or more
  * @param trials          number of trials, 2 or more
  */
-public record Reliability(double betweenSubjects, double betweenTrials, double error, double within, int subjects,
-                          int trials) {
+public record Reliability(
+        double betweenSubjects, double betweenTrials, double error, double within, int subjects, int trials) {
 
     /** @param figures a row a subject, a column a trial, all rows of one length */
     public static Reliability of(double[][] figures) {
@@ -26,7 +26,8 @@ public record Reliability(double betweenSubjects, double betweenTrials, double e
         double[] columns = new double[k];
         for (int i = 0; i < n; i++) {
             if (figures[i].length != k) {
-                throw new IllegalArgumentException("subject " + (i + 1) + " has " + figures[i].length + " trials, not " + k);
+                throw new IllegalArgumentException(
+                        "subject " + (i + 1) + " has " + figures[i].length + " trials, not " + k);
             }
             for (int j = 0; j < k; j++) {
                 grand += figures[i][j] / (n * k);
@@ -46,8 +47,13 @@ public record Reliability(double betweenSubjects, double betweenTrials, double e
         for (int j = 0; j < k; j++) {
             trials += n * Math.pow(columns[j] - grand, 2);
         }
-        return new Reliability(subjects / (n - 1), trials / (k - 1), (total - subjects - trials) / ((n - 1) * (k - 1)),
-                (total - subjects) / (n * (k - 1)), n, k);
+        return new Reliability(
+                subjects / (n - 1),
+                trials / (k - 1),
+                (total - subjects - trials) / ((n - 1) * (k - 1)),
+                (total - subjects) / (n * (k - 1)),
+                n,
+                k);
     }
 
     /** ICC(1,1): each subject measured by trials of its own. */

@@ -16,14 +16,15 @@ import org.toeline.reading.Reading;
 /** An assessment's findings as the ledger keeps them: in the units a person reads, with the ranges as they are now. */
 public final class StatedFindings {
 
-    private StatedFindings() {
-    }
+    private StatedFindings() {}
 
     /** A pure function; any thread. */
     public static List<StatedFinding> of(Assessment assessment) {
         Optional<Finding> first = assessment.advice().first().map(f -> f.finding());
-        return assessment.advice().findings().stream().map(f -> stated(f, first.filter(g -> g.kind() == f.kind()).isPresent()
-                ? Place.FIRST : Place.ONE_OF_MANY)).toList();
+        return assessment.advice().findings().stream()
+                .map(f -> stated(
+                        f, first.filter(g -> g.kind() == f.kind()).isPresent() ? Place.FIRST : Place.ONE_OF_MANY))
+                .toList();
     }
 
     /** The findings of a lesson by the ranges that come with the program. */
@@ -38,12 +39,23 @@ public final class StatedFindings {
 
     private static StatedFinding stated(Finding finding, Place place) {
         Reading reading = finding.reading();
-        return new StatedFinding(reading.kind().id(), reading.shownValue(), reading.shownStandardUncertainty(),
-                reading.shownLow(), reading.shownHigh(), reading.kind().unit().id(), finding.range().map(StatedFindings::range),
-                finding.verdict().map(Verdict::id), place);
+        return new StatedFinding(
+                reading.kind().id(),
+                reading.shownValue(),
+                reading.shownStandardUncertainty(),
+                reading.shownLow(),
+                reading.shownHigh(),
+                reading.kind().unit().id(),
+                finding.range().map(StatedFindings::range),
+                finding.verdict().map(Verdict::id),
+                place);
     }
 
     private static StatedRange range(Range range) {
-        return new StatedRange(range.shownLow(), range.shownHigh(), range.shownAim(), range.provenance().id());
+        return new StatedRange(
+                range.shownLow(),
+                range.shownHigh(),
+                range.shownAim(),
+                range.provenance().id());
     }
 }

@@ -16,8 +16,8 @@ import org.toeline.reading.Measured;
  * @param misfit                   chi-square over degrees of freedom; near 1 when the lessons scatter about the line as much
  *                                 as their uncertainties say, 0 for two lessons
  */
-public record Trend(double slope, double slopeStandardUncertainty, double meanX, double meanValue, double misfit,
-                    ChangeCall call) {
+public record Trend(
+        double slope, double slopeStandardUncertainty, double meanX, double meanValue, double misfit, ChangeCall call) {
 
     /** A figure at a place along the axis: the lesson's number or its day. */
     public record Point(double x, Measured measured) {
@@ -61,8 +61,7 @@ public record Trend(double slope, double slopeStandardUncertainty, double meanX,
         }
         double misfit = points.size() == 2 ? 0 : chiSquare / (points.size() - 2);
         double sigma = Math.sqrt(Math.max(1, misfit) / sxx);
-        return Optional.of(new Trend(slope, sigma, meanX, meanY, misfit,
-                LessonChange.call(slope, sigma, sigma)));
+        return Optional.of(new Trend(slope, sigma, meanX, meanY, misfit, LessonChange.call(slope, sigma, sigma)));
     }
 
     private static double weight(Point p, double own) {

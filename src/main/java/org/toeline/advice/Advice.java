@@ -13,7 +13,8 @@ public record Advice(List<Finding> findings, Optional<FirstThing> first) {
 
     /** Whether something was judged and all that was judged is in range. */
     public boolean allInRange() {
-        List<Finding> judged = findings.stream().filter(f -> f.judged().isPresent()).toList();
+        List<Finding> judged =
+                findings.stream().filter(f -> f.judged().isPresent()).toList();
         return !judged.isEmpty() && judged.stream().allMatch(f -> f.verdict().equals(Optional.of(Verdict.IN_RANGE)));
     }
 

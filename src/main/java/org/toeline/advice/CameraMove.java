@@ -32,13 +32,14 @@ import org.toeline.reading.Readings;
  * @param halfWidthNow  half of its 95 % interval, metres, radians or plain
  * @param halfWidthThen the same from the new place
  */
-public record CameraMove(View view, double nearerM, double besideM, ReadingKind kind, double halfWidthNow,
-                         double halfWidthThen) {
+public record CameraMove(
+        View view, double nearerM, double besideM, ReadingKind kind, double halfWidthNow, double halfWidthThen) {
 
     /** A smaller gain than this is not worth carrying a tripod for, share of the half width. */
     private static final double WORTH_WHILE = 0.10;
     /** The player must not come nearer to the picture's edge than this, share of its shorter side. */
     private static final double MARGIN = 0.04;
+
     private static final double[] NEARER = {1, 0.9, 0.8, 0.7, 0.6, 0.5, 1.2};
 
     /** The best move; empty when the place is as good as any, or when the view is not marked. Takes tens of milliseconds. */
@@ -66,11 +67,12 @@ public record CameraMove(View view, double nearerM, double besideM, ReadingKind 
 
     /** The reading that a view is filmed for, or the first that there is. */
     private static Optional<Reading> main(List<Reading> readings, View view) {
-        ReadingKind wanted = switch (view) {
-            case FACE_ON -> ReadingKind.BALL_TO_LEAD_SHOULDER;
-            case DOWN_THE_LINE -> ReadingKind.SHOULDERS_TO_FEET;
-            case TEE -> ReadingKind.BALL_ABOVE_CROWN;
-        };
+        ReadingKind wanted =
+                switch (view) {
+                    case FACE_ON -> ReadingKind.BALL_TO_LEAD_SHOULDER;
+                    case DOWN_THE_LINE -> ReadingKind.SHOULDERS_TO_FEET;
+                    case TEE -> ReadingKind.BALL_ABOVE_CROWN;
+                };
         return readings.stream().filter(r -> r.kind() == wanted).findFirst();
     }
 
@@ -81,19 +83,28 @@ public record CameraMove(View view, double nearerM, double besideM, ReadingKind 
 
     private static Optional<CameraMove> of(MarkSheet sheet, CameraStand stand, Camera moved, Reading now) {
         Posture posture = PostureEstimator.estimate(sheet);
-        return Readings.of(posture).stream().filter(r -> r.kind() == now.kind()).findFirst().map(then -> {
-            WorldPoint at = moved.pose().position();
-            double beside = stand.view() == View.DOWN_THE_LINE ? at.h() : at.t();
-            return new CameraMove(stand.view(), stand.distanceM() - Math.hypot(at.t(), at.h()),
-                    beside - stand.besideM(), now.kind(), (now.high() - now.low()) / 2, (then.high() - then.low()) / 2);
-        });
+        return Readings.of(posture).stream()
+                .filter(r -> r.kind() == now.kind())
+                .findFirst()
+                .map(then -> {
+                    WorldPoint at = moved.pose().position();
+                    double beside = stand.view() == View.DOWN_THE_LINE ? at.h() : at.t();
+                    return new CameraMove(
+                            stand.view(),
+                            stand.distanceM() - Math.hypot(at.t(), at.h()),
+                            beside - stand.besideM(),
+                            now.kind(),
+                            (now.high() - now.low()) / 2,
+                            (then.high() - then.low()) / 2);
+                });
     }
 
     /** The camera that share of its distance away, so far to the side, level, with the player in its middle. */
     private static Optional<Camera> moved(Posture posture, Camera camera, View view, double share, double besideM) {
         WorldPoint at = camera.pose().position();
         WorldPoint middle = middle(posture);
-        WorldPoint from = view == View.DOWN_THE_LINE ? new WorldPoint(at.t() * share, besideM, at.u())
+        WorldPoint from = view == View.DOWN_THE_LINE
+                ? new WorldPoint(at.t() * share, besideM, at.u())
                 : new WorldPoint(besideM, at.h() * share, at.u());
         if (from.distance(middle) < 0.3) {
             return Optional.empty();
@@ -122,7 +133,8 @@ public record CameraMove(View view, double nearerM, double besideM, ReadingKind 
         Posture posture = assessment.posture();
         ViewMarks marks = sheet.view(view).orElseThrow();
         Eye eye = new Eye(camera, marks, sheet.handedness());
-        ViewMarks other = ViewMarks.empty(view, marks.widthPx(), marks.heightPx()).withLens(marks.lens());
+        ViewMarks other =
+                ViewMarks.empty(view, marks.widthPx(), marks.heightPx()).withLens(marks.lens());
         for (Mark mark : marks.marks()) {
             Optional<ImagePoint> at = eye.sees(posture.at(mark.landmark()));
             if (at.isEmpty()) {
@@ -145,8 +157,10 @@ public record CameraMove(View view, double nearerM, double besideM, ReadingKind 
             BallMark ball = marks.ball().get();
             double nearer = before.depthM(posture.ball()) / camera.depthM(posture.ball());
             OptionalDouble diameter = ball.diameterPx().isPresent()
-                    ? OptionalDouble.of(ball.diameterPx().getAsDouble() * nearer) : OptionalDouble.empty();
-            other = other.withBall(Optional.of(new BallMark(at.get(), diameter, ball.sigmaPx(), ball.diameterSigmaPx())));
+                    ? OptionalDouble.of(ball.diameterPx().getAsDouble() * nearer)
+                    : OptionalDouble.empty();
+            other = other.withBall(
+                    Optional.of(new BallMark(at.get(), diameter, ball.sigmaPx(), ball.diameterSigmaPx())));
         }
         return Optional.of(sheet.withView(other));
     }
@@ -156,8 +170,12 @@ public record CameraMove(View view, double nearerM, double besideM, ReadingKind 
 
         Optional<ImagePoint> sees(WorldPoint point) {
             double margin = MARGIN * Math.min(marks.widthPx(), marks.heightPx());
-            return camera.project(point).map(this::shown).filter(p -> p.xPx() > margin
-                    && p.xPx() < marks.widthPx() - margin && p.yPx() > margin && p.yPx() < marks.heightPx() - margin);
+            return camera.project(point)
+                    .map(this::shown)
+                    .filter(p -> p.xPx() > margin
+                            && p.xPx() < marks.widthPx() - margin
+                            && p.yPx() > margin
+                            && p.yPx() < marks.heightPx() - margin);
         }
 
         private ImagePoint shown(ImagePoint p) {
@@ -170,7 +188,8 @@ public record CameraMove(View view, double nearerM, double besideM, ReadingKind 
             Pose pose = other.pose();
             double x = (p.xPx() - other.lens().cxPx()) / other.lens().focalPx();
             double y = (p.yPx() - other.lens().cyPx()) / other.lens().focalPx();
-            WorldPoint way = new WorldPoint(pose.forward().t() + x * pose.right().t() + y * pose.down().t(),
+            WorldPoint way = new WorldPoint(
+                    pose.forward().t() + x * pose.right().t() + y * pose.down().t(),
                     pose.forward().h() + x * pose.right().h() + y * pose.down().h(),
                     pose.forward().u() + x * pose.right().u() + y * pose.down().u());
             if (way.u() > -1e-3) {

@@ -34,7 +34,11 @@ public record CameraStand(View view, double distanceM, double heightM, double be
     private static CameraStand of(Camera camera, View view) {
         Pose pose = camera.pose();
         WorldPoint at = pose.position();
-        return new CameraStand(view, Math.max(0.01, Math.hypot(at.t(), at.h())), at.u(),
-                view == View.DOWN_THE_LINE ? at.h() : at.t(), pose.rollRad());
+        return new CameraStand(
+                view,
+                Math.max(0.01, Math.hypot(at.t(), at.h())),
+                at.u(),
+                view == View.DOWN_THE_LINE ? at.h() : at.t(),
+                pose.rollRad());
     }
 }

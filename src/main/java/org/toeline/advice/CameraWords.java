@@ -12,6 +12,7 @@ public final class CameraWords {
     private static final double OPPOSITE_M = 0.075;
     /** Less than this is level, radians. */
     private static final double LEVEL = Math.toRadians(1);
+
     private static final double STEP_M = 0.05;
 
     private final Words words;
@@ -22,10 +23,16 @@ public final class CameraWords {
 
     /** Such as “The face-on camera stands about 3.4 m from the ball, 1.1 m high, 40 cm to the target side; it leans 2°.” */
     public String stand(CameraStand stand) {
-        String lean = Math.abs(stand.leanRad()) < LEVEL ? words.text("camera.level")
+        String lean = Math.abs(stand.leanRad()) < LEVEL
+                ? words.text("camera.level")
                 : words.text("camera.leans", Long.toString(Math.round(Math.abs(Math.toDegrees(stand.leanRad())))));
-        return words.text("camera.stands", words.name(stand.view()), words.far(stand.distanceM()),
-                words.far(stand.heightM()), beside(stand), lean);
+        return words.text(
+                "camera.stands",
+                words.name(stand.view()),
+                words.far(stand.distanceM()),
+                words.far(stand.heightM()),
+                beside(stand),
+                lean);
     }
 
     private String beside(CameraStand stand) {
@@ -45,12 +52,14 @@ public final class CameraWords {
         CameraMove move = best.get();
         List<String> ways = new ArrayList<>();
         if (Math.abs(move.nearerM()) >= STEP_M) {
-            ways.add(words.text(move.nearerM() > 0 ? "camera.nearer" : "camera.farther",
+            ways.add(words.text(
+                    move.nearerM() > 0 ? "camera.nearer" : "camera.farther",
                     words.far(round(Math.abs(move.nearerM())))));
         }
         if (Math.abs(move.besideM()) >= OPPOSITE_M) {
             String way = view == View.DOWN_THE_LINE ? "line" : "ball";
-            ways.add(words.text("camera.move." + way + (move.besideM() > 0 ? ".plus" : ".minus"),
+            ways.add(words.text(
+                    "camera.move." + way + (move.besideM() > 0 ? ".plus" : ".minus"),
                     words.far(round(Math.abs(move.besideM())))));
         }
         String then = words.half(move.kind(), move.halfWidthThen());

@@ -29,7 +29,9 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
 
     /** Which way an effect goes with its cause: too high with too high, too high with too low, or both may be. */
     public enum Sense {
-        SAME, OPPOSITE, EITHER;
+        SAME,
+        OPPOSITE,
+        EITHER;
 
         Sense then(Sense next) {
             return this == EITHER || next == EITHER ? EITHER : this == next ? SAME : OPPOSITE;
@@ -62,8 +64,8 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
      *
      * @param source the citation, or why it needs none
      */
-    public record Link(ReadingKind cause, ReadingKind effect, Sense sense, Set<Club> clubs, Grounds grounds,
-                       String source) {
+    public record Link(
+            ReadingKind cause, ReadingKind effect, Sense sense, Set<Club> clubs, Grounds grounds, String source) {
 
         public Link {
             clubs = Set.copyOf(clubs);
@@ -71,8 +73,7 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
     }
 
     /** A reading that was reached from another, and how it goes with that. */
-    private record Reached(ReadingKind kind, Sense sense) {
-    }
+    private record Reached(ReadingKind kind, Sense sense) {}
 
     public CauseChain {
         Map<Club, List<ReadingKind>> copy = new EnumMap<>(Club.class);
@@ -83,8 +84,8 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
             for (Club club : link.clubs) {
                 List<ReadingKind> order = copy.getOrDefault(club, List.of());
                 if (order.indexOf(link.cause) < 0 || order.indexOf(link.effect) <= order.indexOf(link.cause)) {
-                    throw new IllegalArgumentException(link.cause.id() + " → " + link.effect.id() + " with the " + club.id()
-                            + ": both must stand in the club's order, the cause before its effect");
+                    throw new IllegalArgumentException(link.cause.id() + " → " + link.effect.id() + " with the "
+                            + club.id() + ": both must stand in the club's order, the cause before its effect");
                 }
             }
         }
@@ -108,13 +109,22 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
     /** The most upstream finding that is out of range, with those out of range downstream of it that go with it. */
     public Optional<FirstThing> first(List<Finding> findings, Club club) {
         for (ReadingKind kind : order(club)) {
-            Optional<Finding> out = findings.stream().filter(f -> f.kind() == kind && isOut(f)).findFirst();
+            Optional<Finding> out =
+                    findings.stream().filter(f -> f.kind() == kind && isOut(f)).findFirst();
             if (out.isPresent()) {
                 Set<Reached> downstream = downstream(kind, club);
                 Verdict cause = out.get().verdict().orElseThrow();
-                return Optional.of(new FirstThing(out.get(), findings.stream().filter(f -> isOut(f) && downstream.stream()
-                        .anyMatch(r -> r.kind == f.kind() && r.sense.fits(cause, f.verdict().orElseThrow())))
-                        .map(Finding::kind).toList()));
+                return Optional.of(new FirstThing(
+                        out.get(),
+                        findings.stream()
+                                .filter(f -> isOut(f)
+                                        && downstream.stream()
+                                                .anyMatch(r -> r.kind == f.kind()
+                                                        && r.sense.fits(
+                                                                cause,
+                                                                f.verdict().orElseThrow())))
+                                .map(Finding::kind)
+                                .toList()));
             }
         }
         return Optional.empty();
@@ -160,10 +170,12 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
         }
         List<Link> links = new ArrayList<>();
         for (JsonNode node : document.path("links")) {
-            links.add(new Link(ReadingKind.of(node.path("cause").asText()).orElseThrow(),
+            links.add(new Link(
+                    ReadingKind.of(node.path("cause").asText()).orElseThrow(),
                     ReadingKind.of(node.path("effect").asText()).orElseThrow(),
                     Sense.valueOf(node.path("sense").asText().toUpperCase(Locale.ROOT)),
-                    RangeBook.clubs(node.path("clubs")), Grounds.of(node.path("provenance").asText()),
+                    RangeBook.clubs(node.path("clubs")),
+                    Grounds.of(node.path("provenance").asText()),
                     node.path("source").asText()));
         }
         return new CauseChain(orders, links);

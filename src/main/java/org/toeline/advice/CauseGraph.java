@@ -34,8 +34,7 @@ public record CauseGraph(List<Node> nodes, List<Link> edges) {
      *
      * @param step 0 for what nothing here leads to, else one more than the farthest of its causes
      */
-    public record Node(ReadingKind kind, Finding finding, Role role, int step) {
-    }
+    public record Node(ReadingKind kind, Finding finding, Role role, int step) {}
 
     public CauseGraph {
         nodes = List.copyOf(nodes);
@@ -48,9 +47,13 @@ public record CauseGraph(List<Node> nodes, List<Link> edges) {
      */
     public static CauseGraph of(Advice advice, CauseChain chain, Club club) {
         Optional<FirstThing> first = advice.first();
-        Set<ReadingKind> downstream = first.map(f -> chain.downstreamOf(f.finding().kind(), club)).orElse(Set.of());
-        List<ReadingKind> kinds = chain.order(club).stream().filter(k -> advice.finding(k).isPresent())
-                .filter(k -> first.map(f -> f.finding().kind() == k || downstream.contains(k)).orElse(true)).toList();
+        Set<ReadingKind> downstream =
+                first.map(f -> chain.downstreamOf(f.finding().kind(), club)).orElse(Set.of());
+        List<ReadingKind> kinds = chain.order(club).stream()
+                .filter(k -> advice.finding(k).isPresent())
+                .filter(k -> first.map(f -> f.finding().kind() == k || downstream.contains(k))
+                        .orElse(true))
+                .toList();
         List<Link> edges = new ArrayList<>();
         for (Link link : chain.links(club)) {
             if (kinds.contains(link.cause()) && kinds.contains(link.effect())) {
@@ -62,8 +65,11 @@ public record CauseGraph(List<Node> nodes, List<Link> edges) {
         Map<ReadingKind, Integer> steps = new EnumMap<>(ReadingKind.class);
         List<Node> nodes = new ArrayList<>();
         for (ReadingKind kind : kinds) {
-            int step = edges.stream().filter(e -> e.effect() == kind)
-                    .mapToInt(e -> steps.getOrDefault(e.cause(), -1) + 1).max().orElse(0);
+            int step = edges.stream()
+                    .filter(e -> e.effect() == kind)
+                    .mapToInt(e -> steps.getOrDefault(e.cause(), -1) + 1)
+                    .max()
+                    .orElse(0);
             steps.put(kind, step);
             nodes.add(new Node(kind, advice.finding(kind).orElseThrow(), role(kind, first), step));
         }
@@ -74,12 +80,14 @@ public record CauseGraph(List<Node> nodes, List<Link> edges) {
         if (first.isEmpty()) {
             return Role.BESIDE;
         }
-        return first.get().finding().kind() == kind ? Role.FIRST
+        return first.get().finding().kind() == kind
+                ? Role.FIRST
                 : first.get().mayFollow().contains(kind) ? Role.MAY_FOLLOW : Role.BESIDE;
     }
 
     private static boolean saidByALongerWay(Link link, List<Link> edges) {
-        return edges.stream().filter(e -> e.cause() == link.cause() && e.effect() != link.effect())
+        return edges.stream()
+                .filter(e -> e.cause() == link.cause() && e.effect() != link.effect())
                 .anyMatch(e -> leads(e.effect(), link.effect(), edges));
     }
 

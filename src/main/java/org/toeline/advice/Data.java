@@ -20,18 +20,21 @@ final class Data {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    private static final JsonMapper STRICT = JsonMapper.builder(JsonFactory.builder().streamReadConstraints(
-                    StreamReadConstraints.builder().maxNestingDepth(50).build()).build())
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
+    private static final JsonMapper STRICT = JsonMapper.builder(JsonFactory.builder()
+                    .streamReadConstraints(
+                            StreamReadConstraints.builder().maxNestingDepth(50).build())
+                    .build())
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
 
-    private Data() {
-    }
+    private Data() {}
 
     static JsonNode shipped(String name) {
         JsonNode document = resource(name + ".json");
         Set<ValidationMessage> faults = faults(document, name);
         if (!faults.isEmpty()) {
-            throw new IllegalStateException(name + ".json: " + faults.iterator().next().getMessage());
+            throw new IllegalStateException(
+                    name + ".json: " + faults.iterator().next().getMessage());
         }
         return document;
     }
@@ -46,8 +49,10 @@ final class Data {
             JsonNode document = STRICT.readTree(json);
             Set<ValidationMessage> faults = document == null ? Set.of() : faults(document, schema);
             if (document == null || !faults.isEmpty()) {
-                throw new IllegalArgumentException("not what is needed: " + (document == null ? "it is empty"
-                        : faults.iterator().next().getMessage()));
+                throw new IllegalArgumentException("not what is needed: "
+                        + (document == null
+                                ? "it is empty"
+                                : faults.iterator().next().getMessage()));
             }
             return document;
         } catch (JsonProcessingException e) {
@@ -58,7 +63,8 @@ final class Data {
     /** What the schema of that name has against a document. */
     static Set<ValidationMessage> faults(JsonNode document, String schema) {
         return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                .getSchema(resource(schema + ".schema.json")).validate(document);
+                .getSchema(resource(schema + ".schema.json"))
+                .validate(document);
     }
 
     private static JsonNode resource(String file) {

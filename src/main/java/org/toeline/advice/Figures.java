@@ -16,6 +16,7 @@ final class Figures {
 
     /** Half widths of this size and above are written with one digit, smaller ones with two. */
     private static final double ONE_DIGIT = 3;
+
     private static final double FOOT_M = 0.3048;
     private static final int MOST_DECIMALS = 2;
 

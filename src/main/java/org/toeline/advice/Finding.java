@@ -12,8 +12,7 @@ import org.toeline.reading.ReadingKind;
 public record Finding(Reading reading, Optional<Judged> judged) {
 
     /** A range and what became of the reading against it. */
-    public record Judged(Range range, Verdict verdict) {
-    }
+    public record Judged(Range range, Verdict verdict) {}
 
     public ReadingKind kind() {
         return reading.kind();

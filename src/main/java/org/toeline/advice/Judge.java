@@ -16,14 +16,13 @@ public final class Judge {
     /** How sure a verdict must be. */
     public static final double CONFIDENCE = 0.95;
 
-    private Judge() {
-    }
+    private Judge() {}
 
     public static Advice advise(List<Reading> readings, Club club, RangeBook ranges, CauseChain causes) {
         List<Finding> findings = new ArrayList<>();
         for (Reading reading : readings) {
-            Optional<Finding.Judged> judged = ranges.range(reading.kind(), club)
-                    .map(range -> new Finding.Judged(range, verdict(reading, range)));
+            Optional<Finding.Judged> judged =
+                    ranges.range(reading.kind(), club).map(range -> new Finding.Judged(range, verdict(reading, range)));
             findings.add(new Finding(reading, judged));
         }
         return new Advice(findings, causes.first(findings, club));
@@ -31,7 +30,8 @@ public final class Judge {
 
     /** The probability that the true value lies in the range. */
     public static double conformity(Reading reading, Range range) {
-        return reading.spread().probabilityBelow(range.high()) - reading.spread().probabilityBelow(range.low());
+        return reading.spread().probabilityBelow(range.high())
+                - reading.spread().probabilityBelow(range.low());
     }
 
     /** A reading surely outside is called so even when its interval is wide: that much the views do tell. */

@@ -32,16 +32,29 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
     /** Longest phrase, characters: more would not fit on a still. */
     public static final int LONGEST = 300;
 
-    private static final Set<String> REPLACEABLE = Set.of("do.", "out.", "why.", "check.", "reading.", "step.", "place.");
-    private static final Set<String> HEADINGS = Set.of("handout.first", "handout.why", "handout.check", "handout.good",
-            "handout.untold", "handout.measured.heading", "handout.terms.heading", "handout.cautions.heading",
-            "handout.coach", "handout.title", "handout.keep", "handout.target");
+    private static final Set<String> REPLACEABLE =
+            Set.of("do.", "out.", "why.", "check.", "reading.", "step.", "place.");
+    private static final Set<String> HEADINGS = Set.of(
+            "handout.first",
+            "handout.why",
+            "handout.check",
+            "handout.good",
+            "handout.untold",
+            "handout.measured.heading",
+            "handout.terms.heading",
+            "handout.cautions.heading",
+            "handout.coach",
+            "handout.title",
+            "handout.keep",
+            "handout.target");
     private static final Pattern PLACE = Pattern.compile("\\{\\d+}");
-    private static final ObjectMapper JSON = JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+    private static final ObjectMapper JSON =
+            JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
     public Phrases {
         Map<String, Map<String, String>> copy = new TreeMap<>();
-        byLanguage.forEach((language, phrases) -> copy.put(language, Collections.unmodifiableMap(new TreeMap<>(phrases))));
+        byLanguage.forEach(
+                (language, phrases) -> copy.put(language, Collections.unmodifiableMap(new TreeMap<>(phrases))));
         byLanguage = Collections.unmodifiableMap(copy);
         own = List.copyOf(own);
     }
@@ -79,7 +92,8 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
             return Optional.of("“" + key + "” says how sure a finding is, or what must be said; it cannot be replaced");
         }
         if (own.isBlank() || own.length() > LONGEST) {
-            return Optional.of("“" + key + "” has " + own.strip().length() + " characters; 1 to " + LONGEST + " are allowed");
+            return Optional.of(
+                    "“" + key + "” has " + own.strip().length() + " characters; 1 to " + LONGEST + " are allowed");
         }
         Matcher places = PLACE.matcher(own);
         while (places.find()) {
@@ -135,7 +149,10 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
         for (Map.Entry<String, JsonNode> language : document.path("phrases").properties()) {
             for (Map.Entry<String, JsonNode> phrase : language.getValue().properties()) {
                 if (phrase.getValue().isTextual()) {
-                    read = read.with(language.getKey(), phrase.getKey(), phrase.getValue().asText());
+                    read = read.with(
+                            language.getKey(),
+                            phrase.getKey(),
+                            phrase.getValue().asText());
                 } else {
                     said.add(name + ": “" + phrase.getKey() + "” is no text; the shipped phrase is used");
                 }
@@ -145,21 +162,27 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
         document.path("own").forEach(n -> own.add(n.asText()));
         ObjectNode rest = ((ObjectNode) document).deepCopy();
         rest.remove(List.of("format", "version", "phrases", "own"));
-        Phrases whole = new Phrases(read.byLanguage, own.stream().filter(o -> !o.isBlank()).toList(), rest.toString());
+        Phrases whole = new Phrases(
+                read.byLanguage, own.stream().filter(o -> !o.isBlank()).toList(), rest.toString());
         whole.byLanguage.forEach((language, phrases) -> said.addAll(Wording.faults(language, phrases).stream()
-                .map(f -> name + ": " + f + "; the shipped phrase is used").toList()));
+                .map(f -> name + ": " + f + "; the shipped phrase is used")
+                .toList()));
         return new Read(whole, said, true);
     }
 
     private static Read unreadable(String name, String why) {
-        return new Read(NONE, List.of(name + ": the own phrases could not be read (" + why
-                + "); the shipped ones are used, and the file is left as it is"), false);
+        return new Read(
+                NONE,
+                List.of(name + ": the own phrases could not be read (" + why
+                        + "); the shipped ones are used, and the file is left as it is"),
+                false);
     }
 
     /** The document, to be kept as UTF-8. */
     public String written() {
         try {
-            ObjectNode document = JSON.createObjectNode().put("format", "toeline-phrases").put("version", 1);
+            ObjectNode document =
+                    JSON.createObjectNode().put("format", "toeline-phrases").put("version", 1);
             ObjectNode languages = document.putObject("phrases");
             byLanguage.forEach((language, phrases) -> {
                 ObjectNode one = languages.putObject(language);

@@ -14,8 +14,15 @@ import org.toeline.reading.ReadingKind;
  * @param source the citation, or why it is common practice
  * @param note   what the coach should know about it; may be empty
  */
-public record Range(ReadingKind kind, Set<Club> clubs, double low, double high, double aim, Provenance provenance,
-                    String source, String note) {
+public record Range(
+        ReadingKind kind,
+        Set<Club> clubs,
+        double low,
+        double high,
+        double aim,
+        Provenance provenance,
+        String source,
+        String note) {
 
     public Range {
         Finite.require(low, "low");
@@ -23,8 +30,8 @@ public record Range(ReadingKind kind, Set<Club> clubs, double low, double high, 
         Finite.require(aim, "aim");
         clubs = Set.copyOf(clubs);
         if (!(low < high) || aim < low || aim > high) {
-            throw new IllegalArgumentException(kind.id() + ": low " + low + ", aim " + aim + ", high " + high
-                    + "; they must rise in that order");
+            throw new IllegalArgumentException(
+                    kind.id() + ": low " + low + ", aim " + aim + ", high " + high + "; they must rise in that order");
         }
     }
 
@@ -38,10 +45,17 @@ public record Range(ReadingKind kind, Set<Club> clubs, double low, double high, 
     }
 
     /** A coach's own range, in the unit a person reads. */
-    public static Range coachsOwn(ReadingKind kind, Set<Club> clubs, double shownLow, double shownHigh, double shownAim,
-                                  String why) {
-        return new Range(kind, clubs, kind.unit().toInside(shownLow), kind.unit().toInside(shownHigh),
-                kind.unit().toInside(shownAim), Provenance.COACHS_OWN, why, "");
+    public static Range coachsOwn(
+            ReadingKind kind, Set<Club> clubs, double shownLow, double shownHigh, double shownAim, String why) {
+        return new Range(
+                kind,
+                clubs,
+                kind.unit().toInside(shownLow),
+                kind.unit().toInside(shownHigh),
+                kind.unit().toInside(shownAim),
+                Provenance.COACHS_OWN,
+                why,
+                "");
     }
 
     public double shownLow() {

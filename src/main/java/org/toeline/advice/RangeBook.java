@@ -26,7 +26,8 @@ public record RangeBook(List<Range> ranges) {
             for (Range earlier : ranges.subList(0, i)) {
                 Range later = ranges.get(i);
                 if (earlier.kind() == later.kind() && !java.util.Collections.disjoint(earlier.clubs(), later.clubs())) {
-                    throw new IllegalArgumentException("two ranges for " + later.kind().id() + " with one club");
+                    throw new IllegalArgumentException(
+                            "two ranges for " + later.kind().id() + " with one club");
                 }
             }
         }
@@ -38,7 +39,9 @@ public record RangeBook(List<Range> ranges) {
     }
 
     public Optional<Range> range(ReadingKind kind, Club club) {
-        return ranges.stream().filter(r -> r.kind() == kind && r.clubs().contains(club)).findFirst();
+        return ranges.stream()
+                .filter(r -> r.kind() == kind && r.clubs().contains(club))
+                .findFirst();
     }
 
     /**
@@ -49,7 +52,9 @@ public record RangeBook(List<Range> ranges) {
         List<Range> all = new ArrayList<>(own.ranges);
         for (Range range : ranges) {
             Set<Club> left = EnumSet.noneOf(Club.class);
-            range.clubs().stream().filter(club -> own.range(range.kind(), club).isEmpty()).forEach(left::add);
+            range.clubs().stream()
+                    .filter(club -> own.range(range.kind(), club).isEmpty())
+                    .forEach(left::add);
             if (!left.isEmpty()) {
                 all.add(range.forClubs(left));
             }
@@ -64,7 +69,9 @@ public record RangeBook(List<Range> ranges) {
 
     /** These ranges without those for a reading and a club. */
     public RangeBook without(ReadingKind kind, Club club) {
-        return new RangeBook(ranges.stream().filter(r -> r.kind() != kind || !r.clubs().contains(club)).toList());
+        return new RangeBook(ranges.stream()
+                .filter(r -> r.kind() != kind || !r.clubs().contains(club))
+                .toList());
     }
 
     /**
@@ -79,15 +86,21 @@ public record RangeBook(List<Range> ranges) {
 
     /** The document: JSON by {@code ranges.schema.json}, in the units a person reads. */
     public String json() {
-        ObjectNode document = JsonNodeFactory.instance.objectNode().put("format", "toeline-ranges").put("version", 1);
+        ObjectNode document = JsonNodeFactory.instance
+                .objectNode()
+                .put("format", "toeline-ranges")
+                .put("version", 1);
         ArrayNode list = document.putArray("ranges");
         for (Range range : ranges) {
             ObjectNode node = list.addObject().put("reading", range.kind().id());
             ArrayNode clubs = node.putArray("clubs");
             range.clubs().stream().sorted().forEach(club -> clubs.add(club.id()));
-            node.put("low", written(range.shownLow())).put("high", written(range.shownHigh()))
-                    .put("aim", written(range.shownAim())).put("provenance", range.provenance().id())
-                    .put("source", range.source()).put("note", range.note());
+            node.put("low", written(range.shownLow()))
+                    .put("high", written(range.shownHigh()))
+                    .put("aim", written(range.shownAim()))
+                    .put("provenance", range.provenance().id())
+                    .put("source", range.source())
+                    .put("note", range.note());
         }
         return document.toPrettyString();
     }
@@ -102,9 +115,15 @@ public record RangeBook(List<Range> ranges) {
         List<Range> ranges = new ArrayList<>();
         for (JsonNode node : document.path("ranges")) {
             ReadingKind kind = ReadingKind.of(node.path("reading").asText()).orElseThrow();
-            ranges.add(new Range(kind, clubs(node.path("clubs")), inside(kind, node, "low"), inside(kind, node, "high"),
-                    inside(kind, node, "aim"), provenance(node.path("provenance").asText()),
-                    node.path("source").asText(), node.path("note").asText("")));
+            ranges.add(new Range(
+                    kind,
+                    clubs(node.path("clubs")),
+                    inside(kind, node, "low"),
+                    inside(kind, node, "high"),
+                    inside(kind, node, "aim"),
+                    provenance(node.path("provenance").asText()),
+                    node.path("source").asText(),
+                    node.path("note").asText("")));
         }
         return new RangeBook(ranges);
     }

@@ -26,7 +26,9 @@ final class Wording {
     }
 
     private static ResourceBundle bundle(Locale locale) {
-        return ResourceBundle.getBundle("org.toeline.advice.words", locale,
+        return ResourceBundle.getBundle(
+                "org.toeline.advice.words",
+                locale,
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 
@@ -41,7 +43,8 @@ final class Wording {
     /** A phrase with {0}, {1} … filled in, each once: what is filled in stays as it is. */
     String text(String key, String... arguments) {
         String shipped = bundle.getString(key);
-        String text = phrases.phrase(language(), key).filter(own -> Phrases.fault(key, shipped, own).isEmpty())
+        String text = phrases.phrase(language(), key)
+                .filter(own -> Phrases.fault(key, shipped, own).isEmpty())
                 .orElse(shipped);
         return PLACE.matcher(text).replaceAll(place -> Matcher.quoteReplacement(filling(place, arguments)));
     }
@@ -53,7 +56,10 @@ final class Wording {
 
     /** The keys of the phrases a coach may replace, sorted. */
     static List<String> replaceable() {
-        return bundle(Locale.ENGLISH).keySet().stream().filter(Phrases::isReplaceable).sorted().toList();
+        return bundle(Locale.ENGLISH).keySet().stream()
+                .filter(Phrases::isReplaceable)
+                .sorted()
+                .toList();
     }
 
     /** What is wrong with phrases that are to take the place of shipped ones, a clause each. */

@@ -22,6 +22,7 @@ public final class Words {
 
     /** The smallest diameter a ball may have (Equipment Rules, part 4), metres. */
     private static final double BALL_M = 0.0427;
+
     private static final int MOST_HALVES = 12;
 
     private final Wording wording;
@@ -118,7 +119,8 @@ public final class Words {
     /** The same for a value and half its interval, of metres, radians or plain number. */
     public String figure(ReadingKind kind, double inside, double halfInside) {
         double shown = figures.shown(kind.unit(), inside);
-        return withInterval(kind.unit(), shown, figures.shown(kind.unit(), halfInside), shown > 0 && twoSided(kind) ? "+" : "");
+        return withInterval(
+                kind.unit(), shown, figures.shown(kind.unit(), halfInside), shown > 0 && twoSided(kind) ? "+" : "");
     }
 
     /** A difference between two of them, which always has its sign. */
@@ -129,7 +131,10 @@ public final class Words {
 
     private String withInterval(Unit unit, double shown, double half, String sign) {
         int decimals = Figures.decimals(half);
-        return text("figure", sign + figures.number(shown, decimals), figures.number(half, decimals, RoundingMode.CEILING),
+        return text(
+                "figure",
+                sign + figures.number(shown, decimals),
+                figures.number(half, decimals, RoundingMode.CEILING),
                 text(figures.unitKey(unit)));
     }
 
@@ -142,8 +147,11 @@ public final class Words {
     public String range(ReadingKind kind, double low, double high) {
         Unit unit = kind.unit();
         int decimals = figures.limitDecimals(unit);
-        return text("figure.range", figures.number(figures.shown(unit, low), decimals),
-                figures.number(figures.shown(unit, high), decimals), text(figures.unitKey(unit)));
+        return text(
+                "figure.range",
+                figures.number(figures.shown(unit, low), decimals),
+                figures.number(figures.shown(unit, high), decimals),
+                text(figures.unitKey(unit)));
     }
 
     /** One value of metres, radians or plain number, rounded like the limits of a range. */
@@ -178,8 +186,12 @@ public final class Words {
             case IN_RANGE -> text("finding.in-range", sentenceCase(state), recommended);
             case OUT_LOW, OUT_HIGH -> text("finding.out", fault(finding), state, recommended);
             case TOO_CLOSE -> text("finding.too-close", sentenceCase(state), recommended);
-            case CANNOT_TELL -> text("finding.cannot-tell", name(reading.kind()),
-                    range(reading.kind(), reading.low(), reading.high()), help(reading.dominatedBy()));
+            case CANNOT_TELL ->
+                text(
+                        "finding.cannot-tell",
+                        name(reading.kind()),
+                        range(reading.kind(), reading.low(), reading.high()),
+                        help(reading.dominatedBy()));
         };
     }
 
@@ -192,8 +204,10 @@ public final class Words {
         if (reading.low() < 0 && reading.high() > 0) {
             double far = figures.shown(reading.kind().unit(), Math.max(-reading.low(), reading.high()));
             int decimals = Figures.decimals(far);
-            return text(key + ".zero", figures.number(far, decimals, RoundingMode.CEILING)
-                    + text(figures.unitKey(reading.kind().unit())));
+            return text(
+                    key + ".zero",
+                    figures.number(far, decimals, RoundingMode.CEILING)
+                            + text(figures.unitKey(reading.kind().unit())));
         }
         return text(key + (shown < 0 ? ".minus" : ".plus"), figure(reading, Math.abs(shown), ""));
     }
@@ -208,8 +222,10 @@ public final class Words {
     }
 
     private static Verdict outOf(Finding finding) {
-        return finding.verdict().filter(Verdict::isOut).orElseThrow(() -> new IllegalArgumentException(
-                finding.kind().id() + " is not out of range; only what is out has a fault and an instruction"));
+        return finding.verdict()
+                .filter(Verdict::isOut)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        finding.kind().id() + " is not out of range; only what is out has a fault and an instruction"));
     }
 
     /** What to do about the first thing, in the player's words. */
@@ -232,7 +248,8 @@ public final class Words {
     /** Where in the stance the aim is; only for the ball's place in the stance. */
     private String place(Finding finding) {
         double aim = finding.range().orElseThrow().aim();
-        return finding.kind() != ReadingKind.BALL_IN_STANCE ? ""
+        return finding.kind() != ReadingKind.BALL_IN_STANCE
+                ? ""
                 : text("place." + (aim < 0.52 ? "middle" : aim < 0.67 ? "ahead" : aim < 0.84 ? "halfway" : "heel"));
     }
 
@@ -250,7 +267,9 @@ public final class Words {
                 return text("size.halves." + halves);
             }
         }
-        return text("size.figure", figures.number(figures.shown(kind.unit(), off), figures.limitDecimals(kind.unit())),
+        return text(
+                "size.figure",
+                figures.number(figures.shown(kind.unit(), off), figures.limitDecimals(kind.unit())),
                 text(figures.unitKey(kind.unit())));
     }
 
@@ -283,7 +302,9 @@ public final class Words {
 
     /** A mark that does not fit the rest. */
     public String doubt(Doubt doubt) {
-        String name = Landmark.of(doubt.mark()).map(this::name).map(n -> text("doubt.landmark", n))
+        String name = Landmark.of(doubt.mark())
+                .map(this::name)
+                .map(n -> text("doubt.landmark", n))
                 .orElseGet(() -> doubt.mark().equals("ball") ? text("doubt.ball") : text("doubt.floor", doubt.mark()));
         return text("doubt", sentenceCase(name), figures.number(doubt.offPx(), 0), name(doubt.view()));
     }
@@ -315,15 +336,16 @@ public final class Words {
 
     /** How the player can look for it alone. */
     public String check(ReadingKind kind) {
-        return text("check." + switch (kind) {
-            case BALL_ABOVE_CROWN, TEE_HEIGHT -> "tee";
-            case BALL_TO_LEAD_SHOULDER, BALL_IN_STANCE, BALL_TO_LEAD_HEEL, HEAD_TO_BALL -> "ball";
-            case FEET_TO_TARGET -> "feet";
-            case SHOULDERS_TO_TARGET, SHOULDERS_TO_FEET -> "shoulders";
-            case SHOULDER_TILT, TRAIL_HAND_LOWER -> "tilt";
-            case STANCE_WIDTH, STANCE_TO_SHOULDER_WIDTH, LEAD_FOOT_OUTSIDE_SHOULDER -> "stance";
-            default -> "posture";
-        });
+        return text("check."
+                + switch (kind) {
+                    case BALL_ABOVE_CROWN, TEE_HEIGHT -> "tee";
+                    case BALL_TO_LEAD_SHOULDER, BALL_IN_STANCE, BALL_TO_LEAD_HEEL, HEAD_TO_BALL -> "ball";
+                    case FEET_TO_TARGET -> "feet";
+                    case SHOULDERS_TO_TARGET, SHOULDERS_TO_FEET -> "shoulders";
+                    case SHOULDER_TILT, TRAIL_HAND_LOWER -> "tilt";
+                    case STANCE_WIDTH, STANCE_TO_SHOULDER_WIDTH, LEAD_FOOT_OUTSIDE_SHOULDER -> "stance";
+                    default -> "posture";
+                });
     }
 
     private static String sentenceCase(String text) {

@@ -24,6 +24,7 @@ public final class AddressFinder {
     private static final double EXACT_SHARE = 0.006;
     /** Motion that a hand-held rest has anyway. */
     private static final double REST = 0.02;
+
     private static final double LEAST_STILL_S = 0.25;
     private static final double SURELY_STILL_S = 0.6;
     private static final double LEAST_SWING_S = 0.2;
@@ -35,12 +36,12 @@ public final class AddressFinder {
     private static final double CREEP_S = 0.4;
     /** What looking at motion can never exceed: a practice swing looks like any other. */
     private static final double MOST_CONFIDENT = 0.95;
+
     private static final int WALKS = 4;
     private static final double PART_OF_PICTURE = 0.6;
     private static final double[][] PARTS = {{0.25, 0.75}, {0, 0.5}, {0.5, 1}};
 
-    private AddressFinder() {
-    }
+    private AddressFinder() {}
 
     /** The clearest moment; the first of equals. Empty when there is no swing, or when {@code progress} said to stop. */
     public static Optional<StillSpan> find(Clip clip, Progress progress) throws ClipException {
@@ -49,8 +50,10 @@ public final class AddressFinder {
 
     /** The same for a clip whose rate of filming somebody knows better than the file. */
     public static Optional<StillSpan> find(Clip clip, SlowMotion filmed, Progress progress) throws ClipException {
-        return moments(clip, filmed, progress).stream().max(Comparator.comparingDouble(StillSpan::confidence)
-                .thenComparing(Comparator.comparingDouble(StillSpan::startSeconds).reversed()));
+        return moments(clip, filmed, progress).stream()
+                .max(Comparator.comparingDouble(StillSpan::confidence)
+                        .thenComparing(Comparator.comparingDouble(StillSpan::startSeconds)
+                                .reversed()));
     }
 
     /** Every moment of address, in order of time; empty as above. Reads the whole clip in a reader of its own. */
@@ -81,7 +84,11 @@ public final class AddressFinder {
 
         static Look at(MotionTrace trace) {
             double[] amounts = trace.amounts();
-            double quiet = Arrays.stream(amounts).sorted().skip(amounts.length / 20).findFirst().orElse(0);
+            double quiet = Arrays.stream(amounts)
+                    .sorted()
+                    .skip(amounts.length / 20)
+                    .findFirst()
+                    .orElse(0);
             boolean[] walked = new boolean[amounts.length];
             List<int[]> stills = List.of();
             List<Burst> bursts = List.of();
@@ -105,8 +112,15 @@ public final class AddressFinder {
                 Burst burst = bursts.get(k);
                 boolean lasts = trace.seconds(burst.to()) - trace.seconds(burst.from()) >= LEAST_SWING_S;
                 if (burst.swing() && lasts && burst.peak() >= SWING_OVER_STILL * (quiet + REST)) {
-                    found.add(span(trace, amounts, stills.get(k), limit(quiet, burst.peak(), EXACT_SHARE), burst, clip,
-                            slowedDown, trust));
+                    found.add(span(
+                            trace,
+                            amounts,
+                            stills.get(k),
+                            limit(quiet, burst.peak(), EXACT_SHARE),
+                            burst,
+                            clip,
+                            slowedDown,
+                            trust));
                 }
             }
             return found;
@@ -164,23 +178,34 @@ public final class AddressFinder {
         return all;
     }
 
-    private static StillSpan span(MotionTrace trace, double[] amounts, int[] still, double limit, Burst burst, Clip clip,
-                                  double slowedDown, double trust) {
+    private static StillSpan span(
+            MotionTrace trace,
+            double[] amounts,
+            int[] still,
+            double limit,
+            Burst burst,
+            Clip clip,
+            double slowedDown,
+            double trust) {
         int end = still[1];
-        while (amounts[end] > limit && trace.seconds(still[1]) - trace.seconds(end) < CREEP_S
+        while (amounts[end] > limit
+                && trace.seconds(still[1]) - trace.seconds(end) < CREEP_S
                 && trace.seconds(end - 1) - trace.seconds(still[0]) >= LEAST_STILL_S) {
             end--;
         }
         int start = end;
-        while (start > still[0] && (amounts[start - 1] <= limit
-                || trace.seconds(end) - trace.seconds(start) < LEAST_STILL_S)) {
+        while (start > still[0]
+                && (amounts[start - 1] <= limit || trace.seconds(end) - trace.seconds(start) < LEAST_STILL_S)) {
             start--;
         }
         double from = trace.seconds(start);
         double to = trace.seconds(end);
         double address = clip.seconds(clip.indexAt(Math.max((from + to) / 2, to - BEFORE_S) * slowedDown));
         double clear = Math.min(burst.clearness(), Burst.share(to - from, LEAST_STILL_S, SURELY_STILL_S));
-        return new StillSpan(from * slowedDown, to * slowedDown,
-                Math.max(from * slowedDown, Math.min(to * slowedDown, address)), 0.5 + (MOST_CONFIDENT - 0.5) * trust * clear);
+        return new StillSpan(
+                from * slowedDown,
+                to * slowedDown,
+                Math.max(from * slowedDown, Math.min(to * slowedDown, address)),
+                0.5 + (MOST_CONFIDENT - 0.5) * trust * clear);
     }
 }

@@ -18,8 +18,18 @@ import org.toeline.video.Frame;
  * @param alikeShare   of what is round it as bright
  * @param farOff       whether a whole player stands in the picture; close by a ball may be seen before a white shoe
  */
-record BallEvidence(double rimPx, double seenShare, double edgeShare, double goingOnShare, double contrast, double clearest,
-                    double misfit, double white, double level, double alikeShare, boolean farOff) {
+record BallEvidence(
+        double rimPx,
+        double seenShare,
+        double edgeShare,
+        double goingOnShare,
+        double contrast,
+        double clearest,
+        double misfit,
+        double white,
+        double level,
+        double alikeShare,
+        boolean farOff) {
 
     /**
      * On grass or a mat hardly anything round a ball is as bright; round a part of a white shoe or a glove the rest of it is.
@@ -30,16 +40,20 @@ record BallEvidence(double rimPx, double seenShare, double edgeShare, double goi
     private static final double LEAST_CONTRAST = 12;
     /** Of an edge of a large ball, whose parts of the rim have pixels enough. */
     private static final double LEAST_STEP = 6;
+
     private static final double LEAST_SEEN = 0.3;
     /** Of a large ball a smaller share is enough. */
     private static final double FOR_LARGE = 0.1;
+
     private static final double ENOUGH_RIM_PX = 150;
     private static final double MOST_GOING_ON = 0.3;
     /** Ground this bright, against the ball, may be more of the same thing. */
     private static final double AS_BRIGHT = 0.75;
+
     private static final double MOST_MISFIT = 0.14;
     /** Added for a large ball, whose dimples are seen, and print, and the shade of what stands near. */
     private static final double MORE_MISFIT = 0.06;
+
     private static final double LEAST_WHITE = 0.72;
     private static final double LEAST_SCORE = 0.12;
     /** Where a whole player stands in the picture there is more that is white and round. */
@@ -48,9 +62,11 @@ record BallEvidence(double rimPx, double seenShare, double edgeShare, double goi
     private static final double LEAST_SCORE_CLOSE_BY = 0.3;
     /** No shoe close by has rounder ends. */
     private static final double SHOE_PX = 60;
+
     private static final double LEAST_LEVEL = 110;
     /** A circle with an edge all around; and one of which that may be. */
     private static final double WHOLE = 0.55;
+
     private static final double MAY_BE_WHOLE = 0.4;
 
     static BallEvidence of(Frame frame, BallFit fit, boolean farOff) {
@@ -75,9 +91,18 @@ record BallEvidence(double rimPx, double seenShare, double edgeShare, double goi
             goingOn += ball && !clear && (small || !ends) && fit.ground(k) > AS_BRIGHT * bright[1] ? 1 : 0;
         }
         double n = open.length;
-        return new BallEvidence(2 * Math.PI * fit.circle().r(), seen / n, edge / n, goingOn / n,
-                exceeded(Arrays.copyOf(contrasts, seen), 0.7), exceeded(all, 0.9), fit.rimMisfit(), bright[0], bright[1],
-                alike(frame, fit.circle(), bright[1]), farOff);
+        return new BallEvidence(
+                2 * Math.PI * fit.circle().r(),
+                seen / n,
+                edge / n,
+                goingOn / n,
+                exceeded(Arrays.copyOf(contrasts, seen), 0.7),
+                exceeded(all, 0.9),
+                fit.rimMisfit(),
+                bright[0],
+                bright[1],
+                alike(frame, fit.circle(), bright[1]),
+                farOff);
     }
 
     private static double exceeded(double[] values, double share) {
@@ -134,8 +159,10 @@ record BallEvidence(double rimPx, double seenShare, double edgeShare, double goi
 
     boolean isBall() {
         boolean large = rimPx > ENOUGH_RIM_PX;
-        boolean rim = seenShare >= LEAST_SEEN - FOR_LARGE * Math.min(1, rimPx / ENOUGH_RIM_PX) && goingOnShare <= MOST_GOING_ON
-                && contrast >= LEAST_CONTRAST && misfit <= Math.max(9, (MOST_MISFIT + (large ? MORE_MISFIT : 0)) * contrast);
+        boolean rim = seenShare >= LEAST_SEEN - FOR_LARGE * Math.min(1, rimPx / ENOUGH_RIM_PX)
+                && goingOnShare <= MOST_GOING_ON
+                && contrast >= LEAST_CONTRAST
+                && misfit <= Math.max(9, (MOST_MISFIT + (large ? MORE_MISFIT : 0)) * contrast);
         boolean alone = !farOff || alikeShare <= MOST_ALIKE;
         return rim && alone && white >= LEAST_WHITE && level >= LEAST_LEVEL && score() >= leastScore();
     }

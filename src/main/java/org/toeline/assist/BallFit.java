@@ -18,23 +18,28 @@ final class BallFit {
     static final double GROUND_PX = 4;
     /** How deep inside the rim the ball's light is looked at, pixels, and at least what share of the radius. */
     private static final double BAND_PX = 11;
+
     private static final double BAND_SHARE = 0.4;
     /**
      * Deeper than this in a ball of some size nothing tells where the rim is, and shade that the light's few terms cannot
      * follow would move it: such pixels count for less.
      */
     private static final double DEEP_PX = 3;
+
     private static final double DEEP = 0.15;
     /** Of a ball this small everything is needed. */
     private static final double SMALL_PX = 6.5;
+
     private static final double LEAST_NOISE = 1.5;
     /** Misfits beyond about this many times the noise are no noise. */
     private static final double ODD = 3;
+
     private static final double ODDEST = 9;
     /** How far a rim may be from where a lens would draw it, from pixel to pixel: sharpening, coding, coarse sampling. */
     private static final double RAGGED_PX = 0.15;
     /** At first misfits of this many grey levels are ordinary: the shade of a ball is not known yet. */
     private static final double SOFT = 40;
+
     private static final double DARKER = 0.5;
     private static final double EXPLAINED = 1.35;
     /** How far behind a cover's edge its light is one and the same, pixels. */
@@ -50,11 +55,10 @@ final class BallFit {
     private double groundNoise = 10;
     private double[] misfit;
     private double[] weight;
-    private Rows rows = (at, sums) -> { };
+    private Rows rows = (at, sums) -> {};
 
     /** Where a cover is first thought to be: the direction to it, and how far beyond the patch's middle it begins. */
-    record Cover(double angleRad, double offPx) {
-    }
+    record Cover(double angleRad, double offPx) {}
 
     /** Without a cover. */
     BallFit(BallPatch patch, Circle start, boolean[] open, double gamma) {
@@ -88,7 +92,8 @@ final class BallFit {
 
     /** The same with other pixels or another exponent of encoding, from where this one ended. */
     BallFit again(BallPatch of, double gamma) {
-        return model.covered ? new BallFit(of, circle(), rim.open(), gamma, cover(of.about))
+        return model.covered
+                ? new BallFit(of, circle(), rim.open(), gamma, cover(of.about))
                 : new BallFit(of, circle(), rim.open(), gamma);
     }
 
@@ -106,7 +111,11 @@ final class BallFit {
     }
 
     private double middling(java.util.function.Predicate<Pixel> of, double at, double otherwise) {
-        double[] lights = patch.pixels.stream().filter(of).mapToDouble(p -> model.light(p.level())).sorted().toArray();
+        double[] lights = patch.pixels.stream()
+                .filter(of)
+                .mapToDouble(p -> model.light(p.level()))
+                .sorted()
+                .toArray();
         return lights.length == 0 ? otherwise : lights[(int) (lights.length * at)];
     }
 
@@ -147,14 +156,17 @@ final class BallFit {
     }
 
     private boolean lost() {
-        return !(v[2] > 2.5) || Math.abs(v[2] - start.r()) > 2 + 0.35 * start.r()
+        return !(v[2] > 2.5)
+                || Math.abs(v[2] - start.r()) > 2 + 0.35 * start.r()
                 || Math.hypot(v[0] - start.x(), v[1] - start.y()) > 2 + 0.35 * start.r()
                 || Arrays.stream(v).anyMatch(d -> !Double.isFinite(d));
     }
 
     /** Whether a pixel counts at all. */
     private boolean counts(Pixel p, double depth) {
-        return depth > -GROUND_PX && depth < v[2] - innerPx + 1e-9 && (depth > 2 || rim.open(sector(p)) || covering(p))
+        return depth > -GROUND_PX
+                && depth < v[2] - innerPx + 1e-9
+                && (depth > 2 || rim.open(sector(p)) || covering(p))
                 && past(p) < COVER_PX;
     }
 
@@ -250,8 +262,11 @@ final class BallFit {
 
     private Cover cover(Circle from) {
         double angle = v[model.cover()];
-        return new Cover(angle, v[model.cover() + 1] + (patch.about.x() - from.x()) * Math.cos(angle)
-                + (patch.about.y() - from.y()) * Math.sin(angle));
+        return new Cover(
+                angle,
+                v[model.cover() + 1]
+                        + (patch.about.x() - from.x()) * Math.cos(angle)
+                        + (patch.about.y() - from.y()) * Math.sin(angle));
     }
 
     BallPatch patch() {

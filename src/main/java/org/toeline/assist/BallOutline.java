@@ -28,9 +28,11 @@ public final class BallOutline {
     private static final double WIDENED = 1.3;
     /** What coding leaves uncertain however clear the picture, pixels: seen on filmed balls. */
     private static final double LEAST_CENTRE_PX = 0.15;
+
     private static final double LEAST_DIAMETER_PX = 0.27;
     /** And what shade adds when none of the rim stands off the ground: the same, {@code docs/marking.md}. */
     private static final double SHADED_CENTRE_PX = 0.5;
+
     private static final double SHADED_DIAMETER_PX = 1.0;
 
     /** So many pixels of a large ball are looked at in the end. */
@@ -77,7 +79,8 @@ public final class BallOutline {
     private Optional<BallMark> fit(double x, double y) {
         List<Candidate> candidates = new RimSearch(frame, mostRadiusPx, Edges.FALLS).near(x, y);
         boolean large = candidates.stream().limit(1).anyMatch(c -> c.circle().r() > Hypotheses.LARGE_PX);
-        Optional<BallFit> chosen = large ? clearest(together(candidates, BallEvidence::isBall, x, y), x, y)
+        Optional<BallFit> chosen = large
+                ? clearest(together(candidates, BallEvidence::isBall, x, y), x, y)
                 : likeliest(inTurn(candidates, x, y), x, y);
         return chosen.flatMap(this::weighed);
     }
@@ -97,10 +100,14 @@ public final class BallOutline {
 
     /** Large ones take their time, and all are needed: as many at once as there are processors. */
     private List<BallFit> together(List<Candidate> candidates, Predicate<BallEvidence> isBall, double x, double y) {
-        return candidates.parallelStream().map(c -> ball(colours(x, y), c, isBall, x, y)).flatMap(Optional::stream).toList();
+        return candidates.parallelStream()
+                .map(c -> ball(colours(x, y), c, isBall, x, y))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
-    private Optional<BallFit> ball(Colours of, Candidate candidate, Predicate<BallEvidence> isBall, double x, double y) {
+    private Optional<BallFit> ball(
+            Colours of, Candidate candidate, Predicate<BallEvidence> isBall, double x, double y) {
         return new Hypotheses(of, stretch, candidate.circle(), open(candidate))
                 .best(fit -> holds(fit.circle(), x, y) && isBall.test(evidence(fit)));
     }
@@ -116,8 +123,11 @@ public final class BallOutline {
 
     /** As little of a small ball's rim speaks for itself: the one that explains the picture best. */
     private Optional<BallFit> likeliest(List<BallFit> balls, double x, double y) {
-        double reach = balls.stream().mapToDouble(f -> f.circle().r() + Math.hypot(f.circle().x() - x, f.circle().y() - y))
-                .max().orElse(0);
+        double reach = balls.stream()
+                .mapToDouble(f -> f.circle().r()
+                        + Math.hypot(f.circle().x() - x, f.circle().y() - y))
+                .max()
+                .orElse(0);
         return Hypotheses.likeliest(balls, new BallPatch(colours, stretch, new Circle(x, y, reach), BallFit.GROUND_PX));
     }
 
@@ -126,20 +136,26 @@ public final class BallOutline {
      * with it, what lies in front, or nothing where it is not plain what does.
      */
     private Optional<BallFit> clearest(List<BallFit> balls, double x, double y) {
-        Optional<BallFit> clearest = balls.stream().max(Comparator.comparingDouble(f -> evidence(f).score()));
+        Optional<BallFit> clearest =
+                balls.stream().max(Comparator.comparingDouble(f -> evidence(f).score()));
         Optional<BallFit> front = farOff ? Optional.empty() : inFront(clearest, x, y);
         return front.isEmpty() ? clearest : front.filter(b -> evidence(b).isWhole());
     }
 
     /** A circle that has an edge around most of it, other than the one found: within it, or plainer than it. */
     private Optional<BallFit> inFront(Optional<BallFit> found, double x, double y) {
-        List<Candidate> others = new RimSearch(frame, mostRadiusPx, Edges.ALL).near(x, y).stream()
-                .filter(c -> c.rays() >= MOST_OF_RIM * RimSearch.RAYS)
-                .filter(c -> found.isEmpty() || isOther(c.circle(), found.get().circle())).toList();
+        List<Candidate> others = new RimSearch(frame, mostRadiusPx, Edges.ALL)
+                .near(x, y).stream()
+                        .filter(c -> c.rays() >= MOST_OF_RIM * RimSearch.RAYS)
+                        .filter(c -> found.isEmpty()
+                                || isOther(c.circle(), found.get().circle()))
+                        .toList();
         double least = found.map(f -> evidence(f).rimScore() + PLAINER).orElse(0.0);
         return together(others, BallEvidence::mayBeWhole, x, y).stream()
-                .filter(b -> found.isEmpty() || isOther(b.circle(), found.get().circle())
-                        && (found.get().circle().surrounds(b.circle()) || evidence(b).rimScore() > least))
+                .filter(b -> found.isEmpty()
+                        || isOther(b.circle(), found.get().circle())
+                                && (found.get().circle().surrounds(b.circle())
+                                        || evidence(b).rimScore() > least))
                 .max(Comparator.comparingDouble(b -> evidence(b).rimScore()));
     }
 
@@ -150,7 +166,8 @@ public final class BallOutline {
     /** A click a little outside a small ball is forgiven; a large one is clicked well inside. */
     private boolean holds(Circle circle, double x, double y) {
         double off = Math.hypot(circle.x() - x, circle.y() - y);
-        return circle.r() >= 3.8 && circle.r() <= mostRadiusPx
+        return circle.r() >= 3.8
+                && circle.r() <= mostRadiusPx
                 && off <= (circle.r() > Hypotheses.LARGE_PX ? WELL_INSIDE * circle.r() : circle.r() + 2);
     }
 
@@ -174,7 +191,8 @@ public final class BallOutline {
     /** The mean over the encodings, each as likely as the picture makes it; their differences are uncertainty too. */
     private Optional<BallMark> weighed(BallFit first) {
         List<BallFit> fits = new ArrayList<>();
-        BallPatch patch = first.circle().r() <= Hypotheses.LARGE_PX ? first.patch()
+        BallPatch patch = first.circle().r() <= Hypotheses.LARGE_PX
+                ? first.patch()
                 : new BallPatch(colours, stretch, first.circle(), Hypotheses.BEYOND_PX, TO_FIT);
         for (double gamma : GAMMAS) {
             BallFit fit = first.again(patch, gamma);
@@ -186,10 +204,15 @@ public final class BallOutline {
             return Optional.empty();
         }
         double unit = fits.stream().mapToDouble(BallFit::noise).min().orElseThrow();
-        double groundUnit = fits.stream().mapToDouble(BallFit::groundNoise).min().orElseThrow();
-        double[] misfit = fits.stream().mapToDouble(f -> f.misfit(f.patch(), unit, groundUnit)).toArray();
+        double groundUnit =
+                fits.stream().mapToDouble(BallFit::groundNoise).min().orElseThrow();
+        double[] misfit = fits.stream()
+                .mapToDouble(f -> f.misfit(f.patch(), unit, groundUnit))
+                .toArray();
         double least = Arrays.stream(misfit).min().orElseThrow();
-        double[] weight = Arrays.stream(misfit).map(m -> Math.exp(-(m - least) / (2 * WIDENED * WIDENED))).toArray();
+        double[] weight = Arrays.stream(misfit)
+                .map(m -> Math.exp(-(m - least) / (2 * WIDENED * WIDENED)))
+                .toArray();
         double all = Arrays.stream(weight).sum();
         double x = 0;
         double y = 0;
@@ -205,17 +228,21 @@ public final class BallOutline {
         for (int i = 0; i < weight.length; i++) {
             Circle c = fits.get(i).circle();
             double[] s = fits.get(i).sigmas();
-            centre += weight[i] / all * (Math.pow(WIDENED * s[0], 2) + (Math.pow(c.x() - x, 2) + Math.pow(c.y() - y, 2)) / 2);
+            centre += weight[i]
+                    / all
+                    * (Math.pow(WIDENED * s[0], 2) + (Math.pow(c.x() - x, 2) + Math.pow(c.y() - y, 2)) / 2);
             diameter += weight[i] / all * 4 * (Math.pow(WIDENED * s[1], 2) + Math.pow(c.r() - r, 2));
         }
-        return Optional.of(new BallMark(stretch.seen(x, y), OptionalDouble.of(2 * r), Math.sqrt(centre),
-                Math.sqrt(diameter)));
+        return Optional.of(
+                new BallMark(stretch.seen(x, y), OptionalDouble.of(2 * r), Math.sqrt(centre), Math.sqrt(diameter)));
     }
 
     /** What no misfit shows: the rim may be anywhere in the shade of the ball. */
     private static double[] systematic(BallFit fit) {
         double unseen = 1 - fit.rim().openShare();
-        return new double[] {Math.hypot(LEAST_CENTRE_PX, SHADED_CENTRE_PX * unseen),
-            Math.hypot(LEAST_DIAMETER_PX, SHADED_DIAMETER_PX * unseen)};
+        return new double[] {
+            Math.hypot(LEAST_CENTRE_PX, SHADED_CENTRE_PX * unseen),
+            Math.hypot(LEAST_DIAMETER_PX, SHADED_DIAMETER_PX * unseen)
+        };
     }
 }

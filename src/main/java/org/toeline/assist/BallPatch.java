@@ -11,8 +11,7 @@ final class BallPatch {
      * @param x       column of the pixel, as {@code y} its row
      * @param middleX where its middle is when the ball is made round, as {@code middleY}
      */
-    record Pixel(int x, int y, double middleX, double middleY, double level) {
-    }
+    record Pixel(int x, int y, double middleX, double middleY, double level) {}
 
     /** Rows slip by this share against one another. */
     private static final double GOLDEN = 0.382;
@@ -51,7 +50,8 @@ final class BallPatch {
             for (int x = left; x < left + across; x++) {
                 ImagePoint at = stretch.round(x + 0.5, y + 0.5);
                 if (Math.hypot(at.xPx() - about.x(), at.yPx() - about.y()) <= reach
-                        && Math.floorMod(x + slip * y, every) == 0 && colours.holds(x, y)) {
+                        && Math.floorMod(x + slip * y, every) == 0
+                        && colours.holds(x, y)) {
                     places[(y - top) * across + x - left] = pixels.size();
                     pixels.add(new Pixel(x, y, at.xPx(), at.yPx(), colours.of(x, y, 0)));
                 }

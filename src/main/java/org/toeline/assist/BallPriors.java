@@ -5,6 +5,7 @@ final class BallPriors {
 
     /** The blur expected, pixels (natural logarithm), a pixel's own square included, and its spread. */
     static final double USUAL_BLUR = Math.log(0.85);
+
     private static final double BLUR_SPREAD = 0.35;
     private static final double HELD_PX = 1e-3;
     /** Hardly anything. */

@@ -16,10 +16,12 @@ final class BlurredSphere {
 
     /** Blurs are this far apart, natural logarithm. */
     private static final double STEP = 0.03;
+
     private static final double LEAST = Math.log(0.002);
     private static final int BLURS = 220;
     /** Beyond this many blurs from the rim nothing changes any more. */
     private static final double REACH = 6;
+
     private static final int PER_BLUR = 8;
     private static final int PLACES = (int) (2 * REACH * PER_BLUR) + 1;
     private static final AtomicReferenceArray<double[]> TABLES = new AtomicReferenceArray<>(BLURS);

@@ -36,20 +36,19 @@ final class BonyPoints {
      * @param up    offset up, share of the span
      * @param sigma measured spread, share of the span
      */
-    record From(int right, double out, double up, double sigma) {
-    }
+    record From(int right, double out, double up, double sigma) {}
 
     private static final Map<Landmark, From> FACE_ON = new EnumMap<>(Landmark.class);
     private static final Map<Landmark, From> DOWN_THE_LINE = new EnumMap<>(Landmark.class);
     private static final int EARS = 8;
     private static final int SHOULDERS = 12;
 
-    private BonyPoints() {
-    }
+    private BonyPoints() {}
 
     static List<Mark> of(Seen seen, View view, Handedness handedness) {
         double span = PoseSearch.span(seen);
-        // seen face-on the target, and seen down the line the ball, lies to the right of a right-handed player's picture
+        // seen face-on the target, and seen down the line the ball, lies to the right of a right-handed player's
+        // picture
         double way = handedness == Handedness.RIGHT ? 1 : -1;
         List<Mark> marks = new ArrayList<>();
         (view == View.FACE_ON ? FACE_ON : DOWN_THE_LINE).forEach((landmark, from) -> {
@@ -57,14 +56,19 @@ final class BonyPoints {
             boolean rightBody = (landmark.side() == Landmark.Side.TRAIL) == (handedness == Handedness.RIGHT);
             int right = from.right;
             int left = from.right - 1;
-            double visible = middle ? Math.max(seen.visibility()[left], seen.visibility()[right])
+            double visible = middle
+                    ? Math.max(seen.visibility()[left], seen.visibility()[right])
                     : seen.visibility()[rightBody ? right : left];
             if (visible >= LEAST_VISIBILITY) {
-                ImagePoint joint = middle ? between(seen.points()[left], seen.points()[right])
+                ImagePoint joint = middle
+                        ? between(seen.points()[left], seen.points()[right])
                         : seen.points()[rightBody ? right : left];
                 double out = view == View.FACE_ON && landmark.side() == Landmark.Side.TRAIL ? -from.out : from.out;
-                marks.add(new Mark(landmark, joint.plus(way * out * span, -from.up * span),
-                        span * Math.max(LEAST_SPREAD, WIDENED * from.sigma), Mark.Origin.SUGGESTED));
+                marks.add(new Mark(
+                        landmark,
+                        joint.plus(way * out * span, -from.up * span),
+                        span * Math.max(LEAST_SPREAD, WIDENED * from.sigma),
+                        Mark.Origin.SUGGESTED));
             }
         });
         return marks;

@@ -37,8 +37,9 @@ record Burst(int from, int to, double peak, double sweptShare, double swept, dou
 
     /** How far inside the limits of a swing, 0 at a limit to 1. */
     double clearness() {
-        return Math.min(share(swept, LEAST_SWEPT, SURELY_SWEPT), Math.min(share(moving, MOST_MOVING, SURELY_MOVING),
-                share(startsAt, LEAST_DOWN, SURELY_DOWN)));
+        return Math.min(
+                share(swept, LEAST_SWEPT, SURELY_SWEPT),
+                Math.min(share(moving, MOST_MOVING, SURELY_MOVING), share(startsAt, LEAST_DOWN, SURELY_DOWN)));
     }
 
     /** 0 at {@code none}, 1 at {@code all} and beyond. */

@@ -10,8 +10,7 @@ record Circle(double x, double y, double r) {
      *
      * @param change how much whiteness falls there, outwards
      */
-    record RimPoint(double x, double y, double change) {
-    }
+    record RimPoint(double x, double y, double change) {}
 
     /** How differently two are drawn: middles apart and radii apart, pixels. */
     double apart(Circle other) {

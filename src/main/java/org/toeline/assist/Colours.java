@@ -74,8 +74,9 @@ final class Colours {
     }
 
     private int pixel(int x, int y) {
-        return frame.argb()[Math.max(0, Math.min(frame.height() - 1, y)) * frame.width()
-                + Math.max(0, Math.min(frame.width() - 1, x))];
+        return frame.argb()[
+                Math.max(0, Math.min(frame.height() - 1, y)) * frame.width()
+                        + Math.max(0, Math.min(frame.width() - 1, x))];
     }
 
     private static double brightness(int p) {

@@ -11,12 +11,12 @@ final class EdgeDirection {
     private static final double HALF_PX = 16;
     /** Weaker changes of colour do not vote, levels per pixel. */
     private static final double LEAST_SLOPE = 6;
+
     private static final double MOST_SLOPE = 30;
     private static final int MOST_GUESSES = 4;
     private static final double LEAST_VOTES = 8 * LEAST_SLOPE;
 
-    private EdgeDirection() {
-    }
+    private EdgeDirection() {}
 
     /** The best guesses, best first, each with its origin where the click drops onto it. */
     static List<StraightLine> at(Colours colours, ImagePoint near, double reach) {
@@ -83,8 +83,9 @@ final class EdgeDirection {
         for (int k = -1; k <= 1; k++) {
             int ox = alongY * k;
             int oy = alongX * k;
-            sum += (2 - Math.abs(k)) * (colours.of(x + alongX + ox, y + alongY + oy, which)
-                    - colours.of(x - alongX + ox, y - alongY + oy, which));
+            sum += (2 - Math.abs(k))
+                    * (colours.of(x + alongX + ox, y + alongY + oy, which)
+                            - colours.of(x - alongX + ox, y - alongY + oy, which));
         }
         return sum / 8;
     }

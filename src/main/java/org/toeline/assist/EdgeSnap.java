@@ -21,15 +21,18 @@ public final class EdgeSnap {
     private static final double DRAG_REACH_PER_1000 = 12;
     /** Up to this width a bar is thin, and up to that it is one at all. */
     private static final double THIN_BAR_PER_1000 = 6;
+
     private static final double WIDEST_BAR_PER_1000 = 16;
     /** Half the stretch on which a click's line is first looked for, pixels. */
     private static final double FIRST_HALF_PX = 14;
+
     private static final double LONGEST_HALF_PX = 112;
     private static final double SHORTEST_DRAG_PX = 12;
     /** What coding leaves uncertain, pixels: seen on the sample clips. */
     private static final double FLOOR_PX = 0.1;
     /** A round bar narrower than this is seen as its darker side alone: its sheen is lost in the ground. */
     private static final double UNRESOLVED_PX = 2.8;
+
     private static final double UNRESOLVED_FLOOR_PX = 0.45;
 
     private final double per1000;
@@ -39,8 +42,12 @@ public final class EdgeSnap {
     private EdgeSnap(Frame frame, ImagePoint from, ImagePoint to) {
         per1000 = Math.max(0.8, Math.max(frame.width(), frame.height()) / 1000.0);
         double margin = LONGEST_HALF_PX + 2 * WIDEST_BAR_PER_1000 * per1000;
-        colours = new Colours(frame, Math.min(from.xPx(), to.xPx()) - margin, Math.min(from.yPx(), to.yPx()) - margin,
-                Math.max(from.xPx(), to.xPx()) + margin, Math.max(from.yPx(), to.yPx()) + margin);
+        colours = new Colours(
+                frame,
+                Math.min(from.xPx(), to.xPx()) - margin,
+                Math.min(from.yPx(), to.yPx()) - margin,
+                Math.max(from.xPx(), to.xPx()) + margin,
+                Math.max(from.yPx(), to.yPx()) + margin);
         search = new LineSearch(colours, WIDEST_BAR_PER_1000 * per1000);
     }
 
@@ -66,7 +73,11 @@ public final class EdgeSnap {
             if (found.isPresent() && Math.abs(found.get().line().place(near).t()) <= reach) {
                 Found f = longest(found.get());
                 double half = Math.sqrt(3 * f.fit().squares() / f.fit().places());
-                return Optional.of(line(f, f.line().place(near).s(), f.fit().middle() - half, f.fit().middle() + half));
+                return Optional.of(line(
+                        f,
+                        f.line().place(near).s(),
+                        f.fit().middle() - half,
+                        f.fit().middle() + half));
             }
         }
         return Optional.empty();
@@ -110,16 +121,18 @@ public final class EdgeSnap {
         StraightLine rough = StraightLine.through(from, to);
         double a = leftOut * length;
         double b = (1 - leftOut) * length;
-        return only.isPresent() ? search.find(only.get(), rough, a, b, reach, turn)
+        return only.isPresent()
+                ? search.find(only.get(), rough, a, b, reach, turn)
                 : meant(rough, from, to, a, b, reach, turn);
     }
 
     /** A thin bar; of a broad bar and an edge, the one nearer to where the hand was. */
-    private Optional<Found> meant(StraightLine rough, ImagePoint from, ImagePoint to, double a, double b, double reach,
-                                  double turn) {
+    private Optional<Found> meant(
+            StraightLine rough, ImagePoint from, ImagePoint to, double a, double b, double reach, double turn) {
         Optional<Found> bar = search.find(Kind.BAR, rough, a, b, reach, turn);
-        if (bar.isPresent() && (bar.get().width() <= THIN_BAR_PER_1000 * per1000
-                || off(bar.get(), from, to) < bar.get().width() / 4)) {
+        if (bar.isPresent()
+                && (bar.get().width() <= THIN_BAR_PER_1000 * per1000
+                        || off(bar.get(), from, to) < bar.get().width() / 4)) {
             return bar;
         }
         Optional<Found> edge = search.find(Kind.EDGE, rough, a, b, reach, turn);
@@ -146,8 +159,12 @@ public final class EdgeSnap {
     private static SnappedLine line(Found f, double at, double from, double to) {
         double end = Math.max(f.fit().sigma(from), f.fit().sigma(to));
         double floor = f.kind() == Kind.BAR && f.width() < UNRESOLVED_PX ? UNRESOLVED_FLOOR_PX : FLOOR_PX;
-        return new SnappedLine(f.line().at(at, 0), f.line().at(from, 0), f.line().at(to, 0),
-                Math.hypot(floor, f.fit().sigma(at)), Math.hypot(floor, end),
+        return new SnappedLine(
+                f.line().at(at, 0),
+                f.line().at(from, 0),
+                f.line().at(to, 0),
+                Math.hypot(floor, f.fit().sigma(at)),
+                Math.hypot(floor, end),
                 f.kind() == Kind.BAR ? OptionalDouble.of(f.width()) : OptionalDouble.empty());
     }
 }

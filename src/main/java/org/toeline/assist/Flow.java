@@ -22,16 +22,15 @@ final class Flow {
 
     /** Side of the square of pixels that stands for a mark. */
     static final int WINDOW = 25;
+
     private static final int LEVELS = 3;
     /** Below this the smaller eigenvalue of the brightness gradients says: nothing to hold on to. OpenCV's scale. */
     private static final double LEAST_EIGENVALUE = 4e-4;
 
     /** @param seen whether the point could be followed at all */
-    record To(ImagePoint at, boolean seen) {
-    }
+    record To(ImagePoint at, boolean seen) {}
 
-    private Flow() {
-    }
+    private Flow() {}
 
     /** Where points of one picture lie in another of the same size, given a guess for each. */
     static List<To> follow(Grey from, Grey to, List<ImagePoint> points, List<ImagePoint> guesses) {
@@ -42,11 +41,21 @@ final class Flow {
             Mat end = points(guesses);
             Mat status = new Mat();
             Mat error = new Mat();
-            opencv_video.calcOpticalFlowPyrLK(before, after, start, end, status, error, new Size(WINDOW, WINDOW), LEVELS,
+            opencv_video.calcOpticalFlowPyrLK(
+                    before,
+                    after,
+                    start,
+                    end,
+                    status,
+                    error,
+                    new Size(WINDOW, WINDOW),
+                    LEVELS,
                     new TermCriteria(TermCriteria.COUNT + TermCriteria.EPS, 40, 0.002),
-                    opencv_video.OPTFLOW_USE_INITIAL_FLOW, LEAST_EIGENVALUE);
+                    opencv_video.OPTFLOW_USE_INITIAL_FLOW,
+                    LEAST_EIGENVALUE);
             List<To> found = new ArrayList<>();
-            try (FloatIndexer at = end.createIndexer(); UByteIndexer seen = status.createIndexer()) {
+            try (FloatIndexer at = end.createIndexer();
+                    UByteIndexer seen = status.createIndexer()) {
                 for (int i = 0; i < points.size(); i++) {
                     // OpenCV's pixel centres lie at integers
                     found.add(new To(new ImagePoint(at.get(i, 0, 0) + 0.5, at.get(i, 0, 1) + 0.5), seen.get(i) != 0));

@@ -64,8 +64,9 @@ public final class Follow {
      * @param progress      may stop the work: the answer is then empty
      * @return a track for each mark, in the same order
      */
-    public static Optional<List<Track>> through(Clip clip, StillSpan span, double markedSeconds, List<ImagePoint> marks,
-                                                Progress progress) throws ClipException {
+    public static Optional<List<Track>> through(
+            Clip clip, StillSpan span, double markedSeconds, List<ImagePoint> marks, Progress progress)
+            throws ClipException {
         int at = clip.indexAt(markedSeconds);
         int from = Math.min(at, clip.indexAt(span.startSeconds()));
         int to = Math.max(at, clip.indexAt(span.endSeconds()));
@@ -77,12 +78,14 @@ public final class Follow {
     /** The same over a list of frames in the order of time. */
     static List<Track> through(List<Frame> frames, int marked, List<ImagePoint> marks) throws ClipException {
         return new Follow(frames::get, frames.get(marked), marks)
-                .both(marked, 0, frames.size() - 1, 1, Progress.NONE).orElseThrow();
+                .both(marked, 0, frames.size() - 1, 1, Progress.NONE)
+                .orElseThrow();
     }
 
     /** How much the marks moved that were held to the end; empty when there is none. */
     public static Optional<Sway> sway(List<Track> tracks) {
-        List<Track> held = tracks.stream().filter(t -> t.held() && t.steps().size() > 1).toList();
+        List<Track> held =
+                tracks.stream().filter(t -> t.held() && t.steps().size() > 1).toList();
         if (held.isEmpty()) {
             return Optional.empty();
         }
@@ -93,8 +96,8 @@ public final class Follow {
             across += Math.pow(t.spreadXPx().orElseThrow(), 2) - noise;
             up += Math.pow(t.spreadYPx().orElseThrow(), 2) - noise;
         }
-        return Optional.of(new Sway(Math.sqrt(Math.max(0, across / held.size())),
-                Math.sqrt(Math.max(0, up / held.size())), held.size()));
+        return Optional.of(new Sway(
+                Math.sqrt(Math.max(0, across / held.size())), Math.sqrt(Math.max(0, up / held.size())), held.size()));
     }
 
     private Optional<List<Track>> both(int at, int from, int to, int stride, Progress progress) throws ClipException {
@@ -116,7 +119,8 @@ public final class Follow {
     private List<ImagePoint> step(Frame frame, List<ImagePoint> guesses) {
         Grey other = Grey.of(frame);
         List<Flow.To> there = Flow.follow(marked, other, marks, guesses);
-        List<Flow.To> back = Flow.follow(other, marked, there.stream().map(Flow.To::at).toList(), marks);
+        List<Flow.To> back =
+                Flow.follow(other, marked, there.stream().map(Flow.To::at).toList(), marks);
         List<ImagePoint> next = new ArrayList<>(guesses);
         for (int i = 0; i < marks.size(); i++) {
             ImagePoint at = there.get(i).at();
@@ -155,7 +159,8 @@ public final class Follow {
         for (int i = 0; i < marks.size(); i++) {
             List<Step> own = steps.get(i);
             own.sort(Comparator.comparingDouble(Step::seconds));
-            Outcome how = outcome[i] == Outcome.HELD && misses[i] > frames / FRAMES_PER_MISS ? Outcome.LOST : outcome[i];
+            Outcome how =
+                    outcome[i] == Outcome.HELD && misses[i] > frames / FRAMES_PER_MISS ? Outcome.LOST : outcome[i];
             tracks.add(new Track(marks.get(i), how, own, Math.sqrt(gaps[i] / Math.max(1, own.size() - 1))));
         }
         return tracks;

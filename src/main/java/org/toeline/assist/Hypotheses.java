@@ -19,6 +19,7 @@ final class Hypotheses {
     private static final double[] LARGER = {1, 1.35, 1.8};
     /** Of a ball this large enough rim is left, unless about half of it is hidden. */
     private static final double ROUND_PX = 28;
+
     private static final double HALF_COVERED = 0.42;
     static final double LARGE_PX = 12;
     private static final int DIRECTIONS = 8;
@@ -29,6 +30,7 @@ final class Hypotheses {
     private static final double SMALL_PX = 6;
     /** With no longer gap in the rim than this no cover is looked for. */
     private static final double NO_COVER = 0.2;
+
     private static final int MOST_TRIED = 6;
     /** So many pixels of a large circle tell what it is. */
     private static final int TO_TELL = 4000;
@@ -73,8 +75,7 @@ final class Hypotheses {
         return fits.stream().min(Comparator.comparingDouble(f -> f.misfit(patch, noise, ground) + PRICE * f.values()));
     }
 
-    private record Start(double angle, double larger) {
-    }
+    private record Start(double angle, double larger) {}
 
     private List<Start> promising(BallFit plain) {
         List<Start> starts = new ArrayList<>();
@@ -101,9 +102,11 @@ final class Hypotheses {
         double angle = start.angle;
         double larger = start.larger;
         double on = (larger - 1) * circle.r();
-        Circle whole = new Circle(circle.x() + on * Math.cos(angle), circle.y() + on * Math.sin(angle), larger * circle.r());
+        Circle whole =
+                new Circle(circle.x() + on * Math.cos(angle), circle.y() + on * Math.sin(angle), larger * circle.r());
         boolean[] all = new boolean[Rim.sectors(whole.r())];
         java.util.Arrays.fill(all, true);
-        return new BallFit(patch, whole, all, GAMMA, new Cover(angle, larger == 1 ? 0.1 * circle.r() : 0.9 * circle.r()));
+        return new BallFit(
+                patch, whole, all, GAMMA, new Cover(angle, larger == 1 ? 0.1 * circle.r() : 0.9 * circle.r()));
     }
 }

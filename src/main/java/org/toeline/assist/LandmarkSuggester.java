@@ -38,15 +38,18 @@ public final class LandmarkSuggester implements AutoCloseable {
      * @param view  only {@link View#FACE_ON} and {@link View#DOWN_THE_LINE} show a player
      * @param hints marks already placed, such as the ball: where is looked first; may be empty
      */
-    public synchronized LandmarkSuggestion suggest(Frame frame, View view, Handedness handedness,
-                                                   List<ImagePoint> hints) {
+    public synchronized LandmarkSuggestion suggest(
+            Frame frame, View view, Handedness handedness, List<ImagePoint> hints) {
         if (view == View.TEE) {
             return new NoPerson(Reason.OTHER_VIEW);
         }
         PoseSearch search = new PoseSearch(model, frame);
         Optional<Seen> person = search.person(hints);
-        return person.isEmpty() ? new NoPerson(search.unclear() ? Reason.NOT_CLEAR : Reason.NOBODY)
-                : new Landmarks(BonyPoints.of(person.get(), view, handedness), person.get().score());
+        return person.isEmpty()
+                ? new NoPerson(search.unclear() ? Reason.NOT_CLEAR : Reason.NOBODY)
+                : new Landmarks(
+                        BonyPoints.of(person.get(), view, handedness),
+                        person.get().score());
     }
 
     @Override

@@ -120,7 +120,10 @@ final class LeastSquares {
             damped[i] = normal[i].clone();
             damped[i][i] *= 1 + damping;
         }
-        return decomposed(damped).getSolver().solve(new ArrayRealVector(right, false)).toArray();
+        return decomposed(damped)
+                .getSolver()
+                .solve(new ArrayRealVector(right, false))
+                .toArray();
     }
 
     /** The covariance of the values, for rows weighted by one over their variance. */

@@ -13,11 +13,13 @@ import org.toeline.assist.StraightLine.Place;
 final class LineSearch {
 
     /** What a line runs along. */
-    enum Kind { EDGE, BAR }
+    enum Kind {
+        EDGE,
+        BAR
+    }
 
     /** @param width of a bar; 0 for an edge */
-    private record Feature(double s, double t, double width, Steps.Step step, double worth) {
-    }
+    private record Feature(double s, double t, double width, Steps.Step step, double worth) {}
 
     /**
      * @param line  its s axis is the line found
@@ -25,8 +27,7 @@ final class LineSearch {
      * @param width mean width of a bar, pixels; 0 for an edge
      * @param share of the pieces, how many agree
      */
-    record Found(Kind kind, StraightLine line, Fit fit, double width, double share) {
-    }
+    record Found(Kind kind, StraightLine line, Fit fit, double width, double share) {}
 
     private static final double LEAST_STEP_PER_PX = 9;
     private static final double TOLERANCE_PX = 0.9;
@@ -83,18 +84,26 @@ final class LineSearch {
     }
 
     private static Found laid(Kind kind, StraightLine rough, List<Feature> on, int pieces) {
-        List<Place> places = new ArrayList<>(on.stream().map(f -> new Place(f.s, f.t)).toList());
+        List<Place> places =
+                new ArrayList<>(on.stream().map(f -> new Place(f.s, f.t)).toList());
         Fit fit = StraightLine.fit(places);
         for (int round = 0; round < 2; round++) {
             Fit last = fit;
             double limit = Math.max(0.15, 2.5 * fit.scatter());
-            List<Place> kept = places.stream().filter(p -> Math.abs(p.t() - last.t(p.s())) <= limit).toList();
+            List<Place> kept = places.stream()
+                    .filter(p -> Math.abs(p.t() - last.t(p.s())) <= limit)
+                    .toList();
             if (kept.size() >= 0.6 * places.size() && kept.size() >= 4) {
                 fit = StraightLine.fit(kept);
             }
         }
         Fit own = new Fit(0, 0, fit.scatter(), fit.middle(), fit.squares(), fit.places());
-        double width = on.stream().mapToDouble(Feature::width).sorted().skip(on.size() / 2).findFirst().orElse(0);
+        double width = on.stream()
+                .mapToDouble(Feature::width)
+                .sorted()
+                .skip(on.size() / 2)
+                .findFirst()
+                .orElse(0);
         return new Found(kind, rough.onto(fit), own, width, (double) on.size() / pieces);
     }
 
@@ -150,8 +159,10 @@ final class LineSearch {
     }
 
     private static List<Feature> edges(List<Steps.Step> steps, double s, double reach) {
-        return steps.stream().filter(e -> Math.abs(e.t()) <= reach)
-                .map(e -> new Feature(s, e.t(), 0, e, Math.min(1, e.strength() / 40) + 0.5)).toList();
+        return steps.stream()
+                .filter(e -> Math.abs(e.t()) <= reach)
+                .map(e -> new Feature(s, e.t(), 0, e, Math.min(1, e.strength() / 40) + 0.5))
+                .toList();
     }
 
     private List<Feature> bars(double[][] profile, List<Steps.Step> steps, double s, double reach) {
@@ -163,8 +174,11 @@ final class LineSearch {
                 double width = b.t() - a.t();
                 double middle = (a.t() + b.t()) / 2;
                 double weaker = Math.min(a.strength(), b.strength()) / Math.max(a.strength(), b.strength());
-                if (width >= LEAST_BAR_PX && width <= widestBarPx && Math.abs(middle) <= reach
-                        && a.likeness(b) < -LEAST_LIKENESS && weaker > 0.3) {
+                if (width >= LEAST_BAR_PX
+                        && width <= widestBarPx
+                        && Math.abs(middle) <= reach
+                        && a.likeness(b) < -LEAST_LIKENESS
+                        && weaker > 0.3) {
                     bars.add(new Feature(s, middle, width, a, sides(profile, a, b) + 0.5));
                 }
             }

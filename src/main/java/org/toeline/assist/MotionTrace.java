@@ -17,10 +17,12 @@ final class MotionTrace {
 
     /** Pictures are some hundred pixels across: a hand is a pixel, a driver's head is one. */
     private static final int ACROSS = 128;
+
     private static final double STEP_S = 1 / 30.0;
     private static final int MOST_PICTURES = 18_000;
     /** Difference of mean grey levels that noise and coding do not reach. */
     private static final float NOISE_LEVELS = 4;
+
     private static final int MOVING_LEVELS = 2;
 
     private final double[] seconds;
@@ -62,15 +64,23 @@ final class MotionTrace {
             size[1] = picture.height();
             beyond.add(before[0] == null ? new byte[picture.grey().length] : beyond(before[0], picture.grey()));
             before[0] = picture.grey();
-            double share = length > 0 ? Math.min(1, (picture.seconds() - clip.info().startSeconds()) / length) : 1;
+            double share =
+                    length > 0 ? Math.min(1, (picture.seconds() - clip.info().startSeconds()) / length) : 1;
             if (share - reached[0] >= 0.01) {
                 reached[0] = share;
                 stopped[0] = progress.at(share) == Progress.Step.STOP;
             }
             return stopped[0] ? GreyScan.Visitor.Step.STOP : GreyScan.Visitor.Step.GO_ON;
         });
-        return stopped[0] ? Optional.empty() : Optional.of(new MotionTrace(seconds.stream()
-                .mapToDouble(s -> s / slowedDown).toArray(), beyond, size[0], size[1], 0, size[0]));
+        return stopped[0]
+                ? Optional.empty()
+                : Optional.of(new MotionTrace(
+                        seconds.stream().mapToDouble(s -> s / slowedDown).toArray(),
+                        beyond,
+                        size[0],
+                        size[1],
+                        0,
+                        size[0]));
     }
 
     private static byte[] beyond(float[] before, float[] now) {
@@ -150,8 +160,13 @@ final class MotionTrace {
             weight += first[y];
             down += first[y] * (y - rows[0]) / tall;
         }
-        return new Burst(from, to, peak, sweptPixels / (double) Math.max(1, height * (toX - fromX)),
-                sweptPixels / (tall * tall), (active.isEmpty() ? 0 : active.get(active.size() / 2)) / (tall * tall),
+        return new Burst(
+                from,
+                to,
+                peak,
+                sweptPixels / (double) Math.max(1, height * (toX - fromX)),
+                sweptPixels / (tall * tall),
+                (active.isEmpty() ? 0 : active.get(active.size() / 2)) / (tall * tall),
                 weight > 0 ? down / weight : 0);
     }
 

@@ -36,7 +36,8 @@ final class PoseModel implements AutoCloseable {
         ImagePoint at(double u, double v) {
             double a = (u - 0.5) * sidePx;
             double b = (v - 0.5) * sidePx;
-            return new ImagePoint(xPx + a * Math.cos(turnRad) - b * Math.sin(turnRad),
+            return new ImagePoint(
+                    xPx + a * Math.cos(turnRad) - b * Math.sin(turnRad),
                     yPx + a * Math.sin(turnRad) + b * Math.cos(turnRad));
         }
     }
@@ -49,8 +50,7 @@ final class PoseModel implements AutoCloseable {
      *                   at the rim of the circle around the person
      * @param visibility of each, 0 to 1
      */
-    record Seen(double score, ImagePoint[] points, double[] visibility) {
-    }
+    record Seen(double score, ImagePoint[] points, double[] visibility) {}
 
     private final Net net;
     private final StringVector outputs;

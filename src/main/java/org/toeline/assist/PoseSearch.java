@@ -20,6 +20,7 @@ final class PoseSearch {
     static final double PERSON = 0.9;
     /** A first look this good is followed up. */
     private static final double PROMISING = 0.6;
+
     private static final int PASSES = 3;
     /** The square's side over the diameter of the circle the model draws around a person. */
     private static final double ROOM = 1.25;
@@ -27,6 +28,7 @@ final class PoseSearch {
     private static final double[][] LOOKS = {{0, 0, 1}, {0.02, 0.015, 1.04}, {-0.02, -0.015, 0.97}};
     /** Looks at a real person agree; at what only resembles one they do not. Share of the span. */
     private static final double MOST_APART = 0.025;
+
     private static final double[] SIDES = {1.0, 0.75, 0.55};
     /** The head and the soles lie at least this far apart, pixels, or there is nothing to be measured. */
     private static final double LEAST_SPAN_PX = 60;
@@ -78,8 +80,11 @@ final class PoseSearch {
         }
         List<Seen> looks = new ArrayList<>();
         for (double[] l : LOOKS) {
-            looks.add(look(new Region(region.xPx() + l[0] * region.sidePx(), region.yPx() + l[1] * region.sidePx(),
-                    region.sidePx() * l[2], region.turnRad())));
+            looks.add(look(new Region(
+                    region.xPx() + l[0] * region.sidePx(),
+                    region.yPx() + l[1] * region.sidePx(),
+                    region.sidePx() * l[2],
+                    region.turnRad())));
         }
         Seen mean = mean(looks);
         if (mean.score() >= PERSON && whole(mean) && apart(looks, mean) <= MOST_APART * span(mean)) {
@@ -104,7 +109,10 @@ final class PoseSearch {
         }
         double shoulders = middle(seen, 11);
         double hips = middle(seen, 23);
-        return leg && seen.points()[0].yPx() < hips && shoulders < hips && hips < middle(seen, 25)
+        return leg
+                && seen.points()[0].yPx() < hips
+                && shoulders < hips
+                && hips < middle(seen, 25)
                 && middle(seen, 25) < middle(seen, 27);
     }
 
@@ -139,9 +147,19 @@ final class PoseSearch {
         double[] visibility = new double[PoseModel.POINTS];
         for (int i = 0; i < points.length; i++) {
             int at = i;
-            points[i] = new ImagePoint(looks.stream().mapToDouble(s -> s.points()[at].xPx()).average().orElseThrow(),
-                    looks.stream().mapToDouble(s -> s.points()[at].yPx()).average().orElseThrow());
-            visibility[i] = looks.stream().mapToDouble(s -> s.visibility()[at]).average().orElseThrow();
+            points[i] = new ImagePoint(
+                    looks.stream()
+                            .mapToDouble(s -> s.points()[at].xPx())
+                            .average()
+                            .orElseThrow(),
+                    looks.stream()
+                            .mapToDouble(s -> s.points()[at].yPx())
+                            .average()
+                            .orElseThrow());
+            visibility[i] = looks.stream()
+                    .mapToDouble(s -> s.visibility()[at])
+                    .average()
+                    .orElseThrow();
         }
         return new Seen(looks.stream().mapToDouble(Seen::score).min().orElseThrow(), points, visibility);
     }
@@ -162,8 +180,9 @@ final class PoseSearch {
             double side = share * frame.height();
             List<Region> row = new ArrayList<>();
             double step = side / 3;
-            for (double x = Math.min(side / 2, frame.width() / 2.0); x <= Math.max(frame.width() - side / 2,
-                    frame.width() / 2.0); x += step) {
+            for (double x = Math.min(side / 2, frame.width() / 2.0);
+                    x <= Math.max(frame.width() - side / 2, frame.width() / 2.0);
+                    x += step) {
                 row.add(new Region(x, side / 2, side, 0));
                 if (share < 1) {
                     row.add(new Region(x, frame.height() - side / 2, side, 0));

@@ -100,13 +100,19 @@ final class Rim {
     }
 
     private void openUp(boolean covered) {
-        double[] bright = IntStream.range(0, sectors).filter(k -> ball[k]).mapToDouble(k -> level[k]).sorted().toArray();
+        double[] bright = IntStream.range(0, sectors)
+                .filter(k -> ball[k])
+                .mapToDouble(k -> level[k])
+                .sorted()
+                .toArray();
         double lit = bright.length == 0 ? 0 : bright[(int) (0.85 * (bright.length - 1))];
         for (int k = 0; k < sectors; k++) {
             int before = Math.floorMod(k - 1, sectors);
             int after = (k + 1) % sectors;
             // next to a part that is covered the cover's edge reaches in, unless that edge is part of the model
-            open[k] = ball[k] && (covered || ball[before] && ball[after]) && Math.abs(contrast[k]) >= LEAST_CONTRAST
+            open[k] = ball[k]
+                    && (covered || ball[before] && ball[after])
+                    && Math.abs(contrast[k]) >= LEAST_CONTRAST
                     && Math.abs(contrast[k]) >= LIT_SHARE * Math.abs(lit - level[k] + contrast[k]);
         }
     }
@@ -117,8 +123,7 @@ final class Rim {
      * @param share    of the whole rim
      * @param angleRad of its middle, from x towards y
      */
-    record Gap(double share, double angleRad) {
-    }
+    record Gap(double share, double angleRad) {}
 
     Gap gap() {
         Gap longest = new Gap(0, 0);

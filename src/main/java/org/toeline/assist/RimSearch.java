@@ -26,8 +26,7 @@ final class RimSearch {
         }
     }
 
-    private record Scored(Circle circle, double score) {
-    }
+    private record Scored(Circle circle, double score) {}
 
     /** Which changes of whiteness count. */
     enum Edges {
@@ -69,6 +68,7 @@ final class RimSearch {
     private static final double LEAST_RADIUS_PX = 3.5;
     /** How much of the rim must be seen to begin with. */
     private static final double LEAST_ARC = 0.24;
+
     private static final int TRIALS = 1500;
     private static final int MOST_CANDIDATES = 7;
     /** Half the reach of the difference that stands for the slope, samples. */
@@ -91,7 +91,8 @@ final class RimSearch {
         List<Candidate> candidates = new ArrayList<>();
         for (Scored s : agreed(rays, x, y)) {
             Candidate settled = settled(s.circle);
-            if (settled.rays() >= LEAST_ARC * RAYS && settled.circle.r() >= LEAST_RADIUS_PX
+            if (settled.rays() >= LEAST_ARC * RAYS
+                    && settled.circle.r() >= LEAST_RADIUS_PX
                     && settled.circle.r() <= mostRadiusPx
                     && candidates.stream().noneMatch(c -> c.circle.apart(settled.circle) < 0.4)) {
                 candidates.add(settled);
@@ -105,8 +106,8 @@ final class RimSearch {
         Circle circle = first;
         boolean[] seen = new boolean[RAYS];
         for (int round = 0; round < 3; round++) {
-            List<List<RimPoint>> rays = rays(circle.x(), circle.y(), Math.max(1, circle.r() * 0.4),
-                    circle.r() * 1.3 + 4);
+            List<List<RimPoint>> rays =
+                    rays(circle.x(), circle.y(), Math.max(1, circle.r() * 0.4), circle.r() * 1.3 + 4);
             List<RimPoint> on = near(rays, circle, tolerance(circle), seen);
             if (on.size() < LEAST_ARC * RAYS) {
                 return new Candidate(circle, new boolean[RAYS]);
@@ -152,10 +153,11 @@ final class RimSearch {
         SplittableRandom random = new SplittableRandom(all.size());
         boolean[] seen = new boolean[RAYS];
         for (int i = 0; i < TRIALS; i++) {
-            Circle c = Circle.through(all.get(random.nextInt(all.size())), all.get(random.nextInt(all.size())),
+            Circle c = Circle.through(
+                    all.get(random.nextInt(all.size())),
+                    all.get(random.nextInt(all.size())),
                     all.get(random.nextInt(all.size())));
-            if (!(c.r() > LEAST_RADIUS_PX && c.r() < mostRadiusPx)
-                    || Math.hypot(c.x() - x, c.y() - y) > c.r() + 2) {
+            if (!(c.r() > LEAST_RADIUS_PX && c.r() < mostRadiusPx) || Math.hypot(c.x() - x, c.y() - y) > c.r() + 2) {
                 continue;
             }
             double within = tolerance(c);
@@ -232,7 +234,8 @@ final class RimSearch {
         List<Integer> places = new ArrayList<>();
         for (int i = REACH + 1; i < white.length - REACH - 1; i++) {
             double steep = Math.abs(change(white, i));
-            if (edges.counts(change(white, i)) && steep >= Math.abs(change(white, i - 1))
+            if (edges.counts(change(white, i))
+                    && steep >= Math.abs(change(white, i - 1))
                     && steep > Math.abs(change(white, i + 1))) {
                 places.add(i);
             }

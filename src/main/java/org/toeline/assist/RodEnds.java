@@ -54,9 +54,12 @@ final class RodEnds {
         int best = -1;
         int beyond = (int) (BEYOND_PX / STEP_PX);
         for (int i = 1; i + beyond < n; i++) {
-            if (stand[i - 1] >= 0.5 && stand[i] < 0.5 && quiet(stand, i + 2, i + beyond)
-                    && (best < 0 || Math.abs(s(roughS, way, reach, i) - roughS)
-                    < Math.abs(s(roughS, way, reach, best) - roughS))) {
+            if (stand[i - 1] >= 0.5
+                    && stand[i] < 0.5
+                    && quiet(stand, i + 2, i + beyond)
+                    && (best < 0
+                            || Math.abs(s(roughS, way, reach, i) - roughS)
+                                    < Math.abs(s(roughS, way, reach, best) - roughS))) {
                 best = i;
             }
         }

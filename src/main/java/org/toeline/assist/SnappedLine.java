@@ -14,8 +14,13 @@ import org.toeline.geometry.ImagePoint;
  * @param endSigmaPx    standard deviation of {@code from} and {@code to} across the line, the larger, pixels
  * @param barWidthPx    width of the bar whose middle it is, as blur shows it; empty for a plain edge
  */
-public record SnappedLine(ImagePoint at, ImagePoint from, ImagePoint to, double sigmaAcrossPx, double endSigmaPx,
-                          OptionalDouble barWidthPx) {
+public record SnappedLine(
+        ImagePoint at,
+        ImagePoint from,
+        ImagePoint to,
+        double sigmaAcrossPx,
+        double endSigmaPx,
+        OptionalDouble barWidthPx) {
 
     public SnappedLine {
         Finite.requirePositive(sigmaAcrossPx, "sigmaAcrossPx");

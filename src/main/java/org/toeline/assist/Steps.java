@@ -27,8 +27,7 @@ final class Steps {
     /** Half the reach of the difference that stands for the slope, samples. */
     private static final int REACH = 2;
 
-    private Steps() {
-    }
+    private Steps() {}
 
     static double dot(double[] a, double[] b) {
         return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

@@ -11,8 +11,8 @@ public record StillSpan(double startSeconds, double endSeconds, double addressSe
 
     public StillSpan {
         if (!(startSeconds <= addressSeconds && addressSeconds <= endSeconds)) {
-            throw new IllegalArgumentException("address at " + addressSeconds + " s is outside " + startSeconds + " to "
-                    + endSeconds + " s");
+            throw new IllegalArgumentException(
+                    "address at " + addressSeconds + " s is outside " + startSeconds + " to " + endSeconds + " s");
         }
         if (!(confidence >= 0.5 && confidence <= 1)) {
             throw new IllegalArgumentException("confidence " + confidence + "; 0.5 to 1 is possible");

@@ -11,8 +11,7 @@ import org.toeline.geometry.ImagePoint;
 record StraightLine(ImagePoint origin, double angleRad) {
 
     /** Along and across the line, pixels. */
-    record Place(double s, double t) {
-    }
+    record Place(double s, double t) {}
 
     /**
      * A line laid through places, and how well they determine it.
@@ -32,7 +31,8 @@ record StraightLine(ImagePoint origin, double angleRad) {
 
         /** Standard deviation of the line across itself, where it passes s; neighbouring places are half dependent. */
         double sigma(double s) {
-            return Math.sqrt(2 * scatter * scatter * (1.0 / places + (s - middle) * (s - middle) / Math.max(1e-9, squares)));
+            return Math.sqrt(
+                    2 * scatter * scatter * (1.0 / places + (s - middle) * (s - middle) / Math.max(1e-9, squares)));
         }
     }
 

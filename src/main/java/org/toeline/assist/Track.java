@@ -32,8 +32,7 @@ public record Track(ImagePoint mark, Outcome outcome, List<Step> steps, double n
      *
      * @param seconds presentation time
      */
-    public record Step(double seconds, ImagePoint at) {
-    }
+    public record Step(double seconds, ImagePoint at) {}
 
     public Track {
         steps = List.copyOf(steps);
@@ -49,24 +48,28 @@ public record Track(ImagePoint mark, Outcome outcome, List<Step> steps, double n
 
     /** The middle of where it was: the mark, freed from what was the sway of the one moment. */
     public ImagePoint mean() {
-        return new ImagePoint(steps.stream().mapToDouble(s -> s.at().xPx()).average().orElseThrow(),
+        return new ImagePoint(
+                steps.stream().mapToDouble(s -> s.at().xPx()).average().orElseThrow(),
                 steps.stream().mapToDouble(s -> s.at().yPx()).average().orElseThrow());
     }
 
     /** Standard deviation across the picture, pixels; empty for a single step. */
     public OptionalDouble spreadXPx() {
         double mean = mean().xPx();
-        return spread(steps.stream().mapToDouble(s -> (s.at().xPx() - mean) * (s.at().xPx() - mean)).sum());
+        return spread(steps.stream()
+                .mapToDouble(s -> (s.at().xPx() - mean) * (s.at().xPx() - mean))
+                .sum());
     }
 
     /** Standard deviation up and down the picture, pixels; empty for a single step. */
     public OptionalDouble spreadYPx() {
         double mean = mean().yPx();
-        return spread(steps.stream().mapToDouble(s -> (s.at().yPx() - mean) * (s.at().yPx() - mean)).sum());
+        return spread(steps.stream()
+                .mapToDouble(s -> (s.at().yPx() - mean) * (s.at().yPx() - mean))
+                .sum());
     }
 
     private OptionalDouble spread(double squares) {
-        return steps.size() < 2 ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.sqrt(squares / (steps.size() - 1)));
+        return steps.size() < 2 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / (steps.size() - 1)));
     }
 }

@@ -44,8 +44,8 @@ public final class LensCalibration {
 
         public Board {
             if (columns < 3 || rows < 3) {
-                throw new IllegalArgumentException("a board of " + columns + " × " + rows
-                        + " inner corners; at least 3 × 3 are needed");
+                throw new IllegalArgumentException(
+                        "a board of " + columns + " × " + rows + " inner corners; at least 3 × 3 are needed");
             }
             Finite.requirePositive(squareM, "squareM");
         }
@@ -57,8 +57,7 @@ public final class LensCalibration {
      * @param focalSigmaPx standard deviation of the focal length, pixels
      * @param rmsPx        root mean square distance of the corners from where the lens puts them, pixels
      */
-    public record Calibrated(Lens lens, double focalSigmaPx, double rmsPx, int views) {
-    }
+    public record Calibrated(Lens lens, double focalSigmaPx, double rmsPx, int views) {}
 
     private final Board board;
     private final int widthPx;
@@ -88,8 +87,8 @@ public final class LensCalibration {
         try (PointerScope scope = new PointerScope()) {
             Mat picture = new Mat(heightPx, widthPx, opencv_core.CV_8UC1, new BytePointer(grey));
             Mat corners = new Mat();
-            boolean found = opencv_calib3d.findChessboardCornersSB(picture, new Size(board.columns, board.rows), corners,
-                    opencv_calib3d.CALIB_CB_ACCURACY);
+            boolean found = opencv_calib3d.findChessboardCornersSB(
+                    picture, new Size(board.columns, board.rows), corners, opencv_calib3d.CALIB_CB_ACCURACY);
             if (!found) {
                 return false;
             }
@@ -107,8 +106,8 @@ public final class LensCalibration {
     /** A view whose corners are known, row by row. */
     public void add(List<ImagePoint> corners) {
         if (corners.size() != board.columns * board.rows) {
-            throw new IllegalArgumentException(corners.size() + " corners; the board has "
-                    + board.columns * board.rows);
+            throw new IllegalArgumentException(
+                    corners.size() + " corners; the board has " + board.columns * board.rows);
         }
         seen.add(List.copyOf(corners));
     }
@@ -126,17 +125,32 @@ public final class LensCalibration {
                 images.push_back(imagePoints(corners));
             }
             double guess = Math.max(widthPx, heightPx);
-            Mat matrix = new Mat(3, 3, opencv_core.CV_64F,
+            Mat matrix = new Mat(
+                    3,
+                    3,
+                    opencv_core.CV_64F,
                     new DoublePointer(guess, 0, widthPx / 2.0, 0, guess, heightPx / 2.0, 0, 0, 1));
             Mat bend = new Mat(1, 5, opencv_core.CV_64F, new DoublePointer(0, 0, 0, 0, 0));
             Mat spread = new Mat();
-            double rms = opencv_calib3d.calibrateCameraExtended(objects, images, new Size(widthPx, heightPx), matrix, bend,
-                    new MatVector(), new MatVector(), spread, new Mat(), new Mat(),
-                    opencv_calib3d.CALIB_USE_INTRINSIC_GUESS | opencv_calib3d.CALIB_FIX_ASPECT_RATIO
-                            | opencv_calib3d.CALIB_ZERO_TANGENT_DIST | opencv_calib3d.CALIB_FIX_K3,
+            double rms = opencv_calib3d.calibrateCameraExtended(
+                    objects,
+                    images,
+                    new Size(widthPx, heightPx),
+                    matrix,
+                    bend,
+                    new MatVector(),
+                    new MatVector(),
+                    spread,
+                    new Mat(),
+                    new Mat(),
+                    opencv_calib3d.CALIB_USE_INTRINSIC_GUESS
+                            | opencv_calib3d.CALIB_FIX_ASPECT_RATIO
+                            | opencv_calib3d.CALIB_ZERO_TANGENT_DIST
+                            | opencv_calib3d.CALIB_FIX_K3,
                     new TermCriteria(TermCriteria.COUNT + TermCriteria.EPS, 100, 1e-10));
-            try (DoubleIndexer m = matrix.createIndexer(); DoubleIndexer d = bend.createIndexer();
-                 DoubleIndexer s = spread.createIndexer()) {
+            try (DoubleIndexer m = matrix.createIndexer();
+                    DoubleIndexer d = bend.createIndexer();
+                    DoubleIndexer s = spread.createIndexer()) {
                 Lens lens = new Lens(m.get(0, 0), m.get(0, 2) + 0.5, m.get(1, 2) + 0.5, d.get(0, 0), d.get(0, 1));
                 return Optional.of(new Calibrated(lens, Math.max(s.get(0), s.get(1)), rms, seen.size()));
             }
@@ -146,8 +160,8 @@ public final class LensCalibration {
     private Point3fVector boardPoints() {
         Point3fVector points = new Point3fVector();
         for (int i = 0; i < board.columns * board.rows; i++) {
-            points.push_back(new Point3f((float) (board.squareM * (i % board.columns)),
-                    (float) (board.squareM * (i / board.columns)), 0));
+            points.push_back(new Point3f(
+                    (float) (board.squareM * (i % board.columns)), (float) (board.squareM * (i / board.columns)), 0));
         }
         return points;
     }

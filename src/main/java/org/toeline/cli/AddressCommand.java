@@ -24,27 +24,37 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The moment of address. */
-@Command(name = "address", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+@Command(
+        name = "address",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
         description = "Finds the moments of address: the player standing still before a swing.")
 final class AddressCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Parameters(paramLabel = "CLIP", description = "A clip.")
     private Path clip;
-    @Option(names = "--json", description = "One JSON object on standard output: found; time, from, to in seconds"
-            + " and confidence of the clearest moment; all moments.")
+
+    @Option(
+            names = "--json",
+            description = "One JSON object on standard output: found; time, from, to in seconds"
+                    + " and confidence of the clearest moment; all moments.")
     private boolean json;
 
-    @Option(names = "--filmed-at", paramLabel = "N", description = "Frames a second at which it was filmed, where the"
-            + " file does not say: slow motion.")
+    @Option(
+            names = "--filmed-at",
+            paramLabel = "N",
+            description = "Frames a second at which it was filmed, where the" + " file does not say: slow motion.")
     private Optional<Double> filmedAt = Optional.empty();
 
     @Override
     public Integer call() throws ClipException {
         if (filmedAt.isPresent() && !SlowMotion.possible(filmedAt.get())) {
-            throw new ParameterException(spec.commandLine(), "--filmed-at is " + filmedAt.get()
-                    + "; 1 to 100000 frames a second are possible");
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--filmed-at is " + filmedAt.get() + "; 1 to 100000 frames a second are possible");
         }
         PrintWriter out = spec.commandLine().getOut();
         try (Clip opened = Clip.open(clip)) {
@@ -55,8 +65,13 @@ final class AddressCommand implements Callable<Integer> {
             } else if (moments.isEmpty()) {
                 out.println("no swing in this clip, so no moment of address");
             } else {
-                moments.forEach(s -> out.printf(Locale.ROOT, "address at %.3f s; the player stands still from %.3f to %.3f s;"
-                        + " confidence %.2f of 1%n", s.addressSeconds(), s.startSeconds(), s.endSeconds(), s.confidence()));
+                moments.forEach(s -> out.printf(
+                        Locale.ROOT,
+                        "address at %.3f s; the player stands still from %.3f to %.3f s;" + " confidence %.2f of 1%n",
+                        s.addressSeconds(),
+                        s.startSeconds(),
+                        s.endSeconds(),
+                        s.confidence()));
             }
         }
         return Commands.DONE;
@@ -72,7 +87,9 @@ final class AddressCommand implements Callable<Integer> {
     }
 
     private static void put(ObjectNode node, StillSpan span) {
-        node.put("time", span.addressSeconds()).put("from", span.startSeconds()).put("to", span.endSeconds())
+        node.put("time", span.addressSeconds())
+                .put("from", span.startSeconds())
+                .put("to", span.endSeconds())
                 .put("confidence", span.confidence());
     }
 }

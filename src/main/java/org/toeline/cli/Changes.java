@@ -8,11 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.toeline.across.LessonChange;
+import org.toeline.across.OwnSpread;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
-import org.toeline.across.LessonChange;
 import org.toeline.reading.Measured;
-import org.toeline.across.OwnSpread;
 import org.toeline.reading.Reading;
 import org.toeline.reading.ReadingKind;
 
@@ -20,8 +20,7 @@ import org.toeline.reading.ReadingKind;
 record Changes(List<Line> lines) {
 
     /** One reading that both lessons have, in the unit it is read in. */
-    record Line(ReadingKind kind, Measured earlier, Measured later, LessonChange change) {
-    }
+    record Line(ReadingKind kind, Measured earlier, Measured later, LessonChange change) {}
 
     Changes {
         lines = List.copyOf(lines);
@@ -31,36 +30,54 @@ record Changes(List<Line> lines) {
     static Changes between(Assessment earlier, Assessment later, List<List<Assessment>> repeats) {
         List<Line> lines = new ArrayList<>();
         for (Reading first : earlier.readings()) {
-            measured(later, first.kind()).ifPresent(second -> lines.add(new Line(first.kind(), Measured.shown(first), second,
-                    LessonChange.between(Measured.shown(first), second, spread(first.kind(), repeats)))));
+            measured(later, first.kind())
+                    .ifPresent(second -> lines.add(new Line(
+                            first.kind(),
+                            Measured.shown(first),
+                            second,
+                            LessonChange.between(Measured.shown(first), second, spread(first.kind(), repeats)))));
         }
         return new Changes(lines);
     }
 
     private static OwnSpread spread(ReadingKind kind, List<List<Assessment>> repeats) {
         return OwnSpread.ofRepeats(repeats.stream()
-                .map(group -> group.stream().flatMap(a -> measured(a, kind).stream()).toList()).toList());
+                .map(group ->
+                        group.stream().flatMap(a -> measured(a, kind).stream()).toList())
+                .toList());
     }
 
     private static Optional<Measured> measured(Assessment assessment, ReadingKind kind) {
-        return assessment.readings().stream().filter(r -> r.kind() == kind).map(Measured::shown).findFirst();
+        return assessment.readings().stream()
+                .filter(r -> r.kind() == kind)
+                .map(Measured::shown)
+                .findFirst();
     }
 
     private static String words(LessonChange change) {
         return switch (change.call()) {
             case REAL -> "changed";
-            case TOO_CLOSE -> String.format(Locale.ROOT, "too close to call (less than %.1f could be chance)",
-                    Math.max(change.smallestDetectable(), Math.abs(change.difference())));
-            case NOT_SHOWN -> String.format(Locale.ROOT, "no change shown (less than %.1f could be chance)",
-                    change.smallestDetectable());
+            case TOO_CLOSE ->
+                String.format(
+                        Locale.ROOT,
+                        "too close to call (less than %.1f could be chance)",
+                        Math.max(change.smallestDetectable(), Math.abs(change.difference())));
+            case NOT_SHOWN ->
+                String.format(
+                        Locale.ROOT, "no change shown (less than %.1f could be chance)", change.smallestDetectable());
         };
     }
 
     void print(PrintWriter out) {
         Words words = Words.english();
         for (Line line : lines) {
-            out.printf(Locale.ROOT, "%-32s %+8.1f %-8s %s%n", words.name(line.kind), line.change.difference(),
-                    line.kind.unit().id(), words(line.change));
+            out.printf(
+                    Locale.ROOT,
+                    "%-32s %+8.1f %-8s %s%n",
+                    words.name(line.kind),
+                    line.change.difference(),
+                    line.kind.unit().id(),
+                    words(line.change));
         }
         if (lines.stream().noneMatch(l -> l.change.spread().isKnown())) {
             out.println("(How much the player varies from one address to the next is not known from these; "
@@ -81,7 +98,9 @@ record Changes(List<Line> lines) {
             node.put("u", ReadingsDocument.rounded(line.change.standardUncertainty()));
             node.put("smallestDetectable", ReadingsDocument.rounded(line.change.smallestDetectable()));
             if (line.change.spread().isKnown()) {
-                node.put("ownSpread", ReadingsDocument.rounded(line.change.spread().standardDeviation()));
+                node.put(
+                        "ownSpread",
+                        ReadingsDocument.rounded(line.change.spread().standardDeviation()));
             }
             node.put("call", line.change.call().id());
         }

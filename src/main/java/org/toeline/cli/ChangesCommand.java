@@ -14,21 +14,32 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What changed between two lessons of a player. */
-@Command(name = "changes", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Says which readings changed from one lesson to a later one, and which changes are no larger than "
-                + "measuring the same twice would give.")
+@Command(
+        name = "changes",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description =
+                "Says which readings changed from one lesson to a later one, and which changes are no larger than "
+                        + "measuring the same twice would give.")
 final class ChangesCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Parameters(index = "0", paramLabel = "EARLIER.json", description = "The earlier lesson.")
     private Path earlier;
+
     @Parameters(index = "1", paramLabel = "LATER.json", description = "The later lesson.")
     private Path later;
-    @Option(names = "--repeats", paramLabel = "LESSON.json,LESSON.json,…", description = "Lessons in which the player "
-            + "addressed the ball again in one setup, joined by commas; how much the player varies is learnt from them. May be "
-            + "given several times, once a setup; four addresses in all are the least.")
+
+    @Option(
+            names = "--repeats",
+            paramLabel = "LESSON.json,LESSON.json,…",
+            description = "Lessons in which the player "
+                    + "addressed the ball again in one setup, joined by commas; how much the player varies is learnt from them. May be "
+                    + "given several times, once a setup; four addresses in all are the least.")
     private List<String> repeats = new ArrayList<>();
+
     @Option(names = "--json", description = "One JSON object on standard output.")
     private boolean json;
 
@@ -37,8 +48,9 @@ final class ChangesCommand implements Callable<Integer> {
         Assessment first = assess(earlier);
         Assessment second = assess(later);
         if (first.sheet().handedness() != second.sheet().handedness()) {
-            throw new DocumentException(later + ": the player is " + second.sheet().handedness().id() + "-handed, but in "
-                    + earlier + " " + first.sheet().handedness().id() + "-handed; two lessons of one player are needed");
+            throw new DocumentException(
+                    later + ": the player is " + second.sheet().handedness().id() + "-handed, but in " + earlier + " "
+                            + first.sheet().handedness().id() + "-handed; two lessons of one player are needed");
         }
         List<List<Assessment>> groups = new ArrayList<>();
         for (String group : repeats) {
@@ -55,8 +67,10 @@ final class ChangesCommand implements Callable<Integer> {
             changes.print(spec.commandLine().getOut());
         }
         if (first.sheet().club() != second.sheet().club()) {
-            spec.commandLine().getErr().println("the clubs differ (" + first.sheet().club().id() + ", then "
-                    + second.sheet().club().id() + "): a change may be the club's");
+            spec.commandLine()
+                    .getErr()
+                    .println("the clubs differ (" + first.sheet().club().id() + ", then "
+                            + second.sheet().club().id() + "): a change may be the club's");
         }
         return Commands.DONE;
     }

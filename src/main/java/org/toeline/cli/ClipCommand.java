@@ -18,16 +18,22 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What a clip is. */
-@Command(name = "clip", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+@Command(
+        name = "clip",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
         description = "Prints what a clip is: its size as shown, rotation, frames, times, coding and rate of capture.")
 final class ClipCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Parameters(paramLabel = "CLIP", description = "A clip.")
     private Path clip;
+
     @Option(names = "--json", description = "One JSON object on standard output.")
     private boolean json;
+
     @Option(names = "--times", description = "With the time of every frame shown.")
     private boolean times;
 
@@ -39,15 +45,29 @@ final class ClipCommand implements Callable<Integer> {
             if (json) {
                 out.println(object(opened, info));
             } else {
-                out.printf(Locale.ROOT, "%d × %d px as shown, turned by %d°%n%d frames from %.3f s on, %.3f s long%n%s%n",
-                        info.width(), info.height(), info.rotation(), info.frames(), info.startSeconds(),
-                        info.durationSeconds(), info.codec());
+                out.printf(
+                        Locale.ROOT,
+                        "%d × %d px as shown, turned by %d°%n%d frames from %.3f s on, %.3f s long%n%s%n",
+                        info.width(),
+                        info.height(),
+                        info.rotation(),
+                        info.frames(),
+                        info.startSeconds(),
+                        info.durationSeconds(),
+                        info.codec());
                 opened.captureRate().ifPresent(rate -> {
                     SlowMotion slow = opened.slowMotion();
-                    out.printf(Locale.ROOT, "captured at %.1f frames a second: %s%n", rate, slow.factor() == 1
-                            ? "its time is real time" : String.format(Locale.ROOT,
-                            "it plays %.1f times slower than real, %.3f s of real time", slow.factor(),
-                            slow.realSeconds(info.durationSeconds())));
+                    out.printf(
+                            Locale.ROOT,
+                            "captured at %.1f frames a second: %s%n",
+                            rate,
+                            slow.factor() == 1
+                                    ? "its time is real time"
+                                    : String.format(
+                                            Locale.ROOT,
+                                            "it plays %.1f times slower than real, %.3f s of real time",
+                                            slow.factor(),
+                                            slow.realSeconds(info.durationSeconds())));
                 });
                 info.remarks().forEach(remark -> out.println("note: " + remark));
                 for (int i = 0; times && i < opened.frameCount(); i++) {

@@ -13,11 +13,24 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** The command line: {@code toeline COMMAND …}. */
-@Command(name = "toeline", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+@Command(
+        name = "toeline",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
         description = "Measures a golfer's address position from a face-on and a down-the-line clip.",
-        subcommands = {SampleCommand.class, MeasureCommand.class, ClipCommand.class, FrameCommand.class, AddressCommand.class,
-                StillCommand.class, HandoutCommand.class, LensCommand.class, ChangesCommand.class, LedgerCommand.class,
-                ShotsCommand.class})
+        subcommands = {
+            SampleCommand.class,
+            MeasureCommand.class,
+            ClipCommand.class,
+            FrameCommand.class,
+            AddressCommand.class,
+            StillCommand.class,
+            HandoutCommand.class,
+            LensCommand.class,
+            ChangesCommand.class,
+            LedgerCommand.class,
+            ShotsCommand.class
+        })
 public final class Commands implements Runnable {
 
     static final int DONE = 0;
@@ -62,7 +75,8 @@ public final class Commands implements Runnable {
     }
 
     static String sentence(Exception e) {
-        String message = Optional.ofNullable(e.getMessage()).map(Commands::firstLine).orElse("");
+        String message =
+                Optional.ofNullable(e.getMessage()).map(Commands::firstLine).orElse("");
         if (e instanceof DocumentException || e instanceof ClipException || e instanceof LedgerException) {
             return message;
         }

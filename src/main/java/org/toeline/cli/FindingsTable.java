@@ -20,8 +20,7 @@ final class FindingsTable {
 
     private static final Words WORDS = Words.english();
 
-    private FindingsTable() {
-    }
+    private FindingsTable() {}
 
     static void print(Assessment assessment, PrintWriter out) {
         for (Finding finding : assessment.advice().findings()) {
@@ -31,7 +30,8 @@ final class FindingsTable {
         Optional<FirstThing> first = assessment.advice().first();
         if (first.isPresent()) {
             out.println("First: " + WORDS.fault(first.get().finding()) + ", "
-                    + WORDS.figure(first.get().finding().reading()) + " (" + first.get().finding().kind().id() + ").");
+                    + WORDS.figure(first.get().finding().reading()) + " ("
+                    + first.get().finding().kind().id() + ").");
             out.println("  " + WORDS.instruction(first.get()));
             WORDS.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else {
@@ -39,8 +39,9 @@ final class FindingsTable {
         }
         CameraWords cameras = new CameraWords(WORDS);
         for (View view : View.values()) {
-            CameraStand.of(assessment.posture(), view).ifPresent(stand -> out.println(cameras.stand(stand) + " "
-                    + cameras.move(view, CameraMove.best(assessment, view))));
+            CameraStand.of(assessment.posture(), view)
+                    .ifPresent(stand -> out.println(
+                            cameras.stand(stand) + " " + cameras.move(view, CameraMove.best(assessment, view))));
         }
     }
 
@@ -48,8 +49,15 @@ final class FindingsTable {
         Reading r = finding.reading();
         double half = (r.shownHigh() - r.shownLow()) / 2;
         String range = finding.range().map(FindingsTable::range).orElse("");
-        return String.format(Locale.ROOT, "%-27s %8.1f ± %-6.1f %-8s %-16s %s", r.kind().id(), r.shownValue(), half,
-                r.kind().unit().id(), range, finding.verdict().map(v -> words(finding)).orElse(""));
+        return String.format(
+                Locale.ROOT,
+                "%-27s %8.1f ± %-6.1f %-8s %-16s %s",
+                r.kind().id(),
+                r.shownValue(),
+                half,
+                r.kind().unit().id(),
+                range,
+                finding.verdict().map(v -> words(finding)).orElse(""));
     }
 
     private static String range(Range range) {
@@ -57,7 +65,8 @@ final class FindingsTable {
     }
 
     private static String words(Finding finding) {
-        String side = finding.verdict().map(v -> v == Verdict.OUT_LOW ? ", low" : v == Verdict.OUT_HIGH ? ", high" : "")
+        String side = finding.verdict()
+                .map(v -> v == Verdict.OUT_LOW ? ", low" : v == Verdict.OUT_HIGH ? ", high" : "")
                 .orElse("");
         return WORDS.verdict(finding) + side;
     }

@@ -17,24 +17,30 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Exactly the frame shown at a time. */
-@Command(name = "frame", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+@Command(
+        name = "frame",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
         description = "Writes the frame shown at a time as a PNG, and prints when it begins.")
 final class FrameCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Parameters(paramLabel = "CLIP", description = "A clip.")
     private Path clip;
+
     @Option(names = "--time", required = true, paramLabel = "S", description = "Time in the clip, seconds.")
     private double time;
+
     @Option(names = "--out", required = true, paramLabel = "FILE.png", description = "Where the picture goes.")
     private Path out;
 
     @Override
     public Integer call() throws ClipException, IOException {
         if (!Double.isFinite(time)) {
-            throw new picocli.CommandLine.ParameterException(spec.commandLine(),
-                    "--time is " + time + "; a number of seconds is needed");
+            throw new picocli.CommandLine.ParameterException(
+                    spec.commandLine(), "--time is " + time + "; a number of seconds is needed");
         }
         try (Clip opened = Clip.open(clip)) {
             Frame frame = opened.frameAt(time);

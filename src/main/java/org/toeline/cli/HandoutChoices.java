@@ -28,33 +28,68 @@ import picocli.CommandLine.Spec;
 final class HandoutChoices {
 
     /** How a handout is signed. */
-    private enum Sign { none, date, initials, name }
+    private enum Sign {
+        none,
+        date,
+        initials,
+        name
+    }
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
-    @Option(names = "--language", paramLabel = "LANGUAGE", defaultValue = "en",
-            description = "Words and numbers: a language tag such as en, en-US, de or de-AT (${DEFAULT-VALUE}); English words "
-                    + "where there are none of it.")
+
+    @Option(
+            names = "--language",
+            paramLabel = "LANGUAGE",
+            defaultValue = "en",
+            description =
+                    "Words and numbers: a language tag such as en, en-US, de or de-AT (${DEFAULT-VALUE}); English words "
+                            + "where there are none of it.")
     private String language;
+
     @Option(names = "--inches", description = "Lengths in inches.")
     private boolean inches;
-    @Option(names = "--paper", paramLabel = "PAPER", description = "a4 or letter (default: letter with en-US and the like).")
+
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            description = "a4 or letter (default: letter with en-US and the like).")
     private @Nullable String paper;
-    @Option(names = "--coach", paramLabel = "TEXT", defaultValue = "", description = "The coach's own words, on top of the page.")
+
+    @Option(
+            names = "--coach",
+            paramLabel = "TEXT",
+            defaultValue = "",
+            description = "The coach's own words, on top of the page.")
     private String coach;
+
     @Option(names = "--phrases", paramLabel = "FILE", description = "The coach's own phrases.")
     private @Nullable Path phrases;
+
     @Option(names = "--whole-set", description = "All lines, not only those that matter for the one thing to change.")
     private boolean wholeSet;
-    @Option(names = "--view", paramLabel = "VIEW", description = "face-on, down-the-line or tee (default: which shows it best).")
+
+    @Option(
+            names = "--view",
+            paramLabel = "VIEW",
+            description = "face-on, down-the-line or tee (default: which shows it best).")
     private @Nullable String view;
-    @Option(names = "--sign", paramLabel = "HOW", defaultValue = "initials",
-            description = "Whose it is, on the picture and in file names: none, date, initials or name (${DEFAULT-VALUE}; "
-                    + "all but none with the date).")
+
+    @Option(
+            names = "--sign",
+            paramLabel = "HOW",
+            defaultValue = "initials",
+            description =
+                    "Whose it is, on the picture and in file names: none, date, initials or name (${DEFAULT-VALUE}; "
+                            + "all but none with the date).")
     private Sign sign;
+
     @Option(names = "--cover-face", description = "Covers the face, where the head was marked.")
     private boolean coverFace;
-    @Option(names = "--cover", paramLabel = "VIEW:X,Y,HALF-WIDTH,HALF-HEIGHT",
+
+    @Option(
+            names = "--cover",
+            paramLabel = "VIEW:X,Y,HALF-WIDTH,HALF-HEIGHT",
             description = "Covers an oval of a view's picture, in its pixels; once a view.")
     private List<String> covers = new ArrayList<>();
 
@@ -74,14 +109,18 @@ final class HandoutChoices {
     }
 
     StillOptions options() {
-        Signed signed = switch (sign) {
-            case none -> Signed.NOT;
-            case date -> Signed.DATE;
-            case initials -> Signed.INITIALS_AND_DATE;
-            case name -> Signed.FULL_NAME_AND_DATE;
-        };
-        return new StillOptions(wholeSet ? StillOptions.Lines.ALL : StillOptions.Lines.THAT_MATTER, signed,
-                Optional.ofNullable(view).map(v -> view("--view", v)), face());
+        Signed signed =
+                switch (sign) {
+                    case none -> Signed.NOT;
+                    case date -> Signed.DATE;
+                    case initials -> Signed.INITIALS_AND_DATE;
+                    case name -> Signed.FULL_NAME_AND_DATE;
+                };
+        return new StillOptions(
+                wholeSet ? StillOptions.Lines.ALL : StillOptions.Lines.THAT_MATTER,
+                signed,
+                Optional.ofNullable(view).map(v -> view("--view", v)),
+                face());
     }
 
     Paper paper() {
@@ -97,8 +136,10 @@ final class HandoutChoices {
 
     String coachsWords() {
         if (coach.length() > Handout.MOST_COACHS_WORDS) {
-            throw new ParameterException(spec.commandLine(), "--coach: " + coach.length() + " characters; at most "
-                    + Handout.MOST_COACHS_WORDS + " fit on the page");
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--coach: " + coach.length() + " characters; at most " + Handout.MOST_COACHS_WORDS
+                            + " fit on the page");
         }
         return coach;
     }
@@ -111,11 +152,17 @@ final class HandoutChoices {
         for (String cover : covers) {
             String[] parts = cover.split("[:,]");
             try {
-                ovals.put(view("--cover", parts[0]), new FaceCover.Oval(new ImagePoint(Double.parseDouble(parts[1]),
-                        Double.parseDouble(parts[2])), Double.parseDouble(parts[3]), Double.parseDouble(parts[4])));
+                ovals.put(
+                        view("--cover", parts[0]),
+                        new FaceCover.Oval(
+                                new ImagePoint(Double.parseDouble(parts[1]), Double.parseDouble(parts[2])),
+                                Double.parseDouble(parts[3]),
+                                Double.parseDouble(parts[4])));
             } catch (IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
-                throw new ParameterException(spec.commandLine(), "--cover: “" + cover
-                        + "” is not VIEW:X,Y,HALF-WIDTH,HALF-HEIGHT in pixels, such as face-on:577,136,60,70");
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "--cover: “" + cover
+                                + "” is not VIEW:X,Y,HALF-WIDTH,HALF-HEIGHT in pixels, such as face-on:577,136,60,70");
             }
         }
         return new FaceCover.Drawn(ovals);
@@ -127,6 +174,7 @@ final class HandoutChoices {
                 return known;
             }
         }
-        throw new ParameterException(spec.commandLine(), option + ": “" + id + "” is no view; face-on, down-the-line or tee");
+        throw new ParameterException(
+                spec.commandLine(), option + ": “" + id + "” is no view; face-on, down-the-line or tee");
     }
 }

@@ -16,23 +16,31 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Everything the player takes home. */
-@Command(name = "handout", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Writes the still and the page (PDF and HTML) of a lesson, named by the player's initials and the date, "
-                + "and prints where they are.")
+@Command(
+        name = "handout",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description =
+                "Writes the still and the page (PDF and HTML) of a lesson, named by the player's initials and the date, "
+                        + "and prints where they are.")
 final class HandoutCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Mixin
     private HandoutChoices choices;
+
     @Parameters(paramLabel = "LESSON.json", description = "A lesson document.")
     private Path lesson;
+
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder they go into.")
     private Path out;
 
     @Override
     public Integer call() throws DocumentException, ClipException, IOException {
-        Map<String, byte[]> files = new TreeMap<>(StillCommand.handout(lesson, choices).files(choices.paper()));
+        Map<String, byte[]> files =
+                new TreeMap<>(StillCommand.handout(lesson, choices).files(choices.paper()));
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             WholeFile.write(out.resolve(file.getKey()), file.getValue());
             spec.commandLine().getOut().println(out.resolve(file.getKey()));

@@ -15,10 +15,10 @@ import org.toeline.handout.StillOptions;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.WholeFile;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.Media;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 import org.toeline.video.ClipException;
@@ -49,8 +49,9 @@ final class KeptHandout {
 
     /** Writes the files; returns the beginning of their names. */
     String write(int id) throws LedgerException, DocumentException, ClipException, IOException {
-        KeptLesson kept = ledger.lesson(id).orElseThrow(() -> new DocumentException("there is no such lesson in "
-                + ledger.place().name()));
+        KeptLesson kept = ledger.lesson(id)
+                .orElseThrow(() -> new DocumentException(
+                        "there is no such lesson in " + ledger.place().name()));
         Lesson lesson = kept.lesson();
         Assessment assessment = Assessment.of(lesson.sheet());
         Handout handout = new Handout(lesson, assessment, picture(lesson, assessment, id), words, options, coachsWords);
@@ -59,7 +60,8 @@ final class KeptHandout {
         }
         String stem = options.signed().fileStem(lesson) + "-lesson" + id;
         for (Map.Entry<String, byte[]> file : new TreeMap<>(handout.files(paper)).entrySet()) {
-            String name = file.getKey().substring(options.signed().fileStem(lesson).length());
+            String name =
+                    file.getKey().substring(options.signed().fileStem(lesson).length());
             WholeFile.write(out.resolve(stem + name), file.getValue());
         }
         return out.resolve(stem) + "-…";
@@ -78,7 +80,9 @@ final class KeptHandout {
                 return Map.of(view, LessonPictures.frame(lesson, view, file.get(), "lesson " + id));
             }
         }
-        throw new DocumentException(none ? "it has no clip to take a picture from"
-                : "its clips are not where the lesson says, nor copied into the ledger; say where with --clips");
+        throw new DocumentException(
+                none
+                        ? "it has no clip to take a picture from"
+                        : "its clips are not where the lesson says, nor copied into the ledger; say where with --clips");
     }
 }

@@ -19,30 +19,42 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** A player's readings over lessons. */
-@Command(name = "across", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "A player's readings with a club over all lessons, as they were stated; the change from the first to the "
-                + "last, and the trend. The player's own spread is learnt from lessons that share a “setup”.")
+@Command(
+        name = "across",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description =
+                "A player's readings with a club over all lessons, as they were stated; the change from the first to the "
+                        + "last, and the trend. The player's own spread is learnt from lessons that share a “setup”.")
 final class LedgerAcrossCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Mixin
     private LedgerOptions options;
+
     @Option(names = "--player", required = true, paramLabel = "NUMBER")
     private int player;
+
     @Option(names = "--club", required = true, paramLabel = "CLUB")
     private String club;
+
     @Option(names = "--json", description = "One JSON object on standard output.")
     private boolean json;
 
     @Override
     public Integer call() throws LedgerException {
-        Club chosen = Club.of(club).orElseThrow(() -> new ParameterException(spec.commandLine(), "“" + club + "” is no club"));
+        Club chosen = Club.of(club)
+                .orElseThrow(() -> new ParameterException(spec.commandLine(), "“" + club + "” is no club"));
         try (Ledger ledger = options.open()) {
             List<AcrossLessons> readings = AcrossLessons.of(ledger.acrossLessons(player, chosen));
             PrintWriter out = spec.commandLine().getOut();
             if (json) {
-                ObjectNode object = JsonNodeFactory.instance.objectNode().put("format", "toeline-across").put("version", 1);
+                ObjectNode object = JsonNodeFactory.instance
+                        .objectNode()
+                        .put("format", "toeline-across")
+                        .put("version", 1);
                 ArrayNode array = object.putArray("readings");
                 readings.forEach(r -> array.add(object(r)));
                 out.println(object);
@@ -54,14 +66,27 @@ final class LedgerAcrossCommand implements Callable<Integer> {
     }
 
     private static ObjectNode object(AcrossLessons r) {
-        ObjectNode node = JsonNodeFactory.instance.objectNode().put("reading", r.reading()).put("unit", r.unit());
+        ObjectNode node = JsonNodeFactory.instance
+                .objectNode()
+                .put("reading", r.reading())
+                .put("unit", r.unit());
         ArrayNode lessons = node.putArray("lessons");
-        r.points().forEach(p -> lessons.addObject().put("lesson", p.lessonId()).put("value", p.measured().value())
-                .put("u", p.measured().standardUncertainty()));
-        r.change().ifPresent(c -> node.putObject("change").put("difference", c.difference())
-                .put("smallestDetectable", c.smallestDetectable()).put("call", c.call().id()));
-        r.trend().ifPresent(t -> node.putObject("trend").put("perLesson", t.slope()).put("u", t.slopeStandardUncertainty())
-                .put("misfit", t.misfit()).put("call", t.call().id()));
+        r.points()
+                .forEach(p -> lessons.addObject()
+                        .put("lesson", p.lessonId())
+                        .put("value", p.measured().value())
+                        .put("u", p.measured().standardUncertainty()));
+        r.change()
+                .ifPresent(c -> node.putObject("change")
+                        .put("difference", c.difference())
+                        .put("smallestDetectable", c.smallestDetectable())
+                        .put("call", c.call().id()));
+        r.trend()
+                .ifPresent(t -> node.putObject("trend")
+                        .put("perLesson", t.slope())
+                        .put("u", t.slopeStandardUncertainty())
+                        .put("misfit", t.misfit())
+                        .put("call", t.call().id()));
         if (r.spread().isKnown()) {
             node.put("ownSpread", r.spread().standardDeviation());
         }
@@ -70,10 +95,24 @@ final class LedgerAcrossCommand implements Callable<Integer> {
 
     private static void print(AcrossLessons r, PrintWriter out) {
         StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%-27s %-8s", r.reading(), r.unit()));
-        r.points().forEach(p -> line.append(String.format(Locale.ROOT, " %.1f±%.1f", p.measured().value(),
-                1.96 * p.measured().standardUncertainty())));
-        r.change().ifPresent(c -> line.append(String.format(Locale.ROOT, "  change %+.1f: %s", c.difference(), c.call().id())));
-        r.trend().ifPresent(t -> line.append(String.format(Locale.ROOT, ", trend %+.2f a lesson: %s", t.slope(), t.call().id())));
+        r.points()
+                .forEach(p -> line.append(String.format(
+                        Locale.ROOT,
+                        " %.1f±%.1f",
+                        p.measured().value(),
+                        1.96 * p.measured().standardUncertainty())));
+        r.change()
+                .ifPresent(c -> line.append(String.format(
+                        Locale.ROOT,
+                        "  change %+.1f: %s",
+                        c.difference(),
+                        c.call().id())));
+        r.trend()
+                .ifPresent(t -> line.append(String.format(
+                        Locale.ROOT,
+                        ", trend %+.2f a lesson: %s",
+                        t.slope(),
+                        t.call().id())));
         out.println(line);
     }
 }

@@ -10,12 +10,16 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** Reads the whole ledger. */
-@Command(name = "check", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
         description = "Reads the whole ledger and compares every lesson with the sum that was kept of it.")
 final class LedgerCheckCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Mixin
     private LedgerOptions options;
 
@@ -24,8 +28,10 @@ final class LedgerCheckCommand implements Callable<Integer> {
         try (Ledger ledger = options.open()) {
             Optional<String> fault = ledger.check();
             if (fault.isPresent()) {
-                spec.commandLine().getErr().println(ledger.place().name() + ": the ledger is damaged (" + fault.get()
-                        + "); go back to a backup with “ledger restore”");
+                spec.commandLine()
+                        .getErr()
+                        .println(ledger.place().name() + ": the ledger is damaged (" + fault.get()
+                                + "); go back to a backup with “ledger restore”");
                 return Commands.FAILED;
             }
             spec.commandLine().getOut().println(ledger.place().name() + ": whole");

@@ -6,11 +6,22 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** What can be done with the ledger of players and lessons. */
-@Command(name = "ledger", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+@Command(
+        name = "ledger",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
         description = "Keeps players and lessons.",
-        subcommands = {LedgerImportCommand.class, LedgerExportCommand.class, LedgerFindCommand.class, LedgerAcrossCommand.class,
-                LedgerBackupCommand.class, LedgerRestoreCommand.class, LedgerCheckCommand.class, LedgerDeleteCommand.class,
-                LedgerHandoutsCommand.class})
+        subcommands = {
+            LedgerImportCommand.class,
+            LedgerExportCommand.class,
+            LedgerFindCommand.class,
+            LedgerAcrossCommand.class,
+            LedgerBackupCommand.class,
+            LedgerRestoreCommand.class,
+            LedgerCheckCommand.class,
+            LedgerDeleteCommand.class,
+            LedgerHandoutsCommand.class
+        })
 final class LedgerCommand implements Runnable {
 
     @Spec

@@ -9,8 +9,8 @@ import java.util.concurrent.Callable;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.store.Deleted;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.backup.OldBackups;
+import org.toeline.ledger.store.place.LedgerException;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,21 +19,33 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Deletes a player or a lesson for good. */
-@Command(name = "delete", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Deletes a player with all lessons, or one lesson, for good: rows, copied clips, stills, and what they left "
-                + "on the disk.")
+@Command(
+        name = "delete",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description =
+                "Deletes a player with all lessons, or one lesson, for good: rows, copied clips, stills, and what they left "
+                        + "on the disk.")
 final class LedgerDeleteCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Mixin
     private LedgerOptions options;
+
     @ArgGroup(multiplicity = "1")
     private What what;
-    @Option(names = "--export-first", paramLabel = "DIR",
+
+    @Option(
+            names = "--export-first",
+            paramLabel = "DIR",
             description = "Gives the lessons out as archives first; nothing is deleted when that fails.")
     private @org.jspecify.annotations.Nullable Path exportFirst;
-    @Option(names = "--backups-too", description = "Makes a new backup, and takes away the older ones, which hold it still.")
+
+    @Option(
+            names = "--backups-too",
+            description = "Makes a new backup, and takes away the older ones, which hold it still.")
     private boolean backupsToo;
 
     /** A player or a lesson. */
@@ -41,6 +53,7 @@ final class LedgerDeleteCommand implements Callable<Integer> {
 
         @Option(names = "--player", required = true, paramLabel = "NUMBER")
         private @org.jspecify.annotations.Nullable Integer player;
+
         @Option(names = "--lesson", required = true, paramLabel = "NUMBER")
         private @org.jspecify.annotations.Nullable Integer lesson;
     }
@@ -50,19 +63,27 @@ final class LedgerDeleteCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         try (Ledger ledger = options.open()) {
             if (exportFirst != null) {
-                List<Integer> ids = what.lesson != null ? List.of(what.lesson) : LedgerExportCommand.ids(ledger, what.player);
+                List<Integer> ids =
+                        what.lesson != null ? List.of(what.lesson) : LedgerExportCommand.ids(ledger, what.player);
                 for (int id : ids) {
                     Path file = exportFirst.resolve(String.format(Locale.ROOT, "lesson-%06d.zip", id));
-                    LedgerExportCommand.archive(ledger, options.folder(), ledger.lesson(id).orElseThrow(
-                            () -> new DocumentException("there is no lesson " + id + "; nothing was deleted")), Path.of("."), file);
+                    LedgerExportCommand.archive(
+                            ledger,
+                            options.folder(),
+                            ledger.lesson(id)
+                                    .orElseThrow(() -> new DocumentException(
+                                            "there is no lesson " + id + "; nothing was deleted")),
+                            Path.of("."),
+                            file);
                     out.println(file);
                 }
             }
             OldBackups backups = backupsToo ? OldBackups.REPLACE : OldBackups.KEEP;
-            Deleted deleted = what.lesson != null ? ledger.deleteLesson(what.lesson, backups)
+            Deleted deleted = what.lesson != null
+                    ? ledger.deleteLesson(what.lesson, backups)
                     : ledger.deletePlayer(what.player == null ? 0 : what.player, backups);
-            out.println("deleted: " + deleted.lessons() + (deleted.lessons() == 1 ? " lesson, " : " lessons, ") + deleted.clips()
-                    + (deleted.clips() == 1 ? " copied clip" : " copied clips"));
+            out.println("deleted: " + deleted.lessons() + (deleted.lessons() == 1 ? " lesson, " : " lessons, ")
+                    + deleted.clips() + (deleted.clips() == 1 ? " copied clip" : " copied clips"));
             deleted.stillHolding().forEach(b -> out.println("a backup from before may hold it still: " + b));
             return Commands.DONE;
         }

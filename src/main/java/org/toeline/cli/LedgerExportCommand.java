@@ -14,14 +14,14 @@ import java.util.concurrent.Callable;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.WholeFile;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.Media;
+import org.toeline.ledger.store.exchange.LessonArchive;
+import org.toeline.ledger.store.exchange.ReadingsCsv;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerPlace;
-import org.toeline.ledger.store.exchange.LessonArchive;
-import org.toeline.ledger.store.Media;
-import org.toeline.ledger.store.exchange.ReadingsCsv;
 import org.toeline.ledger.store.place.Stills;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 import picocli.CommandLine.Command;
@@ -32,25 +32,39 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Gives lessons out. */
-@Command(name = "export", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Gives lessons out: as documents, as archives with their clips and stills, or all readings as a table.")
+@Command(
+        name = "export",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description =
+                "Gives lessons out: as documents, as archives with their clips and stills, or all readings as a table.")
 final class LedgerExportCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Mixin
     private LedgerOptions options;
+
     @Option(names = "--lesson", paramLabel = "NUMBER", description = "Only this lesson; may be given several times.")
     private List<Integer> lessons = new ArrayList<>();
+
     @Option(names = "--player", paramLabel = "NUMBER", description = "Only this player's lessons.")
     private @org.jspecify.annotations.Nullable Integer player;
+
     @Option(names = "--out", paramLabel = "DIR", description = "Where documents or archives go, lesson-NUMBER.…")
     private @org.jspecify.annotations.Nullable Path out;
+
     @Option(names = "--archive", description = "Archives, each with its clips and stills as far as they are found.")
     private boolean archive;
-    @Option(names = "--clips", paramLabel = "DIR", defaultValue = ".", description = "The folder that relative clip names are "
-            + "relative to (default: where the command runs).")
+
+    @Option(
+            names = "--clips",
+            paramLabel = "DIR",
+            defaultValue = ".",
+            description = "The folder that relative clip names are " + "relative to (default: where the command runs).")
     private Path clips;
+
     @Option(names = "--csv", paramLabel = "FILE.csv", description = "All readings of all lessons, one a row.")
     private @org.jspecify.annotations.Nullable Path csv;
 
@@ -81,8 +95,10 @@ final class LedgerExportCommand implements Callable<Integer> {
     }
 
     private Path give(Ledger ledger, int id, Path folder) throws LedgerException, DocumentException, IOException {
-        KeptLesson kept = ledger.lesson(id).orElseThrow(() -> new ParameterException(spec.commandLine(),
-                "there is no lesson " + id + " in " + ledger.place().name()));
+        KeptLesson kept = ledger.lesson(id)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "there is no lesson " + id + " in " + ledger.place().name()));
         Path file = folder.resolve(String.format(Locale.ROOT, "lesson-%06d.%s", id, archive ? "zip" : "lesson.json"));
         if (archive) {
             archive(ledger, options.folder(), kept, clips, file);

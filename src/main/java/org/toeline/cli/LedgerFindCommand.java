@@ -21,31 +21,50 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Finds lessons. */
-@Command(name = "find", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+@Command(
+        name = "find",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
         description = "Lists lessons, the recent first.")
 final class LedgerFindCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Mixin
     private LedgerOptions options;
-    @Parameters(arity = "0..1", paramLabel = "TEXT", defaultValue = "",
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "TEXT",
+            defaultValue = "",
             description = "Beginnings of words of the name, the notes or the place; two letters do.")
     private String text;
+
     @Option(names = "--player", paramLabel = "NUMBER")
     private @org.jspecify.annotations.Nullable Integer player;
+
     @Option(names = "--club", paramLabel = "CLUB")
     private @org.jspecify.annotations.Nullable String club;
+
     @Option(names = "--finding", paramLabel = "READING", description = "Lessons that have this reading …")
     private @org.jspecify.annotations.Nullable String finding;
-    @Option(names = "--verdict", paramLabel = "VERDICT", description = "… with such a verdict; may be given several times.")
+
+    @Option(
+            names = "--verdict",
+            paramLabel = "VERDICT",
+            description = "… with such a verdict; may be given several times.")
     private Set<String> verdicts = new LinkedHashSet<>();
+
     @Option(names = "--from", paramLabel = "DAY", description = "First day, such as 2026-05-14.")
     private @org.jspecify.annotations.Nullable LocalDate from;
+
     @Option(names = "--to", paramLabel = "DAY", description = "Last day.")
     private @org.jspecify.annotations.Nullable LocalDate to;
+
     @Option(names = "--most", paramLabel = "NUMBER", defaultValue = "50", description = "How many (${DEFAULT-VALUE}).")
     private int most;
+
     @Option(names = "--json", description = "One JSON object a line.")
     private boolean json;
 
@@ -53,8 +72,15 @@ final class LedgerFindCommand implements Callable<Integer> {
     public Integer call() throws LedgerException {
         Search search;
         try {
-            search = new Search(text, Optional.ofNullable(player), club(), Optional.ofNullable(finding), verdicts,
-                    Optional.ofNullable(from), Optional.ofNullable(to), most);
+            search = new Search(
+                    text,
+                    Optional.ofNullable(player),
+                    club(),
+                    Optional.ofNullable(finding),
+                    verdicts,
+                    Optional.ofNullable(from),
+                    Optional.ofNullable(to),
+                    most);
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         }
@@ -70,8 +96,13 @@ final class LedgerFindCommand implements Callable<Integer> {
         if (club == null) {
             return Optional.empty();
         }
-        return Optional.of(Club.of(club).orElseThrow(() -> new ParameterException(spec.commandLine(),
-                "“" + club + "” is no club; driver, fairway-wood, hybrid, long-iron, mid-iron, short-iron, wedge or putter")));
+        return Optional.of(
+                Club.of(club)
+                        .orElseThrow(
+                                () -> new ParameterException(
+                                        spec.commandLine(),
+                                        "“" + club
+                                                + "” is no club; driver, fairway-wood, hybrid, long-iron, mid-iron, short-iron, wedge or putter")));
     }
 
     private static ObjectNode object(LessonLine line) {
@@ -87,9 +118,16 @@ final class LedgerFindCommand implements Callable<Integer> {
     /** On one line, whatever is in the notes. */
     private static String text(LessonLine line) {
         String notes = plain(line.notes());
-        return "%6d  %-25s  %s (%d)  %s  %s  %s".formatted(line.id(), line.recorded().orElse("no date"),
-                plain(line.playerName().orElse("no name")), line.playerId(), line.club(), line.first().map(f -> "first: " + f)
-                        .orElse(""), notes.length() > 60 ? notes.substring(0, 60) + " …" : notes).stripTrailing();
+        return "%6d  %-25s  %s (%d)  %s  %s  %s"
+                .formatted(
+                        line.id(),
+                        line.recorded().orElse("no date"),
+                        plain(line.playerName().orElse("no name")),
+                        line.playerId(),
+                        line.club(),
+                        line.first().map(f -> "first: " + f).orElse(""),
+                        notes.length() > 60 ? notes.substring(0, 60) + " …" : notes)
+                .stripTrailing();
     }
 
     /** Without characters that would do something to a terminal. */

@@ -26,18 +26,28 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Takes lessons into the ledger. */
-@Command(name = "import", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Takes lessons in: documents and archives, several in the order they were recorded. One that is there "
-                + "already is left; one at fault is said, and the others are taken in.")
+@Command(
+        name = "import",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description =
+                "Takes lessons in: documents and archives, several in the order they were recorded. One that is there "
+                        + "already is left; one at fault is said, and the others are taken in.")
 final class LedgerImportCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Mixin
     private LedgerOptions options;
+
     @Parameters(arity = "1..*", paramLabel = "LESSON", description = "Lesson documents (.json) and archives (.zip).")
     private List<Path> files = new ArrayList<>();
-    @Option(names = "--player", paramLabel = "NUMBER", description = "Whose lessons they are, where the name does not say.")
+
+    @Option(
+            names = "--player",
+            paramLabel = "NUMBER",
+            description = "Whose lessons they are, where the name does not say.")
     private @org.jspecify.annotations.Nullable Integer player;
 
     @Override
@@ -48,8 +58,12 @@ final class LedgerImportCommand implements Callable<Integer> {
             for (Path file : inOrder()) {
                 try {
                     TakenIn taken = imports.take(file, Optional.ofNullable(player));
-                    spec.commandLine().getOut().println(file + ": lesson " + taken.lessonId() + (taken instanceof TakenIn.New added
-                            ? " of player " + added.playerId() : ", which was there already"));
+                    spec.commandLine()
+                            .getOut()
+                            .println(file + ": lesson " + taken.lessonId()
+                                    + (taken instanceof TakenIn.New added
+                                            ? " of player " + added.playerId()
+                                            : ", which was there already"));
                 } catch (DocumentException e) {
                     status = Commands.AT_FAULT;
                     spec.commandLine().getErr().println(e.getMessage());
@@ -70,7 +84,10 @@ final class LedgerImportCommand implements Callable<Integer> {
         Map<Path, Instant> recorded = new HashMap<>();
         for (Path file : files) {
             try {
-                LessonDocument.read(file).recorded().map(OffsetDateTime::toInstant).ifPresent(t -> recorded.put(file, t));
+                LessonDocument.read(file)
+                        .recorded()
+                        .map(OffsetDateTime::toInstant)
+                        .ifPresent(t -> recorded.put(file, t));
             } catch (DocumentException e) {
                 // it is an archive, or will be said to be at fault when it is its turn
                 continue;

@@ -17,15 +17,21 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Puts a backup in the ledger's place. */
-@Command(name = "restore", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Puts a backup in the ledger's place, the newest unless another is named. What was there is kept beside "
-                + "it. With --server, the backup that is named is put into a database that has no ledger yet.")
+@Command(
+        name = "restore",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description =
+                "Puts a backup in the ledger's place, the newest unless another is named. What was there is kept beside "
+                        + "it. With --server, the backup that is named is put into a database that has no ledger yet.")
 final class LedgerRestoreCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Mixin
     private LedgerOptions options;
+
     @Parameters(arity = "0..1", paramLabel = "BACKUP")
     private @org.jspecify.annotations.Nullable Path backup;
 
@@ -34,7 +40,8 @@ final class LedgerRestoreCommand implements Callable<Integer> {
         Path chosen = backup;
         if (options.place() instanceof LedgerPlace.Server server) {
             if (chosen == null) {
-                throw new ParameterException(spec.commandLine(), "name the backup that is to be put into the server's database");
+                throw new ParameterException(
+                        spec.commandLine(), "name the backup that is to be put into the server's database");
             }
             Ledger.restore(server, chosen);
             spec.commandLine().getOut().println(server.name() + " is " + chosen.getFileName() + " now");
@@ -48,8 +55,10 @@ final class LedgerRestoreCommand implements Callable<Integer> {
             chosen = all.get(0);
         }
         Optional<Path> aside = Ledger.restore(options.folder(), chosen);
-        spec.commandLine().getOut().println(options.folder().file() + " is " + chosen.getFileName() + " now"
-                + aside.map(a -> "; what was there is " + a).orElse(""));
+        spec.commandLine()
+                .getOut()
+                .println(options.folder().file() + " is " + chosen.getFileName() + " now"
+                        + aside.map(a -> "; what was there is " + a).orElse(""));
         return Commands.DONE;
     }
 }

@@ -23,9 +23,13 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The lens of a phone, from a clip of a chessboard; what it prints is the {@code lens} of a view in a lesson. */
-@Command(name = "lens", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Calibrates a phone's lens from a clip of a chessboard turned this way and that, filmed as lessons are; "
-                + "prints the “lens” object of a lesson's view.")
+@Command(
+        name = "lens",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description =
+                "Calibrates a phone's lens from a clip of a chessboard turned this way and that, filmed as lessons are; "
+                        + "prints the “lens” object of a lesson's view.")
 final class LensCommand implements Callable<Integer> {
 
     private static final int PICTURES = 40;
@@ -34,17 +38,29 @@ final class LensCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Parameters(paramLabel = "CLIP", description = "A clip of a chessboard.")
     private Path clip;
+
     @Option(names = "--columns", defaultValue = "9", description = "Inner corners along a row (${DEFAULT-VALUE}).")
     private int columns;
+
     @Option(names = "--rows", defaultValue = "6", description = "Inner corners along a column (${DEFAULT-VALUE}).")
     private int rows;
+
     @Option(names = "--square", defaultValue = "25", description = "Side of a square, mm (${DEFAULT-VALUE}).")
     private double squareMm;
-    @Option(names = "--name", paramLabel = "NAME", description = "Keeps the lens under this name, for the desk to offer.")
+
+    @Option(
+            names = "--name",
+            paramLabel = "NAME",
+            description = "Keeps the lens under this name, for the desk to offer.")
     private Optional<String> name = Optional.empty();
-    @Option(names = "--lenses", paramLabel = "FILE", description = "Where lenses are kept (${DEFAULT-VALUE}).",
+
+    @Option(
+            names = "--lenses",
+            paramLabel = "FILE",
+            description = "Where lenses are kept (${DEFAULT-VALUE}).",
             defaultValue = "${sys:user.home}/Toeline/lenses.json")
     private Path lenses;
 
@@ -57,14 +73,16 @@ final class LensCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         }
         try (Clip opened = Clip.open(clip)) {
-            LensCalibration calibration = new LensCalibration(board, opened.info().width(), opened.info().height());
+            LensCalibration calibration = new LensCalibration(
+                    board, opened.info().width(), opened.info().height());
             int pictures = Math.min(PICTURES, opened.frameCount());
             for (int i = 0; i < pictures; i++) {
                 calibration.add(grey(opened.frame((int) ((long) i * opened.frameCount() / pictures))));
             }
             Optional<Calibrated> found = calibration.lens();
             if (found.isEmpty()) {
-                throw new ClipException(clip + ": the whole board of " + columns + " × " + rows + " inner corners is seen in "
+                throw new ClipException(clip + ": the whole board of " + columns + " × " + rows
+                        + " inner corners is seen in "
                         + calibration.views() + " of " + pictures + " pictures; at least " + LensCalibration.LEAST_VIEWS
                         + " are needed");
             }
@@ -77,10 +95,16 @@ final class LensCommand implements Callable<Integer> {
     }
 
     private void keep(String as, Clip opened, Calibrated found) throws DocumentException {
-        LensNote note = new LensNote(OptionalDouble.of(found.lens().focalPx()), OptionalDouble.of(found.focalSigmaPx()),
-                OptionalDouble.of(found.lens().cxPx()), OptionalDouble.of(found.lens().cyPx()),
-                OptionalDouble.of(found.lens().k1()), OptionalDouble.of(found.lens().k2()));
-        new LensBook(lenses).keep(new LensBook.Profile(as, opened.info().width(), opened.info().height(), note));
+        LensNote note = new LensNote(
+                OptionalDouble.of(found.lens().focalPx()),
+                OptionalDouble.of(found.focalSigmaPx()),
+                OptionalDouble.of(found.lens().cxPx()),
+                OptionalDouble.of(found.lens().cyPx()),
+                OptionalDouble.of(found.lens().k1()),
+                OptionalDouble.of(found.lens().k2()));
+        new LensBook(lenses)
+                .keep(new LensBook.Profile(
+                        as, opened.info().width(), opened.info().height(), note));
         spec.commandLine().getErr().println("kept as “" + as + "” in " + lenses);
     }
 
@@ -90,9 +114,16 @@ final class LensCommand implements Callable<Integer> {
         node.put("cx", found.lens().cxPx()).put("cy", found.lens().cyPx());
         node.put("k1", found.lens().k1()).put("k2", found.lens().k2());
         spec.commandLine().getOut().println(node);
-        spec.commandLine().getErr().printf(java.util.Locale.ROOT, "%d pictures, corners met to %.2f px%s%n",
-                found.views(), found.rmsPx(), found.focalSigmaPx() > USEFUL_SHARE * found.lens().focalPx()
-                        ? "; the board was not turned enough to know the focal length well" : "");
+        spec.commandLine()
+                .getErr()
+                .printf(
+                        java.util.Locale.ROOT,
+                        "%d pictures, corners met to %.2f px%s%n",
+                        found.views(),
+                        found.rmsPx(),
+                        found.focalSigmaPx() > USEFUL_SHARE * found.lens().focalPx()
+                                ? "; the board was not turned enough to know the focal length well"
+                                : "");
     }
 
     private static byte[] grey(Frame frame) {

@@ -15,8 +15,7 @@ import org.toeline.video.ClipException;
 /** The frames a lesson was marked on, out of the clips it names. */
 final class LessonPictures {
 
-    private LessonPictures() {
-    }
+    private LessonPictures() {}
 
     /** @param document where the lesson was read from; clips are named relative to it */
     static Map<View, BufferedImage> of(Lesson lesson, Path document) throws ClipException, DocumentException {
@@ -29,7 +28,8 @@ final class LessonPictures {
     }
 
     /** @param lessonName what the lesson is called, for the message when its clip is another one */
-    static BufferedImage frame(Lesson lesson, View view, Path file, String lessonName) throws ClipException, DocumentException {
+    static BufferedImage frame(Lesson lesson, View view, Path file, String lessonName)
+            throws ClipException, DocumentException {
         ViewMarks marks = lesson.sheet().view(view).orElseThrow();
         ClipMoment moment = lesson.clips().get(view);
         try (Clip clip = Clip.open(file)) {
@@ -38,7 +38,8 @@ final class LessonPictures {
                         + marks.widthPx() + " × " + marks.heightPx() + " px, but " + moment.clip() + " shows "
                         + clip.info().width() + " × " + clip.info().height());
             }
-            return clip.frameAt(moment.seconds().orElse(clip.info().startSeconds())).toImage();
+            return clip.frameAt(moment.seconds().orElse(clip.info().startSeconds()))
+                    .toImage();
         }
     }
 }

@@ -20,8 +20,7 @@ final class ReadingsDocument {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final MathContext DIGITS = new MathContext(7);
 
-    private ReadingsDocument() {
-    }
+    private ReadingsDocument() {}
 
     static ObjectNode of(Assessment assessment) {
         ObjectNode out = JSON.createObjectNode();
@@ -45,9 +44,13 @@ final class ReadingsDocument {
         }
         ArrayNode cameras = out.putArray("cameras");
         for (View view : View.values()) {
-            CameraStand.of(assessment.posture(), view).ifPresent(stand -> cameras.addObject().put("view", view.id())
-                    .put("distance", rounded(stand.distanceM())).put("height", rounded(stand.heightM()))
-                    .put("beside", rounded(stand.besideM())).put("leanDeg", rounded(Math.toDegrees(stand.leanRad()))));
+            CameraStand.of(assessment.posture(), view)
+                    .ifPresent(stand -> cameras.addObject()
+                            .put("view", view.id())
+                            .put("distance", rounded(stand.distanceM()))
+                            .put("height", rounded(stand.heightM()))
+                            .put("beside", rounded(stand.besideM()))
+                            .put("leanDeg", rounded(Math.toDegrees(stand.leanRad()))));
         }
         return out;
     }

@@ -23,13 +23,20 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The main job on the sample lessons. */
-@Command(name = "sample", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
+@Command(
+        name = "sample",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
         description = "Does the main job on the sample lessons: from the clips to the player's annotated still.")
 final class SampleCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "toeline-sample",
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            defaultValue = "toeline-sample",
             description = "Where the stills go (default: ${DEFAULT-VALUE}).")
     private Path out;
 
@@ -60,7 +67,8 @@ final class SampleCommand implements Callable<Integer> {
 
     /** The folder of the program, which the launcher states. */
     private static Path home() {
-        Path stated = Path.of(Optional.ofNullable(System.getProperty("toeline.home")).orElse("."));
+        Path stated =
+                Path.of(Optional.ofNullable(System.getProperty("toeline.home")).orElse("."));
         return Files.isDirectory(stated) ? stated : Path.of(".");
     }
 }

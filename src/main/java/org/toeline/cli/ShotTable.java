@@ -34,17 +34,23 @@ record ShotTable(Path file, Template template, Imported imported, List<String> s
         }
         Proposal proposal = Proposal.of(bytes, name(file));
         if (proposal.template().columns().isEmpty()) {
-            throw new DocumentException(file + ": no heading says what a column means; write a template and give it with "
-                    + "--template");
+            throw new DocumentException(
+                    file + ": no heading says what a column means; write a template and give it with " + "--template");
         }
-        return withShots(new ShotTable(file, proposal.template(), ShotImport.read(bytes, proposal.template()),
-                proposal.supposed(), proposal.unmapped()));
+        return withShots(new ShotTable(
+                file,
+                proposal.template(),
+                ShotImport.read(bytes, proposal.template()),
+                proposal.supposed(),
+                proposal.unmapped()));
     }
 
     private static ShotTable withShots(ShotTable table) throws DocumentException {
         if (table.imported.shots().isEmpty()) {
-            String why = table.imported.leftOut().stream().findFirst()
-                    .map(l -> "line " + l.line() + ": " + l.reason()).orElse("the table is empty");
+            String why = table.imported.leftOut().stream()
+                    .findFirst()
+                    .map(l -> "line " + l.line() + ": " + l.reason())
+                    .orElse("the table is empty");
             throw new DocumentException(table.file + ": no shot could be read (" + why + ")");
         }
         return table;
@@ -65,8 +71,8 @@ record ShotTable(Path file, Template template, Imported imported, List<String> s
     private static byte[] bytes(Path file) throws DocumentException {
         try {
             if (Files.isRegularFile(file) && Files.size(file) > MOST_BYTES) {
-                throw new DocumentException(file + ": " + Files.size(file) + " bytes; a table of shots has at most "
-                        + MOST_BYTES);
+                throw new DocumentException(
+                        file + ": " + Files.size(file) + " bytes; a table of shots has at most " + MOST_BYTES);
             }
             return Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
@@ -77,6 +83,7 @@ record ShotTable(Path file, Template template, Imported imported, List<String> s
     }
 
     private static String name(Path file) {
-        return "from the headings of " + Optional.ofNullable(file.getFileName()).map(Path::toString).orElse("a table");
+        return "from the headings of "
+                + Optional.ofNullable(file.getFileName()).map(Path::toString).orElse("a table");
     }
 }

@@ -25,62 +25,93 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Shots out of tables: their flights, what is odd about them, and what changed from one setup to another. */
-@Command(name = "shots", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Reads a table of shots, computes their flights, flags what no flight could give, and compares two "
-                + "setups by their shots.")
+@Command(
+        name = "shots",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description =
+                "Reads a table of shots, computes their flights, flags what no flight could give, and compares two "
+                        + "setups by their shots.")
 final class ShotsCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
     @Parameters(paramLabel = "FILE.csv", description = "Shots, one a row, any separator; the setup before.")
     private Path file;
-    @Option(names = "--template", paramLabel = "T.json",
+
+    @Option(
+            names = "--template",
+            paramLabel = "T.json",
             description = "What the columns mean; without it the headings say.")
     private @Nullable Path template;
-    @Option(names = "--save-template", paramLabel = "T.json",
+
+    @Option(
+            names = "--save-template",
+            paramLabel = "T.json",
             description = "Writes what the columns were taken to mean.")
     private @Nullable Path saveTemplate;
-    @Option(names = "--against", paramLabel = "OTHER.csv",
+
+    @Option(
+            names = "--against",
+            paramLabel = "OTHER.csv",
             description = "The shots of the setup after, to compare with.")
     private @Nullable Path against;
-    @Option(names = "--units", paramLabel = "metric|yards", defaultValue = "metric",
+
+    @Option(
+            names = "--units",
+            paramLabel = "metric|yards",
+            defaultValue = "metric",
             description = "Units of the text (default: ${DEFAULT-VALUE}); JSON is always metric.")
     private String units = "metric";
+
     @Option(names = "--temperature", paramLabel = "C", defaultValue = "20", description = "Air, °C (${DEFAULT-VALUE}).")
     private double temperatureC;
-    @Option(names = "--humidity", paramLabel = "PERCENT", defaultValue = "50",
+
+    @Option(
+            names = "--humidity",
+            paramLabel = "PERCENT",
+            defaultValue = "50",
             description = "Relative humidity, % (${DEFAULT-VALUE}).")
     private double humidityPercent;
-    @Option(names = "--altitude", paramLabel = "M", defaultValue = "0",
+
+    @Option(
+            names = "--altitude",
+            paramLabel = "M",
+            defaultValue = "0",
             description = "Above sea level, m (${DEFAULT-VALUE}).")
     private double altitudeM;
-    @Option(names = "--wind", paramLabel = "M/S", defaultValue = "0",
+
+    @Option(
+            names = "--wind",
+            paramLabel = "M/S",
+            defaultValue = "0",
             description = "From behind, m/s; below zero it blows against the shots (${DEFAULT-VALUE}).")
     private double windMps;
+
     @Option(names = "--json", description = "One JSON object on standard output.")
     private boolean json;
 
     /** What is odd about a shot; line 0 is all of them together. */
-    record Flag(int line, Implausible found) {
-    }
+    record Flag(int line, Implausible found) {}
 
     /** The flights of one launch. */
-    record Flown(FlightBand.Figures band, RoughRun run) {
-    }
+    record Flown(FlightBand.Figures band, RoughRun run) {}
 
     /** A table with all that follows from it. */
-    record Setup(ShotTable table, ComputedFigures figures, List<Flag> flags, List<Optional<Flown>> flights) {
-    }
+    record Setup(ShotTable table, ComputedFigures figures, List<Flag> flags, List<Optional<Flown>> flights) {}
 
     @Override
     public Integer call() throws DocumentException, IOException {
         Air air = air();
-        ShownShots shown = switch (units) {
-            case "metric" -> ShownShots.METRIC;
-            case "yards" -> ShownShots.YARDS;
-            default -> throw new ParameterException(spec.commandLine(),
-                    "--units is “" + units + "”; metric or yards is possible");
-        };
+        ShownShots shown =
+                switch (units) {
+                    case "metric" -> ShownShots.METRIC;
+                    case "yards" -> ShownShots.YARDS;
+                    default ->
+                        throw new ParameterException(
+                                spec.commandLine(), "--units is “" + units + "”; metric or yards is possible");
+                };
         List<ShotTable> tables = new ArrayList<>(List.of(ShotTable.read(file, Optional.ofNullable(template))));
         if (saveTemplate != null) {
             ShotTable.write(tables.get(0).template(), saveTemplate);
@@ -91,8 +122,8 @@ final class ShotsCommand implements Callable<Integer> {
         List<Setup> setups = setups(tables, air);
         Setup before = setups.get(0);
         Optional<Setup> after = setups.stream().skip(1).findFirst();
-        Optional<SetupComparison> comparison = after
-                .map(a -> SetupComparison.of(before.figures.shots(), a.figures.shots()));
+        Optional<SetupComparison> comparison =
+                after.map(a -> SetupComparison.of(before.figures.shots(), a.figures.shots()));
         if (json) {
             spec.commandLine().getOut().println(ShotsDocument.of(before, after, comparison));
             return Commands.DONE;
@@ -106,7 +137,8 @@ final class ShotsCommand implements Callable<Integer> {
 
     private Air air() {
         try {
-            return Air.atAltitude(temperatureC, altitudeM, humidityPercent / 100).withWind(windMps, 0);
+            return Air.atAltitude(temperatureC, altitudeM, humidityPercent / 100)
+                    .withWind(windMps, 0);
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage());
         }
@@ -114,13 +146,15 @@ final class ShotsCommand implements Callable<Integer> {
 
     /** Figures are computed for all tables alike, so that no measured figure is held against a computed one. */
     private static List<Setup> setups(List<ShotTable> tables, Air air) {
-        ComputedFigures all = ComputedFigures.of(tables.stream().flatMap(t -> t.imported().shots().stream()).toList(),
+        ComputedFigures all = ComputedFigures.of(
+                tables.stream().flatMap(t -> t.imported().shots().stream()).toList(),
                 new Trajectory(air, FlightBand.MODELS.get(0)));
         List<Setup> setups = new ArrayList<>();
         int from = 0;
         for (ShotTable table : tables) {
             int to = from + table.imported().shots().size();
-            setups.add(setup(table, new ComputedFigures(all.shots().subList(from, to), all.computed(), all.model()), air));
+            setups.add(
+                    setup(table, new ComputedFigures(all.shots().subList(from, to), all.computed(), all.model()), air));
             from = to;
         }
         return setups;

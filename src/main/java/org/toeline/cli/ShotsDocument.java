@@ -22,11 +22,10 @@ final class ShotsDocument {
 
     private static final MathContext DIGITS = new MathContext(7);
 
-    private ShotsDocument() {
-    }
+    private ShotsDocument() {}
 
-    static ObjectNode of(ShotsCommand.Setup before, Optional<ShotsCommand.Setup> after,
-            Optional<SetupComparison> comparison) {
+    static ObjectNode of(
+            ShotsCommand.Setup before, Optional<ShotsCommand.Setup> after, Optional<SetupComparison> comparison) {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         out.put("format", "toeline-shots").put("version", 1).put("positiveSide", "left");
         ObjectNode units = out.putObject("units");
@@ -49,7 +48,8 @@ final class ShotsDocument {
         ArrayNode shots = out.putArray("shots");
         for (int i = 0; i < setup.figures().shots().size(); i++) {
             Shot shot = setup.figures().shots().get(i);
-            ObjectNode node = shots.addObject().put("line", setup.table().imported().lines().get(i));
+            ObjectNode node = shots.addObject()
+                    .put("line", setup.table().imported().lines().get(i));
             ObjectNode figures = node.putObject("figures");
             shot.figures().forEach((figure, value) -> figures.put(figure.id(), shown(figure, value)));
             if (!shot.remark().isEmpty()) {
@@ -62,11 +62,20 @@ final class ShotsDocument {
         setup.figures().computed().stream().sorted().forEach(f -> computed.add(f.id()));
         out.put("computedBy", setup.figures().model());
         ArrayNode flags = out.putArray("flags");
-        setup.flags().forEach(f -> flags.addObject().put("line", f.line()).put("figure", f.found().figure().id())
-                .put("grade", f.found().grade().name().toLowerCase(Locale.ROOT)).put("reason", f.found().reason()));
+        setup.flags()
+                .forEach(f -> flags.addObject()
+                        .put("line", f.line())
+                        .put("figure", f.found().figure().id())
+                        .put("grade", f.found().grade().name().toLowerCase(Locale.ROOT))
+                        .put("reason", f.found().reason()));
         ArrayNode leftOut = out.putArray("leftOut");
-        setup.table().imported().leftOut().forEach(l -> leftOut.addObject().put("line", l.line())
-                .put("reason", l.reason()).put("extent", l.extent().name().toLowerCase(Locale.ROOT)));
+        setup.table()
+                .imported()
+                .leftOut()
+                .forEach(l -> leftOut.addObject()
+                        .put("line", l.line())
+                        .put("reason", l.reason())
+                        .put("extent", l.extent().name().toLowerCase(Locale.ROOT)));
         ArrayNode middles = out.putArray("middles");
         SetupFigure.of(setup.figures().shots()).forEach(f -> {
             ObjectNode node = middles.addObject().put("figure", f.figure().id()).put("shots", f.count());
@@ -90,7 +99,8 @@ final class ShotsDocument {
     private static ObjectNode difference(Difference d) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("figure", d.figure().id()).put("before", d.before()).put("after", d.after());
-        node.put("state", d.state().name().toLowerCase(Locale.ROOT).replace('_', '-')).put("words", d.words());
+        node.put("state", d.state().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .put("words", d.words());
         d.estimate().ifPresent(e -> {
             node.put("difference", shown(d.figure(), e.difference()));
             node.put("low", shown(d.figure(), e.low())).put("high", shown(d.figure(), e.high()));

@@ -39,7 +39,8 @@ enum ShownShots {
 
     /** A width or a distance between two figures: never a side. */
     String width(ShotFigure figure, double inside) {
-        return String.format(Locale.ROOT, "%." + decimals(figure) + "f", unit(figure).fromInside(inside));
+        return String.format(
+                Locale.ROOT, "%." + decimals(figure) + "f", unit(figure).fromInside(inside));
     }
 
     /** A change, with its sign; of a sided figure with the side it goes to. */

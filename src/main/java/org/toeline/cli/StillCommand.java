@@ -6,13 +6,13 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.handout.BeforeAfter;
-import org.toeline.paint.Drawing;
 import org.toeline.handout.Handout;
 import org.toeline.handout.PictureFormat;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.WholeFile;
+import org.toeline.paint.Drawing;
 import org.toeline.video.ClipException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,23 +20,37 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The annotated still of a lesson. */
-@Command(name = "still", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class,
-        description = "Writes the annotated still of a lesson: as SVG or JPEG when the file's name ends so, else as PNG.")
+@Command(
+        name = "still",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description =
+                "Writes the annotated still of a lesson: as SVG or JPEG when the file's name ends so, else as PNG.")
 final class StillCommand implements Callable<Integer> {
 
     @Mixin
     private HandoutChoices choices;
+
     @Parameters(paramLabel = "LESSON.json", description = "A lesson document.")
     private Path lesson;
-    @Option(names = "--out", required = true, paramLabel = "FILE", description = "Where the still goes: FILE.png, .jpg or .svg.")
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "FILE",
+            description = "Where the still goes: FILE.png, .jpg or .svg.")
     private Path out;
-    @Option(names = "--before", paramLabel = "EARLIER.json", description = "An earlier lesson of the player: both in one "
-            + "picture at the same scale.")
+
+    @Option(
+            names = "--before",
+            paramLabel = "EARLIER.json",
+            description = "An earlier lesson of the player: both in one " + "picture at the same scale.")
     private @Nullable Path before;
 
     @Override
     public Integer call() throws DocumentException, ClipException, IOException {
-        PictureFormat format = PictureFormat.byName(out.getFileName().toString()).orElse(PictureFormat.PNG);
+        PictureFormat format =
+                PictureFormat.byName(out.getFileName().toString()).orElse(PictureFormat.PNG);
         WholeFile.write(out, format.of(drawing()));
         return Commands.DONE;
     }
@@ -46,14 +60,20 @@ final class StillCommand implements Callable<Integer> {
         if (before == null) {
             return handout.still();
         }
-        return BeforeAfter.of(handout(before, choices), handout).orElseThrow(() -> new DocumentException(before + " and "
-                + lesson + ": no view has a picture and a camera that can be estimated in both; mark the rods in both"));
+        return BeforeAfter.of(handout(before, choices), handout)
+                .orElseThrow(() -> new DocumentException(before + " and " + lesson
+                        + ": no view has a picture and a camera that can be estimated in both; mark the rods in both"));
     }
 
     static Handout handout(Path document, HandoutChoices choices) throws DocumentException, ClipException {
         Lesson lesson = LessonDocument.read(document);
-        Handout handout = new Handout(lesson, Assessment.of(lesson.sheet()), LessonPictures.of(lesson, document),
-                choices.words(), choices.options(), choices.coachsWords());
+        Handout handout = new Handout(
+                lesson,
+                Assessment.of(lesson.sheet()),
+                LessonPictures.of(lesson, document),
+                choices.words(),
+                choices.options(),
+                choices.coachsWords());
         if (handout.lacks().isPresent()) {
             throw new DocumentException(document + ": " + handout.lacks().get());
         }

@@ -38,10 +38,19 @@ final class DeskMenu extends MenuButton {
         this.settings = settings;
         setId("menu");
         setMinWidth(USE_PREF_SIZE);
-        getItems().addAll(item("new", sheet.desk()::fresh), item("open", this::open), item("keep", this::keep),
-                item("sample", sheet.desk()::sample),
-                new SeparatorMenuItem(), item("take-in", this::takeIn), item("table", this::table), item("back-up", this::backUp),
-                new SeparatorMenuItem(), item("settings", this::settings), item("keys", sheet::keySheet));
+        getItems()
+                .addAll(
+                        item("new", sheet.desk()::fresh),
+                        item("open", this::open),
+                        item("keep", this::keep),
+                        item("sample", sheet.desk()::sample),
+                        new SeparatorMenuItem(),
+                        item("take-in", this::takeIn),
+                        item("table", this::table),
+                        item("back-up", this::backUp),
+                        new SeparatorMenuItem(),
+                        item("settings", this::settings),
+                        item("keys", sheet::keySheet));
     }
 
     private static MenuItem item(String id, Runnable action) {
@@ -62,12 +71,14 @@ final class DeskMenu extends MenuButton {
     }
 
     private void open() {
-        chosen(Optional.ofNullable(files("menu.lessons", "*.lesson.json").showOpenDialog(getScene().getWindow())))
+        chosen(Optional.ofNullable(files("menu.lessons", "*.lesson.json")
+                        .showOpenDialog(getScene().getWindow())))
                 .ifPresent(sheet.desk()::open);
     }
 
     private void keep() {
-        chosen(Optional.ofNullable(files("menu.lessons", "*.lesson.json").showSaveDialog(getScene().getWindow())))
+        chosen(Optional.ofNullable(files("menu.lessons", "*.lesson.json")
+                        .showSaveDialog(getScene().getWindow())))
                 .ifPresent(file -> {
                     studio.model().keepIn(file);
                     studio.say().accept(Texts.of("kept", file));
@@ -75,7 +86,8 @@ final class DeskMenu extends MenuButton {
     }
 
     private void takeIn() {
-        List<File> files = files("menu.lessons", "*.json", "*.zip").showOpenMultipleDialog(getScene().getWindow());
+        List<File> files = files("menu.lessons", "*.json", "*.zip")
+                .showOpenMultipleDialog(getScene().getWindow());
         if (files != null) {
             List<Path> paths = files.stream().map(File::toPath).sorted().toList();
             studio.records().ask(l -> takeIn(l, paths), said -> {
@@ -86,7 +98,8 @@ final class DeskMenu extends MenuButton {
     }
 
     private String takeIn(Ledger ledger, List<Path> files) throws LedgerException {
-        LessonImport imports = new LessonImport(ledger, studio.records().settings().folder(), StatedFindings::of);
+        LessonImport imports =
+                new LessonImport(ledger, studio.records().settings().folder(), StatedFindings::of);
         List<String> faults = new ArrayList<>();
         for (Path file : files) {
             try {
@@ -100,19 +113,25 @@ final class DeskMenu extends MenuButton {
     }
 
     private void table() {
-        chosen(Optional.ofNullable(files("menu.tables", "*.csv").showSaveDialog(getScene().getWindow())))
-                .ifPresent(file -> studio.records().ask(l -> {
-                    StringWriter table = new StringWriter();
-                    ReadingsCsv.write(l, table);
-                    WholeFile.write(file, table.toString().getBytes(StandardCharsets.UTF_8));
-                    return file;
-                }, done -> studio.say().accept(Texts.of("kept", done))));
+        chosen(Optional.ofNullable(
+                        files("menu.tables", "*.csv").showSaveDialog(getScene().getWindow())))
+                .ifPresent(file -> studio.records()
+                        .ask(
+                                l -> {
+                                    StringWriter table = new StringWriter();
+                                    ReadingsCsv.write(l, table);
+                                    WholeFile.write(file, table.toString().getBytes(StandardCharsets.UTF_8));
+                                    return file;
+                                },
+                                done -> studio.say().accept(Texts.of("kept", done))));
     }
 
     private void backUp() {
         studio.say().accept(Texts.of("menu.backing-up"));
-        studio.records().ask(l -> l.backUp(studio.records().settings().folder()),
-                file -> studio.say().accept(Texts.of("menu.backed-up", file)));
+        studio.records()
+                .ask(
+                        l -> l.backUp(studio.records().settings().folder()),
+                        file -> studio.say().accept(Texts.of("menu.backed-up", file)));
     }
 
     private void settings() {

@@ -58,7 +58,16 @@ public final class Screens {
         say((read.remark() + " " + ranges.remark()).strip());
         records = new Records(read.settings(), ranges::all, this::say);
         sheet = new Sheet(folder, records, ranges, background, this::say, this::go);
-        Studio studio = new Studio(sheet.model(), sheet.desk(), records, background, sheet::assessment, sheet.clips()::frames, ranges, sheet::words, this::say,
+        Studio studio = new Studio(
+                sheet.model(),
+                sheet.desk(),
+                records,
+                background,
+                sheet::assessment,
+                sheet.clips()::frames,
+                ranges,
+                sheet::words,
+                this::say,
                 this::go);
         put(sheet);
         others(studio, folder).forEach(this::put);
@@ -118,8 +127,8 @@ public final class Screens {
 
     /** @throws IllegalArgumentException when there is none of that id */
     Screen screen(String id) {
-        return Optional.ofNullable(screens.get(id)).orElseThrow(
-                () -> new IllegalArgumentException("there is no screen “" + id + "”"));
+        return Optional.ofNullable(screens.get(id))
+                .orElseThrow(() -> new IllegalArgumentException("there is no screen “" + id + "”"));
     }
 
     void go(String id) {

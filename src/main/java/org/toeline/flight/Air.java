@@ -39,10 +39,12 @@ public record Air(double densityKgPerM3, double viscosityM2PerS, double windTMps
      */
     public static Air of(double temperatureC, double pressurePa, double relativeHumidity) {
         if (!(temperatureC >= -30 && temperatureC <= 50)) {
-            throw new IllegalArgumentException("a temperature of " + temperatureC + " °C; −30 to 50 °C is possible here");
+            throw new IllegalArgumentException(
+                    "a temperature of " + temperatureC + " °C; −30 to 50 °C is possible here");
         }
         if (!(pressurePa >= 50_000 && pressurePa <= 110_000)) {
-            throw new IllegalArgumentException("a pressure of " + pressurePa + " Pa; 50 000 to 110 000 Pa is possible here");
+            throw new IllegalArgumentException(
+                    "a pressure of " + pressurePa + " Pa; 50 000 to 110 000 Pa is possible here");
         }
         if (!(relativeHumidity >= 0 && relativeHumidity <= 1)) {
             throw new IllegalArgumentException("a relative humidity of " + relativeHumidity + "; 0 to 1 is possible");

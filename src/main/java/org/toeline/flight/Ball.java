@@ -10,6 +10,5 @@ public final class Ball {
     public static final double RADIUS_M = 0.021335;
     public static final double SECTION_M2 = Math.PI * RADIUS_M * RADIUS_M;
 
-    private Ball() {
-    }
+    private Ball() {}
 }

@@ -18,8 +18,8 @@ import java.util.function.Function;
  */
 public record ComputedFigures(List<Shot> shots, Set<ShotFigure> computed, String model) {
 
-    private static final Set<ShotFigure> OF_FLIGHT = Set.of(ShotFigure.CARRY, ShotFigure.APEX, ShotFigure.SIDE,
-            ShotFigure.DESCENT_ANGLE, ShotFigure.HANG_TIME);
+    private static final Set<ShotFigure> OF_FLIGHT =
+            Set.of(ShotFigure.CARRY, ShotFigure.APEX, ShotFigure.SIDE, ShotFigure.DESCENT_ANGLE, ShotFigure.HANG_TIME);
 
     public ComputedFigures {
         shots = List.copyOf(shots);
@@ -59,7 +59,16 @@ public record ComputedFigures(List<Shot> shots, Set<ShotFigure> computed, String
     }
 
     private static Map<ShotFigure, Double> figures(Flight flight) {
-        return Map.of(ShotFigure.CARRY, flight.carryM(), ShotFigure.APEX, flight.apexM(), ShotFigure.SIDE, flight.sideM(),
-                ShotFigure.DESCENT_ANGLE, flight.descentRad(), ShotFigure.HANG_TIME, flight.hangTimeS());
+        return Map.of(
+                ShotFigure.CARRY,
+                flight.carryM(),
+                ShotFigure.APEX,
+                flight.apexM(),
+                ShotFigure.SIDE,
+                flight.sideM(),
+                ShotFigure.DESCENT_ANGLE,
+                flight.descentRad(),
+                ShotFigure.HANG_TIME,
+                flight.hangTimeS());
     }
 }

@@ -7,8 +7,8 @@ import java.util.List;
 public final class FlightBand {
 
     /** The models, the one whose figures stand first: Smits and Smith as published. */
-    public static final List<Aerodynamics> MODELS = List.of(SmitsSmith.WITH_REYNOLDS_TERM,
-            SmitsSmith.WITHOUT_REYNOLDS_TERM, new BearmanHarvey());
+    public static final List<Aerodynamics> MODELS =
+            List.of(SmitsSmith.WITH_REYNOLDS_TERM, SmitsSmith.WITHOUT_REYNOLDS_TERM, new BearmanHarvey());
 
     private final List<Trajectory> trajectories;
 
@@ -51,7 +51,9 @@ public final class FlightBand {
 
         /** The flight with the longest carry, and so the model to name beside it. */
         public Flight longest() {
-            return flights.stream().max(Comparator.comparingDouble(Flight::carryM)).orElseThrow();
+            return flights.stream()
+                    .max(Comparator.comparingDouble(Flight::carryM))
+                    .orElseThrow();
         }
     }
 

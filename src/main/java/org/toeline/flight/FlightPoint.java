@@ -10,5 +10,4 @@ import org.toeline.geometry.WorldPoint;
  * @param speedMps    over the ground
  * @param spinRadPerS rate of spin
  */
-public record FlightPoint(double timeS, WorldPoint place, double speedMps, double spinRadPerS) {
-}
+public record FlightPoint(double timeS, WorldPoint place, double speedMps, double spinRadPerS) {}

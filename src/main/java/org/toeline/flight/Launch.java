@@ -28,18 +28,24 @@ public record Launch(double speedMps, double angleRad, double directionRad, doub
         return new Launch(speedMps, Math.toRadians(angleDeg), 0, FigureUnit.TURNS_PER_MINUTE.toInside(spinRpm), 0);
     }
 
-    static boolean makesAFlight(double speedMps, double angleRad, double spinRadPerS, double directionRad,
-            double axisRad) {
-        return speedMps > 0 && speedMps <= MOST_SPEED && angleRad > 0 && angleRad < Math.PI / 2
-                && spinRadPerS >= 0 && spinRadPerS <= MOST_SPIN && Math.abs(directionRad) < Math.PI / 2
+    static boolean makesAFlight(
+            double speedMps, double angleRad, double spinRadPerS, double directionRad, double axisRad) {
+        return speedMps > 0
+                && speedMps <= MOST_SPEED
+                && angleRad > 0
+                && angleRad < Math.PI / 2
+                && spinRadPerS >= 0
+                && spinRadPerS <= MOST_SPIN
+                && Math.abs(directionRad) < Math.PI / 2
                 && Math.abs(axisRad) <= Math.PI / 2;
     }
 
     /** Velocity along t, h and u, m/s. */
     double[] velocity() {
         double level = speedMps * Math.cos(angleRad);
-        return new double[] {level * Math.cos(directionRad), level * Math.sin(directionRad),
-                speedMps * Math.sin(angleRad)};
+        return new double[] {
+            level * Math.cos(directionRad), level * Math.sin(directionRad), speedMps * Math.sin(angleRad)
+        };
     }
 
     /** Unit vector of the spin (right-hand rule) along t, h and u: level, it points to −h and lifts. */
@@ -49,7 +55,8 @@ public record Launch(double speedMps, double angleRad, double directionRad, doub
         double sinA = Math.sin(angleRad);
         double level = -Math.cos(axisRad);
         double tilted = Math.sin(axisRad);
-        return new double[] {-level * sinD - tilted * sinA * cosD, level * cosD - tilted * sinA * sinD,
-                tilted * Math.cos(angleRad)};
+        return new double[] {
+            -level * sinD - tilted * sinA * cosD, level * cosD - tilted * sinA * sinD, tilted * Math.cos(angleRad)
+        };
     }
 }

@@ -11,13 +11,14 @@ final class MoistAir {
     private static final double MOLAR_MASS_DRY = 28.96546e-3;
     private static final double MOLAR_MASS_WATER = 18.01528e-3;
 
-    private MoistAir() {
-    }
+    private MoistAir() {}
 
     static double densityKgPerM3(double celsius, double pascal, double humidity) {
         double kelvin = celsius + 273.15;
         double water = humidity * enhancement(celsius, pascal) * saturationPa(kelvin) / pascal;
-        return pascal * MOLAR_MASS_DRY / (compressibility(celsius, pascal, water) * GAS_CONSTANT * kelvin)
+        return pascal
+                * MOLAR_MASS_DRY
+                / (compressibility(celsius, pascal, water) * GAS_CONSTANT * kelvin)
                 * (1 - water * (1 - MOLAR_MASS_WATER / MOLAR_MASS_DRY));
     }
 
@@ -31,8 +32,13 @@ final class MoistAir {
 
     private static double compressibility(double celsius, double pascal, double water) {
         double ratio = pascal / (celsius + 273.15);
-        return 1 - ratio * (1.58123e-6 - 2.9331e-8 * celsius + 1.1043e-10 * celsius * celsius
-                + (5.707e-6 - 2.051e-8 * celsius) * water + (1.9898e-4 - 2.376e-6 * celsius) * water * water)
+        return 1
+                - ratio
+                        * (1.58123e-6
+                                - 2.9331e-8 * celsius
+                                + 1.1043e-10 * celsius * celsius
+                                + (5.707e-6 - 2.051e-8 * celsius) * water
+                                + (1.9898e-4 - 2.376e-6 * celsius) * water * water)
                 + ratio * ratio * (1.83e-11 - 0.765e-8 * water * water);
     }
 }

@@ -19,11 +19,13 @@ public final class Plausibility {
 
     /** The longest model is still some 10 % short at times, and a helping wind adds as much. */
     private static final double LONGER = 1.25;
+
     private static final double SHORTER = 0.7;
     private static final double HIGHER = 1.6;
     private static final double LOWER = 0.45;
     /** Of many shots, the middle one is less at the mercy of wind and chance. */
     private static final double LONGER_TOGETHER = 1.08;
+
     private static final int TOGETHER = 3;
 
     /**
@@ -71,24 +73,42 @@ public final class Plausibility {
     }
 
     private static Implausible outOfRange(ShotFigure figure, double value) {
-        String beyond = String.format(Locale.ROOT, "%s of %s; %s to %s is possible", figure.words(),
-                UnitSlip.shown(figure, value), UnitSlip.shown(figure, figure.least()),
+        String beyond = String.format(
+                Locale.ROOT,
+                "%s of %s; %s to %s is possible",
+                figure.words(),
+                UnitSlip.shown(figure, value),
+                UnitSlip.shown(figure, figure.least()),
                 UnitSlip.shown(figure, figure.most()));
-        return new Implausible(figure, Grade.IMPOSSIBLE, withSlip(beyond, figure, value,
-                v -> v >= figure.least() + 0.03 * figure.most() && v <= figure.most()));
+        return new Implausible(
+                figure,
+                Grade.IMPOSSIBLE,
+                withSlip(beyond, figure, value, v -> v >= figure.least() + 0.03 * figure.most() && v <= figure.most()));
     }
 
     private static String withSlip(String sentence, ShotFigure figure, double value, DoublePredicate fits) {
-        return UnitSlip.words(figure, value, fits).map(s -> sentence + ": " + s + "?").orElse(sentence);
+        return UnitSlip.words(figure, value, fits)
+                .map(s -> sentence + ": " + s + "?")
+                .orElse(sentence);
     }
 
     private static List<Implausible> mechanics(Shot shot, double speedMps) {
         List<Implausible> found = new ArrayList<>();
         double farthest = speedMps * speedMps / Trajectory.GRAVITY;
-        above(shot, ShotFigure.APEX, farthest / 2, "more than a ball of " + UnitSlip.shown(ShotFigure.BALL_SPEED,
-                speedMps) + " thrown straight up would reach without any air").ifPresent(found::add);
-        above(shot, ShotFigure.CARRY, farthest, "more than the longest flight of a ball of " + UnitSlip.shown(
-                ShotFigure.BALL_SPEED, speedMps) + " without any air").ifPresent(found::add);
+        above(
+                        shot,
+                        ShotFigure.APEX,
+                        farthest / 2,
+                        "more than a ball of " + UnitSlip.shown(ShotFigure.BALL_SPEED, speedMps)
+                                + " thrown straight up would reach without any air")
+                .ifPresent(found::add);
+        above(
+                        shot,
+                        ShotFigure.CARRY,
+                        farthest,
+                        "more than the longest flight of a ball of " + UnitSlip.shown(ShotFigure.BALL_SPEED, speedMps)
+                                + " without any air")
+                .ifPresent(found::add);
         return found;
     }
 
@@ -97,10 +117,17 @@ public final class Plausibility {
         if (value.isEmpty() || value.getAsDouble() <= most) {
             return Optional.empty();
         }
-        String sentence = String.format(Locale.ROOT, "%s of %s is %s, %s", figure.words(),
-                UnitSlip.shown(figure, value.getAsDouble()), why, UnitSlip.shown(figure, most));
-        return Optional.of(new Implausible(figure, Grade.IMPOSSIBLE, withSlip(sentence, figure, value.getAsDouble(),
-                v -> v > 0.3 * most && v < 0.9 * most)));
+        String sentence = String.format(
+                Locale.ROOT,
+                "%s of %s is %s, %s",
+                figure.words(),
+                UnitSlip.shown(figure, value.getAsDouble()),
+                why,
+                UnitSlip.shown(figure, most));
+        return Optional.of(new Implausible(
+                figure,
+                Grade.IMPOSSIBLE,
+                withSlip(sentence, figure, value.getAsDouble(), v -> v > 0.3 * most && v < 0.9 * most)));
     }
 
     /** A ball that is up for a time cannot have fallen from higher than free fall allows, nor flown faster than it left. */
@@ -109,20 +136,34 @@ public final class Plausibility {
         OptionalDouble time = shot.figure(ShotFigure.HANG_TIME);
         if (time.isPresent()) {
             double seconds = time.getAsDouble();
-            above(shot, ShotFigure.APEX, Trajectory.GRAVITY * seconds * seconds / 2, String.format(Locale.ROOT,
-                    "higher than a ball can fall from in %.1f s", seconds)).ifPresent(found::add);
-            shot.figure(ShotFigure.BALL_SPEED).ifPresent(v -> above(shot, ShotFigure.CARRY, v * seconds,
-                    String.format(Locale.ROOT, "farther than %.1f s at the ball's first speed", seconds))
-                    .ifPresent(found::add));
+            above(
+                            shot,
+                            ShotFigure.APEX,
+                            Trajectory.GRAVITY * seconds * seconds / 2,
+                            String.format(Locale.ROOT, "higher than a ball can fall from in %.1f s", seconds))
+                    .ifPresent(found::add);
+            shot.figure(ShotFigure.BALL_SPEED)
+                    .ifPresent(v -> above(
+                                    shot,
+                                    ShotFigure.CARRY,
+                                    v * seconds,
+                                    String.format(
+                                            Locale.ROOT, "farther than %.1f s at the ball's first speed", seconds))
+                            .ifPresent(found::add));
         }
         return found;
     }
 
     private static Optional<Implausible> club(Shot shot) {
         OptionalDouble club = shot.figure(ShotFigure.CLUB_SPEED);
-        return club.isEmpty() ? Optional.empty() : above(shot, ShotFigure.BALL_SPEED,
-                FASTEST_OFF_THE_CLUB * club.getAsDouble(), "faster than a ball leaves a club of "
-                + UnitSlip.shown(ShotFigure.CLUB_SPEED, club.getAsDouble()));
+        return club.isEmpty()
+                ? Optional.empty()
+                : above(
+                        shot,
+                        ShotFigure.BALL_SPEED,
+                        FASTEST_OFF_THE_CLUB * club.getAsDouble(),
+                        "faster than a ball leaves a club of "
+                                + UnitSlip.shown(ShotFigure.CLUB_SPEED, club.getAsDouble()));
     }
 
     private List<Implausible> models(Shot shot) {
@@ -132,8 +173,10 @@ public final class Plausibility {
         }
         FlightBand.Figures flown = flights.apply(launch.get());
         List<Implausible> found = new ArrayList<>();
-        beside(shot, ShotFigure.CARRY, flown.shortestM() * SHORTER, flown.longestM() * LONGER).ifPresent(found::add);
-        beside(shot, ShotFigure.APEX, flown.lowestM() * LOWER, flown.highestM() * HIGHER).ifPresent(found::add);
+        beside(shot, ShotFigure.CARRY, flown.shortestM() * SHORTER, flown.longestM() * LONGER)
+                .ifPresent(found::add);
+        beside(shot, ShotFigure.APEX, flown.lowestM() * LOWER, flown.highestM() * HIGHER)
+                .ifPresent(found::add);
         return found;
     }
 
@@ -142,11 +185,15 @@ public final class Plausibility {
         if (value.isEmpty() || value.getAsDouble() >= least && value.getAsDouble() <= most) {
             return Optional.empty();
         }
-        String sentence = String.format(Locale.ROOT, "%s of %s does not go with this launch: the models, with plenty to "
-                + "spare, allow %s to %s", figure.words(), UnitSlip.shown(figure, value.getAsDouble()),
-                UnitSlip.shown(figure, least), UnitSlip.shown(figure, most));
-        return Optional.of(new Implausible(figure, Grade.DOUBTFUL, withSlip(sentence, figure, value.getAsDouble(),
-                v -> v > least && v < most)));
+        String sentence = String.format(
+                Locale.ROOT,
+                "%s of %s does not go with this launch: the models, with plenty to " + "spare, allow %s to %s",
+                figure.words(),
+                UnitSlip.shown(figure, value.getAsDouble()),
+                UnitSlip.shown(figure, least),
+                UnitSlip.shown(figure, most));
+        return Optional.of(new Implausible(
+                figure, Grade.DOUBTFUL, withSlip(sentence, figure, value.getAsDouble(), v -> v > least && v < most)));
     }
 
     /**
@@ -154,14 +201,24 @@ public final class Plausibility {
      * than the longest model by what yards read as metres would add.
      */
     public Optional<Implausible> checkTogether(List<Shot> shots) {
-        double[] shares = shots.stream().filter(s -> s.figure(ShotFigure.CARRY).isPresent() && s.launch().isPresent())
+        double[] shares = shots.stream()
+                .filter(s ->
+                        s.figure(ShotFigure.CARRY).isPresent() && s.launch().isPresent())
                 .mapToDouble(s -> s.figure(ShotFigure.CARRY).getAsDouble()
-                        / flights.apply(s.launch().get()).longestM()).sorted().toArray();
+                        / flights.apply(s.launch().get()).longestM())
+                .sorted()
+                .toArray();
         if (shares.length < TOGETHER || shares[shares.length / 2] < LONGER_TOGETHER) {
             return Optional.empty();
         }
-        return Optional.of(new Implausible(ShotFigure.CARRY, Grade.DOUBTFUL, String.format(Locale.ROOT,
-                "over %d shots the carry is %.0f %% longer than the longest model gives: a helping wind, or yards read as "
-                + "metres (which adds 9 %%)?", shares.length, 100 * (shares[shares.length / 2] - 1))));
+        return Optional.of(new Implausible(
+                ShotFigure.CARRY,
+                Grade.DOUBTFUL,
+                String.format(
+                        Locale.ROOT,
+                        "over %d shots the carry is %.0f %% longer than the longest model gives: a helping wind, or yards read as "
+                                + "metres (which adds 9 %%)?",
+                        shares.length,
+                        100 * (shares[shares.length / 2] - 1))));
     }
 }

@@ -59,9 +59,12 @@ public record Shot(Map<ShotFigure, Double> figures, String remark) {
         OptionalDouble spin = figure(ShotFigure.SPIN_RATE);
         double direction = figure(ShotFigure.LAUNCH_DIRECTION).orElse(0);
         double axis = figure(ShotFigure.SPIN_AXIS).orElse(0);
-        boolean flies = speed.isPresent() && angle.isPresent() && spin.isPresent()
+        boolean flies = speed.isPresent()
+                && angle.isPresent()
+                && spin.isPresent()
                 && Launch.makesAFlight(speed.getAsDouble(), angle.getAsDouble(), spin.getAsDouble(), direction, axis);
-        return flies ? Optional.of(new Launch(speed.getAsDouble(), angle.getAsDouble(), direction, spin.getAsDouble(),
-                axis)) : Optional.empty();
+        return flies
+                ? Optional.of(new Launch(speed.getAsDouble(), angle.getAsDouble(), direction, spin.getAsDouble(), axis))
+                : Optional.empty();
     }
 }

@@ -47,23 +47,33 @@ public record Trajectory(Air air, Aerodynamics aerodynamics, double toleranceM) 
         ODEIntegrator integrator = new DormandPrince853Integrator(1e-9, 1.0, toleranceM, 0);
         List<FlightPoint> points = new ArrayList<>();
         int[] outside = new int[1];
-        integrator.addStepHandler(new StepNormalizer(POINTS_EVERY_S, (state, last) -> {
-            points.add(point(state));
-            outside[0] += motion.covered(state.getPrimaryState()) ? 0 : 1;
-        }, StepNormalizerBounds.BOTH));
+        integrator.addStepHandler(new StepNormalizer(
+                POINTS_EVERY_S,
+                (state, last) -> {
+                    points.add(point(state));
+                    outside[0] += motion.covered(state.getPrimaryState()) ? 0 : 1;
+                },
+                StepNormalizerBounds.BOTH));
         Crossing apex = Crossing.apex();
         integrator.addEventDetector(apex);
         integrator.addEventDetector(Crossing.ground());
         ODEStateAndDerivative end = integrator.integrate(motion, new ODEState(0, start), LONGEST_S);
         double[] y = end.getPrimaryState();
-        return new Flight(aerodynamics.words(), points, apex.heightM(), Math.atan2(-y[5], Math.hypot(y[3], y[4])),
+        return new Flight(
+                aerodynamics.words(),
+                points,
+                apex.heightM(),
+                Math.atan2(-y[5], Math.hypot(y[3], y[4])),
                 outside[0] / (double) points.size());
     }
 
     private static FlightPoint point(ODEStateAndDerivative state) {
         double[] y = state.getPrimaryState();
-        return new FlightPoint(state.getTime(), new WorldPoint(y[0], y[1], y[2]),
-                Math.sqrt(y[3] * y[3] + y[4] * y[4] + y[5] * y[5]), y[6]);
+        return new FlightPoint(
+                state.getTime(),
+                new WorldPoint(y[0], y[1], y[2]),
+                Math.sqrt(y[3] * y[3] + y[4] * y[4] + y[5] * y[5]),
+                y[6]);
     }
 
     /** The equation: three places, three speeds, the rate of spin. */
@@ -108,8 +118,9 @@ public record Trajectory(Air air, Aerodynamics aerodynamics, double toleranceM) 
         }
 
         boolean covered(double[] y) {
-            double v = Math.max(1e-9, Math.sqrt(Math.pow(y[3] - air.windTMps(), 2)
-                    + Math.pow(y[4] - air.windHMps(), 2) + y[5] * y[5]));
+            double v = Math.max(
+                    1e-9,
+                    Math.sqrt(Math.pow(y[3] - air.windTMps(), 2) + Math.pow(y[4] - air.windHMps(), 2) + y[5] * y[5]));
             return aerodynamics.covers(reynolds(v), y[6] * Ball.RADIUS_M / v);
         }
 

@@ -9,8 +9,7 @@ import java.util.function.DoublePredicate;
 /** Whether a figure would make sense had it been written down in another unit than it was read in. */
 final class UnitSlip {
 
-    private UnitSlip() {
-    }
+    private UnitSlip() {}
 
     /**
      * The likely slip in words, such as “14.1 m would fit: feet read as metres?”. Of several slips that fit, all are
@@ -25,7 +24,11 @@ final class UnitSlip {
             for (FigureUnit read : FigureUnit.of(figure.quantity())) {
                 double meant = written.toInside(read.fromInside(value));
                 if (written != read && usual(read) && fits.test(meant)) {
-                    slips.add(String.format(Locale.ROOT, "%s read as %s (%s would fit)", plural(written), plural(read),
+                    slips.add(String.format(
+                            Locale.ROOT,
+                            "%s read as %s (%s would fit)",
+                            plural(written),
+                            plural(read),
                             shown(figure, meant)));
                 }
             }

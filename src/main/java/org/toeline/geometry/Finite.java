@@ -3,8 +3,7 @@ package org.toeline.geometry;
 /** Refuses values that are not finite, or not in range, with a message that names the value and what is allowed. */
 public final class Finite {
 
-    private Finite() {
-    }
+    private Finite() {}
 
     public static double require(double value, String name) {
         if (!Double.isFinite(value)) {

@@ -47,8 +47,7 @@ public final class BeforeAfter implements Drawing {
     private final Rectangle2D gauges;
 
     /** One of the two: its handout, its picture in its place, and what was found. */
-    private record Side(Handout handout, SameScale.Placed placed, String caption, Optional<Finding> finding) {
-    }
+    private record Side(Handout handout, SameScale.Placed placed, String caption, Optional<Finding> finding) {}
 
     private BeforeAfter(Handout before, Handout after, View view, ReadingKind kind, SameScale scale) {
         this.words = after.words();
@@ -57,7 +56,9 @@ public final class BeforeAfter implements Drawing {
         this.after = side(after, scale.right(), "handout.after");
         String said = said();
         put(said, Ink.bold(44), Ink.TEXT, 18);
-        int rows = (int) Stream.of(this.before, this.after).filter(s -> s.finding.isPresent()).count();
+        int rows = (int) Stream.of(this.before, this.after)
+                .filter(s -> s.finding.isPresent())
+                .count();
         this.gauges = new Rectangle2D.Double(MARGIN, end, Still.WIDTH - 2 * MARGIN, 70 + 96.0 * rows);
         end = gauges.getMaxY() + 20;
         this.after.finding.ifPresent(f -> put(words.sentence(f), Ink.plain(TYPE), Ink.TEXT, 12));
@@ -70,24 +71,37 @@ public final class BeforeAfter implements Drawing {
      */
     public static Optional<BeforeAfter> of(Handout before, Handout after) {
         Optional<View> view = Handout.shows(before.assessment(), before.options(), SameScale.views(before, after));
-        return view.flatMap(v -> kind(before, after).flatMap(kind -> SameScale.of(before, after, v,
-                new Rectangle2D.Double(0, 0, (Still.WIDTH - GAP) / 2, PANEL_HEIGHT),
-                new Rectangle2D.Double((Still.WIDTH + GAP) / 2, 0, (Still.WIDTH - GAP) / 2, PANEL_HEIGHT))
-                .map(scale -> new BeforeAfter(before, after, v, kind, scale))));
+        return view.flatMap(v -> kind(before, after)
+                .flatMap(kind -> SameScale.of(
+                                before,
+                                after,
+                                v,
+                                new Rectangle2D.Double(0, 0, (Still.WIDTH - GAP) / 2, PANEL_HEIGHT),
+                                new Rectangle2D.Double(
+                                        (Still.WIDTH + GAP) / 2, 0, (Still.WIDTH - GAP) / 2, PANEL_HEIGHT))
+                        .map(scale -> new BeforeAfter(before, after, v, kind, scale))));
     }
 
     /** What was to be changed first before, or is now, or else what both have. */
     private static Optional<ReadingKind> kind(Handout before, Handout after) {
         Advice then = before.assessment().advice();
         Advice now = after.assessment().advice();
-        return then.first().or(now::first).map(f -> f.finding().kind())
-                .or(() -> then.findings().stream().map(Finding::kind).filter(k -> now.finding(k).isPresent()).findFirst());
+        return then.first()
+                .or(now::first)
+                .map(f -> f.finding().kind())
+                .or(() -> then.findings().stream()
+                        .map(Finding::kind)
+                        .filter(k -> now.finding(k).isPresent())
+                        .findFirst());
     }
 
     private Side side(Handout handout, SameScale.Placed placed, String key) {
         String signed = Signed.DATE.text(handout.lesson(), words);
         boolean dated = handout.options().signed() != Signed.NOT && !signed.isEmpty();
-        return new Side(handout, placed, words.text(key) + (dated ? " · " + signed : ""),
+        return new Side(
+                handout,
+                placed,
+                words.text(key) + (dated ? " · " + signed : ""),
                 handout.assessment().advice().finding(kind));
     }
 
@@ -96,10 +110,13 @@ public final class BeforeAfter implements Drawing {
         if (before.finding.isEmpty() || after.finding.isEmpty()) {
             return words.text("compare.not-in-both", name);
         }
-        LessonChange change = LessonChange.between(Measured.shown(before.finding.get().reading()),
-                Measured.shown(after.finding.get().reading()), OwnSpread.ofRepeats(List.of()));
+        LessonChange change = LessonChange.between(
+                Measured.shown(before.finding.get().reading()),
+                Measured.shown(after.finding.get().reading()),
+                OwnSpread.ofRepeats(List.of()));
         double detectable = kind.unit().toInside(change.smallestDetectable());
-        return change.call() == ChangeCall.NOT_SHOWN ? words.text("compare.not-shown", name, words.amount(kind, detectable))
+        return change.call() == ChangeCall.NOT_SHOWN
+                ? words.text("compare.not-shown", name, words.amount(kind, detectable))
                 : words.text("compare." + change.call().id(), name);
     }
 
@@ -140,13 +157,19 @@ public final class BeforeAfter implements Drawing {
         Shape clip = g.getClip();
         g.clip(picture.frame());
         OverlayPainter painter = new OverlayPainter(words, 5, 32);
-        side.finding.ifPresent(f -> painter.paintFor(g, side.handout.assessment(), side.placed.view(), picture.toDevice(), f));
+        side.finding.ifPresent(
+                f -> painter.paintFor(g, side.handout.assessment(), side.placed.view(), picture.toDevice(), f));
         if (OverlayShapes.mattersFor(kind).contains(Kind.TARGET)) {
             painter.paintTarget(g, side.handout.assessment(), side.placed.view(), picture.toDevice(), picture.frame());
         }
         double x = picture.frame().getX() + 20;
-        Ink.textOverPicture(g, side.caption, Ink.fitting(side.caption, Ink.bold(TYPE), picture.frame().getWidth() - 40),
-                Color.WHITE, x, 52);
+        Ink.textOverPicture(
+                g,
+                side.caption,
+                Ink.fitting(side.caption, Ink.bold(TYPE), picture.frame().getWidth() - 40),
+                Color.WHITE,
+                x,
+                52);
         g.setClip(clip);
     }
 
@@ -166,7 +189,8 @@ public final class BeforeAfter implements Drawing {
 
     @Override
     public String described() {
-        return Stream.of(before, after).map(s -> s.caption + ": " + s.finding.map(words::sentence).orElse("–"))
+        return Stream.of(before, after)
+                .map(s -> s.caption + ": " + s.finding.map(words::sentence).orElse("–"))
                 .reduce(said(), (a, b) -> a + " " + b);
     }
 }

@@ -26,12 +26,10 @@ public sealed interface FaceCover {
     FaceCover HEAD_MARK = new OverHead();
 
     /** The face is shown. */
-    record Shown() implements FaceCover {
-    }
+    record Shown() implements FaceCover {}
 
     /** A cover over the head as it was marked in any view. */
-    record OverHead() implements FaceCover {
-    }
+    record OverHead() implements FaceCover {}
 
     /** Ovals that were drawn; a view without one shows its picture as it is. */
     record Drawn(Map<View, Oval> ovals) implements FaceCover {
@@ -50,8 +48,8 @@ public sealed interface FaceCover {
         }
 
         Ellipse2D shape() {
-            return new Ellipse2D.Double(centre.xPx() - halfWidthPx, centre.yPx() - halfHeightPx, 2 * halfWidthPx,
-                    2 * halfHeightPx);
+            return new Ellipse2D.Double(
+                    centre.xPx() - halfWidthPx, centre.yPx() - halfHeightPx, 2 * halfWidthPx, 2 * halfHeightPx);
         }
     }
 
@@ -75,17 +73,18 @@ public sealed interface FaceCover {
         if (this instanceof Shown) {
             return Optional.empty();
         }
-        return Optional.of(overHead(posture, view).orElseThrow(() -> new IllegalArgumentException(
-                "the face cannot be covered in the " + view.id() + " view, since the head was not marked: mark it, or draw "
-                        + "where the face is")));
+        return Optional.of(overHead(posture, view)
+                .orElseThrow(() -> new IllegalArgumentException("the face cannot be covered in the " + view.id()
+                        + " view, since the head was not marked: mark it, or draw " + "where the face is")));
     }
 
     private static Optional<Oval> overHead(Posture posture, View view) {
         if (!posture.has(Landmark.HEAD_CENTRE)) {
             return Optional.empty();
         }
-        return posture.seen(view, posture.at(Landmark.HEAD_CENTRE)).flatMap(centre -> WorldScale.pxPerMetre(posture, view,
-                posture.at(Landmark.HEAD_CENTRE)).map(s -> new Oval(centre, HEAD_REACH_M * s, HEAD_REACH_M * s)));
+        return posture.seen(view, posture.at(Landmark.HEAD_CENTRE))
+                .flatMap(centre -> WorldScale.pxPerMetre(posture, view, posture.at(Landmark.HEAD_CENTRE))
+                        .map(s -> new Oval(centre, HEAD_REACH_M * s, HEAD_REACH_M * s)));
     }
 
     /** The picture with what is covered painted over; the picture given stays as it is. */

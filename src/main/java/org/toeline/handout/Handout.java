@@ -18,16 +18,21 @@ import org.toeline.mark.View;
  * @param coachsWords what the coach adds in own words; may be empty, at most {@link #MOST_COACHS_WORDS} characters, so that
  *                    the page stays one page
  */
-public record Handout(Lesson lesson, Assessment assessment, Map<View, BufferedImage> pictures, Words words,
-                      StillOptions options, String coachsWords) {
+public record Handout(
+        Lesson lesson,
+        Assessment assessment,
+        Map<View, BufferedImage> pictures,
+        Words words,
+        StillOptions options,
+        String coachsWords) {
 
     public static final int MOST_COACHS_WORDS = 800;
 
     public Handout {
         pictures = Map.copyOf(pictures);
         if (coachsWords.length() > MOST_COACHS_WORDS) {
-            throw new IllegalArgumentException("the coach's words are " + coachsWords.length() + " characters long; at most "
-                    + MOST_COACHS_WORDS + " fit on the page");
+            throw new IllegalArgumentException("the coach's words are " + coachsWords.length()
+                    + " characters long; at most " + MOST_COACHS_WORDS + " fit on the page");
         }
     }
 
@@ -59,8 +64,11 @@ public record Handout(Lesson lesson, Assessment assessment, Map<View, BufferedIm
 
     private Page page() {
         String signed = signed();
-        return Page.of(assessment, words, signed.isEmpty() ? words.text("handout.title")
-                : words.text("handout.title") + " – " + signed, coachsWords);
+        return Page.of(
+                assessment,
+                words,
+                signed.isEmpty() ? words.text("handout.title") : words.text("handout.title") + " – " + signed,
+                coachsWords);
     }
 
     /** The still as a PNG. */
@@ -86,7 +94,8 @@ public record Handout(Lesson lesson, Assessment assessment, Map<View, BufferedIm
 
     /** Why the still cannot be made as asked, in a sentence: the face is to be covered and nobody marked the head. */
     public Optional<String> lacks() {
-        return shows(assessment, options, pictures.keySet()).filter(v -> !options.face().isPossible(assessment.posture(), v))
+        return shows(assessment, options, pictures.keySet())
+                .filter(v -> !options.face().isPossible(assessment.posture(), v))
                 .map(v -> "the face cannot be covered in the " + words.name(v)
                         + ", since the head was not marked: mark it, or draw where the face is");
     }
@@ -95,9 +104,13 @@ public record Handout(Lesson lesson, Assessment assessment, Map<View, BufferedIm
     public Map<String, byte[]> files(Paper paper) {
         Still still = still();
         BufferedImage painted = PictureFormat.image(still);
-        return Map.of(fileName("still", "png"), PictureFormat.png(painted),
-                fileName("page", "pdf"), PdfPage.of(page(), still, words.language(), paper),
-                fileName("page", "html"), html(still, painted));
+        return Map.of(
+                fileName("still", "png"),
+                PictureFormat.png(painted),
+                fileName("page", "pdf"),
+                PdfPage.of(page(), still, words.language(), paper),
+                fileName("page", "html"),
+                html(still, painted));
     }
 
     /** The view that the still will show, of those whose frame is at hand. */

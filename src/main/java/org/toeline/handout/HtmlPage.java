@@ -24,19 +24,24 @@ final class HtmlPage {
             .top{display:grid;grid-template-columns:45% 1fr;gap:0 1rem}.below{columns:2}}
             """;
 
-    private HtmlPage() {
-    }
+    private HtmlPage() {}
 
     static String of(Page page, String language, String alternative, byte[] stillJpeg) {
-        StringBuilder html = new StringBuilder("<!doctype html>\n<html lang=\"").append(escaped(language))
+        StringBuilder html = new StringBuilder("<!doctype html>\n<html lang=\"")
+                .append(escaped(language))
                 .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
-                .append(escaped(page.title())).append("</title>\n<style>\n").append(STYLE)
-                .append("</style>\n</head>\n<body>\n<main>\n<h1>").append(escaped(page.title()))
+                .append(escaped(page.title()))
+                .append("</title>\n<style>\n")
+                .append(STYLE)
+                .append("</style>\n</head>\n<body>\n<main>\n<h1>")
+                .append(escaped(page.title()))
                 .append("</h1>\n");
         page.coach().ifPresent(c -> section(html, c));
-        html.append("<div class=\"top\">\n<img alt=\"").append(escaped(alternative))
-                .append("\" src=\"data:image/jpeg;base64,").append(Base64.getEncoder().encodeToString(stillJpeg))
+        html.append("<div class=\"top\">\n<img alt=\"")
+                .append(escaped(alternative))
+                .append("\" src=\"data:image/jpeg;base64,")
+                .append(Base64.getEncoder().encodeToString(stillJpeg))
                 .append("\">\n");
         sections(html, "beside", page.beside());
         html.append("</div>\n");
@@ -51,14 +56,21 @@ final class HtmlPage {
     }
 
     private static void section(StringBuilder html, Page.Section section) {
-        html.append("<section class=\"").append(escaped(section.part())).append("\">\n<h2>")
-                .append(escaped(section.heading())).append("</h2>\n");
+        html.append("<section class=\"")
+                .append(escaped(section.part()))
+                .append("\">\n<h2>")
+                .append(escaped(section.heading()))
+                .append("</h2>\n");
         section.paragraphs().forEach(p -> html.append("<p>").append(escaped(p)).append("</p>\n"));
         html.append("</section>\n");
     }
 
     static String escaped(String text) {
-        return Plain.text(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;")
+        return Plain.text(text)
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;")
                 .replace("'", "&#39;");
     }
 }

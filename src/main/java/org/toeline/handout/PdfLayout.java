@@ -23,10 +23,15 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
     private static final float SMALLEST = 6.5f;
     /** Sizes of type below which the still is rather made smaller. */
     private static final float[] LEAST = {9.5f, 8.5f, 7.5f, SMALLEST};
+
     private static final float[] SHARES = {0.50f, 0.44f, 0.38f, 0.30f};
 
     /** What a block is, for those who have the page read to them. */
-    enum Role { TITLE, HEADING, PARAGRAPH }
+    enum Role {
+        TITLE,
+        HEADING,
+        PARAGRAPH
+    }
 
     /**
      * Lines below each other.
@@ -118,7 +123,10 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
         }
 
         private float height(Page.Section section, float width) {
-            float lines = TextBlock.of(section.heading(), Ink.bold(size * 1.15), width).lines().size() * 1.15f;
+            float lines = TextBlock.of(section.heading(), Ink.bold(size * 1.15), width)
+                            .lines()
+                            .size()
+                    * 1.15f;
             for (String paragraph : section.paragraphs()) {
                 lines += TextBlock.of(paragraph, Ink.plain(size), width).lines().size() + 0.2f;
             }

@@ -66,7 +66,11 @@ final class PdfPage {
             for (PdfLayout.Block block : layout.blocks()) {
                 if (block.role() == PdfLayout.Role.TITLE) {
                     tags.tagged(out, "H1", "", () -> text(out, block, paper));
-                    tags.tagged(out, "Figure", Plain.line(still.described()), () -> picture(out, drawn, still, layout, paper));
+                    tags.tagged(
+                            out,
+                            "Figure",
+                            Plain.line(still.described()),
+                            () -> picture(out, drawn, still, layout, paper));
                 } else {
                     String type = block.role() == PdfLayout.Role.HEADING ? "H2" : "P";
                     tags.tagged(out, type, "", () -> text(out, block, paper));
@@ -92,11 +96,17 @@ final class PdfPage {
         }
     }
 
-    private static void picture(PDPageContentStream out, PDFormXObject drawn, Drawing still, PdfLayout layout, Paper paper)
+    private static void picture(
+            PDPageContentStream out, PDFormXObject drawn, Drawing still, PdfLayout layout, Paper paper)
             throws IOException {
         float scale = layout.still() / (float) still.width();
         out.saveGraphicsState();
-        out.transform(new Matrix(scale, 0, 0, scale, layout.stillX(),
+        out.transform(new Matrix(
+                scale,
+                0,
+                0,
+                scale,
+                layout.stillX(),
                 paper.heightPt() - layout.stillY() - scale * (float) still.height()));
         out.drawForm(drawn);
         out.restoreGraphicsState();

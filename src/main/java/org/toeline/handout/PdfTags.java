@@ -1,5 +1,7 @@
 package org.toeline.handout;
 
+import java.io.IOException;
+import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -14,8 +16,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
-import java.io.IOException;
-import java.util.Map;
 
 /** The structure of a page for those who have it read to them: headings, paragraphs and the figure, in reading order. */
 final class PdfTags {

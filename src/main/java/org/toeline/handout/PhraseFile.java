@@ -15,8 +15,7 @@ public final class PhraseFile {
 
     private static final long LARGEST_BYTES = 1 << 20;
 
-    private PhraseFile() {
-    }
+    private PhraseFile() {}
 
     /** No phrases, and nothing to say, where there is no file. */
     public static Phrases.Read read(Path file) {
@@ -34,8 +33,11 @@ public final class PhraseFile {
     }
 
     private static Phrases.Read unreadable(Path file, String why) {
-        return new Phrases.Read(Phrases.NONE, List.of(file + ": the own phrases could not be read (" + why
-                + "); the shipped ones are used, and the file is left as it is"), false);
+        return new Phrases.Read(
+                Phrases.NONE,
+                List.of(file + ": the own phrases could not be read (" + why
+                        + "); the shipped ones are used, and the file is left as it is"),
+                false);
     }
 
     /**

@@ -66,8 +66,8 @@ public enum PictureFormat {
 
     /** The drawing as pixels. */
     public static BufferedImage image(Drawing drawing) {
-        BufferedImage image = new BufferedImage((int) Math.ceil(drawing.width()), (int) Math.ceil(drawing.height()),
-                BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage(
+                (int) Math.ceil(drawing.width()), (int) Math.ceil(drawing.height()), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {
             g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

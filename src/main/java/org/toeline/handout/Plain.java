@@ -6,8 +6,7 @@ package org.toeline.handout;
  */
 final class Plain {
 
-    private Plain() {
-    }
+    private Plain() {}
 
     /** Line breaks stay. */
     static String text(String written) {

@@ -23,8 +23,12 @@ public enum Signed {
 
     /** The line below the picture, with the date as the language writes it; empty for none. */
     public String text(Lesson lesson, Words words) {
-        String date = this == NOT ? "" : lesson.recorded().map(r -> r.format(DateTimeFormatter
-                .ofLocalizedDate(FormatStyle.LONG).withLocale(Locale.forLanguageTag(words.language())))).orElse("");
+        String date = this == NOT
+                ? ""
+                : lesson.recorded()
+                        .map(r -> r.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                                .withLocale(Locale.forLanguageTag(words.language()))))
+                        .orElse("");
         String who = who(lesson);
         return who.isEmpty() || date.isEmpty() ? who + date : who + " · " + date;
     }
@@ -34,9 +38,12 @@ public enum Signed {
      * system whatever the player is called.
      */
     public String fileStem(Lesson lesson) {
-        String who = Normalizer.normalize(who(lesson), Normalizer.Form.NFC).replaceAll("[^\\p{L}\\p{M}\\p{Nd}]+", "-")
+        String who = Normalizer.normalize(who(lesson), Normalizer.Form.NFC)
+                .replaceAll("[^\\p{L}\\p{M}\\p{Nd}]+", "-")
                 .replaceAll("^-+|-+$", "");
-        String day = this == NOT ? "" : lesson.recorded().map(r -> "-" + r.toLocalDate()).orElse("");
+        String day = this == NOT
+                ? ""
+                : lesson.recorded().map(r -> "-" + r.toLocalDate()).orElse("");
         return (who.isEmpty() ? "player" : who) + day;
     }
 
@@ -51,15 +58,19 @@ public enum Signed {
 
     /** Letters past sixty are left out, whole characters at a time. */
     private static String cut(String name) {
-        return name.codePointCount(0, name.length()) <= LONGEST_NAME ? name
+        return name.codePointCount(0, name.length()) <= LONGEST_NAME
+                ? name
                 : name.substring(0, name.offsetByCodePoints(0, LONGEST_NAME)) + "…";
     }
 
     /** The first letters of a name's words, at most four. */
     static String initials(String name) {
-        return Arrays.stream(name.strip().split("[\\s\\-]+")).filter(w -> !w.isEmpty())
-                .map(w -> w.codePointAt(0)).filter(Character::isLetterOrDigit)
-                .map(c -> Character.toString(c).toUpperCase(Locale.ROOT)).limit(MOST_INITIALS)
+        return Arrays.stream(name.strip().split("[\\s\\-]+"))
+                .filter(w -> !w.isEmpty())
+                .map(w -> w.codePointAt(0))
+                .filter(Character::isLetterOrDigit)
+                .map(c -> Character.toString(c).toUpperCase(Locale.ROOT))
+                .limit(MOST_INITIALS)
                 .collect(Collectors.joining());
     }
 }

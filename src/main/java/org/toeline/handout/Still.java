@@ -40,8 +40,7 @@ public final class Still implements Drawing {
     private double end;
 
     /** A text where it stands. */
-    record Placed(TextBlock block, Color color, double x, double top) {
-    }
+    record Placed(TextBlock block, Color color, double x, double top) {}
 
     /**
      * @param pictures the address frame of each view that has one
@@ -51,8 +50,8 @@ public final class Still implements Drawing {
         this.assessment = assessment;
         this.words = words;
         Optional<View> view = Handout.shows(assessment, options, pictures.keySet());
-        this.picture = view.map(v -> StillPicture.of(assessment, v, pictures.get(v), options,
-                new Rectangle2D.Double(0, 0, WIDTH, PICTURE)));
+        this.picture = view.map(v ->
+                StillPicture.of(assessment, v, pictures.get(v), options, new Rectangle2D.Double(0, 0, WIDTH, PICTURE)));
         this.end = (picture.isPresent() ? PICTURE : 0) + 34;
         panel(signed);
         this.end += 30;
@@ -60,13 +59,21 @@ public final class Still implements Drawing {
 
     /** The view that shows the first thing best, of those with a picture. */
     static Optional<View> view(Assessment assessment, Set<View> pictured) {
-        Optional<ReadingKind> first = assessment.advice().first().map(f -> f.finding().kind());
+        Optional<ReadingKind> first =
+                assessment.advice().first().map(f -> f.finding().kind());
         List<View> order = first.map(kind -> switch (kind) {
-            case BALL_ABOVE_CROWN, TEE_HEIGHT -> List.of(View.TEE, View.FACE_ON, View.DOWN_THE_LINE);
-            case FEET_TO_TARGET, SHOULDERS_TO_TARGET, SHOULDERS_TO_FEET, FORWARD_BEND, KNEE_FLEX, BALL_DISTANCE,
-                    LEAD_FOOT_FLARE, TRAIL_FOOT_FLARE -> List.of(View.DOWN_THE_LINE, View.FACE_ON, View.TEE);
-            default -> List.of(View.FACE_ON, View.DOWN_THE_LINE, View.TEE);
-        }).orElse(List.of(View.FACE_ON, View.DOWN_THE_LINE, View.TEE));
+                    case BALL_ABOVE_CROWN, TEE_HEIGHT -> List.of(View.TEE, View.FACE_ON, View.DOWN_THE_LINE);
+                    case FEET_TO_TARGET,
+                            SHOULDERS_TO_TARGET,
+                            SHOULDERS_TO_FEET,
+                            FORWARD_BEND,
+                            KNEE_FLEX,
+                            BALL_DISTANCE,
+                            LEAD_FOOT_FLARE,
+                            TRAIL_FOOT_FLARE -> List.of(View.DOWN_THE_LINE, View.FACE_ON, View.TEE);
+                    default -> List.of(View.FACE_ON, View.DOWN_THE_LINE, View.TEE);
+                })
+                .orElse(List.of(View.FACE_ON, View.DOWN_THE_LINE, View.TEE));
         return order.stream().filter(pictured::contains).findFirst();
     }
 
@@ -89,9 +96,15 @@ public final class Still implements Drawing {
     private void nothing() {
         boolean good = assessment.advice().allInRange();
         put(words.nothing(assessment.advice()), Ink.bold(58), good ? Ink.BLUE : Ink.TEXT, 6);
-        List<String> inRange = named(Set.of(Verdict.IN_RANGE)).stream().limit(MOST_NAMED).toList();
-        put(inRange.isEmpty() ? words.text("handout.none.good")
-                : words.text("handout.good.lead", words.list(inRange)), Ink.plain(40), Ink.TEXT, 12);
+        List<String> inRange =
+                named(Set.of(Verdict.IN_RANGE)).stream().limit(MOST_NAMED).toList();
+        put(
+                inRange.isEmpty()
+                        ? words.text("handout.none.good")
+                        : words.text("handout.good.lead", words.list(inRange)),
+                Ink.plain(40),
+                Ink.TEXT,
+                12);
         List<String> unsure = named(Set.of(Verdict.TOO_CLOSE, Verdict.CANNOT_TELL));
         if (!unsure.isEmpty()) {
             put(words.text("handout.untold.lead", words.list(unsure)), Ink.plain(36), Ink.GREY, 8);
@@ -99,8 +112,10 @@ public final class Still implements Drawing {
     }
 
     private List<String> named(Set<Verdict> verdicts) {
-        return assessment.advice().findings().stream().filter(f -> f.verdict().filter(verdicts::contains).isPresent())
-                .map(f -> words.name(f.kind())).toList();
+        return assessment.advice().findings().stream()
+                .filter(f -> f.verdict().filter(verdicts::contains).isPresent())
+                .map(f -> words.name(f.kind()))
+                .toList();
     }
 
     private void put(String text, Font font, Color color, double after) {
@@ -145,9 +160,12 @@ public final class Still implements Drawing {
 
     @Override
     public String described() {
-        String said = assessment.advice().first()
+        String said = assessment
+                .advice()
+                .first()
                 .map(f -> words.sentence(f.finding()) + " " + words.instruction(f))
                 .orElseGet(() -> words.nothing(assessment.advice()));
-        return picture.map(p -> words.text("handout.alt", words.name(p.view()), said)).orElse(said);
+        return picture.map(p -> words.text("handout.alt", words.name(p.view()), said))
+                .orElse(said);
     }
 }

@@ -14,11 +14,14 @@ import org.toeline.mark.View;
 public record StillOptions(Lines lines, Signed signed, Optional<View> view, FaceCover face) {
 
     /** Only those that matter for the one thing to change first, or the whole set. */
-    public enum Lines { THAT_MATTER, ALL }
+    public enum Lines {
+        THAT_MATTER,
+        ALL
+    }
 
     /** The lines that matter, initials and date, the view that shows it best, the face as it is. */
-    public static final StillOptions USUAL = new StillOptions(Lines.THAT_MATTER, Signed.INITIALS_AND_DATE,
-            Optional.empty(), FaceCover.NONE);
+    public static final StillOptions USUAL =
+            new StillOptions(Lines.THAT_MATTER, Signed.INITIALS_AND_DATE, Optional.empty(), FaceCover.NONE);
 
     public StillOptions withLines(Lines changed) {
         return new StillOptions(changed, signed, view, face);

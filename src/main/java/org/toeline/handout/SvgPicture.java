@@ -24,8 +24,7 @@ final class SvgPicture {
     private static final String XLINK = "http://www.w3.org/1999/xlink";
     private static final String SVG = "http://www.w3.org/2000/svg";
 
-    private SvgPicture() {
-    }
+    private SvgPicture() {}
 
     /** Puts pictures into the file itself. */
     private static final class Inside extends DefaultImageHandler {
@@ -41,14 +40,18 @@ final class SvgPicture {
         }
 
         private static void put(BufferedImage image, Element element) {
-            element.setAttributeNS(XLINK, "xlink:href", "data:image/jpeg;base64,"
-                    + Base64.getEncoder().encodeToString(PictureFormat.jpeg(image)));
+            element.setAttributeNS(
+                    XLINK,
+                    "xlink:href",
+                    "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(PictureFormat.jpeg(image)));
         }
     }
 
     static byte[] of(Drawing drawing) {
         try {
-            Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder().getDOMImplementation()
+            Document document = DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .getDOMImplementation()
                     .createDocument(SVG, "svg", null);
             SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
             context.setComment(null);
@@ -70,7 +73,8 @@ final class SvgPicture {
 
     /** Without a document type: readers would look for it on the net. */
     private static byte[] written(Document document, Element root) {
-        DOMImplementationLS xml = (DOMImplementationLS) document.getImplementation().getFeature("LS", "3.0");
+        DOMImplementationLS xml =
+                (DOMImplementationLS) document.getImplementation().getFeature("LS", "3.0");
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         LSOutput to = xml.createLSOutput();
         to.setEncoding(StandardCharsets.UTF_8.name());

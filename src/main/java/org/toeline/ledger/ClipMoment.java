@@ -15,8 +15,8 @@ public record ClipMoment(String clip, OptionalDouble seconds, OptionalDouble fil
 
     public ClipMoment {
         if (filmedAt.isPresent() && !(filmedAt.getAsDouble() >= 1 && filmedAt.getAsDouble() <= MOST_A_SECOND)) {
-            throw new IllegalArgumentException("filmed at " + filmedAt.getAsDouble() + " frames a second; 1 to "
-                    + MOST_A_SECOND + " is possible");
+            throw new IllegalArgumentException(
+                    "filmed at " + filmedAt.getAsDouble() + " frames a second; 1 to " + MOST_A_SECOND + " is possible");
         }
     }
 

@@ -13,7 +13,8 @@ record KeptTree(ObjectNode document) implements Lesson.Kept {
 
     /** What is kept, with a text at the top changed, or taken out when it is empty. */
     static KeptTree with(Lesson.Kept kept, String key, String text) {
-        ObjectNode changed = kept instanceof KeptTree tree ? tree.document.deepCopy() : JsonNodeFactory.instance.objectNode();
+        ObjectNode changed =
+                kept instanceof KeptTree tree ? tree.document.deepCopy() : JsonNodeFactory.instance.objectNode();
         if (text.isEmpty()) {
             changed.remove(key);
         } else {

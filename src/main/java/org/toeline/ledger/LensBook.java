@@ -52,8 +52,8 @@ public final class LensBook {
             // which way it was turned is not known: turned, the principal point is taken for the middle
             OptionalDouble cx = turned ? OptionalDouble.empty() : scaled(lens.cxPx(), scale);
             OptionalDouble cy = turned ? OptionalDouble.empty() : scaled(lens.cyPx(), scale);
-            return Optional.of(new LensNote(scaled(lens.focalPx(), scale), scaled(lens.focalSigmaPx(), scale), cx, cy,
-                    lens.k1(), lens.k2()));
+            return Optional.of(new LensNote(
+                    scaled(lens.focalPx(), scale), scaled(lens.focalSigmaPx(), scale), cx, cy, lens.k1(), lens.k2()));
         }
 
         private static OptionalDouble scaled(OptionalDouble value, double scale) {
@@ -88,7 +88,10 @@ public final class LensBook {
     }
 
     private static Profile profile(JsonNode node) {
-        return new Profile(node.path("name").asText(), node.path("width").asInt(), node.path("height").asInt(),
+        return new Profile(
+                node.path("name").asText(),
+                node.path("width").asInt(),
+                node.path("height").asInt(),
                 LessonReader.lens(node.path("lens")));
     }
 
@@ -109,13 +112,15 @@ public final class LensBook {
             }
             WholeFile.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(out));
         } catch (IOException e) {
-            throw new DocumentException(file + ": the lens could not be kept (" + e.getMessage()
-                    + "); what was there before is untouched");
+            throw new DocumentException(
+                    file + ": the lens could not be kept (" + e.getMessage() + "); what was there before is untouched");
         }
     }
 
     private static ObjectNode node(Profile profile) {
-        ObjectNode node = JSON.createObjectNode().put("name", profile.name).put("width", profile.widthPx)
+        ObjectNode node = JSON.createObjectNode()
+                .put("name", profile.name)
+                .put("width", profile.widthPx)
                 .put("height", profile.heightPx);
         LessonWriter.lens(profile.lens, node.putObject("lens"));
         return node;

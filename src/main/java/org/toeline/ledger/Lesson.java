@@ -16,16 +16,19 @@ import org.toeline.mark.View;
  * @param unfinished where the marking stands, apart from the marks
  * @param kept       parts of the document that this program does not know, to be written back as they were
  */
-public record Lesson(Optional<String> playerName, Optional<OffsetDateTime> recorded, MarkSheet sheet,
-                     Map<View, ClipMoment> clips, Unfinished unfinished, Kept kept) {
+public record Lesson(
+        Optional<String> playerName,
+        Optional<OffsetDateTime> recorded,
+        MarkSheet sheet,
+        Map<View, ClipMoment> clips,
+        Unfinished unfinished,
+        Kept kept) {
 
     /** Unknown parts of a document. */
-    public interface Kept {
-    }
+    public interface Kept {}
 
     /** Nothing unknown. */
-    public static final Kept NOTHING_KEPT = new Kept() {
-    };
+    public static final Kept NOTHING_KEPT = new Kept() {};
 
     public Lesson {
         Map<View, ClipMoment> copy = new EnumMap<>(View.class);

@@ -31,18 +31,19 @@ public final class LessonDocument {
 
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(SerializationFeature.INDENT_OUTPUT).build();
+            .enable(SerializationFeature.INDENT_OUTPUT)
+            .build();
     private static final JsonSchema SCHEMA = schema();
 
-    private LessonDocument() {
-    }
+    private LessonDocument() {}
 
     private static JsonSchema schema() {
         try (InputStream in = LessonDocument.class.getResourceAsStream("lesson.schema.json")) {
             if (in == null) {
                 throw new IllegalStateException("the program lacks its own lesson.schema.json");
             }
-            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
+            return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -75,7 +76,8 @@ public final class LessonDocument {
             throw new DocumentException(name + ": not JSON text in UTF-8");
         }
         if (!(tree instanceof ObjectNode document)) {
-            throw new DocumentException(name + ": not a lesson; a JSON object with the format “toeline-lesson” is needed");
+            throw new DocumentException(
+                    name + ": not a lesson; a JSON object with the format “toeline-lesson” is needed");
         }
         if (!isText(document)) {
             throw new DocumentException(name + ": holds half of a character (a lone surrogate), which is no text");
@@ -94,13 +96,15 @@ public final class LessonDocument {
 
     private static Optional<ValidationMessage> faults(ObjectNode document) {
         return SCHEMA.validate(document).stream()
-                .min(Comparator.comparing((ValidationMessage m) -> m.getInstanceLocation().toString()));
+                .min(Comparator.comparing(
+                        (ValidationMessage m) -> m.getInstanceLocation().toString()));
     }
 
     /** “views[0].marks[3].x: string found, number expected”. */
     private static String sentence(ValidationMessage fault) {
         String message = firstLine(fault.getMessage());
-        return message.startsWith("$.") ? message.substring(2)
+        return message.startsWith("$.")
+                ? message.substring(2)
                 : message.startsWith("$: ") ? message.substring(3) : message;
     }
 
@@ -128,8 +132,8 @@ public final class LessonDocument {
         try {
             WholeFile.write(file, bytes(lesson));
         } catch (IOException e) {
-            throw new DocumentException(file + ": could not be written (" + reason(e)
-                    + "); what was there before is untouched");
+            throw new DocumentException(
+                    file + ": could not be written (" + reason(e) + "); what was there before is untouched");
         }
     }
 

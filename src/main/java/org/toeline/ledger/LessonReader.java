@@ -48,8 +48,8 @@ final class LessonReader {
         try {
             return reader.lesson();
         } catch (IllegalArgumentException e) {
-            throw new DocumentException(name + ": " + (reader.place.isEmpty() ? "" : reader.place + ": ")
-                    + e.getMessage());
+            throw new DocumentException(
+                    name + ": " + (reader.place.isEmpty() ? "" : reader.place + ": ") + e.getMessage());
         }
     }
 
@@ -66,24 +66,33 @@ final class LessonReader {
             JsonNode node = nodes.get(i);
             place = "views[" + i + "]";
             if (node.has("handedness") && !node.path("handedness").asText().equals(handed)) {
-                throw new DocumentException(name + ": " + place + ".handedness: “" + node.path("handedness").asText()
-                        + "”, but the player is " + handed + "-handed; all views of a lesson show one player");
+                throw new DocumentException(name + ": " + place + ".handedness: “"
+                        + node.path("handedness").asText() + "”, but the player is " + handed
+                        + "-handed; all views of a lesson show one player");
             }
             ViewMarks view = view(node);
             views.add(view);
             if (node.has("clip")) {
-                clips.put(view.view(), new ClipMoment(node.path("clip").asText(), number(node, "time"),
-                        number(node, "filmedAt")));
+                clips.put(
+                        view.view(),
+                        new ClipMoment(node.path("clip").asText(), number(node, "time"), number(node, "filmedAt")));
             }
             place = "views[" + i + "]";
             unfinished = unfinished(unfinished, view, node);
         }
         place = "";
-        MarkSheet sheet = new MarkSheet(handed.equals(Handedness.LEFT.id()) ? Handedness.LEFT : Handedness.RIGHT,
+        MarkSheet sheet = new MarkSheet(
+                handed.equals(Handedness.LEFT.id()) ? Handedness.LEFT : Handedness.RIGHT,
                 Club.of(document.path("club").asText()).orElseThrow(),
                 document.path("takes").asText(Takes.SEPARATE.id()).equals(Takes.SIMULTANEOUS.id())
-                        ? Takes.SIMULTANEOUS : Takes.SEPARATE, floor, views, clickSigmaPx, stature(player));
-        Optional<String> playerName = player.has("name") ? Optional.of(player.path("name").asText()) : Optional.empty();
+                        ? Takes.SIMULTANEOUS
+                        : Takes.SEPARATE,
+                floor,
+                views,
+                clickSigmaPx,
+                stature(player));
+        Optional<String> playerName =
+                player.has("name") ? Optional.of(player.path("name").asText()) : Optional.empty();
         return new Lesson(playerName, recorded(), sheet, clips, unfinished, new KeptTree(document));
     }
 
@@ -94,8 +103,9 @@ final class LessonReader {
         try {
             return Optional.of(OffsetDateTime.parse(document.path("recorded").asText()));
         } catch (DateTimeException e) {
-            throw new DocumentException(name + ": recorded: “" + document.path("recorded").asText()
-                    + "”; a time with offset such as 2026-05-14T10:20:00+02:00 is needed");
+            throw new DocumentException(
+                    name + ": recorded: “" + document.path("recorded").asText()
+                            + "”; a time with offset such as 2026-05-14T10:20:00+02:00 is needed");
         }
     }
 
@@ -103,9 +113,12 @@ final class LessonReader {
         place = "floor";
         List<FloorReference> points = new ArrayList<>();
         for (JsonNode p : node.path("points")) {
-            points.add(new FloorReference(p.path("id").asText(), p.path("t").asDouble(), p.path("h").asDouble()));
+            points.add(new FloorReference(
+                    p.path("id").asText(), p.path("t").asDouble(), p.path("h").asDouble()));
         }
-        return new FloorLayout(points, node.path("sd").asDouble(FloorLayout.USUAL_SIGMA_M),
+        return new FloorLayout(
+                points,
+                node.path("sd").asDouble(FloorLayout.USUAL_SIGMA_M),
                 node.path("movedBetweenViews").asBoolean() ? Laying.AGAIN : Laying.ONCE);
     }
 
@@ -115,8 +128,10 @@ final class LessonReader {
         }
         place = "player.height";
         double heightM = player.path("height").asDouble();
-        Optional<Stature> stature = Optional.of(player.has("heightSd")
-                ? new Stature(heightM, player.path("heightSd").asDouble()) : Stature.told(heightM));
+        Optional<Stature> stature = Optional.of(
+                player.has("heightSd")
+                        ? new Stature(heightM, player.path("heightSd").asDouble())
+                        : Stature.told(heightM));
         place = "";
         return stature;
     }
@@ -133,8 +148,12 @@ final class LessonReader {
     }
 
     private ViewMarks view(JsonNode node) {
-        return marks(View.of(node.path("view").asText()).orElseThrow(), node.path("width").asInt(), node.path("height").asInt(),
-                lens(node.path("lens")), node);
+        return marks(
+                View.of(node.path("view").asText()).orElseThrow(),
+                node.path("width").asInt(),
+                node.path("height").asInt(),
+                lens(node.path("lens")),
+                node);
     }
 
     /** What is marked on a picture. */
@@ -148,31 +167,41 @@ final class LessonReader {
         List<VerticalMark> verticals = new ArrayList<>();
         for (JsonNode m : node.path("verticals")) {
             place = at + ".verticals[" + verticals.size() + "]";
-            verticals.add(new VerticalMark(inside(m, "x1", "y1", width, height), inside(m, "x2", "y2", width, height),
-                    sigma(m)));
+            verticals.add(new VerticalMark(
+                    inside(m, "x1", "y1", width, height), inside(m, "x2", "y2", width, height), sigma(m)));
         }
         List<Mark> marks = new ArrayList<>();
         for (JsonNode m : node.path("marks")) {
             place = at + ".marks[" + marks.size() + "] (" + m.path("landmark").asText() + ")";
-            marks.add(new Mark(Landmark.of(m.path("landmark").asText()).orElseThrow(),
-                    inside(m, "x", "y", width, height), sigma(m), m.path("origin").asText().equals("suggested")
-                            ? Mark.Origin.SUGGESTED : Mark.Origin.PLACED));
+            marks.add(new Mark(
+                    Landmark.of(m.path("landmark").asText()).orElseThrow(),
+                    inside(m, "x", "y", width, height),
+                    sigma(m),
+                    m.path("origin").asText().equals("suggested") ? Mark.Origin.SUGGESTED : Mark.Origin.PLACED));
         }
         place = at + ".ball";
-        Optional<BallMark> ball = node.has("ball") ? Optional.of(ball(node.path("ball"), width, height))
-                : Optional.empty();
+        Optional<BallMark> ball =
+                node.has("ball") ? Optional.of(ball(node.path("ball"), width, height)) : Optional.empty();
         place = at;
         return new ViewMarks(view, width, height, lens, floorMarks, verticals, ball, marks);
     }
 
     private BallMark ball(JsonNode node, int width, int height) {
-        return new BallMark(inside(node, "x", "y", width, height), number(node, "diameter"), sigma(node),
+        return new BallMark(
+                inside(node, "x", "y", width, height),
+                number(node, "diameter"),
+                sigma(node),
                 node.path("diameterSd").asDouble(BallMark.USUAL_DIAMETER_SIGMA_PX));
     }
 
     static LensNote lens(JsonNode node) {
-        return new LensNote(number(node, "focal"), number(node, "focalSd"), number(node, "cx"), number(node, "cy"),
-                number(node, "k1"), number(node, "k2"));
+        return new LensNote(
+                number(node, "focal"),
+                number(node, "focalSd"),
+                number(node, "cx"),
+                number(node, "cy"),
+                number(node, "k1"),
+                number(node, "k2"));
     }
 
     private static OptionalDouble number(JsonNode node, String key) {

@@ -32,7 +32,8 @@ final class LessonWriter {
     }
 
     static ObjectNode tree(Lesson lesson, ObjectNode empty) {
-        ObjectNode out = lesson.kept() instanceof KeptTree kept ? kept.document().deepCopy() : empty;
+        ObjectNode out =
+                lesson.kept() instanceof KeptTree kept ? kept.document().deepCopy() : empty;
         new LessonWriter(lesson.sheet().clickSigmaPx()).put(lesson, out);
         return out;
     }
@@ -46,7 +47,8 @@ final class LessonWriter {
         player.put("handedness", sheet.handedness().id());
         sheet.stature().ifPresentOrElse(s -> stature(s, player), () -> player.remove(List.of("height", "heightSd")));
         lesson.recorded().ifPresent(r -> {
-            if (!out.path("recorded").asText().equals(r.toString()) && !same(out.path("recorded").asText(), r)) {
+            if (!out.path("recorded").asText().equals(r.toString())
+                    && !same(out.path("recorded").asText(), r)) {
                 out.put("recorded", r.toString());
             }
         });
@@ -121,7 +123,9 @@ final class LessonWriter {
             ArrayNode names = node.putArray("unseen");
             unseen.forEach(names::add);
         }
-        unfinished.again(view).ifPresentOrElse(v -> marks(v, node.withObjectProperty("again")), () -> node.remove("again"));
+        unfinished
+                .again(view)
+                .ifPresentOrElse(v -> marks(v, node.withObjectProperty("again")), () -> node.remove("again"));
     }
 
     /** What is marked on a picture. */
@@ -183,8 +187,13 @@ final class LessonWriter {
     }
 
     /** Writes items under their names, each into the node that had its name. */
-    private static <T> void list(ObjectNode parent, String key, List<T> items, String nameKey, Function<T, String> name,
-                                 BiConsumer<T, ObjectNode> put) {
+    private static <T> void list(
+            ObjectNode parent,
+            String key,
+            List<T> items,
+            String nameKey,
+            Function<T, String> name,
+            BiConsumer<T, ObjectNode> put) {
         if (items.isEmpty() && !parent.has(key) && !key.equals("views")) {
             return;
         }

@@ -22,12 +22,14 @@ public record Unfinished(Map<View, Set<String>> unseen, Map<View, ViewMarks> aga
     public static final Unfinished NOTHING = new Unfinished(Map.of(), Map.of());
 
     public Unfinished {
-        unseen = unseen.entrySet().stream().filter(e -> !e.getValue().isEmpty())
+        unseen = unseen.entrySet().stream()
+                .filter(e -> !e.getValue().isEmpty())
                 .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, e -> Set.copyOf(e.getValue())));
         again = Map.copyOf(again);
         again.forEach((view, marks) -> {
             if (marks.view() != view) {
-                throw new IllegalArgumentException("marks of the " + marks.view().id() + " view for the " + view.id() + " view");
+                throw new IllegalArgumentException(
+                        "marks of the " + marks.view().id() + " view for the " + view.id() + " view");
             }
         });
     }

@@ -13,8 +13,7 @@ import java.util.UUID;
 /** Writes a file whole or not at all: beside its place first, forced to disk, then moved over it in one step. */
 public final class WholeFile {
 
-    private WholeFile() {
-    }
+    private WholeFile() {}
 
     public static void write(Path file, byte[] bytes) throws IOException {
         Path absolute = file.toAbsolutePath();
@@ -24,8 +23,8 @@ public final class WholeFile {
         }
         Path beside = absolute.resolveSibling("." + absolute.getFileName() + "-" + UUID.randomUUID() + ".part");
         try {
-            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE,
-                    StandardOpenOption.CREATE_NEW)) {
+            try (FileChannel channel =
+                    FileChannel.open(beside, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
                 ByteBuffer buffer = ByteBuffer.wrap(bytes);
                 while (buffer.hasRemaining()) {
                     channel.write(buffer);

@@ -9,15 +9,20 @@ public enum FloorKind {
     RODS_AS_T("rods-t", 0.003) {
         @Override
         List<FloorReference> points() {
-            return List.of(new FloorReference("rod-near", -0.61, 0.15), new FloorReference("rod-far", 0.61, 0.15),
-                    new FloorReference("cross-ball", 0, 0.18), new FloorReference("cross-feet", 0, 1.40));
+            return List.of(
+                    new FloorReference("rod-near", -0.61, 0.15),
+                    new FloorReference("rod-far", 0.61, 0.15),
+                    new FloorReference("cross-ball", 0, 0.18),
+                    new FloorReference("cross-feet", 0, 1.40));
         }
     },
     /** Two rods of 122 cm that meet in a corner behind the ball. */
     RODS_AS_L("rods-l", 0.003) {
         @Override
         List<FloorReference> points() {
-            return List.of(new FloorReference("corner", -0.61, 0.15), new FloorReference("rod-far", 0.61, 0.15),
+            return List.of(
+                    new FloorReference("corner", -0.61, 0.15),
+                    new FloorReference("rod-far", 0.61, 0.15),
                     new FloorReference("cross-feet", -0.61, 1.37));
         }
     },
@@ -25,8 +30,11 @@ public enum FloorKind {
     MAT("mat", 0.005) {
         @Override
         List<FloorReference> points() {
-            return List.of(new FloorReference("mat-ball-trail", -0.75, 0), new FloorReference("mat-ball-lead", 0.75, 0),
-                    new FloorReference("mat-feet-trail", -0.75, 1.5), new FloorReference("mat-feet-lead", 0.75, 1.5));
+            return List.of(
+                    new FloorReference("mat-ball-trail", -0.75, 0),
+                    new FloorReference("mat-ball-lead", 0.75, 0),
+                    new FloorReference("mat-feet-trail", -0.75, 1.5),
+                    new FloorReference("mat-feet-lead", 0.75, 1.5));
         }
     },
     /** A tape of a metre along the target line. */
@@ -43,8 +51,8 @@ public enum FloorKind {
             List<FloorReference> joints = new ArrayList<>();
             for (int row = 0; row < 5; row++) {
                 for (int column = 0; column < 4; column++) {
-                    joints.add(new FloorReference("joint-" + (row + 1) + (char) ('a' + column), 0.3 * (column - 1.5),
-                            0.3 * row));
+                    joints.add(new FloorReference(
+                            "joint-" + (row + 1) + (char) ('a' + column), 0.3 * (column - 1.5), 0.3 * row));
                 }
             }
             return joints;

@@ -29,7 +29,8 @@ public record FloorLayout(List<FloorReference> points, double sigmaM, Laying lay
         for (int i = 0; i < points.size(); i++) {
             FloorReference p = points.get(i);
             if (!seen.add(p.id())) {
-                throw new IllegalArgumentException("two floor points are called “" + p.id() + "”; each needs its own name");
+                throw new IllegalArgumentException(
+                        "two floor points are called “" + p.id() + "”; each needs its own name");
             }
             for (FloorReference q : points.subList(0, i)) {
                 if (Math.hypot(p.t() - q.t(), p.h() - q.h()) < COINCIDENT_M) {

@@ -39,7 +39,11 @@ public enum Landmark {
     GROUND("ground", Side.MIDDLE);
 
     /** The side of the player a landmark belongs to. */
-    public enum Side { LEAD, TRAIL, MIDDLE }
+    public enum Side {
+        LEAD,
+        TRAIL,
+        MIDDLE
+    }
 
     private final String id;
     private final Side side;

@@ -14,11 +14,21 @@ import org.toeline.geometry.Finite;
  * @param k1           first radial distortion coefficient (of OpenCV's model, normalised coordinates); 0 when empty
  * @param k2           second radial distortion coefficient
  */
-public record LensNote(OptionalDouble focalPx, OptionalDouble focalSigmaPx, OptionalDouble cxPx, OptionalDouble cyPx,
-                       OptionalDouble k1, OptionalDouble k2) {
+public record LensNote(
+        OptionalDouble focalPx,
+        OptionalDouble focalSigmaPx,
+        OptionalDouble cxPx,
+        OptionalDouble cyPx,
+        OptionalDouble k1,
+        OptionalDouble k2) {
 
-    public static final LensNote NONE = new LensNote(OptionalDouble.empty(), OptionalDouble.empty(),
-            OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    public static final LensNote NONE = new LensNote(
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty());
 
     public LensNote {
         focalPx.ifPresent(f -> Finite.requirePositive(f, "focalPx"));

@@ -13,7 +13,10 @@ import org.toeline.geometry.ImagePoint;
 public record Mark(Landmark landmark, ImagePoint at, double sigmaPx, Origin origin) {
 
     /** Who put the mark there. */
-    public enum Origin { PLACED, SUGGESTED }
+    public enum Origin {
+        PLACED,
+        SUGGESTED
+    }
 
     public Mark {
         Finite.requirePositive(sigmaPx, "sigmaPx");

@@ -14,8 +14,14 @@ import org.toeline.geometry.Finite;
  * @param clickSigmaPx the coach's own click spread, pixels, used for new marks and wherever a mark states none
  * @param stature      how tall the player is, if somebody knows
  */
-public record MarkSheet(Handedness handedness, Club club, Takes takes, FloorLayout floor, List<ViewMarks> views,
-                        double clickSigmaPx, Optional<Stature> stature) {
+public record MarkSheet(
+        Handedness handedness,
+        Club club,
+        Takes takes,
+        FloorLayout floor,
+        List<ViewMarks> views,
+        double clickSigmaPx,
+        Optional<Stature> stature) {
 
     /** The click spread assumed of a coach who has not yet marked anything twice, pixels. */
     public static final double USUAL_CLICK_SIGMA_PX = 2.0;
@@ -38,8 +44,13 @@ public record MarkSheet(Handedness handedness, Club club, Takes takes, FloorLayo
     }
 
     /** A player of unknown height. */
-    public MarkSheet(Handedness handedness, Club club, Takes takes, FloorLayout floor, List<ViewMarks> views,
-                     double clickSigmaPx) {
+    public MarkSheet(
+            Handedness handedness,
+            Club club,
+            Takes takes,
+            FloorLayout floor,
+            List<ViewMarks> views,
+            double clickSigmaPx) {
         this(handedness, club, takes, floor, views, clickSigmaPx, Optional.empty());
     }
 

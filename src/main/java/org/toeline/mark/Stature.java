@@ -12,6 +12,7 @@ public record Stature(double heightM, double sigmaM) {
 
     /** Heights that people tell are 12 to 23 mm too tall, ± 27 mm: men's and women's studies, quoted in handbooks. */
     public static final double TOLD_TOO_TALL_M = 0.0175;
+
     public static final double TOLD_SIGMA_M = 0.027;
 
     public Stature {

@@ -13,13 +13,20 @@ import java.util.Set;
  * @param widthPx  width of the picture as shown, pixels
  * @param heightPx height of the picture as shown, pixels
  */
-public record ViewMarks(View view, int widthPx, int heightPx, LensNote lens, List<FloorMark> floorMarks,
-                        List<VerticalMark> verticals, Optional<BallMark> ball, List<Mark> marks) {
+public record ViewMarks(
+        View view,
+        int widthPx,
+        int heightPx,
+        LensNote lens,
+        List<FloorMark> floorMarks,
+        List<VerticalMark> verticals,
+        Optional<BallMark> ball,
+        List<Mark> marks) {
 
     public ViewMarks {
         if (widthPx < 1 || heightPx < 1) {
-            throw new IllegalArgumentException("a picture of " + widthPx + " × " + heightPx
-                    + " px; both sides must be at least 1");
+            throw new IllegalArgumentException(
+                    "a picture of " + widthPx + " × " + heightPx + " px; both sides must be at least 1");
         }
         floorMarks = List.copyOf(floorMarks);
         verticals = List.copyOf(verticals);
@@ -27,8 +34,8 @@ public record ViewMarks(View view, int widthPx, int heightPx, LensNote lens, Lis
         Set<Landmark> landmarks = EnumSet.noneOf(Landmark.class);
         for (Mark mark : marks) {
             if (!landmarks.add(mark.landmark())) {
-                throw new IllegalArgumentException("“" + mark.landmark().id() + "” is marked twice in the "
-                        + view.id() + " view; once is allowed");
+                throw new IllegalArgumentException("“" + mark.landmark().id() + "” is marked twice in the " + view.id()
+                        + " view; once is allowed");
             }
         }
         Set<String> floorPoints = new HashSet<>();
@@ -70,7 +77,8 @@ public record ViewMarks(View view, int widthPx, int heightPx, LensNote lens, Lis
     }
 
     public ViewMarks withoutFloorMark(String pointId) {
-        List<FloorMark> kept = floorMarks.stream().filter(m -> !m.pointId().equals(pointId)).toList();
+        List<FloorMark> kept =
+                floorMarks.stream().filter(m -> !m.pointId().equals(pointId)).toList();
         return new ViewMarks(view, widthPx, heightPx, lens, kept, verticals, ball, marks);
     }
 

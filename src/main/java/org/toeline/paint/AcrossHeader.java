@@ -11,8 +11,7 @@ import org.toeline.across.Comparison;
 /** Above the rows: what the two compared lessons are called, and the first and the last, each over its place in the rows. */
 public final class AcrossHeader {
 
-    private AcrossHeader() {
-    }
+    private AcrossHeader() {}
 
     /**
      * Paints over rows that are as wide.
@@ -20,22 +19,27 @@ public final class AcrossHeader {
      * @param days      what each lesson is called, in their order
      * @param rowHeight that of the rows
      */
-    public static void paint(Graphics2D g, Comparison comparison, List<String> days, Rectangle2D area, double rowHeight) {
+    public static void paint(
+            Graphics2D g, Comparison comparison, List<String> days, Rectangle2D area, double rowHeight) {
         int last = days.size() - 1;
-        List<Integer> chosen = List.of(comparison.indexOf(comparison.earlier()), comparison.indexOf(comparison.later()));
+        List<Integer> chosen =
+                List.of(comparison.indexOf(comparison.earlier()), comparison.indexOf(comparison.later()));
         List<Integer> order = new ArrayList<>(chosen);
         order.addAll(List.of(0, last));
-        Rectangle2D plot = AcrossRow.plotArea(new Rectangle2D.Double(area.getX(), area.getY(), area.getWidth(), rowHeight));
+        Rectangle2D plot =
+                AcrossRow.plotArea(new Rectangle2D.Double(area.getX(), area.getY(), area.getWidth(), rowHeight));
         List<Rectangle2D> taken = new ArrayList<>();
         for (int index : new LinkedHashSet<>(order)) {
             boolean bold = chosen.contains(index);
             Font font = bold ? Ink.bold(area.getHeight() * 0.5) : Ink.plain(area.getHeight() * 0.5);
             double width = Ink.width(days.get(index), font);
-            double x = Math.max(area.getX(), Math.min(area.getMaxX() - width,
-                    AcrossRow.middle(plot, index, days.size()) - width / 2));
+            double x = Math.max(
+                    area.getX(),
+                    Math.min(area.getMaxX() - width, AcrossRow.middle(plot, index, days.size()) - width / 2));
             Rectangle2D place = new Rectangle2D.Double(x - 6, area.getY(), width + 12, area.getHeight());
             if (taken.stream().noneMatch(place::intersects)) {
-                Ink.text(g, days.get(index), font, bold ? Ink.TEXT : Ink.GREY, x, area.getY() + area.getHeight() * 0.72);
+                Ink.text(
+                        g, days.get(index), font, bold ? Ink.TEXT : Ink.GREY, x, area.getY() + area.getHeight() * 0.72);
                 taken.add(place);
             }
         }

@@ -18,8 +18,8 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.util.Matrix;
-import org.toeline.advice.Words;
 import org.toeline.across.Comparison;
+import org.toeline.advice.Words;
 
 /**
  * What changed across lessons, to be kept or sent: the stills side by side, then every reading as a row, by the painter that
@@ -30,8 +30,13 @@ import org.toeline.across.Comparison;
  * @param days     what each lesson of the comparison is called, such as its day, in their order
  * @param stills   may be empty
  */
-public record AcrossPlot(String title, String sentence, List<String> days, List<ComparedStill> stills, Comparison comparison,
-                         Words words) {
+public record AcrossPlot(
+        String title,
+        String sentence,
+        List<String> days,
+        List<ComparedStill> stills,
+        Comparison comparison,
+        Words words) {
 
     private static final double WIDTH = 1240;
     private static final double ROW = 132;
@@ -45,7 +50,8 @@ public record AcrossPlot(String title, String sentence, List<String> days, List<
         days = List.copyOf(days);
         stills = List.copyOf(stills);
         if (days.size() != comparison.lessons().size()) {
-            throw new IllegalArgumentException(days.size() + " days for " + comparison.lessons().size() + " lessons");
+            throw new IllegalArgumentException(
+                    days.size() + " days for " + comparison.lessons().size() + " lessons");
         }
     }
 
@@ -64,8 +70,9 @@ public record AcrossPlot(String title, String sentence, List<String> days, List<
         stillRows(blocks);
         blocks.add(new Block(34, (g, area) -> AcrossHeader.paint(g, comparison, days, area, ROW)));
         AcrossRow painter = new AcrossRow(words, comparison);
-        comparison.rows().stream().filter(AcrossRow::isKnown).forEach(row -> blocks.add(new Block(ROW,
-                (g, area) -> painter.paint(g, row, area))));
+        comparison.rows().stream()
+                .filter(AcrossRow::isKnown)
+                .forEach(row -> blocks.add(new Block(ROW, (g, area) -> painter.paint(g, row, area))));
         return blocks;
     }
 
@@ -81,8 +88,14 @@ public record AcrossPlot(String title, String sentence, List<String> days, List<
             List<ComparedStill> row = stills.subList(from, Math.min(stills.size(), from + beside));
             blocks.add(new Block(width * row.get(0).shape(), (g, area) -> {
                 for (int i = 0; i < row.size(); i++) {
-                    row.get(i).paint(g, new Rectangle2D.Double(area.getX() + i * (width + STILL_SPACE), area.getY(), width,
-                            area.getHeight()));
+                    row.get(i)
+                            .paint(
+                                    g,
+                                    new Rectangle2D.Double(
+                                            area.getX() + i * (width + STILL_SPACE),
+                                            area.getY(),
+                                            width,
+                                            area.getHeight()));
                 }
             }));
         }
@@ -100,7 +113,8 @@ public record AcrossPlot(String title, String sentence, List<String> days, List<
     public BufferedImage image() {
         List<Block> blocks = blocks();
         double height = blocks.stream().mapToDouble(b -> b.height + GAP).sum() + 2 * MARGIN;
-        BufferedImage image = new BufferedImage((int) (WIDTH + 2 * MARGIN), (int) Math.ceil(height), BufferedImage.TYPE_INT_RGB);
+        BufferedImage image =
+                new BufferedImage((int) (WIDTH + 2 * MARGIN), (int) Math.ceil(height), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {
             g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

@@ -10,14 +10,14 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Arrays;
 import java.util.Optional;
+import org.toeline.across.AcrossLessons;
+import org.toeline.across.ChangeCall;
 import org.toeline.across.ChangeWords;
+import org.toeline.across.Comparison;
+import org.toeline.across.LessonChange;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
-import org.toeline.across.AcrossLessons;
-import org.toeline.across.Comparison;
 import org.toeline.ledger.store.rows.StatedFinding.StatedRange;
-import org.toeline.across.ChangeCall;
-import org.toeline.across.LessonChange;
 import org.toeline.reading.ReadingKind;
 
 /**
@@ -56,7 +56,9 @@ public final class AcrossRow {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         double h = area.getHeight();
         double baseline = area.getY() + h * 0.18;
-        double left = row.change().map(change -> called(g, kind, change, area, baseline)).orElse(area.getMaxX());
+        double left = row.change()
+                .map(change -> called(g, kind, change, area, baseline))
+                .orElse(area.getMaxX());
         Font name = Ink.fitting(words.name(kind), Ink.bold(h * 0.165), left - h * 0.1 - area.getX());
         Ink.text(g, words.name(kind), name, Ink.TEXT, area.getX(), baseline);
         plot(g, kind, row, plotArea(area));
@@ -67,7 +69,9 @@ public final class AcrossRow {
     private double called(Graphics2D g, ReadingKind kind, LessonChange change, Rectangle2D area, double baseline) {
         double h = area.getHeight();
         String text = changes.change(kind, change);
-        Font font = Ink.fitting(text, change.call() == ChangeCall.REAL ? Ink.bold(h * 0.15) : Ink.plain(h * 0.15),
+        Font font = Ink.fitting(
+                text,
+                change.call() == ChangeCall.REAL ? Ink.bold(h * 0.15) : Ink.plain(h * 0.15),
                 area.getWidth() * MOST_CALLED);
         double x = area.getMaxX() - Ink.width(text, font);
         Ink.text(g, text, font, change.call() == ChangeCall.REAL ? Ink.TEXT : Ink.GREY, x, baseline);
@@ -78,7 +82,8 @@ public final class AcrossRow {
     /** The part of a row in which lessons stand, so that a header can stand above them. */
     static Rectangle2D plotArea(Rectangle2D area) {
         double h = area.getHeight();
-        return new Rectangle2D.Double(area.getX() + h * GUTTER, area.getY() + h * 0.28, area.getWidth() - h * GUTTER, h * 0.50);
+        return new Rectangle2D.Double(
+                area.getX() + h * GUTTER, area.getY() + h * 0.28, area.getWidth() - h * GUTTER, h * 0.50);
     }
 
     /** Where the middle of a lesson's cell is, the {@code index}-th from 0. */
@@ -138,9 +143,13 @@ public final class AcrossRow {
 
     /** The recommended limits as they were in the later lesson, at their heights; else what the scale spans. */
     private void labels(Graphics2D g, ReadingKind kind, Comparison.Row row, Scale scale, Rectangle2D plot) {
-        Optional<StatedRange> range = row.across().point(comparison.later()).flatMap(p -> p.finding().range());
+        Optional<StatedRange> range =
+                row.across().point(comparison.later()).flatMap(p -> p.finding().range());
         Font font = Ink.plain(plot.getHeight() * 0.21);
-        double[] at = {range.map(StatedRange::high).orElse(scale.high), range.map(StatedRange::low).orElse(scale.low)};
+        double[] at = {
+            range.map(StatedRange::high).orElse(scale.high),
+            range.map(StatedRange::low).orElse(scale.low)
+        };
         double last = -1e9;
         for (double value : at) {
             double y = Math.max(plot.getY() + font.getSize2D() * 0.7, scale.y(value) + font.getSize2D() * 0.36);
@@ -185,7 +194,10 @@ public final class AcrossRow {
         across.trend().filter(t -> t.call() == ChangeCall.REAL).ifPresent(t -> {
             Path2D line = new Path2D.Double();
             for (int i = 0; i < across.points().size(); i++) {
-                double x = middle(plot, comparison.indexOf(across.points().get(i).lessonId()), comparison.lessons().size());
+                double x = middle(
+                        plot,
+                        comparison.indexOf(across.points().get(i).lessonId()),
+                        comparison.lessons().size());
                 double y = scale.within(scale.y(t.meanValue() + t.slope() * (i - t.meanX())));
                 if (i == 0) {
                     line.moveTo(x, y);
@@ -195,8 +207,8 @@ public final class AcrossRow {
             }
             float dash = (float) (plot.getHeight() * 0.1);
             g.setColor(Ink.GREY);
-            g.setStroke(new BasicStroke(dash * 0.22f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
-                    new float[] {dash, dash * 0.7f}, 0));
+            g.setStroke(new BasicStroke(
+                    dash * 0.22f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {dash, dash * 0.7f}, 0));
             g.draw(line);
         });
     }
@@ -208,8 +220,13 @@ public final class AcrossRow {
         Font small = Ink.fitting(trend, font, area.getWidth() * 0.52);
         Ink.text(g, trend, small, Ink.GREY, area.getMaxX() - Ink.width(trend, small), baseline);
         String figures = figures(kind, row);
-        Ink.text(g, figures, Ink.fitting(figures, font, area.getWidth() * (trend.isEmpty() ? 1 : 0.45)), Ink.TEXT,
-                area.getX(), baseline);
+        Ink.text(
+                g,
+                figures,
+                Ink.fitting(figures, font, area.getWidth() * (trend.isEmpty() ? 1 : 0.45)),
+                Ink.TEXT,
+                area.getX(),
+                baseline);
     }
 
     private String figures(ReadingKind kind, Comparison.Row row) {
@@ -218,14 +235,18 @@ public final class AcrossRow {
         if (earlier.isPresent() && later.isPresent() && row.change().isPresent()) {
             return changes.fromTo(kind, earlier.get().measured(), later.get().measured());
         }
-        return later.or(() -> earlier).map(p -> changes.figure(kind, p.measured())).orElse("");
+        return later.or(() -> earlier)
+                .map(p -> changes.figure(kind, p.measured()))
+                .orElse("");
     }
 
     /** The same in words, for who listens to the screen. */
     public String spoken(Comparison.Row row) {
         ReadingKind kind = ReadingKind.of(row.across().reading()).orElseThrow();
-        return words.name(kind) + ". " + row.change().map(c -> changes.change(kind, c) + ". ").orElse("")
-                + figures(kind, row) + row.across().trend().map(t -> ". " + changes.trend(kind, t)).orElse("")
+        return words.name(kind) + ". "
+                + row.change().map(c -> changes.change(kind, c) + ". ").orElse("")
+                + figures(kind, row)
+                + row.across().trend().map(t -> ". " + changes.trend(kind, t)).orElse("")
                 + ". " + changes.spread(kind, row.across().spread());
     }
 
@@ -244,14 +265,24 @@ public final class AcrossRow {
             double whiskerHigh = high;
             for (AcrossLessons.Point point : across.points()) {
                 double value = point.finding().value();
-                low = Math.min(low, Math.min(value, point.finding().range().map(StatedRange::low).orElse(value)));
-                high = Math.max(high, Math.max(value, point.finding().range().map(StatedRange::high).orElse(value)));
+                low = Math.min(
+                        low,
+                        Math.min(
+                                value,
+                                point.finding().range().map(StatedRange::low).orElse(value)));
+                high = Math.max(
+                        high,
+                        Math.max(
+                                value,
+                                point.finding().range().map(StatedRange::high).orElse(value)));
                 whiskerLow = Math.min(whiskerLow, point.finding().low());
                 whiskerHigh = Math.max(whiskerHigh, point.finding().high());
             }
             double span = high > low ? high - low : Math.max(1e-6, whiskerHigh - whiskerLow);
-            return new Scale(Math.max(low - span, Math.min(low - span * MARGIN, whiskerLow)),
-                    Math.min(high + span, Math.max(high + span * MARGIN, whiskerHigh)), plot);
+            return new Scale(
+                    Math.max(low - span, Math.min(low - span * MARGIN, whiskerLow)),
+                    Math.min(high + span, Math.max(high + span * MARGIN, whiskerHigh)),
+                    plot);
         }
 
         double y(double value) {

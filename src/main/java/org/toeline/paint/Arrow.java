@@ -18,14 +18,18 @@ record Arrow(Point2D tip, Shape head) {
     static Optional<Arrow> along(Line line, AffineTransform toDevice, Rectangle2D frame, double size) {
         Point2D from = on(line.points().get(0), toDevice);
         Point2D to = on(line.points().get(line.points().size() - 1), toDevice);
-        Rectangle2D within = new Rectangle2D.Double(frame.getX() + size, frame.getY() + size * 0.35,
-                frame.getWidth() - 2 * size, frame.getHeight() - size * 0.7);
+        Rectangle2D within = new Rectangle2D.Double(
+                frame.getX() + size,
+                frame.getY() + size * 0.35,
+                frame.getWidth() - 2 * size,
+                frame.getHeight() - size * 0.7);
         for (int i = STEPS; i > 0; i--) {
             double f = i / (double) STEPS;
-            Point2D at = new Point2D.Double(from.getX() + f * (to.getX() - from.getX()),
-                    from.getY() + f * (to.getY() - from.getY()));
+            Point2D at = new Point2D.Double(
+                    from.getX() + f * (to.getX() - from.getX()), from.getY() + f * (to.getY() - from.getY()));
             if (within.contains(at)) {
-                return Optional.of(new Arrow(at, head(at, Math.atan2(to.getY() - from.getY(), to.getX() - from.getX()), size)));
+                return Optional.of(new Arrow(
+                        at, head(at, Math.atan2(to.getY() - from.getY(), to.getX() - from.getX()), size)));
             }
         }
         return Optional.empty();

@@ -32,9 +32,11 @@ public record BallPlane(View view, Handedness handedness, double pxPerM) {
     static final double WIDTH_M = 1.9;
     /** From its lower edge to its upper edge, metres. */
     static final double HEIGHT_M = 2.2;
+
     private static final double BELOW_M = 0.25;
     /** How far the player's side reaches from the ball, seen down the line, metres. */
     private static final double PLAYERS_SIDE_M = 1.55;
+
     private static final int OUTSIDE = 0x2B2E32;
     private static final int FINEST = 3;
 
@@ -60,7 +62,9 @@ public record BallPlane(View view, Handedness handedness, double pxPerM) {
 
     /** x of the ball on the canvas, metres from the left edge. */
     private double ballM() {
-        return view == View.FACE_ON ? WIDTH_M / 2 : handedness == Handedness.RIGHT ? PLAYERS_SIDE_M : WIDTH_M - PLAYERS_SIDE_M;
+        return view == View.FACE_ON
+                ? WIDTH_M / 2
+                : handedness == Handedness.RIGHT ? PLAYERS_SIDE_M : WIDTH_M - PLAYERS_SIDE_M;
     }
 
     /** The point of the world that a point of the canvas shows. */
@@ -154,8 +158,11 @@ public record BallPlane(View view, Handedness handedness, double pxPerM) {
         private static double[] even(BallPlane plane, int finer, ToDoubleFunction<WorldPoint> of) {
             double half = 0.5 / finer;
             double first = of.applyAsDouble(plane.at(half, half));
-            return new double[] {first, of.applyAsDouble(plane.at(half + 1.0 / finer, half)) - first,
-                of.applyAsDouble(plane.at(half, half + 1.0 / finer)) - first};
+            return new double[] {
+                first,
+                of.applyAsDouble(plane.at(half + 1.0 / finer, half)) - first,
+                of.applyAsDouble(plane.at(half, half + 1.0 / finer)) - first
+            };
         }
 
         private static double at(double[] even, int x, int y) {
@@ -177,8 +184,11 @@ public record BallPlane(View view, Handedness handedness, double pxPerM) {
     private record Pixels(int width, int height, int[] rgb, Handedness handedness) {
 
         private Pixels(BufferedImage picture, Handedness handedness) {
-            this(picture.getWidth(), picture.getHeight(), picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null,
-                    0, picture.getWidth()), handedness);
+            this(
+                    picture.getWidth(),
+                    picture.getHeight(),
+                    picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth()),
+                    handedness);
         }
 
         /** Bilinear; dark outside. */
@@ -202,7 +212,8 @@ public record BallPlane(View view, Handedness handedness, double pxPerM) {
         }
 
         private int channel(int x, int y, int shift) {
-            return rgb[Math.max(0, Math.min(height - 1, y)) * width + Math.max(0, Math.min(width - 1, x))] >> shift & 255;
+            return rgb[Math.max(0, Math.min(height - 1, y)) * width + Math.max(0, Math.min(width - 1, x))] >> shift
+                    & 255;
         }
     }
 }

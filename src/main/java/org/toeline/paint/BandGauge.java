@@ -38,8 +38,12 @@ public final class BandGauge {
         String shown = shown(finding);
         Font figure = Ink.fitting(shown, Ink.bold(area.getHeight() * 0.22), area.getWidth() * 0.40);
         Ink.text(g, shown, figure, Ink.TEXT, area.getMaxX() - Ink.width(shown, figure), baseline);
-        scale(g, finding, Extent.of(finding), new Rectangle2D.Double(area.getX(), area.getY() + area.getHeight() * 0.34,
-                area.getWidth(), area.getHeight() * 0.32));
+        scale(
+                g,
+                finding,
+                Extent.of(finding),
+                new Rectangle2D.Double(
+                        area.getX(), area.getY() + area.getHeight() * 0.34, area.getWidth(), area.getHeight() * 0.32));
         below(g, finding, area);
     }
 
@@ -51,9 +55,18 @@ public final class BandGauge {
         double height = area.getHeight();
         double width = area.getWidth();
         String name = words.name(finding.kind());
-        Ink.text(g, name, Ink.fitting(name, Ink.bold(height * 0.18), width), Ink.TEXT, area.getX(),
+        Ink.text(
+                g,
+                name,
+                Ink.fitting(name, Ink.bold(height * 0.18), width),
+                Ink.TEXT,
+                area.getX(),
                 area.getY() + height * 0.16);
-        scale(g, finding, Extent.of(finding), new Rectangle2D.Double(area.getX(), area.getY() + height * 0.26, width, height * 0.26));
+        scale(
+                g,
+                finding,
+                Extent.of(finding),
+                new Rectangle2D.Double(area.getX(), area.getY() + height * 0.26, width, height * 0.26));
         String shown = shown(finding);
         double radius = height * 0.075;
         Font font = Ink.fitting(shown, Ink.bold(height * 0.22), width - radius * 3.4);
@@ -62,7 +75,12 @@ public final class BandGauge {
         Ink.text(g, shown, font, Ink.TEXT, area.getX() + radius * 3.4, baseline);
         finding.range().ifPresent(range -> {
             String text = words.text("handout.recommended", words.range(finding.kind(), range.low(), range.high()));
-            Ink.text(g, text, Ink.fitting(text, Ink.plain(height * 0.165), width), Ink.GREY, area.getX(),
+            Ink.text(
+                    g,
+                    text,
+                    Ink.fitting(text, Ink.plain(height * 0.165), width),
+                    Ink.GREY,
+                    area.getX(),
                     area.getY() + height * 0.97);
         });
     }
@@ -70,7 +88,8 @@ public final class BandGauge {
     /** The figure with its interval, or that none can be told. */
     private String shown(Finding finding) {
         return finding.verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent()
-                ? "?" : words.figure(finding.reading());
+                ? "?"
+                : words.figure(finding.reading());
     }
 
     private void below(Graphics2D g, Finding finding, Rectangle2D area) {
@@ -89,29 +108,40 @@ public final class BandGauge {
     }
 
     /** A finding with what it is called among others of the same reading. */
-    public record Row(String label, Finding finding) {
-    }
+    public record Row(String label, Finding finding) {}
 
     /** Paints findings of one reading below each other on one scale, each with its label and figure; at least one. */
     public void paintRows(Graphics2D g, List<Row> rows, Rectangle2D area) {
         double title = area.getHeight() / (1 + 1.37 * rows.size());
         double row = (area.getHeight() - title) / rows.size();
         String name = words.name(rows.get(0).finding().kind());
-        Ink.text(g, name, Ink.fitting(name, Ink.bold(title * 0.52), area.getWidth() * 0.56), Ink.TEXT, area.getX(),
+        Ink.text(
+                g,
+                name,
+                Ink.fitting(name, Ink.bold(title * 0.52), area.getWidth() * 0.56),
+                Ink.TEXT,
+                area.getX(),
                 area.getY() + title * 0.6);
         rows.get(0).finding().range().ifPresent(range -> {
             String text = words.text("handout.recommended", words.range(range.kind(), range.low(), range.high()));
             Font font = Ink.fitting(text, Ink.plain(title * 0.48), area.getWidth() * 0.42);
             Ink.text(g, text, font, Ink.GREY, area.getMaxX() - Ink.width(text, font), area.getY() + title * 0.6);
         });
-        Extent extent = rows.stream().map(r -> Extent.of(r.finding())).reduce(Extent::with).orElseThrow();
+        Extent extent = rows.stream()
+                .map(r -> Extent.of(r.finding()))
+                .reduce(Extent::with)
+                .orElseThrow();
         for (int i = 0; i < rows.size(); i++) {
             Finding finding = rows.get(i).finding();
             double top = area.getY() + title + i * row;
             Font font = Ink.fitting(rows.get(i).label(), Ink.plain(row * 0.38), area.getWidth() * 0.15);
             Ink.text(g, rows.get(i).label(), font, Ink.TEXT, area.getX(), top + row * 0.55);
-            scale(g, finding, extent, new Rectangle2D.Double(area.getX() + area.getWidth() * 0.17, top + row * 0.1,
-                    area.getWidth() * 0.51, row * 0.64));
+            scale(
+                    g,
+                    finding,
+                    extent,
+                    new Rectangle2D.Double(
+                            area.getX() + area.getWidth() * 0.17, top + row * 0.1, area.getWidth() * 0.51, row * 0.64));
             String shown = shown(finding);
             Font bold = Ink.fitting(shown, Ink.bold(row * 0.38), area.getWidth() * 0.29);
             Ink.text(g, shown, bold, Ink.TEXT, area.getMaxX() - Ink.width(shown, bold), top + row * 0.55);
@@ -123,7 +153,8 @@ public final class BandGauge {
 
         static Extent of(Finding finding) {
             Reading reading = finding.reading();
-            return new Extent(Math.min(reading.low(), finding.range().map(Range::low).orElse(reading.low())),
+            return new Extent(
+                    Math.min(reading.low(), finding.range().map(Range::low).orElse(reading.low())),
                     Math.max(reading.high(), finding.range().map(Range::high).orElse(reading.high())));
         }
 

@@ -17,14 +17,16 @@ final class BodyLines {
     private static final double HEAD_RADIUS_M = 0.10;
     private static final List<List<Landmark>> LINES = List.of(
             List.of(TRAIL_SHOULDER, LEAD_SHOULDER),
-            List.of(LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST), List.of(TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST),
-            List.of(LEAD_SHOULDER, LEAD_HIP), List.of(TRAIL_SHOULDER, TRAIL_HIP), List.of(TRAIL_HIP, LEAD_HIP),
+            List.of(LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST),
+            List.of(TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST),
+            List.of(LEAD_SHOULDER, LEAD_HIP),
+            List.of(TRAIL_SHOULDER, TRAIL_HIP),
+            List.of(TRAIL_HIP, LEAD_HIP),
             List.of(LEAD_HIP, LEAD_KNEE, LEAD_ANKLE, LEAD_HEEL, LEAD_TOE),
             List.of(TRAIL_HIP, TRAIL_KNEE, TRAIL_ANKLE, TRAIL_HEEL, TRAIL_TOE),
             List.of(GRIP_END, CLUB_HEAD));
 
-    private BodyLines() {
-    }
+    private BodyLines() {}
 
     /**
      * The figure of one lesson as the camera of a lesson sees it, on the canvas of a plane.
@@ -58,7 +60,8 @@ final class BodyLines {
         Optional<Point2D> top = plane.seen(centre.plus(0, 0, HEAD_RADIUS_M), from);
         if (middle.isPresent() && top.isPresent()) {
             double r = middle.get().distance(top.get());
-            path.append(new Ellipse2D.Double(middle.get().getX() - r, middle.get().getY() - r, 2 * r, 2 * r), false);
+            path.append(
+                    new Ellipse2D.Double(middle.get().getX() - r, middle.get().getY() - r, 2 * r, 2 * r), false);
         }
     }
 }

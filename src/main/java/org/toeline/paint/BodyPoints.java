@@ -19,19 +19,32 @@ import org.toeline.posture.Posture;
 public final class BodyPoints {
 
     private static final Landmark[][] LIMBS = {
-        {LEAD_SHOULDER, TRAIL_SHOULDER}, {LEAD_HIP, TRAIL_HIP}, {LEAD_SHOULDER, LEAD_HIP}, {TRAIL_SHOULDER, TRAIL_HIP},
-        {LEAD_SHOULDER, LEAD_ELBOW}, {LEAD_ELBOW, LEAD_WRIST}, {TRAIL_SHOULDER, TRAIL_ELBOW}, {TRAIL_ELBOW, TRAIL_WRIST},
-        {LEAD_HIP, LEAD_KNEE}, {LEAD_KNEE, LEAD_ANKLE}, {TRAIL_HIP, TRAIL_KNEE}, {TRAIL_KNEE, TRAIL_ANKLE},
-        {LEAD_HEEL, LEAD_TOE}, {TRAIL_HEEL, TRAIL_TOE}, {LEAD_WRIST, CLUB_HEAD}, {NECK, HEAD_CENTRE}};
+        {LEAD_SHOULDER, TRAIL_SHOULDER},
+        {LEAD_HIP, TRAIL_HIP},
+        {LEAD_SHOULDER, LEAD_HIP},
+        {TRAIL_SHOULDER, TRAIL_HIP},
+        {LEAD_SHOULDER, LEAD_ELBOW},
+        {LEAD_ELBOW, LEAD_WRIST},
+        {TRAIL_SHOULDER, TRAIL_ELBOW},
+        {TRAIL_ELBOW, TRAIL_WRIST},
+        {LEAD_HIP, LEAD_KNEE},
+        {LEAD_KNEE, LEAD_ANKLE},
+        {TRAIL_HIP, TRAIL_KNEE},
+        {TRAIL_KNEE, TRAIL_ANKLE},
+        {LEAD_HEEL, LEAD_TOE},
+        {TRAIL_HEEL, TRAIL_TOE},
+        {LEAD_WRIST, CLUB_HEAD},
+        {NECK, HEAD_CENTRE}
+    };
     private static final Landmark[][] NO_LIMBS = {};
     private static final int STEPS = 8;
     private static final double HEAD_RADIUS_M = 0.13;
     /** The ball and some turf, in its diameters; in the close view as much as shows the club head beside it. */
     private static final double AROUND_BALL = 0.8;
+
     private static final double AROUND_TEED_BALL = 3;
 
-    private BodyPoints() {
-    }
+    private BodyPoints() {}
 
     /** Points along everything that is marked. */
     public static List<ImagePoint> of(Posture posture, ViewMarks marks) {
@@ -45,8 +58,13 @@ public final class BodyPoints {
             }
         }
         if (view != View.TEE) {
-            seen(posture, view, HEAD_CENTRE).ifPresent(head -> around(head, HEAD_RADIUS_M
-                    * WorldScale.pxPerMetre(posture, view, posture.at(HEAD_CENTRE)).orElse(0.0), points));
+            seen(posture, view, HEAD_CENTRE)
+                    .ifPresent(head -> around(
+                            head,
+                            HEAD_RADIUS_M
+                                    * WorldScale.pxPerMetre(posture, view, posture.at(HEAD_CENTRE))
+                                            .orElse(0.0),
+                            points));
         }
         marks.marks().forEach(m -> points.add(m.at()));
         marks.ball().ifPresent(b -> {
@@ -81,7 +99,8 @@ public final class BodyPoints {
 
     /** The smallest upright box around points; at least one point. */
     public static Rectangle2D box(List<ImagePoint> points) {
-        Rectangle2D box = new Rectangle2D.Double(points.get(0).xPx(), points.get(0).yPx(), 0, 0);
+        Rectangle2D box =
+                new Rectangle2D.Double(points.get(0).xPx(), points.get(0).yPx(), 0, 0);
         points.forEach(p -> box.add(p.xPx(), p.yPx()));
         return box;
     }

@@ -57,8 +57,13 @@ public final class CausePicture implements Drawing {
             int count = rows.get(r).size();
             double left = (width - count * BOX_WIDTH - (count - 1) * BETWEEN) / 2;
             for (int c = 0; c < count; c++) {
-                boxes.put(rows.get(r).get(c).kind(), new Rectangle2D.Double(left + c * (BOX_WIDTH + BETWEEN),
-                        MARGIN + r * (BOX_HEIGHT + DOWN), BOX_WIDTH, BOX_HEIGHT));
+                boxes.put(
+                        rows.get(r).get(c).kind(),
+                        new Rectangle2D.Double(
+                                left + c * (BOX_WIDTH + BETWEEN),
+                                MARGIN + r * (BOX_HEIGHT + DOWN),
+                                BOX_WIDTH,
+                                BOX_HEIGHT));
             }
         }
     }
@@ -108,13 +113,17 @@ public final class CausePicture implements Drawing {
 
     /** Whether both ends belong to the one chain that is to be undone. */
     private boolean runs(Link link) {
-        return graph.nodes().stream().filter(n -> n.role() != Role.BESIDE)
-                .filter(n -> n.kind() == link.cause() || n.kind() == link.effect()).count() == 2;
+        return graph.nodes().stream()
+                        .filter(n -> n.role() != Role.BESIDE)
+                        .filter(n -> n.kind() == link.cause() || n.kind() == link.effect())
+                        .count()
+                == 2;
     }
 
     private void box(Graphics2D g, Node node) {
         Rectangle2D at = boxes.get(node.kind());
-        RoundRectangle2D frame = new RoundRectangle2D.Double(at.getX(), at.getY(), at.getWidth(), at.getHeight(), 14, 14);
+        RoundRectangle2D frame =
+                new RoundRectangle2D.Double(at.getX(), at.getY(), at.getWidth(), at.getHeight(), 14, 14);
         g.setColor(Color.WHITE);
         g.fill(frame);
         g.setColor(node.role() == Role.BESIDE ? Ink.GREY : Ink.VERMILION);
@@ -123,10 +132,18 @@ public final class CausePicture implements Drawing {
         String name = words.name(node.kind());
         Font bold = Ink.fitting(name, Ink.bold(19), at.getWidth() - 24);
         Ink.text(g, name, bold, Ink.TEXT, at.getX() + 12, at.getY() + 28);
-        boolean untold = node.finding().verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent();
-        String figure = untold ? words.verdict(node.finding()) : words.figure(node.finding().reading());
+        boolean untold =
+                node.finding().verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent();
+        String figure = untold
+                ? words.verdict(node.finding())
+                : words.figure(node.finding().reading());
         Ink.verdictMark(g, node.finding().verdict(), at.getX() + 22, at.getY() + 52, 8);
-        Ink.text(g, figure, Ink.fitting(figure, Ink.plain(19), at.getWidth() - 52), Ink.TEXT, at.getX() + 40,
+        Ink.text(
+                g,
+                figure,
+                Ink.fitting(figure, Ink.plain(19), at.getWidth() - 52),
+                Ink.TEXT,
+                at.getX() + 40,
                 at.getY() + 59);
     }
 
@@ -139,8 +156,15 @@ public final class CausePicture implements Drawing {
     @Override
     public String described() {
         StringBuilder said = new StringBuilder();
-        graph.edges().forEach(e -> said.append(words.name(e.cause())).append(" → ").append(words.name(e.effect()))
-                .append(": ").append(words.step(e)).append(' ').append(words.grounds(e)).append(' '));
+        graph.edges()
+                .forEach(e -> said.append(words.name(e.cause()))
+                        .append(" → ")
+                        .append(words.name(e.effect()))
+                        .append(": ")
+                        .append(words.step(e))
+                        .append(' ')
+                        .append(words.grounds(e))
+                        .append(' '));
         return said.toString().strip();
     }
 }

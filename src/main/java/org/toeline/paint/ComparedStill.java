@@ -29,15 +29,24 @@ import org.toeline.posture.Posture;
  * @param over    another lesson's player, seen from this lesson's camera
  * @param words   for the length of the scale
  */
-public record ComparedStill(BallPlane plane, String caption, Optional<BufferedImage> picture, String remark,
-                            Optional<Posture> figure, Own own, Optional<Over> over, Words words) {
+public record ComparedStill(
+        BallPlane plane,
+        String caption,
+        Optional<BufferedImage> picture,
+        String remark,
+        Optional<Posture> figure,
+        Own own,
+        Optional<Over> over,
+        Words words) {
 
     /** Whether the lesson's own figure is drawn. */
-    public enum Own { DRAWN, HIDDEN }
+    public enum Own {
+        DRAWN,
+        HIDDEN
+    }
 
     /** Another lesson's figure and what it is called. */
-    public record Over(String caption, Posture figure) {
-    }
+    public record Over(String caption, Posture figure) {}
 
     private static final Color OWN = new Color(0x56B4E9);
     private static final Color OTHER = new Color(0xE69F00);
@@ -50,8 +59,8 @@ public record ComparedStill(BallPlane plane, String caption, Optional<BufferedIm
 
     /** As a picture of the plane's own size, the caption above it. */
     public BufferedImage image() {
-        BufferedImage image = new BufferedImage(plane.widthPx(), (int) Math.round(plane.widthPx() * shape()),
-                BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage(
+                plane.widthPx(), (int) Math.round(plane.widthPx() * shape()), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {
             paint(g, new Rectangle2D.Double(0, 0, image.getWidth(), image.getHeight()));
@@ -88,8 +97,11 @@ public record ComparedStill(BallPlane plane, String caption, Optional<BufferedIm
         references(g, line);
         figure.ifPresent(here -> {
             if (own == Own.DRAWN) {
-                stroke(g, BodyLines.of(here, here, plane), OWN, new BasicStroke((float) line, BasicStroke.CAP_ROUND,
-                        BasicStroke.JOIN_ROUND));
+                stroke(
+                        g,
+                        BodyLines.of(here, here, plane),
+                        OWN,
+                        new BasicStroke((float) line, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
             }
             over.ifPresent(o -> stroke(g, BodyLines.of(o.figure(), here, plane), OTHER, dashed(line)));
         });
@@ -101,8 +113,13 @@ public record ComparedStill(BallPlane plane, String caption, Optional<BufferedIm
     }
 
     private static BasicStroke dashed(double line) {
-        return new BasicStroke((float) line, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
-                new float[] {(float) (line * 3.2), (float) (line * 2)}, 0);
+        return new BasicStroke(
+                (float) line,
+                BasicStroke.CAP_BUTT,
+                BasicStroke.JOIN_ROUND,
+                1,
+                new float[] {(float) (line * 3.2), (float) (line * 2)},
+                0);
     }
 
     /** Within a dark halo, so that it stands out over anything. */
@@ -119,8 +136,13 @@ public record ComparedStill(BallPlane plane, String caption, Optional<BufferedIm
     private void references(Graphics2D g, double line) {
         Point2D ball = plane.on(WorldPoint.ORIGIN);
         g.setColor(new Color(255, 255, 255, 150));
-        g.setStroke(new BasicStroke((float) (line * 0.45), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
-                new float[] {(float) line, (float) line}, 0));
+        g.setStroke(new BasicStroke(
+                (float) (line * 0.45),
+                BasicStroke.CAP_BUTT,
+                BasicStroke.JOIN_ROUND,
+                1,
+                new float[] {(float) line, (float) line},
+                0));
         g.draw(new Line2D.Double(0, ball.getY(), plane.widthPx(), ball.getY()));
         g.draw(new Line2D.Double(ball.getX(), 0, ball.getX(), plane.heightPx()));
         double y = plane.heightPx() - line * 2.5;
@@ -133,15 +155,24 @@ public record ComparedStill(BallPlane plane, String caption, Optional<BufferedIm
         for (double end : new double[] {x, x + bar}) {
             g.draw(new Line2D.Double(end, y - line * 1.2, end, y + line * 1.2));
         }
-        Ink.textOverPicture(g, length + words.text("unit." + words.lengthUnit().id()), Ink.plain(line * 5.5), Color.WHITE,
-                x + bar + line * 2, y + line * 1.4);
+        Ink.textOverPicture(
+                g,
+                length + words.text("unit." + words.lengthUnit().id()),
+                Ink.plain(line * 5.5),
+                Color.WHITE,
+                x + bar + line * 2,
+                y + line * 1.4);
     }
 
     private void legend(Graphics2D g, String text, double line, double unit) {
         Font font = Ink.fitting(text, Ink.plain(unit * 0.36), plane.widthPx() * 0.5);
         double x = plane.widthPx() - Ink.width(text, font) - line * 3;
         double y = plane.heightPx() - line * 2;
-        stroke(g, new Line2D.Double(x - unit * 0.9, y - line * 1.5, x - unit * 0.25, y - line * 1.5), OTHER, dashed(line));
+        stroke(
+                g,
+                new Line2D.Double(x - unit * 0.9, y - line * 1.5, x - unit * 0.25, y - line * 1.5),
+                OTHER,
+                dashed(line));
         Ink.textOverPicture(g, text, font, Color.WHITE, x, y);
     }
 }

@@ -46,8 +46,7 @@ public final class Ink {
         }
     };
 
-    private Ink() {
-    }
+    private Ink() {}
 
     public static Font plain(double size) {
         return PLAIN.deriveFont((float) size);
@@ -98,11 +97,9 @@ public final class Ink {
     }
 
     /** Text laid out once: the same names and units are drawn again and again while a mark is dragged. */
-    private record Drawn(Shape outline, double advance) {
-    }
+    private record Drawn(Shape outline, double advance) {}
 
-    private record Wanted(String text, String font, float size) {
-    }
+    private record Wanted(String text, String font, float size) {}
 
     private static Drawn drawn(String text, Font font) {
         Wanted wanted = new Wanted(text, font.getFontName(), font.getSize2D());
@@ -132,10 +129,11 @@ public final class Ink {
 
     static Color color(Optional<Verdict> verdict) {
         return verdict.map(v -> switch (v) {
-            case IN_RANGE -> BLUE;
-            case OUT_LOW, OUT_HIGH -> VERMILION;
-            case TOO_CLOSE, CANNOT_TELL -> GREY;
-        }).orElse(GREY);
+                    case IN_RANGE -> BLUE;
+                    case OUT_LOW, OUT_HIGH -> VERMILION;
+                    case TOO_CLOSE, CANNOT_TELL -> GREY;
+                })
+                .orElse(GREY);
     }
 
     /** The verdict's mark: filled dot, filled diamond, hollow dot, dashed ring; a short bar where nothing is judged. */
@@ -155,8 +153,16 @@ public final class Ink {
             g.setColor(Color.WHITE);
             g.fill(ring);
             g.setColor(ink);
-            g.setStroke(dashed ? new BasicStroke(line, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
-                    new float[] {(float) (radius * 0.6), (float) (radius * 0.45)}, 0) : new BasicStroke(line));
+            g.setStroke(
+                    dashed
+                            ? new BasicStroke(
+                                    line,
+                                    BasicStroke.CAP_BUTT,
+                                    BasicStroke.JOIN_ROUND,
+                                    1,
+                                    new float[] {(float) (radius * 0.6), (float) (radius * 0.45)},
+                                    0)
+                            : new BasicStroke(line));
             g.draw(ring);
         }
     }

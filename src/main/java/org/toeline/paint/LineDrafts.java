@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
-import org.toeline.paint.OverlayShapes.Kind;
-import org.toeline.paint.OverlayShapes.Line;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
+import org.toeline.paint.OverlayShapes.Kind;
+import org.toeline.paint.OverlayShapes.Line;
 import org.toeline.posture.Posture;
 import org.toeline.reading.ReadingKind;
 
@@ -53,19 +53,28 @@ final class LineDrafts {
         double underside = ball.u() - BALL_RADIUS_M;
         double beside = ball.t() + 0.035;
         if (underside > 0) {
-            line(Kind.TEE, Optional.of(ReadingKind.TEE_HEIGHT), new WorldPoint(beside, ball.h(), 0),
+            line(
+                    Kind.TEE,
+                    Optional.of(ReadingKind.TEE_HEIGHT),
+                    new WorldPoint(beside, ball.h(), 0),
                     new WorldPoint(beside, ball.h(), underside));
         }
         if (has(CROWN)) {
             WorldPoint c = posture.at(CROWN);
-            line(Kind.CROWN, Optional.of(ReadingKind.BALL_ABOVE_CROWN), new WorldPoint(c.t() - 0.03, c.h(), c.u()),
+            line(
+                    Kind.CROWN,
+                    Optional.of(ReadingKind.BALL_ABOVE_CROWN),
+                    new WorldPoint(c.t() - 0.03, c.h(), c.u()),
                     new WorldPoint(ball.t() + 0.045, c.h(), c.u()));
         }
     }
 
     private void ground() {
         if (posture.hasBall()) {
-            line(Kind.TARGET, Optional.empty(), new WorldPoint(-TARGET_REACH_M, 0, 0),
+            line(
+                    Kind.TARGET,
+                    Optional.empty(),
+                    new WorldPoint(-TARGET_REACH_M, 0, 0),
                     new WorldPoint(TARGET_REACH_M, 0, 0));
             distance();
         }
@@ -108,8 +117,11 @@ final class LineDrafts {
         }
         if (has(LEAD_HEEL)) {
             WorldPoint heel = posture.at(LEAD_HEEL);
-            line(Kind.FOOT_GAP, Optional.of(ReadingKind.LEAD_FOOT_OUTSIDE_SHOULDER),
-                    new WorldPoint(s.t(), heel.h(), 0), new WorldPoint(heel.t(), heel.h(), 0));
+            line(
+                    Kind.FOOT_GAP,
+                    Optional.of(ReadingKind.LEAD_FOOT_OUTSIDE_SHOULDER),
+                    new WorldPoint(s.t(), heel.h(), 0),
+                    new WorldPoint(heel.t(), heel.h(), 0));
         }
     }
 
@@ -129,7 +141,11 @@ final class LineDrafts {
         between(Kind.LEAD_FOOT, Optional.of(ReadingKind.LEAD_FOOT_FLARE), LEAD_HEEL, LEAD_TOE, 0);
         between(Kind.TRAIL_FOOT, Optional.of(ReadingKind.TRAIL_FOOT_FLARE), TRAIL_HEEL, TRAIL_TOE, 0);
         if (has(TRAIL_HIP, TRAIL_KNEE, TRAIL_ANKLE)) {
-            line(Kind.TRAIL_LEG, Optional.of(ReadingKind.KNEE_FLEX), posture.at(TRAIL_HIP), posture.at(TRAIL_KNEE),
+            line(
+                    Kind.TRAIL_LEG,
+                    Optional.of(ReadingKind.KNEE_FLEX),
+                    posture.at(TRAIL_HIP),
+                    posture.at(TRAIL_KNEE),
                     posture.at(TRAIL_ANKLE));
         }
     }
@@ -143,22 +159,34 @@ final class LineDrafts {
         between(Kind.HANDS, Optional.of(ReadingKind.TRAIL_HAND_LOWER), TRAIL_WRIST, LEAD_WRIST, 0);
         if (has(HEAD_CENTRE) && posture.hasBall()) {
             WorldPoint head = posture.at(HEAD_CENTRE);
-            line(Kind.HEAD, Optional.of(ReadingKind.HEAD_TO_BALL), head, new WorldPoint(head.t(), head.h(), 0),
-                    beside(HEAD_CENTRE), WorldPoint.ORIGIN);
+            line(
+                    Kind.HEAD,
+                    Optional.of(ReadingKind.HEAD_TO_BALL),
+                    head,
+                    new WorldPoint(head.t(), head.h(), 0),
+                    beside(HEAD_CENTRE),
+                    WorldPoint.ORIGIN);
         }
         if (has(LEAD_HIP, TRAIL_HIP, LEAD_SHOULDER, TRAIL_SHOULDER)) {
             WorldPoint hips = middle(LEAD_HIP, TRAIL_HIP);
             WorldPoint shoulders = middle(LEAD_SHOULDER, TRAIL_SHOULDER);
             line(Kind.UPRIGHT, Optional.empty(), hips, new WorldPoint(hips.t(), hips.h(), shoulders.u()));
-            line(Kind.SPINE, Optional.of(view == View.FACE_ON ? ReadingKind.SIDE_BEND : ReadingKind.FORWARD_BEND), hips,
+            line(
+                    Kind.SPINE,
+                    Optional.of(view == View.FACE_ON ? ReadingKind.SIDE_BEND : ReadingKind.FORWARD_BEND),
+                    hips,
                     shoulders);
         }
         if (has(LEAD_SHOULDER, TRAIL_SHOULDER)) {
             WorldPoint trail = posture.at(TRAIL_SHOULDER);
             WorldPoint lead = posture.at(LEAD_SHOULDER);
             line(Kind.LEVEL, Optional.empty(), trail, new WorldPoint(lead.t(), lead.h(), trail.u()));
-            between(Kind.SHOULDERS, Optional.of(view == View.FACE_ON ? ReadingKind.SHOULDER_TILT
-                    : ReadingKind.SHOULDERS_TO_FEET), TRAIL_SHOULDER, LEAD_SHOULDER, PAST_M);
+            between(
+                    Kind.SHOULDERS,
+                    Optional.of(view == View.FACE_ON ? ReadingKind.SHOULDER_TILT : ReadingKind.SHOULDERS_TO_FEET),
+                    TRAIL_SHOULDER,
+                    LEAD_SHOULDER,
+                    PAST_M);
         }
     }
 

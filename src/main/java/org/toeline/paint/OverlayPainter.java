@@ -57,7 +57,9 @@ public final class OverlayPainter {
      */
     public void paint(Graphics2D g, Assessment assessment, View view, AffineTransform toDevice, Set<Kind> kinds) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        List<Line> lines = OverlayShapes.of(assessment, view).stream().filter(l -> kinds.contains(l.kind())).toList();
+        List<Line> lines = OverlayShapes.of(assessment, view).stream()
+                .filter(l -> kinds.contains(l.kind()))
+                .toList();
         for (Line line : lines) {
             draw(g, line, color(line, finding(assessment, line)), toDevice);
         }
@@ -75,26 +77,38 @@ public final class OverlayPainter {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         Set<Kind> kinds = OverlayShapes.mattersFor(finding.kind());
         Kind shows = OverlayShapes.shows(finding.kind());
-        List<Line> lines = OverlayShapes.of(assessment, view).stream().filter(l -> kinds.contains(l.kind())).toList();
+        List<Line> lines = OverlayShapes.of(assessment, view).stream()
+                .filter(l -> kinds.contains(l.kind()))
+                .toList();
         lines.stream().filter(l -> l.kind() != shows).forEach(l -> draw(g, l, REFERENCE, toDevice));
-        lines.stream().filter(l -> l.kind() == shows)
+        lines.stream()
+                .filter(l -> l.kind() == shows)
                 .forEach(l -> draw(g, l, verdictColor(Optional.of(finding)), toDevice));
     }
 
     /**
      * Paints an arrow head and the word where the target line leaves a frame towards the target, or where it ends within it.
      */
-    public void paintTarget(Graphics2D g, Assessment assessment, View view, AffineTransform toDevice, Rectangle2D frame) {
-        OverlayShapes.of(assessment, view).stream().filter(l -> l.kind() == Kind.TARGET).findFirst()
-                .flatMap(l -> Arrow.along(l, toDevice, frame, textPx)).ifPresent(arrow -> {
+    public void paintTarget(
+            Graphics2D g, Assessment assessment, View view, AffineTransform toDevice, Rectangle2D frame) {
+        OverlayShapes.of(assessment, view).stream()
+                .filter(l -> l.kind() == Kind.TARGET)
+                .findFirst()
+                .flatMap(l -> Arrow.along(l, toDevice, frame, textPx))
+                .ifPresent(arrow -> {
                     g.setColor(REFERENCE);
                     g.fill(arrow.head());
                     String word = words.text("handout.target");
                     double width = Ink.width(word, Ink.bold(textPx));
-                    double x = Math.max(frame.getMinX() + textPx, Math.min(frame.getMaxX() - textPx - width,
-                            arrow.tip().getX() - width / 2));
+                    double x = Math.max(
+                            frame.getMinX() + textPx,
+                            Math.min(
+                                    frame.getMaxX() - textPx - width,
+                                    arrow.tip().getX() - width / 2));
                     double below = arrow.tip().getY() + textPx * 1.5;
-                    double y = below < frame.getMaxY() - textPx * 0.4 ? below : arrow.tip().getY() - textPx * 0.8;
+                    double y = below < frame.getMaxY() - textPx * 0.4
+                            ? below
+                            : arrow.tip().getY() - textPx * 0.8;
                     Ink.textOverPicture(g, word, Ink.bold(textPx), Color.WHITE, x, y);
                 });
     }
@@ -127,9 +141,16 @@ public final class OverlayPainter {
         g.draw(path);
         g.setColor(color);
         float dash = (float) strokePx * 3;
-        g.setStroke(reference ? new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
-                new float[] {dash, dash * 0.7f}, 0)
-                : new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.setStroke(
+                reference
+                        ? new BasicStroke(
+                                width,
+                                BasicStroke.CAP_BUTT,
+                                BasicStroke.JOIN_ROUND,
+                                1,
+                                new float[] {dash, dash * 0.7f},
+                                0)
+                        : new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.draw(path);
     }
 
@@ -141,7 +162,8 @@ public final class OverlayPainter {
         return finding.flatMap(Finding::verdict).isPresent() ? Ink.color(finding.flatMap(Finding::verdict)) : UNJUDGED;
     }
 
-    private void label(Graphics2D g, Line line, Optional<Finding> finding, AffineTransform toDevice, List<Rectangle2D> taken) {
+    private void label(
+            Graphics2D g, Line line, Optional<Finding> finding, AffineTransform toDevice, List<Rectangle2D> taken) {
         if (textPx <= 0 || finding.isEmpty()) {
             return;
         }
@@ -168,8 +190,8 @@ public final class OverlayPainter {
     private double free(Rectangle2D wanted, List<Rectangle2D> taken) {
         Rectangle2D best = wanted;
         for (int step : STEPS) {
-            Rectangle2D tried = new Rectangle2D.Double(wanted.getX(), wanted.getY() + step * textPx * 0.65, wanted.getWidth(),
-                    wanted.getHeight());
+            Rectangle2D tried = new Rectangle2D.Double(
+                    wanted.getX(), wanted.getY() + step * textPx * 0.65, wanted.getWidth(), wanted.getHeight());
             if (taken.stream().noneMatch(tried::intersects)) {
                 best = tried;
                 break;

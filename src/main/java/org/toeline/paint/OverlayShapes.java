@@ -82,12 +82,12 @@ public final class OverlayShapes {
         }
     }
 
-    private OverlayShapes() {
-    }
+    private OverlayShapes() {}
 
     /** All lines that the marks support, in the order they are best drawn. */
     public static List<Line> of(Assessment assessment, View view) {
-        return assessment.posture().camera(view).isEmpty() ? List.of()
+        return assessment.posture().camera(view).isEmpty()
+                ? List.of()
                 : new LineDrafts(assessment.posture(), view).all();
     }
 
@@ -117,21 +117,22 @@ public final class OverlayShapes {
     /** The lines that matter for a reading: the one that shows it, and what it is seen against. */
     public static Set<Kind> mattersFor(ReadingKind kind) {
         Set<Kind> lines = EnumSet.of(shows(kind));
-        lines.addAll(switch (kind) {
-            case BALL_ABOVE_CROWN, TEE_HEIGHT, TRAIL_HAND_LOWER, KNEE_FLEX, STANCE_WIDTH -> Set.of();
-            case BALL_TO_LEAD_SHOULDER -> Set.of(Kind.PLUMB, Kind.TARGET);
-            case BALL_TO_LEAD_HEEL -> Set.of(Kind.LEAD_SQUARE, Kind.TARGET);
-            case BALL_IN_STANCE -> Set.of(Kind.LEAD_SQUARE, Kind.TRAIL_SQUARE, Kind.TARGET);
-            case LEAD_FOOT_OUTSIDE_SHOULDER -> Set.of(Kind.PLUMB, Kind.LEAD_SQUARE);
-            case STANCE_TO_SHOULDER_WIDTH -> Set.of(Kind.SHOULDERS);
-            case SHOULDERS_TO_FEET -> Set.of(Kind.TOES);
-            case FEET_TO_TARGET, SHOULDERS_TO_TARGET, HEAD_TO_BALL, LEAD_FOOT_FLARE, TRAIL_FOOT_FLARE ->
-                    Set.of(Kind.TARGET);
-            case BALL_DISTANCE -> Set.of(Kind.TOES, Kind.TARGET);
-            case SHOULDER_TILT -> Set.of(Kind.LEVEL);
-            case SIDE_BEND, FORWARD_BEND -> Set.of(Kind.UPRIGHT);
-            case SHAFT_LEAN -> Set.of(Kind.SHAFT_UPRIGHT);
-        });
+        lines.addAll(
+                switch (kind) {
+                    case BALL_ABOVE_CROWN, TEE_HEIGHT, TRAIL_HAND_LOWER, KNEE_FLEX, STANCE_WIDTH -> Set.of();
+                    case BALL_TO_LEAD_SHOULDER -> Set.of(Kind.PLUMB, Kind.TARGET);
+                    case BALL_TO_LEAD_HEEL -> Set.of(Kind.LEAD_SQUARE, Kind.TARGET);
+                    case BALL_IN_STANCE -> Set.of(Kind.LEAD_SQUARE, Kind.TRAIL_SQUARE, Kind.TARGET);
+                    case LEAD_FOOT_OUTSIDE_SHOULDER -> Set.of(Kind.PLUMB, Kind.LEAD_SQUARE);
+                    case STANCE_TO_SHOULDER_WIDTH -> Set.of(Kind.SHOULDERS);
+                    case SHOULDERS_TO_FEET -> Set.of(Kind.TOES);
+                    case FEET_TO_TARGET, SHOULDERS_TO_TARGET, HEAD_TO_BALL, LEAD_FOOT_FLARE, TRAIL_FOOT_FLARE ->
+                        Set.of(Kind.TARGET);
+                    case BALL_DISTANCE -> Set.of(Kind.TOES, Kind.TARGET);
+                    case SHOULDER_TILT -> Set.of(Kind.LEVEL);
+                    case SIDE_BEND, FORWARD_BEND -> Set.of(Kind.UPRIGHT);
+                    case SHAFT_LEAN -> Set.of(Kind.SHAFT_UPRIGHT);
+                });
         return lines;
     }
 }

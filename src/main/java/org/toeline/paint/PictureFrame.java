@@ -21,8 +21,11 @@ public record PictureFrame(Rectangle2D frame, AffineTransform toDevice, Buffered
     /** A part of a picture, in its pixels, brought to the size of the frame. */
     public static PictureFrame of(Rectangle2D part, Rectangle2D frame, BufferedImage covered) {
         double scale = frame.getWidth() / part.getWidth();
-        return new PictureFrame(frame, new AffineTransform(scale, 0, 0, scale, frame.getX() - scale * part.getX(),
-                frame.getY() - scale * part.getY()), covered);
+        return new PictureFrame(
+                frame,
+                new AffineTransform(
+                        scale, 0, 0, scale, frame.getX() - scale * part.getX(), frame.getY() - scale * part.getY()),
+                covered);
     }
 
     public void paint(Graphics2D g) {
@@ -31,14 +34,14 @@ public record PictureFrame(Rectangle2D frame, AffineTransform toDevice, Buffered
         double scale = toDevice.getScaleX();
         int x = (int) Math.floor((frame.getX() - toDevice.getTranslateX()) / scale);
         int y = (int) Math.floor((frame.getY() - toDevice.getTranslateY()) / scale);
-        Rectangle2D part = new Rectangle2D.Double(x, y, Math.ceil(frame.getWidth() / scale) + 1,
-                Math.ceil(frame.getHeight() / scale) + 1)
+        Rectangle2D part = new Rectangle2D.Double(
+                        x, y, Math.ceil(frame.getWidth() / scale) + 1, Math.ceil(frame.getHeight() / scale) + 1)
                 .createIntersection(new Rectangle2D.Double(0, 0, covered.getWidth(), covered.getHeight()));
         if (part.isEmpty()) {
             return;
         }
-        BufferedImage cut = covered.getSubimage((int) part.getX(), (int) part.getY(), (int) part.getWidth(),
-                (int) part.getHeight());
+        BufferedImage cut = covered.getSubimage(
+                (int) part.getX(), (int) part.getY(), (int) part.getWidth(), (int) part.getHeight());
         AffineTransform place = new AffineTransform(toDevice);
         place.translate(part.getX(), part.getY());
         Shape clip = g.getClip();

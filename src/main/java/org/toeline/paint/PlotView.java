@@ -51,7 +51,9 @@ sealed interface PlotView permits SideView, AboveView {
 
     /** Where a flight is highest. */
     static FlightPoint highest(Flight flight) {
-        return flight.points().stream().max(java.util.Comparator.comparingDouble(p -> p.place().u())).orElseThrow();
+        return flight.points().stream()
+                .max(java.util.Comparator.comparingDouble(p -> p.place().u()))
+                .orElseThrow();
     }
 
     /** How far along the target line a ball landed that carried so far and so much to a side. */

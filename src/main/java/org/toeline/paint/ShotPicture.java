@@ -32,7 +32,8 @@ import org.toeline.flight.compare.SetupFigure;
  * @param notes  what is to be known beside it, such as the model of the curves; sentences
  * @param described the picture in words, for those who do not see it
  */
-public record ShotPicture(List<Setup> setups, FigureUnit length, List<String> notes, String described) implements Drawing {
+public record ShotPicture(List<Setup> setups, FigureUnit length, List<String> notes, String described)
+        implements Drawing {
 
     private static final int FILE_WIDTH = 1800;
     private static final int FILE_HEIGHT = 1240;
@@ -67,9 +68,12 @@ public record ShotPicture(List<Setup> setups, FigureUnit length, List<String> no
      * @param apexM       measured, metres
      * @param pickedLabel a name to point it out by; empty for the others
      */
-    public record Trace(Optional<Flight> computed, OptionalDouble carryM, OptionalDouble sideM, OptionalDouble apexM,
-                        String pickedLabel) {
-    }
+    public record Trace(
+            Optional<Flight> computed,
+            OptionalDouble carryM,
+            OptionalDouble sideM,
+            OptionalDouble apexM,
+            String pickedLabel) {}
 
     public ShotPicture {
         setups = List.copyOf(setups);

@@ -18,6 +18,7 @@ final class ShotPlots {
     private static final double LINE = 17;
     /** Between the two plots: the figures of the first axis and the title of the second. */
     private static final double BETWEEN = 36;
+
     private static final double BELOW = 20;
     private static final double RADIUS = 5;
     /** Of a line in the legend. */
@@ -57,11 +58,12 @@ final class ShotPlots {
         Shape clip = g.getClip();
         for (int i = 0; i < picture.setups().size(); i++) {
             ShotPen pen = i == 0 ? ShotPen.FIRST : ShotPen.SECOND;
-            g.clip(new Rectangle2D.Double(x0 - RADIUS, y + LINE - 2, area.getMaxX() - x0, ground - y - LINE + RADIUS + 2));
+            g.clip(new Rectangle2D.Double(
+                    x0 - RADIUS, y + LINE - 2, area.getMaxX() - x0, ground - y - LINE + RADIUS + 2));
             new ShotTraces(g, pen, side).paint(picture.setups().get(i));
             g.setClip(clip);
-            g.clip(new Rectangle2D.Double(x0 - RADIUS, top, area.getMaxX() - x0,
-                    2 * scale.wideM() * scale.pxPerM() + RADIUS));
+            g.clip(new Rectangle2D.Double(
+                    x0 - RADIUS, top, area.getMaxX() - x0, 2 * scale.wideM() * scale.pxPerM() + RADIUS));
             new ShotTraces(g, pen, above).paint(picture.setups().get(i));
             g.setClip(clip);
         }

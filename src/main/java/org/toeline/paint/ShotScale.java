@@ -21,8 +21,7 @@ import org.toeline.flight.ShotFigure;
  * @param stepM    between the lines of the grid along; a round figure in the unit of the axes
  * @param upStepM  the same up and across, where figures stand closer
  */
-record ShotScale(double farM, double highM, double wideM, double pxPerM, double stepM,
-                 double upStepM) {
+record ShotScale(double farM, double highM, double wideM, double pxPerM, double stepM, double upStepM) {
 
     private static final double ROOM = 1.06;
     private static final double LEAST_FAR_M = 60;
@@ -30,6 +29,7 @@ record ShotScale(double farM, double highM, double wideM, double pxPerM, double 
     private static final double LEAST_WIDE_M = 12;
     /** Lines of the grid are at least so far apart. */
     private static final double LEAST_STEP_PX = 44;
+
     private static final double LEAST_UP_STEP_PX = 17;
 
     /**
@@ -42,7 +42,12 @@ record ShotScale(double farM, double highM, double wideM, double pxPerM, double 
         double high = Math.max(LEAST_HIGH_M, ROOM * most(setups, FlightAxis.UP));
         double wide = Math.max(LEAST_WIDE_M, ROOM * most(setups, FlightAxis.ACROSS));
         double scale = Math.max(1e-3, Math.min(width / far, height / (high + 2 * wide)));
-        return new ShotScale(far, high, wide, scale, step(LEAST_STEP_PX / scale, picture.length()),
+        return new ShotScale(
+                far,
+                high,
+                wide,
+                scale,
+                step(LEAST_STEP_PX / scale, picture.length()),
                 step(LEAST_UP_STEP_PX / scale, picture.length()));
     }
 
@@ -56,7 +61,9 @@ record ShotScale(double farM, double highM, double wideM, double pxPerM, double 
         private final ToDoubleFunction<FlightPoint> place;
         private final Function<ShotPicture.Trace, OptionalDouble> measured;
 
-        FlightAxis(ShotFigure figure, ToDoubleFunction<FlightPoint> place,
+        FlightAxis(
+                ShotFigure figure,
+                ToDoubleFunction<FlightPoint> place,
                 Function<ShotPicture.Trace, OptionalDouble> measured) {
             this.figure = figure;
             this.place = place;
@@ -65,15 +72,24 @@ record ShotScale(double farM, double highM, double wideM, double pxPerM, double 
     }
 
     private static double most(List<ShotPicture.Setup> setups, FlightAxis axis) {
-        return setups.stream().flatMapToDouble(setup -> {
-            Stream<Flight> curves = Stream.concat(setup.shots().stream().flatMap(s -> s.computed().stream()),
-                    setup.middle().stream());
-            DoubleStream reached = curves.flatMap(f -> f.points().stream()).mapToDouble(axis.place);
-            DoubleStream measured = setup.shots().stream().flatMapToDouble(s -> axis.measured.apply(s).stream());
-            DoubleStream ends = setup.middles().values().stream().filter(m -> m.figure() == axis.figure)
-                    .mapToDouble(m -> Math.abs(m.centre()) + m.halfWidth().orElse(0));
-            return DoubleStream.concat(DoubleStream.concat(reached, measured), ends);
-        }).map(Math::abs).filter(x -> x < axis.figure.most()).max().orElse(0);
+        return setups.stream()
+                .flatMapToDouble(setup -> {
+                    Stream<Flight> curves = Stream.concat(
+                            setup.shots().stream().flatMap(s -> s.computed().stream()), setup.middle().stream());
+                    DoubleStream reached =
+                            curves.flatMap(f -> f.points().stream()).mapToDouble(axis.place);
+                    DoubleStream measured =
+                            setup.shots().stream().flatMapToDouble(s -> axis.measured.apply(s).stream());
+                    DoubleStream ends = setup.middles().values().stream()
+                            .filter(m -> m.figure() == axis.figure)
+                            .mapToDouble(
+                                    m -> Math.abs(m.centre()) + m.halfWidth().orElse(0));
+                    return DoubleStream.concat(DoubleStream.concat(reached, measured), ends);
+                })
+                .map(Math::abs)
+                .filter(x -> x < axis.figure.most())
+                .max()
+                .orElse(0);
     }
 
     /** The next of 1, 2, 5, 10, 20, 50 … in the unit of the axes. */

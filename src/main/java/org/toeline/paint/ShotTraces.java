@@ -30,8 +30,10 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
         double radius = setup.shots().size() < MANY ? RADIUS : RADIUS * 0.6;
         setup.shots().forEach(shot -> view.measured(shot).ifPresent(p -> pen.point(g, p.xPx(), p.yPx(), radius)));
         for (int i = 1; i < setup.middle().size(); i++) {
-            curve(setup.middle().get(i), pen.color(), new BasicStroke(1.4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1,
-                    new float[] {0.1f, 4f}, 0));
+            curve(
+                    setup.middle().get(i),
+                    pen.color(),
+                    new BasicStroke(1.4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1, new float[] {0.1f, 4f}, 0));
         }
         setup.middle().stream().findFirst().ifPresent(f -> curve(f, pen.color(), pen.stroke(2.6f)));
         setup.shots().stream().filter(s -> !s.pickedLabel().isEmpty()).forEach(this::picked);
@@ -80,8 +82,11 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
         if (carry.isEmpty() || across.isEmpty()) {
             return;
         }
-        double side = Optional.ofNullable(setup.middles().get(ShotFigure.SIDE)).map(SetupFigure::centre).orElse(0.0);
-        double along = view.middleAlong(carry.get().centre(), side, setup.middle().stream().findFirst());
+        double side = Optional.ofNullable(setup.middles().get(ShotFigure.SIDE))
+                .map(SetupFigure::centre)
+                .orElse(0.0);
+        double along = view.middleAlong(
+                carry.get().centre(), side, setup.middle().stream().findFirst());
         double x = view.x(along);
         double y = view.y(across.get().centre());
         whisker(x, y, 0, across.get().halfWidth());

@@ -31,8 +31,11 @@ record SideView(double left, double zero, ShotScale scale) implements PlotView {
 
     @Override
     public Optional<ImagePoint> measured(ShotPicture.Trace shot) {
-        return shot.apexM().isEmpty() ? Optional.empty() : shot.computed().map(f -> new ImagePoint(
-                x(PlotView.highest(f)), y(shot.apexM().getAsDouble())));
+        return shot.apexM().isEmpty()
+                ? Optional.empty()
+                : shot.computed()
+                        .map(f -> new ImagePoint(
+                                x(PlotView.highest(f)), y(shot.apexM().getAsDouble())));
     }
 
     @Override

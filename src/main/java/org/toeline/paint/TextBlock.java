@@ -12,6 +12,7 @@ public record TextBlock(List<String> lines, Font font) {
 
     /** Words one by one are within so much of the line they make: below it, the line need not be laid out to be measured. */
     private static final double SURELY_FITS = 0.96;
+
     private static final Pattern BETWEEN_WORDS = Pattern.compile("(?<!±)\\s+(?!±)");
 
     public static TextBlock of(String text, Font font, double width) {

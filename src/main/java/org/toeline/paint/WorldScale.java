@@ -10,12 +10,12 @@ public final class WorldScale {
 
     private static final double STEP_M = 0.05;
 
-    private WorldScale() {
-    }
+    private WorldScale() {}
 
     /** Picture pixels to a metre straight up at a world point, by the estimated camera; empty where it is not seen. */
     public static Optional<Double> pxPerMetre(Posture posture, View view, WorldPoint at) {
-        return posture.seen(view, at.plus(0, 0, -STEP_M)).flatMap(below -> posture.seen(view, at.plus(0, 0, STEP_M))
-                .map(above -> below.distancePx(above) / (2 * STEP_M)));
+        return posture.seen(view, at.plus(0, 0, -STEP_M))
+                .flatMap(below ->
+                        posture.seen(view, at.plus(0, 0, STEP_M)).map(above -> below.distancePx(above) / (2 * STEP_M)));
     }
 }

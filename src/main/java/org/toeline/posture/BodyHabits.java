@@ -43,7 +43,8 @@ final class BodyHabits implements Knowledge {
     private static double[][] whitening(int n, double[] covariance) {
         Cholesky factor = Cholesky.of(n, covariance);
         if (factor == null) {
-            throw new IllegalStateException("the population varies in every coordinate, so its covariance has a factor");
+            throw new IllegalStateException(
+                    "the population varies in every coordinate, so its covariance has a factor");
         }
         double[][] rows = new double[n][];
         for (int i = 0; i < n; i++) {

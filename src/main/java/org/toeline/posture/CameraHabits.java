@@ -17,21 +17,24 @@ final class CameraHabits {
     /** A stated focal length without a stated spread. */
     private static final double STATED_LOG_FOCAL_SIGMA = 0.03;
 
-    private CameraHabits() {
-    }
+    private CameraHabits() {}
 
     /** Mean and standard deviation of position (t, h, u; metres, from the ball), heading, pitch, roll (radians). */
-    private record Stand(double[] mean, double[] sigma) {
-    }
+    private record Stand(double[] mean, double[] sigma) {}
 
     private static Stand stand(View view) {
         return switch (view) {
-            case FACE_ON -> new Stand(new double[] {-0.10, -3.0, 1.15, Math.PI / 2, -0.08, 0},
-                    new double[] {0.60, 1.1, 0.36, 0.30, 0.20, 0.03});
-            case DOWN_THE_LINE -> new Stand(new double[] {-3.6, 0.40, 1.15, 0, -0.08, 0},
-                    new double[] {1.1, 0.50, 0.36, 0.30, 0.20, 0.03});
-            case TEE -> new Stand(new double[] {0, -0.8, 0.12, Math.PI / 2, -0.08, 0},
-                    new double[] {0.35, 0.35, 0.06, 0.40, 0.20, 0.05});
+            case FACE_ON ->
+                new Stand(
+                        new double[] {-0.10, -3.0, 1.15, Math.PI / 2, -0.08, 0},
+                        new double[] {0.60, 1.1, 0.36, 0.30, 0.20, 0.03});
+            case DOWN_THE_LINE ->
+                new Stand(
+                        new double[] {-3.6, 0.40, 1.15, 0, -0.08, 0}, new double[] {1.1, 0.50, 0.36, 0.30, 0.20, 0.03});
+            case TEE ->
+                new Stand(
+                        new double[] {0, -0.8, 0.12, Math.PI / 2, -0.08, 0},
+                        new double[] {0.35, 0.35, 0.06, 0.40, 0.20, 0.05});
         };
     }
 
@@ -45,7 +48,8 @@ final class CameraHabits {
         }
         double focal = lens.focalPx().getAsDouble();
         return lens.focalSigmaPx().isPresent()
-                ? Math.max(lens.focalSigmaPx().getAsDouble() / focal, 1e-5) : STATED_LOG_FOCAL_SIGMA;
+                ? Math.max(lens.focalSigmaPx().getAsDouble() / focal, 1e-5)
+                : STATED_LOG_FOCAL_SIGMA;
     }
 
     static void start(ViewMarks v, Unknowns unknowns, double[] x) {
@@ -61,8 +65,8 @@ final class CameraHabits {
         Stand stand = stand(v.view());
         into.add(Usually.one(Source.LENS, base, logFocal(v), logFocalSigma(v.lens())));
         for (int i = 0; i < 2; i++) {
-            into.add(Usually.difference(Source.CAMERA, base + 1 + i, unknowns.ball() + i, stand.mean[i],
-                    stand.sigma[i]));
+            into.add(Usually.difference(
+                    Source.CAMERA, base + 1 + i, unknowns.ball() + i, stand.mean[i], stand.sigma[i]));
         }
         for (int i = 2; i < 6; i++) {
             into.add(Usually.one(Source.CAMERA, base + 1 + i, stand.mean[i], stand.sigma[i]));

@@ -32,7 +32,10 @@ public final class Coordinates {
     }
 
     /** Whether the ball's place rests on a mark. */
-    enum BallKnown { MARKED, ASSUMED }
+    enum BallKnown {
+        MARKED,
+        ASSUMED
+    }
 
     static int size(int landmarks) {
         return 3 * landmarks + 4;

@@ -86,22 +86,34 @@ final class DrawnPlayer {
     private void trunk(double toeLine, double breadth, Club club) {
         double[] heels = middle(LEAD_HEEL, TRAIL_HEEL);
         double[] toes = middle(LEAD_TOE, TRAIL_TOE);
-        double[] hips = {heels[0] + normal(0.01, 0.04), heels[1] + normal(0.02, 0.04),
-                stature * normal(0.515, 0.015) - Math.abs(normal(0.015, 0.015))};
+        double[] hips = {
+            heels[0] + normal(0.01, 0.04),
+            heels[1] + normal(0.02, 0.04),
+            stature * normal(0.515, 0.015) - Math.abs(normal(0.015, 0.015))
+        };
         across(LEAD_HIP, TRAIL_HIP, hips, stature * normal(0.191, 0.014), toeLine + degrees(2, 7), degrees(1, 3));
         double trunk = stature * normal(0.288, 0.014);
         double reach = Math.max(0.03, hips[1] - toes[1] + normal(0, 0.06));
         double bend = Math.asin(Math.min(0.9, reach / trunk));
         double side = degrees(4, 4);
-        double[] shoulders = {hips[0] - trunk * Math.sin(side), hips[1] - trunk * Math.sin(bend),
-                hips[2] + trunk * Math.cos(bend) * Math.cos(side)};
+        double[] shoulders = {
+            hips[0] - trunk * Math.sin(side),
+            hips[1] - trunk * Math.sin(bend),
+            hips[2] + trunk * Math.cos(bend) * Math.cos(side)
+        };
         double tilt = club == Club.DRIVER ? degrees(9, 5.5) : degrees(8, 4.5);
         across(LEAD_SHOULDER, TRAIL_SHOULDER, shoulders, breadth, toeLine + degrees(2, 9), tilt);
-        put(NECK, shoulders[0] + normal(-0.005, 0.015), shoulders[1] + normal(0.015, 0.025),
+        put(
+                NECK,
+                shoulders[0] + normal(-0.005, 0.015),
+                shoulders[1] + normal(0.015, 0.025),
                 shoulders[2] + stature * normal(0.033, 0.009));
         double head = stature * normal(0.13, 0.01);
         double nod = bend + degrees(8, 9);
-        put(HEAD_CENTRE, shoulders[0] + normal(-0.02, 0.03), shoulders[1] - head * Math.sin(nod),
+        put(
+                HEAD_CENTRE,
+                shoulders[0] + normal(-0.02, 0.03),
+                shoulders[1] - head * Math.sin(nod),
                 shoulders[2] + head * Math.cos(nod));
     }
 
@@ -122,7 +134,9 @@ final class DrawnPlayer {
         double[] top = at(hip);
         double[] low = at(ankle);
         double where = normal(0.49, 0.02);
-        put(knee, low[0] + where * (top[0] - low[0]) + normal(0, 0.025),
+        put(
+                knee,
+                low[0] + where * (top[0] - low[0]) + normal(0, 0.025),
                 low[1] + where * (top[1] - low[1]) - Math.abs(normal(0.065, 0.026)),
                 low[2] + where * (top[2] - low[2]));
     }
@@ -145,7 +159,10 @@ final class DrawnPlayer {
         double[] a = at(shoulder);
         double[] b = at(wrist);
         double where = normal(0.55, 0.025);
-        put(elbow, a[0] + where * (b[0] - a[0]) + normal(0, 0.03), a[1] + where * (b[1] - a[1]) + outward,
+        put(
+                elbow,
+                a[0] + where * (b[0] - a[0]) + normal(0, 0.03),
+                a[1] + where * (b[1] - a[1]) + outward,
                 a[2] + where * (b[2] - a[2]));
     }
 
@@ -161,16 +178,18 @@ final class DrawnPlayer {
     }
 
     private void ownWay(Landmark landmark, double[] p) {
-        double level = switch (landmark) {
-            case CROWN, GROUND, CLUB_HEAD -> 0.003;
-            case LEAD_HEEL, TRAIL_HEEL, LEAD_TOE, TRAIL_TOE -> SHOE_M;
-            default -> OWN_M;
-        };
-        double up = switch (landmark) {
-            case CROWN, GROUND, CLUB_HEAD -> 0.001;
-            case LEAD_HEEL, TRAIL_HEEL, LEAD_TOE, TRAIL_TOE -> SOLE_M;
-            default -> OWN_M;
-        };
+        double level =
+                switch (landmark) {
+                    case CROWN, GROUND, CLUB_HEAD -> 0.003;
+                    case LEAD_HEEL, TRAIL_HEEL, LEAD_TOE, TRAIL_TOE -> SHOE_M;
+                    default -> OWN_M;
+                };
+        double up =
+                switch (landmark) {
+                    case CROWN, GROUND, CLUB_HEAD -> 0.001;
+                    case LEAD_HEEL, TRAIL_HEEL, LEAD_TOE, TRAIL_TOE -> SOLE_M;
+                    default -> OWN_M;
+                };
         p[0] += normal(0, level);
         p[1] += normal(0, level);
         p[2] += normal(0, up);

@@ -8,6 +8,5 @@ interface Knowledge {
     void rows(State state, RowSink sink);
 
     /** Takes the weight that depends on the state (a landmark's spread in pixels) from this one. */
-    default void weigh(State state, double softPx) {
-    }
+    default void weigh(State state, double softPx) {}
 }

@@ -13,8 +13,7 @@ final class LandmarkSpread {
     /** A suggested mark that nobody has accepted is this much less certain than it says, metres. */
     static final double SUGGESTED_M = 0.03;
 
-    private LandmarkSpread() {
-    }
+    private LandmarkSpread() {}
 
     static double metres(Landmark landmark) {
         return switch (landmark) {

@@ -15,8 +15,7 @@ final class Laplace implements Uncertainty {
     private final Unknowns unknowns;
     private final List<Row> rows = new ArrayList<>();
 
-    private record Row(Source source, int[] index, double[] slope) {
-    }
+    private record Row(Source source, int[] index, double[] slope) {}
 
     Laplace(List<Knowledge> knowledge, State state, Unknowns unknowns) {
         this.unknowns = unknowns;
@@ -25,8 +24,8 @@ final class Laplace implements Uncertainty {
         for (Knowledge k : knowledge) {
             k.rows(state, (residual, count, index, slope) -> {
                 equations.row(residual, count, index, slope);
-                rows.add(new Row(k.source(), java.util.Arrays.copyOf(index, count),
-                        java.util.Arrays.copyOf(slope, count)));
+                rows.add(new Row(
+                        k.source(), java.util.Arrays.copyOf(index, count), java.util.Arrays.copyOf(slope, count)));
             });
         }
         Cholesky cholesky = Cholesky.of(n, equations.matrix);

@@ -26,12 +26,10 @@ final class Misfits {
     /** Below this share of its own variance a residual cannot be told from what the mark itself decided. */
     private static final double REDUNDANT = 0.02;
 
-    private Misfits() {
-    }
+    private Misfits() {}
 
     /** How much better a wrong mark explains what is seen than a right one, and by how many pixels it would have to move. */
-    record Misfit(Sight sight, double score, double offPx) {
-    }
+    record Misfit(Sight sight, double score, double offPx) {}
 
     static Optional<Misfit> worst(List<Knowledge> knowledge, State state, Laplace laplace) {
         List<Misfit> all = new ArrayList<>();

@@ -63,10 +63,12 @@ final class Outline implements Knowledge {
             slope[7 + i] = by;
         }
         index[4] = f.base + Unknowns.HEADING;
-        slope[4] = byX * ViewFrame.dot(d, f.rightByHeading) + byY * ViewFrame.dot(d, f.downByHeading)
+        slope[4] = byX * ViewFrame.dot(d, f.rightByHeading)
+                + byY * ViewFrame.dot(d, f.downByHeading)
                 + byZ * ViewFrame.dot(d, f.forwardByHeading);
         index[5] = f.base + Unknowns.PITCH;
-        slope[5] = byX * ViewFrame.dot(d, f.rightByPitch) + byY * ViewFrame.dot(d, f.downByPitch)
+        slope[5] = byX * ViewFrame.dot(d, f.rightByPitch)
+                + byY * ViewFrame.dot(d, f.downByPitch)
                 + byZ * ViewFrame.dot(d, f.forwardByPitch);
         index[6] = f.base + Unknowns.ROLL;
         slope[6] = (byX * y - byY * x) * z;

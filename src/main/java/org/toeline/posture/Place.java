@@ -18,7 +18,8 @@ record Place(int[] axis, int[] index, double[] factor) {
 
     /** The ball's centre: half a diameter above its underside. */
     static Place ball(int base) {
-        return new Place(new int[] {0, 1, 2, 2},
+        return new Place(
+                new int[] {0, 1, 2, 2},
                 new int[] {base, base + 1, base + Unknowns.BALL_UNDERSIDE, base + Unknowns.BALL_DIAMETER},
                 new double[] {1, 1, 1, 0.5});
     }

@@ -22,6 +22,7 @@ final class Population {
     private static final int DRAWS = 6000;
     /** Any number; fixed, so that the same marks give the same readings. */
     private static final long SEED = 20260514;
+
     private static final int N = 3 * Landmark.values().length;
     private static final Map<Club, Population> BY_CLUB = new EnumMap<>(Club.class);
 

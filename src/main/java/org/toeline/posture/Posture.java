@@ -36,11 +36,16 @@ public final class Posture {
      * @param chiSquare        sum of the squared normalised residuals
      * @param degreesOfFreedom how many of them are free
      */
-    public record Fit(double chiSquare, int degreesOfFreedom) {
-    }
+    public record Fit(double chiSquare, int degreesOfFreedom) {}
 
-    Posture(Coordinates coordinates, Uncertainty uncertainty, Map<View, Camera> cameras, List<ViewMarks> views,
-            Handedness handedness, List<Doubt> doubts, Fit fit) {
+    Posture(
+            Coordinates coordinates,
+            Uncertainty uncertainty,
+            Map<View, Camera> cameras,
+            List<ViewMarks> views,
+            Handedness handedness,
+            List<Doubt> doubts,
+            Fit fit) {
         this.coordinates = coordinates;
         this.uncertainty = uncertainty;
         this.cameras = Map.copyOf(cameras);
@@ -89,8 +94,11 @@ public final class Posture {
 
     /** Where a world point falls in the picture as it was shown. */
     public Optional<ImagePoint> seen(View view, WorldPoint point) {
-        return camera(view).flatMap(c -> c.project(point)).map(p -> handedness == Handedness.LEFT
-                ? p.mirrored(views.get(view).widthPx()) : p);
+        return camera(view)
+                .flatMap(c -> c.project(point))
+                .map(p -> handedness == Handedness.LEFT
+                        ? p.mirrored(views.get(view).widthPx())
+                        : p);
     }
 
     /** The marks that do not fit the rest, worst first. */

@@ -28,8 +28,7 @@ public final class PostureEstimator {
     /** How much looser the pictures are taken at first, from far off, pixels. */
     private static final double SOFT_PX = 40;
 
-    private PostureEstimator() {
-    }
+    private PostureEstimator() {}
 
     /** A pure function of the sheet; takes some milliseconds; any thread. */
     public static Posture estimate(MarkSheet sheet) {
@@ -61,12 +60,19 @@ public final class PostureEstimator {
     static Posture posture(Problem problem, State state, double cost, Uncertainty laplace, List<Doubt> doubts) {
         Map<View, Camera> cameras = new EnumMap<>(View.class);
         int ball = problem.unknowns.ball();
-        state.frames().forEach((view, frame) -> cameras.put(view,
-                CameraFrame.fromBall(frame.camera(state.x), state.x[ball], state.x[ball + 1])));
+        state.frames()
+                .forEach((view, frame) -> cameras.put(
+                        view, CameraFrame.fromBall(frame.camera(state.x), state.x[ball], state.x[ball + 1])));
         int[] rows = {0};
         problem.knowledge.forEach(k -> k.rows(state, (residual, count, index, slope) -> rows[0]++));
-        return new Posture(coordinates(problem, state.x), laplace, cameras, problem.used,
-                problem.sheet.handedness(), doubts, new Posture.Fit(cost, rows[0] - state.x.length));
+        return new Posture(
+                coordinates(problem, state.x),
+                laplace,
+                cameras,
+                problem.used,
+                problem.sheet.handedness(),
+                doubts,
+                new Posture.Fit(cost, rows[0] - state.x.length));
     }
 
     static Coordinates coordinates(Problem problem, double[] x) {
@@ -84,7 +90,7 @@ public final class PostureEstimator {
         double diameter = x[ball + Unknowns.BALL_DIAMETER];
         values[at + 2] = x[ball + Unknowns.BALL_UNDERSIDE] + diameter / 2;
         values[at + 3] = diameter;
-        return new Coordinates(landmarks,
-                problem.ballMarked() ? Coordinates.BallKnown.MARKED : Coordinates.BallKnown.ASSUMED, values);
+        return new Coordinates(
+                landmarks, problem.ballMarked() ? Coordinates.BallKnown.MARKED : Coordinates.BallKnown.ASSUMED, values);
     }
 }

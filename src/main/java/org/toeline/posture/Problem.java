@@ -23,6 +23,7 @@ final class Problem {
 
     /** The ball measures 42.67 mm or more (Equipment Rules, Part 4); makers stay just above. */
     static final double BALL_DIAMETER_M = 0.04272;
+
     private static final double BALL_DIAMETER_SIGMA_M = 0.00010;
     /** The name of the ball's outline among the marks. */
     static final String BALL = "ball";
@@ -34,6 +35,7 @@ final class Problem {
     private static final double[] SHIFT_SIGMA_M = {0.015, 0.015, 0.008};
     /** Where the ball may lie in a measured layout whose origin can be anywhere, metres. */
     private static final double BALL_ANYWHERE_M = 2.0;
+
     private static final double FIXED_M = 1e-5;
     /**
      * How a layout that is laid again along the target line differs from the first time: moved by a step (metres),
@@ -49,8 +51,7 @@ final class Problem {
     private final Set<MarkName> leftOut;
 
     /** A mark by where it is and what it is called in documents. */
-    record MarkName(View view, String name) {
-    }
+    record MarkName(View view, String name) {}
 
     Problem(MarkSheet sheet, Set<MarkName> leftOut) {
         this.sheet = sheet;
@@ -92,8 +93,14 @@ final class Problem {
             CameraHabits.start(v, unknowns, x);
             LensNote lens = v.lens();
             double cx = lens.cxPx().orElse(v.widthPx() / 2.0);
-            frames.put(v.view(), new ViewFrame(unknowns.view(v.view()), mirrored() ? v.widthPx() - cx : cx,
-                    lens.cyPx().orElse(v.heightPx() / 2.0), lens.k1().orElse(0), lens.k2().orElse(0)));
+            frames.put(
+                    v.view(),
+                    new ViewFrame(
+                            unknowns.view(v.view()),
+                            mirrored() ? v.widthPx() - cx : cx,
+                            lens.cyPx().orElse(v.heightPx() / 2.0),
+                            lens.k1().orElse(0),
+                            lens.k2().orElse(0)));
         }
         return new State(x, frames);
     }
@@ -130,11 +137,15 @@ final class Problem {
                 knowledge.add(Usually.one(Source.FLOOR, unknowns.laidAgain() + i, 0, LAID_AGAIN_SIGMA[i]));
             }
         }
-        sheet.stature().ifPresent(s -> knowledge.add(Usually.one(Source.BODY, unknowns.playerSize(),
-                Math.log(s.heightM() / Population.USUAL_STATURE_M), s.sigmaM() / s.heightM())));
+        sheet.stature()
+                .ifPresent(s -> knowledge.add(Usually.one(
+                        Source.BODY,
+                        unknowns.playerSize(),
+                        Math.log(s.heightM() / Population.USUAL_STATURE_M),
+                        s.sigmaM() / s.heightM())));
         Population population = Population.with(sheet.club());
-        knowledge.add(Usually.one(Source.BODY, unknowns.playerSize(), population.logSizeMean(),
-                population.logSizeSigma()));
+        knowledge.add(
+                Usually.one(Source.BODY, unknowns.playerSize(), population.logSizeMean(), population.logSizeSigma()));
         if (!unknowns.landmarks().isEmpty()) {
             knowledge.add(new BodyHabits(unknowns, population));
         }
@@ -176,8 +187,15 @@ final class Problem {
         };
     }
 
-    private void sight(ViewMarks v, String name, Source source, Place place, ImagePoint at, double clickPx,
-                       double spreadM, double radiusM) {
+    private void sight(
+            ViewMarks v,
+            String name,
+            Source source,
+            Place place,
+            ImagePoint at,
+            double clickPx,
+            double spreadM,
+            double radiusM) {
         if (leftOut.contains(new MarkName(v.view(), name))) {
             return;
         }
@@ -196,11 +214,10 @@ final class Problem {
     }
 
     private void ball(ViewMarks v, BallMark mark) {
-        sight(v, BALL, Source.BALL, Place.ball(unknowns.ball()), mark.centre(), mark.sigmaPx(), 0,
-                BALL_DIAMETER_M / 2);
+        sight(v, BALL, Source.BALL, Place.ball(unknowns.ball()), mark.centre(), mark.sigmaPx(), 0, BALL_DIAMETER_M / 2);
         if (mark.diameterPx().isPresent() && !leftOut.contains(new MarkName(v.view(), BALL))) {
-            knowledge.add(new Outline(v.view(), unknowns.ball(), mark.diameterPx().getAsDouble(),
-                    mark.diameterSigmaPx()));
+            knowledge.add(
+                    new Outline(v.view(), unknowns.ball(), mark.diameterPx().getAsDouble(), mark.diameterSigmaPx()));
         }
     }
 
@@ -220,7 +237,6 @@ final class Problem {
         knowledge.add(Usually.one(Source.BODY, ball, middle[0], loose));
         knowledge.add(Usually.one(Source.BODY, ball + 1, middle[1], loose));
         knowledge.add(Usually.one(Source.BODY, ball + Unknowns.BALL_UNDERSIDE, stance.teed(), stance.teedSigma()));
-        knowledge.add(Usually.one(Source.BALL, ball + Unknowns.BALL_DIAMETER, BALL_DIAMETER_M,
-                BALL_DIAMETER_SIGMA_M));
+        knowledge.add(Usually.one(Source.BALL, ball + Unknowns.BALL_DIAMETER, BALL_DIAMETER_M, BALL_DIAMETER_SIGMA_M));
     }
 }

@@ -21,6 +21,7 @@ final class Sight implements Knowledge {
     final View view;
     /** The mark's name in documents. */
     final String name;
+
     final double xPx;
     final double yPx;
     private final Source source;
@@ -36,8 +37,16 @@ final class Sight implements Knowledge {
     private final double[] across;
     private final double[] below;
 
-    Sight(View view, String name, Source source, Place place, double xPx, double yPx, double clickPx, double spreadM,
-          double radiusM) {
+    Sight(
+            View view,
+            String name,
+            Source source,
+            Place place,
+            double xPx,
+            double yPx,
+            double clickPx,
+            double spreadM,
+            double radiusM) {
         this.view = view;
         this.name = name;
         this.source = source;
@@ -130,8 +139,18 @@ final class Sight implements Knowledge {
         sink.row(ry, index.length, index, below);
     }
 
-    private void angle(int at, ViewFrame f, double[] right, double[] down, double[] forward, double x, double y,
-                       double z, double xx, double xy, double yy) {
+    private void angle(
+            int at,
+            ViewFrame f,
+            double[] right,
+            double[] down,
+            double[] forward,
+            double x,
+            double y,
+            double z,
+            double xx,
+            double xy,
+            double yy) {
         double dz = ViewFrame.dot(d, forward);
         double dx = (ViewFrame.dot(d, right) - x * dz) / z;
         double dy = (ViewFrame.dot(d, down) - y * dz) / z;

@@ -9,8 +9,7 @@ final class Straight {
 
     private static final int ROUNDS = 8;
 
-    private Straight() {
-    }
+    private Straight() {}
 
     static ImagePoint of(ViewMarks v, ImagePoint seen) {
         LensNote lens = v.lens();

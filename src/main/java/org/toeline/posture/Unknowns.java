@@ -25,6 +25,7 @@ final class Unknowns {
 
     /** Offsets within a view's seven. */
     static final int LOG_FOCAL = 0;
+
     static final int POSITION = 1;
     static final int HEADING = 4;
     static final int PITCH = 5;
@@ -33,6 +34,7 @@ final class Unknowns {
 
     /** Offsets within the ball's four. */
     static final int BALL_UNDERSIDE = 2;
+
     static final int BALL_DIAMETER = 3;
 
     private final Map<View, Integer> views = new EnumMap<>(View.class);
@@ -69,12 +71,13 @@ final class Unknowns {
                 }
             }
         }
-        boolean moved = sheet.takes() == Takes.SEPARATE && views.containsKey(View.FACE_ON)
+        boolean moved = sheet.takes() == Takes.SEPARATE
+                && views.containsKey(View.FACE_ON)
                 && views.containsKey(View.DOWN_THE_LINE);
         shift = moved ? next : -1;
         next += moved ? 3 : 0;
-        boolean again = sheet.floor().laying() == Laying.AGAIN && used.stream().filter(v -> !v.floorMarks().isEmpty())
-                .anyMatch(v -> v.view() == View.DOWN_THE_LINE);
+        boolean again = sheet.floor().laying() == Laying.AGAIN
+                && used.stream().filter(v -> !v.floorMarks().isEmpty()).anyMatch(v -> v.view() == View.DOWN_THE_LINE);
         laidAgain = again ? next : -1;
         next += again ? 3 : 0;
         playerSize = next;

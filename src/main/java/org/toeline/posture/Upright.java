@@ -46,8 +46,13 @@ final class Upright implements Knowledge {
         index[0] = f.base;
         slope[0] = by(x * f.forward[2], y * f.forward[2], ex, ey, n, beside);
         index[1] = f.base + Unknowns.PITCH;
-        slope[1] = by(f.rightByPitch[2] - x * f.forwardByPitch[2], f.downByPitch[2] - y * f.forwardByPitch[2],
-                ex, ey, n, beside);
+        slope[1] = by(
+                f.rightByPitch[2] - x * f.forwardByPitch[2],
+                f.downByPitch[2] - y * f.forwardByPitch[2],
+                ex,
+                ey,
+                n,
+                beside);
         index[2] = f.base + Unknowns.ROLL;
         slope[2] = by(f.down[2], -f.right[2], ex, ey, n, beside);
         sink.row(beside / sigmaPx, 3, index, slope);

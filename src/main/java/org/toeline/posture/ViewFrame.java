@@ -61,8 +61,17 @@ final class ViewFrame {
         turn(rightByPitch, downByPitch, cr, sr, 0, 0, 0, cp * ch, cp * sh, sp);
     }
 
-    private static void turn(double[] right, double[] down, double cr, double sr,
-                             double rt, double rh, double ru, double dt, double dh, double du) {
+    private static void turn(
+            double[] right,
+            double[] down,
+            double cr,
+            double sr,
+            double rt,
+            double rh,
+            double ru,
+            double dt,
+            double dh,
+            double du) {
         put(right, cr * rt + sr * dt, cr * rh + sr * dh, cr * ru + sr * du);
         put(down, cr * dt - sr * rt, cr * dh - sr * rh, cr * du - sr * ru);
     }
@@ -83,7 +92,8 @@ final class ViewFrame {
         boolean over = Math.abs(pitch) > Math.PI / 2;
         double turned = over ? Math.PI : 0;
         double upright = over ? Math.copySign(Math.PI, pitch) - pitch : pitch;
-        Pose pose = new Pose(new WorldPoint(position[0], position[1], position[2]),
+        Pose pose = new Pose(
+                new WorldPoint(position[0], position[1], position[2]),
                 Math.IEEEremainder(x[base + Unknowns.HEADING] + turned, 2 * Math.PI),
                 Math.max(-STEEPEST, Math.min(STEEPEST, upright)),
                 Math.IEEEremainder(x[base + Unknowns.ROLL] + turned, 2 * Math.PI));

@@ -31,7 +31,9 @@ final class PlainBody implements Body<Binary64> {
     }
 
     private FieldVector3D<Binary64> point(int at) {
-        return new FieldVector3D<>(new Binary64(coordinates.value(at)), new Binary64(coordinates.value(at + 1)),
+        return new FieldVector3D<>(
+                new Binary64(coordinates.value(at)),
+                new Binary64(coordinates.value(at + 1)),
                 new Binary64(coordinates.value(at + 2)));
     }
 }

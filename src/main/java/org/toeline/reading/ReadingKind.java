@@ -61,8 +61,8 @@ public enum ReadingKind {
     },
 
     /** t(lead heel) − t(lead shoulder); positive with the foot outside the shoulder, nearer the target. */
-    LEAD_FOOT_OUTSIDE_SHOULDER("lead-foot-outside-shoulder", Unit.CENTIMETRE, Ball.OF_NO_CONCERN,
-            LEAD_HEEL, LEAD_SHOULDER) {
+    LEAD_FOOT_OUTSIDE_SHOULDER(
+            "lead-foot-outside-shoulder", Unit.CENTIMETRE, Ball.OF_NO_CONCERN, LEAD_HEEL, LEAD_SHOULDER) {
         @Override
         public <T extends CalculusFieldElement<T>> T of(Body<T> b) {
             return t(b, LEAD_HEEL).subtract(t(b, LEAD_SHOULDER));
@@ -78,11 +78,18 @@ public enum ReadingKind {
     },
 
     /** Horizontal distance between the heels over the distance between the bony tips of the shoulders. */
-    STANCE_TO_SHOULDER_WIDTH("stance-to-shoulder-width", Unit.RATIO, Ball.OF_NO_CONCERN,
-            LEAD_HEEL, TRAIL_HEEL, LEAD_SHOULDER, TRAIL_SHOULDER) {
+    STANCE_TO_SHOULDER_WIDTH(
+            "stance-to-shoulder-width",
+            Unit.RATIO,
+            Ball.OF_NO_CONCERN,
+            LEAD_HEEL,
+            TRAIL_HEEL,
+            LEAD_SHOULDER,
+            TRAIL_SHOULDER) {
         @Override
         public <T extends CalculusFieldElement<T>> T of(Body<T> b) {
-            return level(span(b, TRAIL_HEEL, LEAD_HEEL)).divide(span(b, TRAIL_SHOULDER, LEAD_SHOULDER).getNorm());
+            return level(span(b, TRAIL_HEEL, LEAD_HEEL))
+                    .divide(span(b, TRAIL_SHOULDER, LEAD_SHOULDER).getNorm());
         }
     },
 
@@ -103,8 +110,8 @@ public enum ReadingKind {
     },
 
     /** Heading of the shoulder line less heading of the toe line, in (−π, π]; positive open. */
-    SHOULDERS_TO_FEET("shoulders-to-feet", Unit.DEGREE, Ball.OF_NO_CONCERN,
-            LEAD_SHOULDER, TRAIL_SHOULDER, LEAD_TOE, TRAIL_TOE) {
+    SHOULDERS_TO_FEET(
+            "shoulders-to-feet", Unit.DEGREE, Ball.OF_NO_CONCERN, LEAD_SHOULDER, TRAIL_SHOULDER, LEAD_TOE, TRAIL_TOE) {
         @Override
         public <T extends CalculusFieldElement<T>> T of(Body<T> b) {
             FieldVector3D<T> s = span(b, TRAIL_SHOULDER, LEAD_SHOULDER);
@@ -161,8 +168,7 @@ public enum ReadingKind {
 
     /** Middle of the hips to middle of the shoulders, against the vertical, in the h–u plane; positive towards the
      * ball. */
-    FORWARD_BEND("forward-bend", Unit.DEGREE, Ball.OF_NO_CONCERN,
-            LEAD_HIP, TRAIL_HIP, LEAD_SHOULDER, TRAIL_SHOULDER) {
+    FORWARD_BEND("forward-bend", Unit.DEGREE, Ball.OF_NO_CONCERN, LEAD_HIP, TRAIL_HIP, LEAD_SHOULDER, TRAIL_SHOULDER) {
         @Override
         public <T extends CalculusFieldElement<T>> T of(Body<T> b) {
             FieldVector3D<T> spine = spine(b);
@@ -210,7 +216,10 @@ public enum ReadingKind {
     };
 
     /** Whether a reading speaks of the ball. */
-    private enum Ball { NEEDED, OF_NO_CONCERN }
+    private enum Ball {
+        NEEDED,
+        OF_NO_CONCERN
+    }
 
     private final String id;
     private final Unit unit;

@@ -14,8 +14,7 @@ import org.toeline.posture.Uncertainty;
 /** The readings that a posture supports, each with its uncertainty. */
 public final class Readings {
 
-    private Readings() {
-    }
+    private Readings() {}
 
     /** All readings whose landmarks were marked, in the order of the catalogue. */
     public static List<Reading> of(Posture posture) {
@@ -38,8 +37,8 @@ public final class Readings {
         if (!Double.isFinite(value.getValue()) || !(sigma > 0) || !Double.isFinite(sigma)) {
             return Optional.empty();
         }
-        return Optional.of(new Reading(kind, value.getValue(), new Normal(value.getValue(), sigma),
-                dominant(uncertainty.shares(gradient))));
+        return Optional.of(new Reading(
+                kind, value.getValue(), new Normal(value.getValue(), sigma), dominant(uncertainty.shares(gradient))));
     }
 
     /** A reading's value at given coordinates, without its uncertainty: for propagating draws. Inside units. */
@@ -48,11 +47,14 @@ public final class Readings {
     }
 
     private static boolean supported(ReadingKind kind, Posture posture) {
-        return (!kind.needsBall() || posture.hasBall()) && kind.landmarks().stream().allMatch(posture::has);
+        return (!kind.needsBall() || posture.hasBall())
+                && kind.landmarks().stream().allMatch(posture::has);
     }
 
     private static Source dominant(Map<Source, Double> shares) {
-        return shares.entrySet().stream().max(Comparator.comparingDouble(Map.Entry::getValue))
-                .map(Map.Entry::getKey).orElse(Source.MARKS);
+        return shares.entrySet().stream()
+                .max(Comparator.comparingDouble(Map.Entry::getValue))
+                .map(Map.Entry::getKey)
+                .orElse(Source.MARKS);
     }
 }

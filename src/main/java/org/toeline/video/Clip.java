@@ -47,17 +47,31 @@ public final class Clip implements AutoCloseable {
         OpenedStream opened = reader.opened();
         this.size = opened.size();
         FrameDecoder decoder = new FrameDecoder(reader, index);
-        this.orientation = opened.tiles().map(TileGrid::orientation).orElseGet(() -> reader.isPhotograph()
-                ? Orientation.ofPhotograph(file) : Orientation.of(opened.stream().codecpar()));
+        this.orientation = opened.tiles()
+                .map(TileGrid::orientation)
+                .orElseGet(() -> reader.isPhotograph()
+                        ? Orientation.ofPhotograph(file)
+                        : Orientation.of(opened.stream().codecpar()));
         double start = reader.seconds(index.pts(0));
         boolean turned = orientation.onItsSide();
-        this.info = new ClipInfo(turned ? size[1] : size[0], turned ? size[0] : size[1], orientation.clockwise(),
-                orientation.mirrored(), index.frames(), start, reader.seconds(index.end()) - start, opened.codecName());
+        this.info = new ClipInfo(
+                turned ? size[1] : size[0],
+                turned ? size[0] : size[1],
+                orientation.clockwise(),
+                orientation.mirrored(),
+                index.frames(),
+                start,
+                reader.seconds(index.end()) - start,
+                opened.codecName());
         this.captureRate = SlowMotion.captureRate(opened.notes());
         this.converter = converter();
-        this.decoding = new DecodingThread("decoding " + file.getFileName(), decoder,
-                new FrameCache(cacheBytes, (long) size[0] * size[1] * 3 / 2), index.frames());
-        this.pictures = new PreparedPictures("pictures of " + file.getFileName(), decoding, converter(), size[0] * size[1]);
+        this.decoding = new DecodingThread(
+                "decoding " + file.getFileName(),
+                decoder,
+                new FrameCache(cacheBytes, (long) size[0] * size[1] * 3 / 2),
+                index.frames());
+        this.pictures =
+                new PreparedPictures("pictures of " + file.getFileName(), decoding, converter(), size[0] * size[1]);
         decoding.tell(pictures::news);
     }
 
@@ -86,7 +100,8 @@ public final class Clip implements AutoCloseable {
     }
 
     static Clip open(Path file, long cacheBytes, long limitNanos) throws ClipException {
-        return open(file, cacheBytes, limitNanos, Progress.NONE, KeptIndexes.none()).orElseThrow();
+        return open(file, cacheBytes, limitNanos, Progress.NONE, KeptIndexes.none())
+                .orElseThrow();
     }
 
     private static Optional<Clip> open(Path file, long cacheBytes, long limitNanos, Progress progress, KeptIndexes kept)
@@ -249,8 +264,8 @@ public final class Clip implements AutoCloseable {
     public void show(int at, int[] pixels) throws ClipException {
         check(at);
         if (pixels.length != info.width() * info.height()) {
-            throw new IllegalArgumentException(pixels.length + " pixels for a picture of " + info.width() + " × "
-                    + info.height());
+            throw new IllegalArgumentException(
+                    pixels.length + " pixels for a picture of " + info.width() + " × " + info.height());
         }
         synchronized (asking) {
             checkOpen();
@@ -272,8 +287,12 @@ public final class Clip implements AutoCloseable {
     }
 
     private void convert(int at, int[] pixels) throws ClipException {
-        AVFrame decoded = decoding.frame(at).orElseThrow(() -> new ClipException(String.format(Locale.ROOT,
-                "%s: the frame at %.3f s cannot be decoded; the file is damaged there", file, seconds(at))));
+        AVFrame decoded = decoding.frame(at)
+                .orElseThrow(() -> new ClipException(String.format(
+                        Locale.ROOT,
+                        "%s: the frame at %.3f s cannot be decoded; the file is damaged there",
+                        file,
+                        seconds(at))));
         try {
             converter.convert(decoded, pixels);
         } finally {

@@ -14,8 +14,15 @@ import java.util.List;
  * @param durationSeconds from the start of the first to the end of the last frame shown
  * @param codec           FFmpeg's short name of the coding
  */
-public record ClipInfo(int width, int height, int rotation, boolean mirrored, int frames, double startSeconds,
-                       double durationSeconds, String codec) {
+public record ClipInfo(
+        int width,
+        int height,
+        int rotation,
+        boolean mirrored,
+        int frames,
+        double startSeconds,
+        double durationSeconds,
+        String codec) {
 
     /** Frames a second on average. */
     public double rate() {
@@ -24,7 +31,9 @@ public record ClipInfo(int width, int height, int rotation, boolean mirrored, in
 
     /** What a person should know before trusting the picture, a sentence each; usually none. */
     public List<String> remarks() {
-        return mirrored ? List.of("the file asks to be shown mirrored, and is: what it shows on the left, the camera saw on"
-                + " the right; check that the player's handedness is what the picture shows") : List.of();
+        return mirrored
+                ? List.of("the file asks to be shown mirrored, and is: what it shows on the left, the camera saw on"
+                        + " the right; check that the player's handedness is what the picture shows")
+                : List.of();
     }
 }

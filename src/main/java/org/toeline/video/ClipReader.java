@@ -32,6 +32,7 @@ final class ClipReader implements AutoCloseable {
     private @Nullable AVPacket photograph;
     /** A photograph that was put together from tiles. */
     private @Nullable AVFrame composed;
+
     private int notNeeded = AVDISCARD_NONREF;
     private boolean drained;
     private boolean closed;
@@ -157,7 +158,8 @@ final class ClipReader implements AutoCloseable {
      *
      * @param neededFrom frames before this time that nothing refers to need not be decoded
      */
-    @Nullable AVFrame next(long neededFrom) {
+    @Nullable
+    AVFrame next(long neededFrom) {
         opened.within(STEP_NANOS);
         if (composed != null) {
             AVFrame once = drained ? null : composed;

@@ -23,7 +23,7 @@ final class DecodingThread implements AutoCloseable {
     private final FrameDecoder decoder;
     private final FrameCache cache;
     private final int frames;
-    private final AtomicReference<Runnable> news = new AtomicReference<>(() -> { });
+    private final AtomicReference<Runnable> news = new AtomicReference<>(() -> {});
     private final BitSet lost = new BitSet();
     private final Thread thread;
     private int wanted = -1;
@@ -180,8 +180,9 @@ final class DecodingThread implements AutoCloseable {
     private @Nullable Goal atItsBeginning() {
         int missing = present(last, -1);
         int behind = behind();
-        return missing >= 0 && last - missing < behind ? new Goal(missing, direction == 0 ? missing - chunk() + 1
-                : last - behind) : null;
+        return missing >= 0 && last - missing < behind
+                ? new Goal(missing, direction == 0 ? missing - chunk() + 1 : last - behind)
+                : null;
     }
 
     private int behind() {

@@ -36,7 +36,8 @@ final class FrameCache implements AutoCloseable {
     }
 
     /** A reference of the caller's own, to be freed by it; null when the frame is not kept. */
-    @Nullable AVFrame share(int index) {
+    @Nullable
+    AVFrame share(int index) {
         AVFrame kept = frames.get(index);
         return kept == null ? null : av_frame_clone(kept);
     }

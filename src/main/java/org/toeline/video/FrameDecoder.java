@@ -45,7 +45,8 @@ final class FrameDecoder implements AutoCloseable {
      *
      * @param keepFrom frames before this place need not come
      */
-    @Nullable AVFrame towards(int target, int keepFrom) {
+    @Nullable
+    AVFrame towards(int target, int keepFrom) {
         long wanted = index.pts(target);
         long neededFrom = index.pts(Math.max(0, Math.min(target, keepFrom)));
         if (target != aim || position >= target) {
@@ -76,7 +77,8 @@ final class FrameDecoder implements AutoCloseable {
     }
 
     private boolean ahead(int target) {
-        return trusted() && position < target
+        return trusted()
+                && position < target
                 && (target - position <= NEAR || index.keyUpTo(index.pts(target), 0) <= index.pts(position));
     }
 

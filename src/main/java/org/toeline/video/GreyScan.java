@@ -43,7 +43,10 @@ public final class GreyScan {
     public interface Visitor {
 
         /** What the scan should do next. */
-        enum Step { GO_ON, STOP }
+        enum Step {
+            GO_ON,
+            STOP
+        }
 
         Step next(GreyPicture picture);
     }
@@ -98,7 +101,9 @@ public final class GreyScan {
         int h = frame.height() / block;
         Samples samples = Samples.of(av_pix_fmt_desc_get(frame.format()));
         int stride = frame.linesize(0);
-        ByteBuffer luma = new BytePointer(frame.data(0)).capacity((long) stride * frame.height()).asByteBuffer();
+        ByteBuffer luma = new BytePointer(frame.data(0))
+                .capacity((long) stride * frame.height())
+                .asByteBuffer();
         float[] small = new float[w * h];
         byte[] row = new byte[Math.min(stride, frame.width() * samples.step)];
         int by = Math.max(Math.min(2, block), block / LOOKED_AT);

@@ -35,6 +35,7 @@ public final class KeptIndexes {
     private static final long LEAST_BYTES = 100L << 20;
     /** How much of a file's beginning and end counts. */
     private static final int LOOKED_AT = 1 << 16;
+
     private static final int MOST_KEPT = 200;
     private static final String ENDING = ".frames";
     private static final int FORMAT = 0x544C4601;
@@ -100,7 +101,9 @@ public final class KeptIndexes {
     private static void dropOldest(Path folder) throws IOException {
         try (Stream<Path> all = Files.list(folder)) {
             List<Path> newestFirst = all.filter(f -> f.toString().endsWith(ENDING))
-                    .sorted(Comparator.comparingLong((Path f) -> f.toFile().lastModified()).reversed()).toList();
+                    .sorted(Comparator.comparingLong((Path f) -> f.toFile().lastModified())
+                            .reversed())
+                    .toList();
             for (Path old : newestFirst.subList(Math.min(MOST_KEPT, newestFirst.size()), newestFirst.size())) {
                 Files.deleteIfExists(old);
             }
@@ -115,8 +118,10 @@ public final class KeptIndexes {
         }
         try (FileChannel channel = FileChannel.open(file)) {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            digest.update(ByteBuffer.allocate(2 * Long.BYTES).putLong(size)
-                    .putLong(Files.getLastModifiedTime(file).toMillis()).flip());
+            digest.update(ByteBuffer.allocate(2 * Long.BYTES)
+                    .putLong(size)
+                    .putLong(Files.getLastModifiedTime(file).toMillis())
+                    .flip());
             digest.update(part(channel, 0));
             digest.update(part(channel, Math.max(0, size - LOOKED_AT)));
             return Optional.of(folder.get().resolve(HexFormat.of().formatHex(digest.digest()) + ENDING));

@@ -70,8 +70,10 @@ final class OpenedStream implements AutoCloseable {
         if (result < 0) {
             boolean late = overdue();
             deadline.close();
-            throw late ? tooSlow(limitNanos) : new ClipException(name
-                    + ": not a clip or picture that can be read; film it again or export it as MP4 (H.264)");
+            throw late
+                    ? tooSlow(limitNanos)
+                    : new ClipException(name
+                            + ": not a clip or picture that can be read; film it again or export it as MP4 (H.264)");
         }
         this.format = opening;
         try {
@@ -86,7 +88,8 @@ final class OpenedStream implements AutoCloseable {
     private AVStream picture(long limitNanos) throws ClipException {
         checkSizes();
         if (streamInfo() < 0) {
-            throw overdue() ? tooSlow(limitNanos)
+            throw overdue()
+                    ? tooSlow(limitNanos)
                     : new ClipException(name + ": the clip's streams cannot be read; it may be cut short");
         }
         if (overdue()) {
@@ -113,8 +116,9 @@ final class OpenedStream implements AutoCloseable {
         for (int i = 0; i < format.nb_streams(); i++) {
             AVCodecParameters parameters = format.streams(i).codecpar();
             if ((long) parameters.width() * parameters.height() > MOST_PIXELS) {
-                throw new ClipException(name + ": its header claims a picture of " + parameters.width() + " × "
-                        + parameters.height() + " px; up to " + MOST_PIXELS / 1_000_000 + " million pixels can be shown");
+                throw new ClipException(
+                        name + ": its header claims a picture of " + parameters.width() + " × " + parameters.height()
+                                + " px; up to " + MOST_PIXELS / 1_000_000 + " million pixels can be shown");
             }
         }
     }

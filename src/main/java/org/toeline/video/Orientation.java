@@ -44,18 +44,19 @@ record Orientation(int clockwise, boolean mirrored) {
 
     /** As a display matrix among these says; as stored when there is none. */
     static Orientation of(@Nullable AVPacketSideData all, int count) {
-        AVPacketSideData data = all == null || count == 0 ? null
-                : av_packet_side_data_get(all, count, AV_PKT_DATA_DISPLAYMATRIX);
+        AVPacketSideData data =
+                all == null || count == 0 ? null : av_packet_side_data_get(all, count, AV_PKT_DATA_DISPLAYMATRIX);
         return data == null || data.isNull() || data.size() < MATRIX_BYTES ? AS_STORED : of(data.data());
     }
 
     /** As a photograph's Exif data say; as stored when there are none. */
     static Orientation ofPhotograph(Path file) {
         try {
-            ExifIFD0Directory exif = ImageMetadataReader.readMetadata(file.toFile())
-                    .getFirstDirectoryOfType(ExifIFD0Directory.class);
+            ExifIFD0Directory exif =
+                    ImageMetadataReader.readMetadata(file.toFile()).getFirstDirectoryOfType(ExifIFD0Directory.class);
             return exif != null && exif.containsTag(ExifDirectoryBase.TAG_ORIENTATION)
-                    ? ofExif(exif.getInt(ExifDirectoryBase.TAG_ORIENTATION)) : AS_STORED;
+                    ? ofExif(exif.getInt(ExifDirectoryBase.TAG_ORIENTATION))
+                    : AS_STORED;
         } catch (ImageProcessingException | MetadataException | IOException e) {
             return AS_STORED;
         }
@@ -125,24 +126,27 @@ record Orientation(int clockwise, boolean mirrored) {
 
     private void move(int[] stored, int width, int height, int[] shown) {
         // where stored (0, 0) goes, and how far a step right or down goes
-        int right = switch (clockwise) {
-            case 0 -> 1;
-            case 90 -> height;
-            case 180 -> -1;
-            default -> -height;
-        };
-        int down = switch (clockwise) {
-            case 0 -> width;
-            case 90 -> -1;
-            case 180 -> -width;
-            default -> 1;
-        };
-        int origin = switch (clockwise) {
-            case 0 -> 0;
-            case 90 -> height - 1;
-            case 180 -> width * height - 1;
-            default -> (width - 1) * height;
-        };
+        int right =
+                switch (clockwise) {
+                    case 0 -> 1;
+                    case 90 -> height;
+                    case 180 -> -1;
+                    default -> -height;
+                };
+        int down =
+                switch (clockwise) {
+                    case 0 -> width;
+                    case 90 -> -1;
+                    case 180 -> -width;
+                    default -> 1;
+                };
+        int origin =
+                switch (clockwise) {
+                    case 0 -> 0;
+                    case 90 -> height - 1;
+                    case 180 -> width * height - 1;
+                    default -> (width - 1) * height;
+                };
         if (mirrored) {
             origin += (width - 1) * right;
             right = -right;

@@ -5,8 +5,7 @@ import java.util.function.BooleanSupplier;
 /** Waiting for other threads, in spite of interruptions where these mean nothing. */
 final class Patience {
 
-    private Patience() {
-    }
+    private Patience() {}
 
     /** Waits until that is so; the caller holds the monitor, and whoever makes it so notifies it. */
     static void until(Object monitor, BooleanSupplier so) {

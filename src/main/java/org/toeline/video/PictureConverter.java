@@ -23,13 +23,16 @@ final class PictureConverter implements AutoCloseable {
     private static final int THREADS = Math.min(4, Runtime.getRuntime().availableProcessors());
     /** Below that, handing the work to other threads costs more than it saves. */
     private static final long LARGE_PIXELS = 4_000_000;
+
     private static final int ONE = 1 << 16;
 
     /** What a conversion is made for; another of these needs another conversion. */
-    private record Source(int width, int height, int format, int matrix, boolean full, Optional<ToneCurve.Coding> tone) {
+    private record Source(
+            int width, int height, int format, int matrix, boolean full, Optional<ToneCurve.Coding> tone) {
 
         static Source of(AVFrame frame) {
-            return new Source(frame.width(), frame.height(), frame.format(), matrixOf(frame), fullOf(frame), toneOf(frame));
+            return new Source(
+                    frame.width(), frame.height(), frame.format(), matrixOf(frame), fullOf(frame), toneOf(frame));
         }
     }
 
@@ -85,8 +88,14 @@ final class PictureConverter implements AutoCloseable {
         SwsContext making = sws_alloc_context();
         context = making;
         boolean large = (long) width * height > LARGE_PIXELS;
-        making.flags(SWS_BILINEAR).threads(large ? THREADS : 1).src_w(wanted.width).src_h(wanted.height).src_format(wanted.format)
-                .dst_w(width).dst_h(height).dst_format(format);
+        making.flags(SWS_BILINEAR)
+                .threads(large ? THREADS : 1)
+                .src_w(wanted.width)
+                .src_h(wanted.height)
+                .src_format(wanted.format)
+                .dst_w(width)
+                .dst_h(height)
+                .dst_format(format);
         IntPointer matrix = sws_getCoefficients(wanted.matrix);
         int full = wanted.full ? 1 : 0;
         // stated before, so that the right converters are chosen, and after, since choosing them sets the defaults
@@ -130,8 +139,10 @@ final class PictureConverter implements AutoCloseable {
 
     private static boolean fullOf(AVFrame frame) {
         int format = frame.format();
-        return frame.color_range() == AVCOL_RANGE_JPEG || format == AV_PIX_FMT_YUVJ420P
-                || format == AV_PIX_FMT_YUVJ422P || format == AV_PIX_FMT_YUVJ444P;
+        return frame.color_range() == AVCOL_RANGE_JPEG
+                || format == AV_PIX_FMT_YUVJ420P
+                || format == AV_PIX_FMT_YUVJ422P
+                || format == AV_PIX_FMT_YUVJ444P;
     }
 
     private static int matrixOf(AVFrame frame) {
@@ -139,8 +150,12 @@ final class PictureConverter implements AutoCloseable {
         if (stated == AVCOL_SPC_BT2020_CL) {
             return SWS_CS_BT2020;
         }
-        boolean known = stated == AVCOL_SPC_BT709 || stated == AVCOL_SPC_FCC || stated == AVCOL_SPC_BT470BG
-                || stated == AVCOL_SPC_SMPTE170M || stated == AVCOL_SPC_SMPTE240M || stated == AVCOL_SPC_BT2020_NCL;
+        boolean known = stated == AVCOL_SPC_BT709
+                || stated == AVCOL_SPC_FCC
+                || stated == AVCOL_SPC_BT470BG
+                || stated == AVCOL_SPC_SMPTE170M
+                || stated == AVCOL_SPC_SMPTE240M
+                || stated == AVCOL_SPC_BT2020_NCL;
         if (known) {
             return stated;
         }

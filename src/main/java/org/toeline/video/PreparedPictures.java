@@ -16,6 +16,7 @@ final class PreparedPictures implements AutoCloseable {
 
     /** What pictures of one clip may take of the heap, bytes, and which share of it at most. */
     private static final long MOST_BYTES = 192L << 20;
+
     private static final int SHARE_OF_HEAP = 12;
     /** The one looked at and one on either side. */
     private static final int LEAST = 3;

@@ -7,7 +7,10 @@ public interface Progress {
     Progress NONE = share -> Step.GO_ON;
 
     /** What the work should do next. */
-    enum Step { GO_ON, STOP }
+    enum Step {
+        GO_ON,
+        STOP
+    }
 
     /** @param share of the work done, 0 to 1 */
     Step at(double share);

@@ -44,10 +44,14 @@ public record SlowMotion(OptionalDouble captureRate, double factor) {
      * key list of a QuickTime or MP4 file ({@code …capture.fps}, {@code …CaptureFrameRate}).
      */
     static OptionalDouble captureRate(Map<String, String> notes) {
-        return notes.entrySet().stream().filter(e -> {
-            String key = e.getKey().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]", "");
-            return key.endsWith("capturefps") || key.endsWith("captureframerate");
-        }).mapToDouble(e -> number(e.getValue())).filter(SlowMotion::possible).findFirst();
+        return notes.entrySet().stream()
+                .filter(e -> {
+                    String key = e.getKey().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]", "");
+                    return key.endsWith("capturefps") || key.endsWith("captureframerate");
+                })
+                .mapToDouble(e -> number(e.getValue()))
+                .filter(SlowMotion::possible)
+                .findFirst();
     }
 
     private static double number(String text) {

@@ -103,7 +103,8 @@ final class TileGrid {
         AVFrame tile = null;
         for (int i = 0; i < grid.nb_tiles(); i++) {
             int of = grid.offsets_idx(i);
-            boolean ours = of >= 0 && of < group.nb_streams() && group.streams(of).index() == packet.stream_index();
+            boolean ours =
+                    of >= 0 && of < group.nb_streams() && group.streams(of).index() == packet.stream_index();
             if (ours && tile == null) {
                 tile = decoded(group.streams(of), packet);
             }
@@ -118,7 +119,8 @@ final class TileGrid {
     }
 
     private static AVFrame decoded(AVStream stream, AVPacket packet) {
-        AVCodecContext codec = avcodec_alloc_context3(avcodec_find_decoder(stream.codecpar().codec_id()));
+        AVCodecContext codec =
+                avcodec_alloc_context3(avcodec_find_decoder(stream.codecpar().codec_id()));
         AVFrame tile = av_frame_alloc();
         avcodec_parameters_to_context(codec, stream.codecpar());
         codec.max_pixels(OpenedStream.MOST_PIXELS);
@@ -156,8 +158,12 @@ final class TileGrid {
         for (int plane = 0; plane < av_pix_fmt_count_planes(canvas.format()); plane++) {
             int shift = plane == 1 || plane == 2 ? format.log2_chroma_h() : 0;
             long at = (long) (y >> shift) * canvas.linesize(plane) + av_image_get_linesize(canvas.format(), x, plane);
-            av_image_copy_plane(new BytePointer(canvas.data(plane)).getPointer(at), canvas.linesize(plane),
-                    tile.data(plane), tile.linesize(plane), av_image_get_linesize(canvas.format(), width, plane),
+            av_image_copy_plane(
+                    new BytePointer(canvas.data(plane)).getPointer(at),
+                    canvas.linesize(plane),
+                    tile.data(plane),
+                    tile.linesize(plane),
+                    av_image_get_linesize(canvas.format(), width, plane),
                     (height + (1 << shift) - 1) >> shift);
         }
     }

@@ -13,7 +13,10 @@ package org.toeline.video;
 final class ToneCurve {
 
     /** How the code values of a high-dynamic-range stream are meant. */
-    enum Coding { PERCEPTUAL_QUANTIZER, HYBRID_LOG_GAMMA }
+    enum Coding {
+        PERCEPTUAL_QUANTIZER,
+        HYBRID_LOG_GAMMA
+    }
 
     private static final double PEAK_NITS = 1000;
     private static final double WHITE_NITS = 203;
@@ -22,10 +25,12 @@ final class ToneCurve {
     /** Light in 14 bits: below that the darkest sRGB values would be skipped. */
     private static final int FULL = (1 << 14) - 1;
     /** BT.2087-0, annex 2: from BT.2020 to BT.709, a row for each of red, green and blue. */
-    private static final double[][] TO_709 = {{1.660491, -0.587641, -0.072850}, {-0.124550, 1.132900, -0.008349},
-        {-0.018151, -0.100579, 1.118730}};
+    private static final double[][] TO_709 = {
+        {1.660491, -0.587641, -0.072850}, {-0.124550, 1.132900, -0.008349}, {-0.018151, -0.100579, 1.118730}
+    };
     /** Three sums side by side in one long; each is kept above zero by what is added to it beforehand. */
     private static final int FIELD_BITS = 21;
+
     private static final int FIELD = (1 << FIELD_BITS) - 1;
     private static final int RAISED = FULL + 1;
     private static final byte[] SHOWN = shown();
@@ -56,7 +61,8 @@ final class ToneCurve {
         for (int i = from; i < from + count; i++) {
             int p = pixels[i];
             long sum = red[p >>> 20 & 1023] + green[p >>> 10 & 1023] + blue[p & 1023];
-            pixels[i] = 0xFF000000 | (shown[(int) sum & FIELD] & 255) << 16
+            pixels[i] = 0xFF000000
+                    | (shown[(int) sum & FIELD] & 255) << 16
                     | (shown[(int) (sum >>> FIELD_BITS) & FIELD] & 255) << 8
                     | shown[(int) (sum >>> 2 * FIELD_BITS)] & 255;
         }

@@ -29,7 +29,9 @@ class AcrossLessonsTest {
         assertThat(one.change()).isEmpty();
         assertThat(one.trend()).isEmpty();
         AcrossLessons two = AcrossLessons.of(lessons("", 7, 11)).get(0);
-        assertThat(two.change().orElseThrow().call()).as("4 against 1.96·√2·1.25 = 3.46").isEqualTo(ChangeCall.REAL);
+        assertThat(two.change().orElseThrow().call())
+                .as("4 against 1.96·√2·1.25 = 3.46")
+                .isEqualTo(ChangeCall.REAL);
         assertThat(two.trend()).isEmpty();
     }
 
@@ -37,16 +39,25 @@ class AcrossLessonsTest {
     void aSteadyRiseIsATrend() {
         AcrossLessons rising = AcrossLessons.of(lessons("", 5, 6, 7, 8, 9)).get(0);
         assertThat(rising.trend().orElseThrow().slope()).isCloseTo(1, within(1e-9));
-        assertThat(rising.trend().orElseThrow().slopeStandardUncertainty()).as("1.25/√10").isCloseTo(0.3953, within(1e-4));
+        assertThat(rising.trend().orElseThrow().slopeStandardUncertainty())
+                .as("1.25/√10")
+                .isCloseTo(0.3953, within(1e-4));
         assertThat(rising.trend().orElseThrow().call()).isEqualTo(ChangeCall.REAL);
     }
 
     /** Squares about 8 are 40 over 4 degrees of freedom, less 1.25²: s² = 8.44. */
     @Test
     void repeatsTellTheOwnSpread() {
-        AcrossLessons again = AcrossLessons.of(lessons("as told", 4, 6, 8, 10, 12)).get(0);
+        AcrossLessons again =
+                AcrossLessons.of(lessons("as told", 4, 6, 8, 10, 12)).get(0);
         assertThat(again.spread().standardDeviation()).isCloseTo(Math.sqrt(10 - 1.5625), within(1e-9));
-        assertThat(again.change().orElseThrow().call()).as("8 is no news for such a player").isNotEqualTo(ChangeCall.REAL);
-        assertThat(AcrossLessons.of(lessons("", 4, 6, 8, 10, 12)).get(0).spread().isKnown()).isFalse();
+        assertThat(again.change().orElseThrow().call())
+                .as("8 is no news for such a player")
+                .isNotEqualTo(ChangeCall.REAL);
+        assertThat(AcrossLessons.of(lessons("", 4, 6, 8, 10, 12))
+                        .get(0)
+                        .spread()
+                        .isKnown())
+                .isFalse();
     }
 }

@@ -1,13 +1,12 @@
 package org.toeline.across;
 
-import org.toeline.advice.LengthUnit;
-import org.toeline.advice.Words;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.toeline.advice.LengthUnit;
+import org.toeline.advice.Words;
 import org.toeline.reading.Measured;
 import org.toeline.reading.ReadingKind;
 
@@ -33,7 +32,8 @@ class ChangeWordsTest {
     @Test
     void inchesWhereTheCoachWantsThem() {
         ChangeWords inches = new ChangeWords(Words.of(Locale.ENGLISH, LengthUnit.INCH));
-        assertThat(inches.change(ReadingKind.BALL_TO_LEAD_SHOULDER, change(12, 4, 1.5))).isEqualTo("real: −3.1 ± 1.7\u00a0in");
+        assertThat(inches.change(ReadingKind.BALL_TO_LEAD_SHOULDER, change(12, 4, 1.5)))
+                .isEqualTo("real: −3.1 ± 1.7\u00a0in");
     }
 
     @Test
@@ -46,8 +46,12 @@ class ChangeWordsTest {
     /** Slope 1 with 1.96·1.25/√10 = 0.775, rounded up to 0.8. */
     @Test
     void aTrendHasItsInterval() {
-        Trend trend = Trend.of(List.of(5.0, 6.0, 7.0, 8.0, 9.0).stream().map(v -> new Trend.Point(v, new Measured(v, 1.25)))
-                .toList(), OwnSpread.UNKNOWN).orElseThrow();
+        Trend trend = Trend.of(
+                        List.of(5.0, 6.0, 7.0, 8.0, 9.0).stream()
+                                .map(v -> new Trend.Point(v, new Measured(v, 1.25)))
+                                .toList(),
+                        OwnSpread.UNKNOWN)
+                .orElseThrow();
         assertThat(words.trend(ReadingKind.SHOULDER_TILT, trend)).isEqualTo("trend: +1.0 ± 0.8° a lesson");
     }
 }

@@ -38,16 +38,21 @@ class LessonChangeTest {
     /** With s = SEM and no other uncertainty it is Weir's minimal difference: SEM 7.557 → 20.95. */
     @Test
     void isWeirsMinimalDifference() {
-        assertThat(LessonChange.between(m(0, 1e-6), m(0, 1e-6), spread(7.557, 7)).smallestDetectable())
+        assertThat(LessonChange.between(m(0, 1e-6), m(0, 1e-6), spread(7.557, 7))
+                        .smallestDetectable())
                 .isCloseTo(20.95, within(0.005));
     }
 
     @Test
     void callsOnBothSidesOfTheLimits() {
-        assertThat(LessonChange.between(m(0, 3), m(-9.81, 4), OwnSpread.UNKNOWN).call()).isEqualTo(ChangeCall.REAL);
-        assertThat(LessonChange.between(m(0, 3), m(-9.79, 4), OwnSpread.UNKNOWN).call()).isEqualTo(ChangeCall.TOO_CLOSE);
-        assertThat(LessonChange.between(m(0, 3), m(6.41, 4), OwnSpread.UNKNOWN).call()).isEqualTo(ChangeCall.TOO_CLOSE);
-        assertThat(LessonChange.between(m(0, 3), m(6.40, 4), OwnSpread.UNKNOWN).call()).isEqualTo(ChangeCall.NOT_SHOWN);
+        assertThat(LessonChange.between(m(0, 3), m(-9.81, 4), OwnSpread.UNKNOWN).call())
+                .isEqualTo(ChangeCall.REAL);
+        assertThat(LessonChange.between(m(0, 3), m(-9.79, 4), OwnSpread.UNKNOWN).call())
+                .isEqualTo(ChangeCall.TOO_CLOSE);
+        assertThat(LessonChange.between(m(0, 3), m(6.41, 4), OwnSpread.UNKNOWN).call())
+                .isEqualTo(ChangeCall.TOO_CLOSE);
+        assertThat(LessonChange.between(m(0, 3), m(6.40, 4), OwnSpread.UNKNOWN).call())
+                .isEqualTo(ChangeCall.NOT_SHOWN);
     }
 
     /** s 1, at most 2: 1.96·√2·2 = 5.54 is needed to be sure, 1.28·√2 = 1.81 to be near it. */
@@ -63,13 +68,16 @@ class LessonChangeTest {
     /** Two groups, pooled: squares 2 + 8 over 3 degrees of freedom, less u² = 0.25. */
     @Test
     void ownSpreadByHand() {
-        OwnSpread s = OwnSpread.ofRepeats(List.of(List.of(m(4, 0.5), m(6, 0.5)),
-                List.of(m(1, 0.5), m(3, 0.5), m(5, 0.5)), List.of(m(100, 0.5))));
+        OwnSpread s = OwnSpread.ofRepeats(
+                List.of(List.of(m(4, 0.5), m(6, 0.5)), List.of(m(1, 0.5), m(3, 0.5), m(5, 0.5)), List.of(m(100, 0.5))));
         assertThat(s.degreesOfFreedom()).isEqualTo(3);
         assertThat(s.standardDeviation()).isCloseTo(Math.sqrt(10.0 / 3 - 0.25), within(EXACT));
-        assertThat(s.plausibly()).as("χ² at 0.2 with 3 degrees of freedom is 1.005")
+        assertThat(s.plausibly())
+                .as("χ² at 0.2 with 3 degrees of freedom is 1.005")
                 .isCloseTo(Math.sqrt(10 / 1.005 - 0.25), within(0.001));
-        assertThat(OwnSpread.ofRepeats(List.of(List.of(m(4, 0.5), m(5, 0.5)))).isKnown()).as("one pair").isFalse();
+        assertThat(OwnSpread.ofRepeats(List.of(List.of(m(4, 0.5), m(5, 0.5)))).isKnown())
+                .as("one pair")
+                .isFalse();
         OwnSpread steady = OwnSpread.ofRepeats(List.of(List.of(m(4, 9), m(4.1, 9), m(4, 9), m(4.2, 9))));
         assertThat(steady.standardDeviation()).as("never negative").isZero();
         assertThat(steady.isKnown()).isTrue();
@@ -115,13 +123,15 @@ class LessonChangeTest {
                 points.add(new Trend.Point(x[i][0], m(y[i], u)));
             }
             GLSMultipleLinearRegression gls = new GLSMultipleLinearRegression();
-            gls.newSampleData(y, x, MatrixUtils.createRealDiagonalMatrix(variance).getData());
+            gls.newSampleData(
+                    y, x, MatrixUtils.createRealDiagonalMatrix(variance).getData());
             Trend trend = Trend.of(points, OwnSpread.UNKNOWN).orElseThrow();
             double[] beta = gls.estimateRegressionParameters();
             assertThat(trend.slope()).isCloseTo(beta[1], within(1e-8));
             assertThat(trend.meanValue() - trend.slope() * trend.meanX()).isCloseTo(beta[0], within(1e-7));
             // The library scales by the misfit always, Trend only upwards.
-            double libraries = gls.estimateRegressionParametersStandardErrors()[1] / Math.sqrt(gls.estimateErrorVariance());
+            double libraries =
+                    gls.estimateRegressionParametersStandardErrors()[1] / Math.sqrt(gls.estimateErrorVariance());
             assertThat(trend.slopeStandardUncertainty())
                     .isCloseTo(libraries * Math.sqrt(Math.max(1, trend.misfit())), within(1e-8));
             assertThat(trend.misfit()).isCloseTo(gls.estimateErrorVariance(), within(1e-8));

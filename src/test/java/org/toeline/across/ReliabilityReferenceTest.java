@@ -15,14 +15,17 @@ class ReliabilityReferenceTest {
 
     /** Shrout and Fleiss 1979, Psychol. Bull. 86:420, table 2: six targets, four judges (data from memory). */
     private static final double[][] SHROUT_FLEISS = {
-        {9, 2, 5, 8}, {6, 1, 3, 2}, {8, 4, 6, 8}, {7, 1, 2, 6}, {10, 5, 6, 9}, {6, 2, 4, 7}};
+        {9, 2, 5, 8}, {6, 1, 3, 2}, {8, 4, 6, 8}, {7, 1, 2, 6}, {10, 5, 6, 9}, {6, 2, 4, 7}
+    };
 
     /** Weir 2005, J. Strength Cond. Res. 19:231, table 1, trials A1 and A2 (data from memory). */
     private static final double[][] WEIR = {
-        {146, 140}, {148, 152}, {170, 152}, {90, 99}, {157, 145}, {156, 153}, {176, 167}, {205, 218}};
+        {146, 140}, {148, 152}, {170, 152}, {90, 99}, {157, 145}, {156, 153}, {176, 167}, {205, 218}
+    };
 
     /** Half of the last digit that is published. */
     private static final double TWO_DIGITS = 0.005;
+
     private static final double FOUR_DIGITS = 0.00005;
 
     @Test
@@ -52,7 +55,8 @@ class ReliabilityReferenceTest {
     /** A published repeat study: residual mean square 1.64, smallest detectable difference 3.55 (J. Am. Soc. Nephrol.). */
     @Test
     void aPublishedSmallestDetectableDifference() {
-        assertThat(new Reliability(19.67, 379.76, 1.64, 7, 72, 2).minimalDifference()).isCloseTo(3.55, within(TWO_DIGITS));
+        assertThat(new Reliability(19.67, 379.76, 1.64, 7, 72, 2).minimalDifference())
+                .isCloseTo(3.55, within(TWO_DIGITS));
     }
 
     /** One way, the ratio of the mean squares is the library's F. */

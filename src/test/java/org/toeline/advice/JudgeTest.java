@@ -33,11 +33,11 @@ class JudgeTest {
     /** JCGM 106:2012, examples (inputs from memory, results computed): P = 0.9192 and 0.6626. */
     @Test
     void conformityOfTheStandardsExamples() {
-        double below = Judge.conformity(reading(ReadingKind.SHOULDER_TILT, -5.47, 0.05),
-                range(ReadingKind.SHOULDER_TILT, -50, -5.40));
+        double below = Judge.conformity(
+                reading(ReadingKind.SHOULDER_TILT, -5.47, 0.05), range(ReadingKind.SHOULDER_TILT, -50, -5.40));
         assertThat(below).isCloseTo(0.9192, within(5e-5));
-        double between = Judge.conformity(reading(ReadingKind.SHOULDER_TILT, 13.6, 1.8),
-                range(ReadingKind.SHOULDER_TILT, 12.5, 16.3));
+        double between = Judge.conformity(
+                reading(ReadingKind.SHOULDER_TILT, 13.6, 1.8), range(ReadingKind.SHOULDER_TILT, 12.5, 16.3));
         assertThat(between).isCloseTo(0.6626, within(5e-5));
     }
 
@@ -46,8 +46,8 @@ class JudgeTest {
     void conformityWithAGuard() {
         double[][] cases = {{0, 0.500}, {1, 0.8413}, {1.645, 0.950}, {2, 0.9772}};
         for (double[] c : cases) {
-            double p = Judge.conformity(reading(ReadingKind.SIDE_BEND, c[0] * 0.5, 0.5),
-                    range(ReadingKind.SIDE_BEND, 0, 1000));
+            double p = Judge.conformity(
+                    reading(ReadingKind.SIDE_BEND, c[0] * 0.5, 0.5), range(ReadingKind.SIDE_BEND, 0, 1000));
             assertThat(p).isCloseTo(c[1], within(5e-5));
         }
     }
@@ -90,15 +90,23 @@ class JudgeTest {
     }
 
     private static Verdict shipped(ReadingKind kind, double shown, double sigma) {
-        return Judge.verdict(reading(kind, shown, sigma), RangeBook.shipped().range(kind, Club.DRIVER).orElseThrow());
+        return Judge.verdict(
+                reading(kind, shown, sigma),
+                RangeBook.shipped().range(kind, Club.DRIVER).orElseThrow());
     }
 
     /** The most upstream of what is out is named, and only what is out and downstream may follow from it. */
     @Test
     void namesTheFirstLinkOfTheChain() {
-        Advice advice = Judge.advise(List.of(reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 12, 1),
-                reading(ReadingKind.SHOULDERS_TO_FEET, 10, 1), reading(ReadingKind.SHOULDER_TILT, 0, 1),
-                reading(ReadingKind.STANCE_WIDTH, 48, 1)), Club.DRIVER, RangeBook.shipped(), CauseChain.shipped());
+        Advice advice = Judge.advise(
+                List.of(
+                        reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 12, 1),
+                        reading(ReadingKind.SHOULDERS_TO_FEET, 10, 1),
+                        reading(ReadingKind.SHOULDER_TILT, 0, 1),
+                        reading(ReadingKind.STANCE_WIDTH, 48, 1)),
+                Club.DRIVER,
+                RangeBook.shipped(),
+                CauseChain.shipped());
         FirstThing first = advice.first().orElseThrow();
         assertThat(first.finding().kind()).isEqualTo(ReadingKind.BALL_TO_LEAD_SHOULDER);
         assertThat(first.mayFollow()).containsExactly(ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDER_TILT);
@@ -106,19 +114,24 @@ class JudgeTest {
 
     @Test
     void namesNothingWhenNothingIsOut() {
-        Advice advice = Judge.advise(List.of(reading(ReadingKind.SHOULDER_TILT, 9, 1)), Club.DRIVER,
-                RangeBook.shipped(), CauseChain.shipped());
+        Advice advice = Judge.advise(
+                List.of(reading(ReadingKind.SHOULDER_TILT, 9, 1)),
+                Club.DRIVER,
+                RangeBook.shipped(),
+                CauseChain.shipped());
         assertThat(advice.first()).isEmpty();
     }
 
     /** Common practice: for irons the ball's place in the stance is looked at before anything of the shoulders. */
     @Test
     void looksAtTheBallInTheStanceFirstWithIrons() {
-        List<Reading> readings = List.of(reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 20, 1),
-                reading(ReadingKind.BALL_IN_STANCE, 110, 2), reading(ReadingKind.SHOULDERS_TO_FEET, 10, 1));
+        List<Reading> readings = List.of(
+                reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 20, 1),
+                reading(ReadingKind.BALL_IN_STANCE, 110, 2),
+                reading(ReadingKind.SHOULDERS_TO_FEET, 10, 1));
         assertThat(first(readings, Club.MID_IRON).finding().kind()).isEqualTo(ReadingKind.BALL_IN_STANCE);
-        assertThat(first(readings, Club.MID_IRON).mayFollow()).containsExactly(ReadingKind.BALL_TO_LEAD_SHOULDER,
-                ReadingKind.SHOULDERS_TO_FEET);
+        assertThat(first(readings, Club.MID_IRON).mayFollow())
+                .containsExactly(ReadingKind.BALL_TO_LEAD_SHOULDER, ReadingKind.SHOULDERS_TO_FEET);
         assertThat(first(readings, Club.DRIVER).finding().kind()).isEqualTo(ReadingKind.BALL_TO_LEAD_SHOULDER);
     }
 
@@ -126,32 +139,58 @@ class JudgeTest {
     @Test
     void whatGoesTheOtherWayDoesNotFollow() {
         Reading forward = reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 12, 1);
-        assertThat(first(List.of(forward, reading(ReadingKind.SHOULDERS_TO_FEET, -10, 1)), Club.DRIVER).mayFollow())
+        assertThat(first(List.of(forward, reading(ReadingKind.SHOULDERS_TO_FEET, -10, 1)), Club.DRIVER)
+                        .mayFollow())
                 .isEmpty();
-        assertThat(first(List.of(forward, reading(ReadingKind.SHOULDER_TILT, 22, 1)), Club.DRIVER).mayFollow()).isEmpty();
+        assertThat(first(List.of(forward, reading(ReadingKind.SHOULDER_TILT, 22, 1)), Club.DRIVER)
+                        .mayFollow())
+                .isEmpty();
         Reading back = reading(ReadingKind.BALL_TO_LEAD_SHOULDER, -12, 1);
-        assertThat(first(List.of(back, reading(ReadingKind.SHOULDERS_TO_FEET, -10, 1),
-                reading(ReadingKind.SHOULDER_TILT, 22, 1)), Club.DRIVER).mayFollow())
+        assertThat(first(
+                                List.of(
+                                        back,
+                                        reading(ReadingKind.SHOULDERS_TO_FEET, -10, 1),
+                                        reading(ReadingKind.SHOULDER_TILT, 22, 1)),
+                                Club.DRIVER)
+                        .mayFollow())
                 .containsExactly(ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDER_TILT);
     }
 
     private static FirstThing first(List<Reading> readings, Club club) {
-        return Judge.advise(readings, club, RangeBook.shipped(), CauseChain.shipped()).first().orElseThrow();
+        return Judge.advise(readings, club, RangeBook.shipped(), CauseChain.shipped())
+                .first()
+                .orElseThrow();
     }
 
     /** The picture of the chain leaves out what a longer way says too, and puts effects after their causes. */
     @Test
     void drawsUpTheChain() {
-        Advice advice = Judge.advise(List.of(reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 12, 1),
-                reading(ReadingKind.SHOULDERS_TO_TARGET, 9, 1), reading(ReadingKind.SHOULDERS_TO_FEET, 10, 1),
-                reading(ReadingKind.SHOULDER_TILT, 9, 1), reading(ReadingKind.KNEE_FLEX, 20, 1)), Club.DRIVER,
-                RangeBook.shipped(), CauseChain.shipped());
+        Advice advice = Judge.advise(
+                List.of(
+                        reading(ReadingKind.BALL_TO_LEAD_SHOULDER, 12, 1),
+                        reading(ReadingKind.SHOULDERS_TO_TARGET, 9, 1),
+                        reading(ReadingKind.SHOULDERS_TO_FEET, 10, 1),
+                        reading(ReadingKind.SHOULDER_TILT, 9, 1),
+                        reading(ReadingKind.KNEE_FLEX, 20, 1)),
+                Club.DRIVER,
+                RangeBook.shipped(),
+                CauseChain.shipped());
         CauseGraph graph = CauseGraph.of(advice, CauseChain.shipped(), Club.DRIVER);
-        assertThat(graph.nodes()).extracting(CauseGraph.Node::kind).containsExactly(ReadingKind.BALL_TO_LEAD_SHOULDER,
-                ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDERS_TO_TARGET, ReadingKind.SHOULDER_TILT);
+        assertThat(graph.nodes())
+                .extracting(CauseGraph.Node::kind)
+                .containsExactly(
+                        ReadingKind.BALL_TO_LEAD_SHOULDER,
+                        ReadingKind.SHOULDERS_TO_FEET,
+                        ReadingKind.SHOULDERS_TO_TARGET,
+                        ReadingKind.SHOULDER_TILT);
         assertThat(graph.nodes()).extracting(CauseGraph.Node::step).containsExactly(0, 1, 2, 3);
-        assertThat(graph.nodes()).extracting(CauseGraph.Node::role).containsExactly(CauseGraph.Role.FIRST,
-                CauseGraph.Role.MAY_FOLLOW, CauseGraph.Role.MAY_FOLLOW, CauseGraph.Role.BESIDE);
+        assertThat(graph.nodes())
+                .extracting(CauseGraph.Node::role)
+                .containsExactly(
+                        CauseGraph.Role.FIRST,
+                        CauseGraph.Role.MAY_FOLLOW,
+                        CauseGraph.Role.MAY_FOLLOW,
+                        CauseGraph.Role.BESIDE);
         assertThat(graph.edges()).hasSize(3).allSatisfy(e -> {
             assertThat(Words.english().step(e)).isNotBlank();
             assertThat(Words.english().grounds(e)).isNotBlank();
@@ -166,7 +205,8 @@ class JudgeTest {
             Words words = Words.of(locale, LengthUnit.CENTIMETRE);
             for (CauseChain.Link link : CauseChain.shipped().links()) {
                 assertThat(words.step(link)).isNotBlank();
-                assertThat(words.grounds(link)).as(link.toString())
+                assertThat(words.grounds(link))
+                        .as(link.toString())
                         .matches(g -> link.grounds() != CauseChain.Grounds.PUBLISHED || g.contains(link.source()));
             }
         }

@@ -27,7 +27,10 @@ class PhrasesTest {
     }
 
     private static Set<String> places(String text) {
-        return Pattern.compile("\\{\\d}").matcher(text).results().map(MatchResult::group)
+        return Pattern.compile("\\{\\d}")
+                .matcher(text)
+                .results()
+                .map(MatchResult::group)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
@@ -46,21 +49,28 @@ class PhrasesTest {
 
     @Test
     void ownPhrasesTakeThePlaceOfShippedOnes() {
-        Phrases own = Phrases.NONE.with("en", "why.knee-flex", "Loose knees turn.").with("de", "why.knee-flex", "Knie locker.");
+        Phrases own = Phrases.NONE
+                .with("en", "why.knee-flex", "Loose knees turn.")
+                .with("de", "why.knee-flex", "Knie locker.");
         Words english = Words.english().with(own);
         assertThat(english.why(org.toeline.reading.ReadingKind.KNEE_FLEX)).isEqualTo("Loose knees turn.");
-        assertThat(Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE).with(own).why(org.toeline.reading.ReadingKind.KNEE_FLEX))
+        assertThat(Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE)
+                        .with(own)
+                        .why(org.toeline.reading.ReadingKind.KNEE_FLEX))
                 .isEqualTo("Knie locker.");
         assertThat(english.with(own.without("en", "why.knee-flex")).why(org.toeline.reading.ReadingKind.KNEE_FLEX))
                 .isEqualTo("Soft knees let the hips turn.");
-        assertThat(Phrases.replaceable()).contains("why.knee-flex", "do.knee-flex.out-low", "handout.title")
+        assertThat(Phrases.replaceable())
+                .contains("why.knee-flex", "do.knee-flex.out-low", "handout.title")
                 .doesNotContain("finding.too-close", "figure", "handout.cautions", "verdict.cannot-tell");
     }
 
     @Test
     void whatIsWrittenIsReadAgainWithWhatNobodyKnows() {
-        Phrases own = new Phrases(java.util.Map.of("en", java.util.Map.of("why.knee-flex", "“Loose” <knees>")),
-                List.of("Well done.", "Gut gemacht."), "{\"later\":{\"x\":1}}");
+        Phrases own = new Phrases(
+                java.util.Map.of("en", java.util.Map.of("why.knee-flex", "“Loose” <knees>")),
+                List.of("Well done.", "Gut gemacht."),
+                "{\"later\":{\"x\":1}}");
         Phrases.Read read = Phrases.read(own.written(), "phrases.json");
         assertThat(read.said()).isEmpty();
         assertThat(read.whole()).isTrue();
@@ -75,23 +85,39 @@ class PhrasesTest {
                  "why.knee-flex": "Loose knees turn.", "why.side-bend": 7, "finding.too-close": "Surely too far.",
                  "no.such": "x", "check.feet": "uses {3}", "do.knee-flex.out-low": " "}}}""", "own.json");
         assertThat(read.whole()).isTrue();
-        assertThat(read.said()).hasSize(5).allMatch(s -> s.startsWith("own.json: "))
-                .anyMatch(s -> s.contains("no.such")).anyMatch(s -> s.contains("finding.too-close"));
+        assertThat(read.said())
+                .hasSize(5)
+                .allMatch(s -> s.startsWith("own.json: "))
+                .anyMatch(s -> s.contains("no.such"))
+                .anyMatch(s -> s.contains("finding.too-close"));
         Words words = Words.english().with(read.phrases());
         assertThat(words.text("why.knee-flex")).isEqualTo("Loose knees turn.");
         assertThat(words.text("finding.too-close")).startsWith("{0}. Too close to call");
         assertThat(words.text("check.feet")).startsWith("Lay a rod");
-        assertThat(Phrases.read(read.phrases().written(), "own.json").phrases()).as("left alone").isEqualTo(read.phrases());
+        assertThat(Phrases.read(read.phrases().written(), "own.json").phrases())
+                .as("left alone")
+                .isEqualTo(read.phrases());
     }
 
     @Test
     void aDocumentThatIsNoneIsSaid() {
         String whole = Phrases.NONE.with("en", "why.knee-flex", "x").written();
-        for (String broken : List.of("", "{", "[]", "7", "{\"format\":\"toeline-phrases\",\"version\":2}",
-                "{\"format\":\"toeline-phrases\",\"version\":1,\"own\":3}", "[".repeat(100_000), whole.substring(0, 40))) {
+        for (String broken : List.of(
+                "",
+                "{",
+                "[]",
+                "7",
+                "{\"format\":\"toeline-phrases\",\"version\":2}",
+                "{\"format\":\"toeline-phrases\",\"version\":1,\"own\":3}",
+                "[".repeat(100_000),
+                whole.substring(0, 40))) {
             Phrases.Read read = Phrases.read(broken, "own.json");
-            assertThat(read.whole()).as(broken.substring(0, Math.min(20, broken.length()))).isFalse();
-            assertThat(read.said()).hasSize(1).allMatch(s -> s.startsWith("own.json: the own phrases could not be read"));
+            assertThat(read.whole())
+                    .as(broken.substring(0, Math.min(20, broken.length())))
+                    .isFalse();
+            assertThat(read.said())
+                    .hasSize(1)
+                    .allMatch(s -> s.startsWith("own.json: the own phrases could not be read"));
             assertThat(read.phrases()).isEqualTo(Phrases.NONE);
         }
     }

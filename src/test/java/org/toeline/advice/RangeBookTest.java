@@ -19,20 +19,27 @@ class RangeBookTest {
     /** What is written is rounded to a millionth of the unit. */
     private static final double WRITTEN = 1e-6;
 
-    private static final Range OWN = Range.coachsOwn(ReadingKind.BALL_IN_STANCE, Set.of(Club.HYBRID), 60, 80, 70, "my own");
+    private static final Range OWN =
+            Range.coachsOwn(ReadingKind.BALL_IN_STANCE, Set.of(Club.HYBRID), 60, 80, 70, "my own");
 
     @Test
     void ownRangesCountForTheirClubsOnly() {
         RangeBook all = RangeBook.shipped().with(OWN);
         assertThat(all.range(ReadingKind.BALL_IN_STANCE, Club.HYBRID)).contains(OWN);
         Range wood = all.range(ReadingKind.BALL_IN_STANCE, Club.FAIRWAY_WOOD).orElseThrow();
-        Range before = RangeBook.shipped().range(ReadingKind.BALL_IN_STANCE, Club.FAIRWAY_WOOD).orElseThrow();
-        assertThat(before.clubs()).as("the case is about a range that several clubs share").contains(Club.HYBRID);
+        Range before = RangeBook.shipped()
+                .range(ReadingKind.BALL_IN_STANCE, Club.FAIRWAY_WOOD)
+                .orElseThrow();
+        assertThat(before.clubs())
+                .as("the case is about a range that several clubs share")
+                .contains(Club.HYBRID);
         assertThat(wood.low()).isEqualTo(before.low());
         assertThat(wood.clubs()).doesNotContain(Club.HYBRID);
         for (ReadingKind kind : EnumSet.complementOf(EnumSet.of(ReadingKind.BALL_IN_STANCE))) {
             for (Club club : Club.values()) {
-                assertThat(all.range(kind, club)).as("%s, %s", kind, club).isEqualTo(RangeBook.shipped().range(kind, club));
+                assertThat(all.range(kind, club))
+                        .as("%s, %s", kind, club)
+                        .isEqualTo(RangeBook.shipped().range(kind, club));
             }
         }
     }
@@ -55,17 +62,30 @@ class RangeBookTest {
             assertThat(actual.shownHigh()).isCloseTo(expected.shownHigh(), within(WRITTEN));
             assertThat(actual.shownAim()).isCloseTo(expected.shownAim(), within(WRITTEN));
             assertThat(List.of(actual.kind(), actual.clubs(), actual.provenance(), actual.source(), actual.note()))
-                    .isEqualTo(List.of(expected.kind(), expected.clubs(), expected.provenance(), expected.source(), expected.note()));
+                    .isEqualTo(List.of(
+                            expected.kind(),
+                            expected.clubs(),
+                            expected.provenance(),
+                            expected.source(),
+                            expected.note()));
         }
         assertThat(again.json()).isEqualTo(all.json());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "null", "[]", "{}", "{\"format\": \"toeline-ranges\", \"version\": 1}", "no json",
-        "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": []} 7",
-        "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": [{\"reading\": \"luck\"}]}",
-        "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": [{\"reading\": \"shaft-lean\", \"clubs\": [\"driver\"], "
-            + "\"low\": 5, \"high\": 1, \"aim\": 2, \"provenance\": \"coachs-own\", \"source\": \"me\"}]}"})
+    @ValueSource(
+            strings = {
+                "",
+                "null",
+                "[]",
+                "{}",
+                "{\"format\": \"toeline-ranges\", \"version\": 1}",
+                "no json",
+                "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": []} 7",
+                "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": [{\"reading\": \"luck\"}]}",
+                "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": [{\"reading\": \"shaft-lean\", \"clubs\": [\"driver\"], "
+                        + "\"low\": 5, \"high\": 1, \"aim\": 2, \"provenance\": \"coachs-own\", \"source\": \"me\"}]}"
+            })
     void whatHoldsNoRangesIsRefused(String json) {
         assertThatExceptionOfType(IllegalArgumentException.class).isThrownBy(() -> RangeBook.of(json));
     }

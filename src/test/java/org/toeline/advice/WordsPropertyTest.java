@@ -22,28 +22,57 @@ import org.toeline.reading.ReadingKind;
 class WordsPropertyTest {
 
     /** What the languages say only of what is out of range. */
-    private static final List<String> TOO = List.of(" too low", " too high", " too far", " too near", " too wide",
-            " too narrow", " too open", " too closed", " too upright", " too straight", " too much", " too little",
-            " zu tief", " zu hoch", " zu weit", " zu nah", " zu breit", " zu eng", " zu aufrecht", " zu gestreckt",
-            " zu stark", " zu wenig");
+    private static final List<String> TOO = List.of(
+            " too low",
+            " too high",
+            " too far",
+            " too near",
+            " too wide",
+            " too narrow",
+            " too open",
+            " too closed",
+            " too upright",
+            " too straight",
+            " too much",
+            " too little",
+            " zu tief",
+            " zu hoch",
+            " zu weit",
+            " zu nah",
+            " zu breit",
+            " zu eng",
+            " zu aufrecht",
+            " zu gestreckt",
+            " zu stark",
+            " zu wenig");
 
-    private record Said(Words words, Finding finding) {
-    }
+    private record Said(Words words, Finding finding) {}
 
     @Provide
     Arbitrary<Said> said() {
-        Arbitrary<Reading> readings = Combinators.combine(Arbitraries.of(ReadingKind.values()),
-                Arbitraries.doubles().between(-120, 120), Arbitraries.doubles().between(-2, 4), Arbitraries.of(Source.values()))
+        Arbitrary<Reading> readings = Combinators.combine(
+                        Arbitraries.of(ReadingKind.values()),
+                        Arbitraries.doubles().between(-120, 120),
+                        Arbitraries.doubles().between(-2, 4),
+                        Arbitraries.of(Source.values()))
                 .as((kind, shown, size, source) -> {
                     double value = kind.unit().toInside(shown);
-                    return new Reading(kind, value, new Normal(value, kind.unit().toInside(Math.exp(size))), source);
+                    return new Reading(
+                            kind, value, new Normal(value, kind.unit().toInside(Math.exp(size))), source);
                 });
-        Arbitrary<Words> words = Combinators.combine(Arbitraries.of(Words.languages()), Arbitraries.of(LengthUnit.values()),
-                Arbitraries.of(true, false)).as((locale, unit, own) -> own ? Words.of(locale, unit).with(sure())
-                : Words.of(locale, unit));
-        return Combinators.combine(words, readings, Arbitraries.of(Club.values())).as((w, reading, club) -> new Said(w,
-                new Finding(reading, RangeBook.shipped().range(reading.kind(), club)
-                        .map(range -> new Finding.Judged(range, Judge.verdict(reading, range))))));
+        Arbitrary<Words> words = Combinators.combine(
+                        Arbitraries.of(Words.languages()),
+                        Arbitraries.of(LengthUnit.values()),
+                        Arbitraries.of(true, false))
+                .as((locale, unit, own) -> own ? Words.of(locale, unit).with(sure()) : Words.of(locale, unit));
+        return Combinators.combine(words, readings, Arbitraries.of(Club.values()))
+                .as((w, reading, club) -> new Said(
+                        w,
+                        new Finding(
+                                reading,
+                                RangeBook.shipped()
+                                        .range(reading.kind(), club)
+                                        .map(range -> new Finding.Judged(range, Judge.verdict(reading, range))))));
     }
 
     /** Own phrases of a coach who would rather be sure than right: in the place of every phrase there is. */
@@ -52,9 +81,12 @@ class WordsPropertyTest {
         for (Verdict verdict : Verdict.values()) {
             phrases = phrases.with("en", "finding." + verdict.id(), "This is too far.")
                     .with("de", "finding." + verdict.id(), "Das ist zu weit.")
-                    .with("en", "verdict." + verdict.id(), "too far").with("de", "verdict." + verdict.id(), "zu weit");
+                    .with("en", "verdict." + verdict.id(), "too far")
+                    .with("de", "verdict." + verdict.id(), "zu weit");
         }
-        return phrases.with("en", "figure", "{0}{2}").with("de", "figure", "{0}{2}").with("en", "nothing.unsure", "All is well");
+        return phrases.with("en", "figure", "{0}{2}")
+                .with("de", "figure", "{0}{2}")
+                .with("en", "nothing.unsure", "All is well");
     }
 
     @Property(tries = 3000, seed = "20261")
@@ -62,7 +94,9 @@ class WordsPropertyTest {
         Finding finding = said.finding();
         boolean out = finding.verdict().map(Verdict::isOut).orElse(false);
         String sentence = said.words().sentence(finding);
-        assertThat(TOO.stream().anyMatch(sentence.replace("\u00a0", " ")::contains)).as(sentence).isEqualTo(out);
+        assertThat(TOO.stream().anyMatch(sentence.replace("\u00a0", " ")::contains))
+                .as(sentence)
+                .isEqualTo(out);
         if (out) {
             String instruction = said.words().instruction(new FirstThing(finding, List.of()));
             assertThat(instruction).isNotBlank().doesNotContain("{");
@@ -81,10 +115,18 @@ class WordsPropertyTest {
         boolean cannot = finding.verdict().equals(Optional.of(Verdict.CANNOT_TELL));
         boolean german = said.words().language().equals("de");
         if (cannot) {
-            assertThat(sentence).contains(said.words().range(finding.kind(), finding.reading().low(), finding.reading().high()))
-                    .contains(german ? "nicht zu erkennen" : "cannot tell").doesNotContain("±");
+            assertThat(sentence)
+                    .contains(said.words()
+                            .range(
+                                    finding.kind(),
+                                    finding.reading().low(),
+                                    finding.reading().high()))
+                    .contains(german ? "nicht zu erkennen" : "cannot tell")
+                    .doesNotContain("±");
         } else {
-            assertThat(sentence).as(sentence).matches(s -> s.contains("±") || s.contains(german ? " genau" : "give or take"));
+            assertThat(sentence)
+                    .as(sentence)
+                    .matches(s -> s.contains("±") || s.contains(german ? " genau" : "give or take"));
         }
     }
 
@@ -98,7 +140,8 @@ class WordsPropertyTest {
         if (sentence.contains(german ? " genau" : "give or take")) {
             assertThat(straddles).as(sentence).isTrue();
         }
-        if (sentence.contains(german ? "offen zu" : "are open to") || sentence.contains(german ? "geschlossen zu" : "closed to")) {
+        if (sentence.contains(german ? "offen zu" : "are open to")
+                || sentence.contains(german ? "geschlossen zu" : "closed to")) {
             assertThat(straddles).as(sentence).isFalse();
         }
     }

@@ -30,17 +30,28 @@ class AddressFinderTest {
     Path folder;
 
     @ParameterizedTest
-    @CsvSource({"before, face-on", "before, down-the-line", "after, face-on", "after, down-the-line",
-        "left-handed, face-on", "left-handed, down-the-line", "all-good, face-on", "all-good, down-the-line"})
+    @CsvSource({
+        "before, face-on",
+        "before, down-the-line",
+        "after, face-on",
+        "after, down-the-line",
+        "left-handed, face-on",
+        "left-handed, down-the-line",
+        "all-good, face-on",
+        "all-good, down-the-line"
+    })
     void findsTheStillBeforeTheTakeaway(String lesson, String view) throws Exception {
-        JsonNode truth = new ObjectMapper().readTree(MEDIA.resolve(lesson).resolve(view + ".truth.json").toFile());
+        JsonNode truth = new ObjectMapper()
+                .readTree(MEDIA.resolve(lesson).resolve(view + ".truth.json").toFile());
         try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
             List<StillSpan> moments = AddressFinder.moments(clip, Progress.NONE);
             assertThat(moments).hasSize(1);
             StillSpan span = moments.get(0);
             assertThat(AddressFinder.find(clip, Progress.NONE)).contains(span);
-            assertThat(span.addressSeconds()).isBetween(truth.path("still").path("from").asDouble(),
-                    truth.path("still").path("to").asDouble());
+            assertThat(span.addressSeconds())
+                    .isBetween(
+                            truth.path("still").path("from").asDouble(),
+                            truth.path("still").path("to").asDouble());
             assertThat(span.startSeconds())
                     .isGreaterThanOrEqualTo(truth.path("waggle").path("to").asDouble() - THREE_FRAMES_S);
             assertThat(span.endSeconds()).isCloseTo(truth.path("takeaway").asDouble(), within(THREE_FRAMES_S));
@@ -50,8 +61,15 @@ class AddressFinderTest {
 
     /** Rendered scenes whose player walks in, waggles, swings twice: each address, and nothing else. */
     @ParameterizedTest
-    @CsvSource({"two, face-on, 2", "two, down-the-line, 2", "walkin, down-the-line, 1", "noswing, down-the-line, 0",
-        "noswing, face-on, 0", "waggles, face-on, 0", "through, face-on, 0"})
+    @CsvSource({
+        "two, face-on, 2",
+        "two, down-the-line, 2",
+        "walkin, down-the-line, 1",
+        "noswing, down-the-line, 0",
+        "noswing, face-on, 0",
+        "waggles, face-on, 0",
+        "through, face-on, 0"
+    })
     void everyAddressAndNothingElse(String scene, String view, int count) throws Exception {
         List<double[]> truth = SwingScenes.named(scene).addresses();
         assertThat(truth).hasSize(count);
@@ -73,13 +91,24 @@ class AddressFinderTest {
     void aRateThatSomebodyKnowsCounts() throws Exception {
         Path slow = folder.resolve("slow.mp4");
         try {
-            Process ffmpeg = new ProcessBuilder("ffmpeg", "-v", "error", "-itsscale", "4", "-i",
-                    MEDIA.resolve("before").resolve("face-on.mp4").toString(), "-c", "copy", slow.toString()).start();
+            Process ffmpeg = new ProcessBuilder(
+                            "ffmpeg",
+                            "-v",
+                            "error",
+                            "-itsscale",
+                            "4",
+                            "-i",
+                            MEDIA.resolve("before").resolve("face-on.mp4").toString(),
+                            "-c",
+                            "copy",
+                            slow.toString())
+                    .start();
             Assumptions.assumeTrue(ffmpeg.waitFor() == 0, "this ffmpeg cannot slow a clip down");
         } catch (java.io.IOException e) {
             Assumptions.abort("no ffmpeg on this machine");
         }
-        JsonNode truth = new ObjectMapper().readTree(MEDIA.resolve("before").resolve("face-on.truth.json").toFile());
+        JsonNode truth = new ObjectMapper()
+                .readTree(MEDIA.resolve("before").resolve("face-on.truth.json").toFile());
         try (Clip clip = Clip.open(slow)) {
             assertThat(clip.slowMotion().factor()).isEqualTo(1);
             List<StillSpan> moments = AddressFinder.moments(clip, clip.capturedAt(60), Progress.NONE);
@@ -114,8 +143,8 @@ class AddressFinderTest {
     @ValueSource(doubles = {0, 0.5})
     void stopsWhenAsked(double after) throws Exception {
         try (Clip clip = Clip.open(MEDIA.resolve("before").resolve("tee.mp4"))) {
-            Optional<StillSpan> span = AddressFinder.find(clip,
-                    share -> share >= after ? Progress.Step.STOP : Progress.Step.GO_ON);
+            Optional<StillSpan> span =
+                    AddressFinder.find(clip, share -> share >= after ? Progress.Step.STOP : Progress.Step.GO_ON);
             assertThat(span).isEmpty();
         }
     }

@@ -17,7 +17,9 @@ class BallOutlineTest {
 
     /** The limits are those asked of the program: bias 0.1 px, rms 0.2 px, diameter 0.3 px at 4 grey levels of noise. */
     @ParameterizedTest
-    @EnumSource(value = DrawnBall.Ground.class, names = {"GRASS", "MAT", "TEE", "BRIGHT"})
+    @EnumSource(
+            value = DrawnBall.Ground.class,
+            names = {"GRASS", "MAT", "TEE", "BRIGHT"})
     void centreAndDiameterOnEveryGround(DrawnBall.Ground ground) {
         SplittableRandom random = new SplittableRandom(5 + ground.ordinal());
         BallTally tally = new BallTally();
@@ -41,7 +43,8 @@ class BallOutlineTest {
         SplittableRandom random = new SplittableRandom(6);
         BallTally tally = new BallTally();
         for (double diameter : new double[] {10, 12, 14, 20, 30, 44}) {
-            DrawnBall ball = DrawnBall.random(diameter + random.nextDouble(), DrawnBall.Ground.MAT, DrawnBall.Cover.HALF, random);
+            DrawnBall ball = DrawnBall.random(
+                    diameter + random.nextDouble(), DrawnBall.Ground.MAT, DrawnBall.Cover.HALF, random);
             tally.add(ball, BallOutline.fit(ball.frame(), View.TEE, Double.POSITIVE_INFINITY, ball.click(random)));
         }
         assertThat(tally.refused()).isZero();
@@ -52,13 +55,20 @@ class BallOutlineTest {
 
     /** Shaded underneath, beside the club, on a tee, coded with colour at half resolution. */
     @ParameterizedTest
-    @CsvSource({"before, FACE_ON", "after, FACE_ON", "left-handed, FACE_ON", "all-good, FACE_ON", "all-good, DOWN_THE_LINE",
-        "left-handed, TEE"})
+    @CsvSource({
+        "before, FACE_ON",
+        "after, FACE_ON",
+        "left-handed, FACE_ON",
+        "all-good, FACE_ON",
+        "all-good, DOWN_THE_LINE",
+        "left-handed, TEE"
+    })
     void theBallsOfTheSampleClips(String lesson, View view) throws Exception {
         SampleBalls on = SampleBalls.of(lesson, view);
         BallMark mark = on.fit(on.click()).orElseThrow();
         assertThat(mark.centre().distancePx(on.centre())).isLessThan(0.5).isLessThan(3 * mark.sigmaPx());
-        assertThat(Math.abs(mark.diameterPx().orElseThrow() - on.diameterPx())).isLessThan(0.6)
+        assertThat(Math.abs(mark.diameterPx().orElseThrow() - on.diameterPx()))
+                .isLessThan(0.6)
                 .isLessThan(3 * mark.diameterSigmaPx());
     }
 
@@ -73,7 +83,9 @@ class BallOutlineTest {
             assertThat(on.fit(end)).as("rod").isEmpty();
         }
         for (int i = 0; i < 3; i++) {
-            assertThat(on.fit(on.centre().plus(60 + 13 * i, 30 + 5 * i))).as("grass").isEmpty();
+            assertThat(on.fit(on.centre().plus(60 + 13 * i, 30 + 5 * i)))
+                    .as("grass")
+                    .isEmpty();
         }
     }
 
@@ -114,8 +126,9 @@ class BallOutlineTest {
                 argb[i] = 0xff000000 | level << 16 | level << 8 | level;
             }
             for (View view : View.values()) {
-                assertThat(BallOutline.fit(new Frame(0, 0, 90, 90, argb), view, Double.POSITIVE_INFINITY,
-                        new ImagePoint(44, 46))).isEmpty();
+                assertThat(BallOutline.fit(
+                                new Frame(0, 0, 90, 90, argb), view, Double.POSITIVE_INFINITY, new ImagePoint(44, 46)))
+                        .isEmpty();
             }
         }
     }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 import org.toeline.camera.UsualLens;
 import org.toeline.mark.View;
 import org.toeline.scene.SceneBalls;
@@ -30,13 +29,12 @@ final class BallStudy {
                 DrawnBall ball = DrawnBall.random(diameter + random.nextDouble(), ground, cover, random);
                 tally.add(ball, BallOutline.fit(ball.frame(), View.TEE, Double.POSITIVE_INFINITY, ball.click(random)));
             }
-            return "| " + ground.name().toLowerCase(Locale.ROOT) + (cover == DrawnBall.Cover.HALF ? ", half hidden" : "") + " | "
-                    + (int) diameter + " | " + tally;
+            return "| " + ground.name().toLowerCase(Locale.ROOT)
+                    + (cover == DrawnBall.Cover.HALF ? ", half hidden" : "") + " | " + (int) diameter + " | " + tally;
         }
     }
 
-    private BallStudy() {
-    }
+    private BallStudy() {}
 
     public static void main(String[] args) throws IOException, ClipException {
         int n = args.length > 0 ? Integer.parseInt(args[0]) : 24;
@@ -80,8 +78,17 @@ final class BallStudy {
         System.out.println("| view | " + BallTally.HEADER);
         for (View view : View.values()) {
             BallTally tally = new BallTally();
-            balls.stream().filter(b -> b.view() == view).forEach(b -> tally.add(b.centre(), b.diameterPx(),
-                    BallOutline.fit(b.frame(), view, UsualLens.MAIN.focalPx(b.frame().width(), b.frame().height()), b.click())));
+            balls.stream()
+                    .filter(b -> b.view() == view)
+                    .forEach(b -> tally.add(
+                            b.centre(),
+                            b.diameterPx(),
+                            BallOutline.fit(
+                                    b.frame(),
+                                    view,
+                                    UsualLens.MAIN.focalPx(
+                                            b.frame().width(), b.frame().height()),
+                                    b.click())));
             System.out.println("| " + view.id() + " | " + tally);
         }
     }
@@ -91,9 +98,15 @@ final class BallStudy {
         for (String lesson : SampleBalls.LESSONS) {
             for (View view : View.values()) {
                 SampleBalls on = SampleBalls.of(lesson, view);
-                String errors = on.fit(on.click()).map(m -> String.format(Locale.ROOT, "%+.2f | %+.2f | %+.2f | %.2f, %.2f",
-                        m.centre().xPx() - on.centre().xPx(), m.centre().yPx() - on.centre().yPx(),
-                        m.diameterPx().orElseThrow() - on.diameterPx(), m.sigmaPx(), m.diameterSigmaPx()))
+                String errors = on.fit(on.click())
+                        .map(m -> String.format(
+                                Locale.ROOT,
+                                "%+.2f | %+.2f | %+.2f | %.2f, %.2f",
+                                m.centre().xPx() - on.centre().xPx(),
+                                m.centre().yPx() - on.centre().yPx(),
+                                m.diameterPx().orElseThrow() - on.diameterPx(),
+                                m.sigmaPx(),
+                                m.diameterSigmaPx()))
                         .orElse("refused | | |");
                 System.out.printf(Locale.ROOT, "| %s | %s | %.1f | %s |%n", lesson, view.id(), on.diameterPx(), errors);
             }

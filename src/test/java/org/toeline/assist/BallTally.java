@@ -12,8 +12,7 @@ import org.toeline.mark.BallMark;
 final class BallTally {
 
     /** Errors in pixels, and what was stated for them. */
-    record Error(double dx, double dy, double dd, double sigma, double diameterSigma) {
-    }
+    record Error(double dx, double dy, double dd, double sigma, double diameterSigma) {}
 
     static final String HEADER = "fitted | refused | centre bias | centre rms | diameter bias | diameter rms "
             + "| centre stated | diameter stated | centre in 95 % | diameter in 95 % |";
@@ -31,8 +30,12 @@ final class BallTally {
             return;
         }
         BallMark m = found.get();
-        errors.add(new Error(m.centre().xPx() - centre.xPx(), m.centre().yPx() - centre.yPx(),
-                m.diameterPx().orElseThrow() - diameterPx, m.sigmaPx(), m.diameterSigmaPx()));
+        errors.add(new Error(
+                m.centre().xPx() - centre.xPx(),
+                m.centre().yPx() - centre.yPx(),
+                m.diameterPx().orElseThrow() - diameterPx,
+                m.sigmaPx(),
+                m.diameterSigmaPx()));
     }
 
     int refused() {
@@ -72,8 +75,18 @@ final class BallTally {
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%d | %d | %.3f | %.3f | %+.3f | %.3f | %.2f | %.2f | %.0f %% | %.0f %% |", errors.size(),
-                refused, centreBias(), centreRms(), diameterBias(), diameterRms(), mean(Error::sigma), mean(Error::diameterSigma),
-                100 * centreCovered(), 100 * diameterCovered());
+        return String.format(
+                Locale.ROOT,
+                "%d | %d | %.3f | %.3f | %+.3f | %.3f | %.2f | %.2f | %.0f %% | %.0f %% |",
+                errors.size(),
+                refused,
+                centreBias(),
+                centreRms(),
+                diameterBias(),
+                diameterRms(),
+                mean(Error::sigma),
+                mean(Error::diameterSigma),
+                100 * centreCovered(),
+                100 * diameterCovered());
     }
 }

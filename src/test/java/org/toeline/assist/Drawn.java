@@ -18,8 +18,7 @@ final class Drawn {
     /** Points across one pixel. */
     private static final int FINE = 3;
 
-    private Drawn() {
-    }
+    private Drawn() {}
 
     static Frame picture(int width, int height, double blurPx, double noise, SplittableRandom random, Paint paint) {
         int w = width * FINE;

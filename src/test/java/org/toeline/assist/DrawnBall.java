@@ -11,14 +11,27 @@ record DrawnBall(double x, double y, double diameterPx, Ground ground, Cover cov
 
     /** What it lies on. */
     enum Ground {
-        GRASS, MAT, TEE, BRIGHT;
+        GRASS,
+        MAT,
+        TEE,
+        BRIGHT;
 
         void at(double x, double y, double ballX, double ballY, double r, int seed, double[] rgb) {
             switch (this) {
-                case GRASS -> set(rgb, 82, 122, 76, 22 * Drawn.grain(x / 1.6, y / 2.6, seed)
-                        + 10 * Drawn.grain(x / 7, y / 6, seed + 1));
-                case MAT -> set(rgb, 70, 104, 72, 9 * Math.sin(x * 1.9) * Math.sin(y * 1.9)
-                        + 6 * Drawn.grain(x / 3, y / 3, seed));
+                case GRASS ->
+                    set(
+                            rgb,
+                            82,
+                            122,
+                            76,
+                            22 * Drawn.grain(x / 1.6, y / 2.6, seed) + 10 * Drawn.grain(x / 7, y / 6, seed + 1));
+                case MAT ->
+                    set(
+                            rgb,
+                            70,
+                            104,
+                            72,
+                            9 * Math.sin(x * 1.9) * Math.sin(y * 1.9) + 6 * Drawn.grain(x / 3, y / 3, seed));
                 case TEE -> {
                     boolean tee = y > ballY && Math.abs(x - ballX) < 0.28 * r;
                     if (tee) {
@@ -39,7 +52,10 @@ record DrawnBall(double x, double y, double diameterPx, Ground ground, Cover cov
     }
 
     /** What lies over it. */
-    enum Cover { NONE, HALF }
+    enum Cover {
+        NONE,
+        HALF
+    }
 
     static DrawnBall random(double diameterPx, Ground ground, Cover cover, SplittableRandom random) {
         double r = diameterPx / 2;

@@ -28,10 +28,14 @@ class EdgeSnapTest {
 
         static Bar random(SplittableRandom random, double widest, double halfLength) {
             double light = random.nextDouble() < 0.5 ? random.nextDouble(20, 60) : random.nextDouble(170, 235);
-            double[] colour = random.nextInt(3) == 0 ? new double[] {224, 87, 42}
-                    : new double[] {light, light, light};
-            return new Bar(random.nextDouble(60, 68), random.nextDouble(60, 68), random.nextDouble(0, Math.PI),
-                    random.nextDouble(3, widest), halfLength, colour);
+            double[] colour = random.nextInt(3) == 0 ? new double[] {224, 87, 42} : new double[] {light, light, light};
+            return new Bar(
+                    random.nextDouble(60, 68),
+                    random.nextDouble(60, 68),
+                    random.nextDouble(0, Math.PI),
+                    random.nextDouble(3, widest),
+                    halfLength,
+                    colour);
         }
 
         Frame drawn(SplittableRandom random) {
@@ -55,8 +59,8 @@ class EdgeSnapTest {
         }
 
         ImagePoint at(double s, double t) {
-            return new ImagePoint(x + s * Math.cos(angle) - t * Math.sin(angle),
-                    y + s * Math.sin(angle) + t * Math.cos(angle));
+            return new ImagePoint(
+                    x + s * Math.cos(angle) - t * Math.sin(angle), y + s * Math.sin(angle) + t * Math.cos(angle));
         }
     }
 
@@ -73,7 +77,9 @@ class EdgeSnapTest {
             double off = bar.t(line.at().xPx(), line.at().yPx());
             squares += off * off / n;
             covered += Math.abs(off) <= 1.96 * line.sigmaAcrossPx() ? 1 : 0;
-            assertThat(line.barWidthPx().orElseThrow()).as("width, which blur widens").isCloseTo(bar.width, within(1.6));
+            assertThat(line.barWidthPx().orElseThrow())
+                    .as("width, which blur widens")
+                    .isCloseTo(bar.width, within(1.6));
             assertThat(Math.abs(Math.sin(line.directionRad() - bar.angle))).isLessThan(0.02);
         }
         assertThat(Math.sqrt(squares)).as("across, rms").isLessThan(0.15);
@@ -87,9 +93,15 @@ class EdgeSnapTest {
             Bar edge = new Bar(64 + random.nextDouble(), 64, random.nextDouble(0, Math.PI), 1, 1, GRASS);
             double dark = random.nextDouble(40, 170);
             double light = dark + random.nextDouble(30, 70);
-            Frame frame = Drawn.picture(SIDE, SIDE, 0.8, NOISE, random, (px, py, rgb) ->
-                    java.util.Arrays.fill(rgb, edge.t(px, py) > 0 ? light : dark));
-            SnappedLine line = EdgeSnap.at(frame, edge.at(0, random.nextDouble(-3.5, 3.5))).orElseThrow();
+            Frame frame = Drawn.picture(
+                    SIDE,
+                    SIDE,
+                    0.8,
+                    NOISE,
+                    random,
+                    (px, py, rgb) -> java.util.Arrays.fill(rgb, edge.t(px, py) > 0 ? light : dark));
+            SnappedLine line =
+                    EdgeSnap.at(frame, edge.at(0, random.nextDouble(-3.5, 3.5))).orElseThrow();
             assertThat(line.barWidthPx()).isEmpty();
             assertThat(edge.t(line.at().xPx(), line.at().yPx())).isCloseTo(0, within(0.35));
         }
@@ -104,9 +116,11 @@ class EdgeSnapTest {
         for (int i = 0; i < n; i++) {
             Bar bar = Bar.random(random, 9, random.nextDouble(30, 46));
             double half = bar.halfLength;
-            SnappedRod rod = EdgeSnap.rod(bar.drawn(random),
-                    bar.at(-half + random.nextDouble(-5, 5), random.nextDouble(-3, 3)),
-                    bar.at(half + random.nextDouble(-5, 5), random.nextDouble(-3, 3))).orElseThrow();
+            SnappedRod rod = EdgeSnap.rod(
+                            bar.drawn(random),
+                            bar.at(-half + random.nextDouble(-5, 5), random.nextDouble(-3, 3)),
+                            bar.at(half + random.nextDouble(-5, 5), random.nextDouble(-3, 3)))
+                    .orElseThrow();
             for (SnappedRod.End end : List.of(rod.from(), rod.to())) {
                 assertThat(end.beyond()).isEqualTo(SnappedRod.Beyond.GROUND);
                 double s = Math.abs(bar.s(end.at().xPx(), end.at().yPx())) - half;
@@ -125,11 +139,13 @@ class EdgeSnapTest {
     void aCoveredEndIsSaidToBeCovered() {
         SplittableRandom random = new SplittableRandom(14);
         Frame frame = Drawn.picture(200, 120, 0.8, NOISE, random, (px, py, rgb) -> {
-            double[] colour = px > 150 ? new double[] {30, 30, 34}
+            double[] colour = px > 150
+                    ? new double[] {30, 30, 34}
                     : Math.abs(py - 60.3) < 2.5 && px > 40 ? new double[] {224, 87, 42} : GRASS;
             System.arraycopy(colour, 0, rgb, 0, 3);
         });
-        SnappedRod rod = EdgeSnap.rod(frame, new ImagePoint(38, 62), new ImagePoint(152, 59)).orElseThrow();
+        SnappedRod rod = EdgeSnap.rod(frame, new ImagePoint(38, 62), new ImagePoint(152, 59))
+                .orElseThrow();
         assertThat(rod.from().beyond()).isEqualTo(SnappedRod.Beyond.GROUND);
         assertThat(rod.to().beyond()).isEqualTo(SnappedRod.Beyond.COVER);
         assertThat(rod.to().at().xPx()).isCloseTo(150, within(1.0));
@@ -159,13 +175,19 @@ class EdgeSnapTest {
      * the side. Where the rod runs away from the camera its ends are seen that much higher too.
      */
     @ParameterizedTest
-    @CsvSource({"before, face-on, rod-near, rod-far", "after, face-on, rod-near, rod-far",
-        "left-handed, face-on, rod-near, rod-far", "all-good, face-on, rod-near, rod-far",
-        "before, down-the-line, cross-ball, cross-feet", "after, down-the-line, cross-ball, cross-feet",
-        "left-handed, down-the-line, cross-ball, cross-feet"})
+    @CsvSource({
+        "before, face-on, rod-near, rod-far",
+        "after, face-on, rod-near, rod-far",
+        "left-handed, face-on, rod-near, rod-far",
+        "all-good, face-on, rod-near, rod-far",
+        "before, down-the-line, cross-ball, cross-feet",
+        "after, down-the-line, cross-ball, cross-feet",
+        "left-handed, down-the-line, cross-ball, cross-feet"
+    })
     void theSampleRods(String lesson, String view, String first, String second) throws Exception {
         Path folder = Path.of("sample-media", lesson);
-        JsonNode truth = new ObjectMapper().readTree(folder.resolve(view + ".truth.json").toFile());
+        JsonNode truth =
+                new ObjectMapper().readTree(folder.resolve(view + ".truth.json").toFile());
         List<ImagePoint> ends = new ArrayList<>();
         for (String id : List.of(first, second)) {
             for (JsonNode p : truth.path("floor")) {
@@ -177,20 +199,26 @@ class EdgeSnapTest {
         SplittableRandom random = new SplittableRandom(lesson.hashCode());
         try (Clip clip = Clip.open(folder.resolve(view + ".mp4"))) {
             Frame frame = clip.frameAt(2.3);
-            SnappedRod rod = EdgeSnap.rod(frame,
-                    ends.get(0).plus(random.nextDouble(-5, 5), random.nextDouble(-5, 5)),
-                    ends.get(1).plus(random.nextDouble(-5, 5), random.nextDouble(-5, 5))).orElseThrow();
+            SnappedRod rod = EdgeSnap.rod(
+                            frame,
+                            ends.get(0).plus(random.nextDouble(-5, 5), random.nextDouble(-5, 5)),
+                            ends.get(1).plus(random.nextDouble(-5, 5), random.nextDouble(-5, 5)))
+                    .orElseThrow();
             double raised = 0.7;
             for (int i = 0; i < 2; i++) {
                 SnappedRod.End end = i == 0 ? rod.from() : rod.to();
                 assertThat(end.at().yPx() - ends.get(i).yPx()).as("up").isCloseTo(-raised, within(0.4));
                 assertThat(end.at().xPx() - ends.get(i).xPx()).as("along").isCloseTo(0, within(1.2));
             }
-            for (double share : view.equals("face-on") ? new double[] {0.15, 0.3, 0.7, 0.85} : new double[] {0.2, 0.5}) {
+            for (double share :
+                    view.equals("face-on") ? new double[] {0.15, 0.3, 0.7, 0.85} : new double[] {0.2, 0.5}) {
                 ImagePoint on = new ImagePoint(
-                        ends.get(0).xPx() + share * (ends.get(1).xPx() - ends.get(0).xPx()),
-                        ends.get(0).yPx() + share * (ends.get(1).yPx() - ends.get(0).yPx()));
-                SnappedLine line = EdgeSnap.at(frame, on.plus(0, random.nextDouble(-3, 3))).orElseThrow();
+                        ends.get(0).xPx()
+                                + share * (ends.get(1).xPx() - ends.get(0).xPx()),
+                        ends.get(0).yPx()
+                                + share * (ends.get(1).yPx() - ends.get(0).yPx()));
+                SnappedLine line =
+                        EdgeSnap.at(frame, on.plus(0, random.nextDouble(-3, 3))).orElseThrow();
                 assertThat(line.at().yPx() - on.yPx()).isCloseTo(-raised, within(0.5));
             }
         }
@@ -201,18 +229,23 @@ class EdgeSnapTest {
     @CsvSource({"before, face-on, door-near", "before, face-on, door-far", "left-handed, face-on, door-far"})
     void theSampleDoor(String lesson, String view, String id) throws Exception {
         Path folder = Path.of("sample-media", lesson);
-        JsonNode truth = new ObjectMapper().readTree(folder.resolve(view + ".truth.json").toFile());
+        JsonNode truth =
+                new ObjectMapper().readTree(folder.resolve(view + ".truth.json").toFile());
         try (Clip clip = Clip.open(folder.resolve(view + ".mp4"))) {
             for (JsonNode v : truth.path("verticals")) {
                 if (v.path("id").asText().equals(id)) {
-                    ImagePoint low = new ImagePoint(v.path("x1").asDouble(), v.path("y1").asDouble());
-                    ImagePoint high = new ImagePoint(v.path("x2").asDouble(), v.path("y2").asDouble());
+                    ImagePoint low =
+                            new ImagePoint(v.path("x1").asDouble(), v.path("y1").asDouble());
+                    ImagePoint high =
+                            new ImagePoint(v.path("x2").asDouble(), v.path("y2").asDouble());
                     SnappedLine line = EdgeSnap.along(clip.frameAt(2.3), low.plus(2.5, -40), high.plus(-2, 40))
                             .orElseThrow();
                     StraightLine post = StraightLine.through(low, high);
                     assertThat(post.place(line.from()).t()).isCloseTo(0, within(0.9));
                     assertThat(post.place(line.to()).t()).isCloseTo(0, within(0.9));
-                    assertThat(post.place(line.from()).t() - post.place(line.to()).t()).as("parallel")
+                    assertThat(post.place(line.from()).t()
+                                    - post.place(line.to()).t())
+                            .as("parallel")
                             .isCloseTo(0, within(0.25));
                 }
             }

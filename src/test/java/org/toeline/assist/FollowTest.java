@@ -32,7 +32,10 @@ class FollowTest {
         for (int i = 0; i < argb.length; i++) {
             double x = i % SIDE + 0.5 - dx;
             double y = i / SIDE + 0.5 - dy;
-            double v = 128 + 30 * Math.sin(x / 3.1 + y / 7.3) + 25 * Math.sin(y / 4.7 - x / 9.1) + 20 * Math.sin(x / 11 + 1);
+            double v = 128
+                    + 30 * Math.sin(x / 3.1 + y / 7.3)
+                    + 25 * Math.sin(y / 4.7 - x / 9.1)
+                    + 20 * Math.sin(x / 11 + 1);
             argb[i] = grey(v + 2 * random.nextGaussian());
         }
         return new Frame(index, index / 60.0, SIDE, SIDE, argb);
@@ -103,15 +106,25 @@ class FollowTest {
     @CsvSource({"before, face-on", "left-handed, down-the-line"})
     void theSamplePlayerIsFollowed(String lesson, String view) throws Exception {
         Path folder = Path.of("sample-media", lesson);
-        JsonNode truth = new ObjectMapper().readTree(folder.resolve(view + ".truth.json").toFile());
+        JsonNode truth =
+                new ObjectMapper().readTree(folder.resolve(view + ".truth.json").toFile());
         double from = truth.path("still").path("from").asDouble();
         double to = truth.path("still").path("to").asDouble();
         List<String> names = List.of("head-centre", "lead-shoulder", "lead-heel", "trail-toe", "lead-wrist");
-        List<Map<Double, ImagePoint>> where = names.stream().map(n -> moments(truth, n, from, to)).toList();
+        List<Map<Double, ImagePoint>> where =
+                names.stream().map(n -> moments(truth, n, from, to)).toList();
         try (Clip clip = Clip.open(folder.resolve(view + ".mp4"))) {
-            double marked = where.get(0).keySet().stream().filter(s -> s > 2.3).findFirst().orElseThrow();
-            List<Track> tracks = Follow.through(clip, new StillSpan(from, to - 0.02, marked), marked,
-                    where.stream().map(w -> w.get(marked)).toList(), Progress.NONE).orElseThrow();
+            double marked = where.get(0).keySet().stream()
+                    .filter(s -> s > 2.3)
+                    .findFirst()
+                    .orElseThrow();
+            List<Track> tracks = Follow.through(
+                            clip,
+                            new StillSpan(from, to - 0.02, marked),
+                            marked,
+                            where.stream().map(w -> w.get(marked)).toList(),
+                            Progress.NONE)
+                    .orElseThrow();
             for (int i = 0; i < names.size(); i++) {
                 assertThat(tracks.get(i).outcome()).as(names.get(i)).isEqualTo(Outcome.HELD);
                 double most = i < 2 ? 0.5 : 0.15;
@@ -120,16 +133,23 @@ class FollowTest {
                     assertThat(step.at().distancePx(true0)).as(names.get(i)).isLessThan(most);
                 }
             }
-            double trueSway = deviation(where.get(1).values().stream().mapToDouble(ImagePoint::xPx).toArray());
-            assertThat(Follow.sway(tracks.subList(1, 2)).orElseThrow().acrossPx()).isCloseTo(trueSway, within(0.1));
+            double trueSway = deviation(
+                    where.get(1).values().stream().mapToDouble(ImagePoint::xPx).toArray());
+            assertThat(Follow.sway(tracks.subList(1, 2)).orElseThrow().acrossPx())
+                    .isCloseTo(trueSway, within(0.1));
         }
     }
 
     @Test
     void stopsWhenAsked() throws Exception {
         try (Clip clip = Clip.open(Path.of("sample-media/before/face-on.mp4"))) {
-            assertThat(Follow.through(clip, new StillSpan(1.7, 2.7, 2.3), 2.3, List.of(new ImagePoint(621, 179)),
-                    share -> share > 0.3 ? Progress.Step.STOP : Progress.Step.GO_ON)).isEmpty();
+            assertThat(Follow.through(
+                            clip,
+                            new StillSpan(1.7, 2.7, 2.3),
+                            2.3,
+                            List.of(new ImagePoint(621, 179)),
+                            share -> share > 0.3 ? Progress.Step.STOP : Progress.Step.GO_ON))
+                    .isEmpty();
         }
     }
 
@@ -147,11 +167,14 @@ class FollowTest {
 
     private static ImagePoint nearest(Map<Double, ImagePoint> moments, double seconds) {
         return moments.entrySet().stream()
-                .min(java.util.Comparator.comparingDouble(e -> Math.abs(e.getKey() - seconds))).orElseThrow().getValue();
+                .min(java.util.Comparator.comparingDouble(e -> Math.abs(e.getKey() - seconds)))
+                .orElseThrow()
+                .getValue();
     }
 
     private static double deviation(double[] v) {
         double mean = java.util.Arrays.stream(v).average().orElseThrow();
-        return Math.sqrt(java.util.Arrays.stream(v).map(x -> (x - mean) * (x - mean)).sum() / (v.length - 1));
+        return Math.sqrt(
+                java.util.Arrays.stream(v).map(x -> (x - mean) * (x - mean)).sum() / (v.length - 1));
     }
 }

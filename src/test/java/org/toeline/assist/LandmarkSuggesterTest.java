@@ -42,12 +42,19 @@ class LandmarkSuggesterTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"before, face-on, RIGHT, 16", "all-good, down-the-line, RIGHT, 12", "left-handed, face-on, LEFT, 16",
-        "left-handed, down-the-line, LEFT, 12"})
+    @CsvSource({
+        "before, face-on, RIGHT, 16",
+        "all-good, down-the-line, RIGHT, 12",
+        "left-handed, face-on, LEFT, 16",
+        "left-handed, down-the-line, LEFT, 12"
+    })
     void findsTheLandmarksOfThePlayer(String lesson, String view, Handedness hand, int atLeast) throws Exception {
         View from = View.of(view).orElseThrow();
-        JsonNode truth = new ObjectMapper().readTree(MEDIA.resolve(lesson).resolve(view + ".truth.json").toFile());
-        ImagePoint ball = new ImagePoint(truth.path("ball").path("x").asDouble(), truth.path("ball").path("y").asDouble());
+        JsonNode truth = new ObjectMapper()
+                .readTree(MEDIA.resolve(lesson).resolve(view + ".truth.json").toFile());
+        ImagePoint ball = new ImagePoint(
+                truth.path("ball").path("x").asDouble(),
+                truth.path("ball").path("y").asDouble());
         try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
             Landmarks seen = (Landmarks) suggester.suggest(clip.frameAt(2.3), from, hand, List.of(ball));
             assertThat(seen.score()).isGreaterThan(0.9);
@@ -55,8 +62,11 @@ class LandmarkSuggesterTest {
             for (Mark mark : seen.marks()) {
                 JsonNode l = truth.path("landmarks").path(mark.landmark().id());
                 assertThat(mark.origin()).isEqualTo(Mark.Origin.SUGGESTED);
-                assertThat(mark.at().distancePx(new ImagePoint(l.path(3).asDouble(), l.path(4).asDouble())))
-                        .as(mark.landmark().id()).isLessThan(3.5 * mark.sigmaPx());
+                assertThat(mark.at()
+                                .distancePx(new ImagePoint(
+                                        l.path(3).asDouble(), l.path(4).asDouble())))
+                        .as(mark.landmark().id())
+                        .isLessThan(3.5 * mark.sigmaPx());
             }
         }
     }
@@ -65,9 +75,11 @@ class LandmarkSuggesterTest {
     @Test
     void hiddenLandmarksAreNotInvented() throws Exception {
         try (Clip clip = Clip.open(MEDIA.resolve("before/down-the-line.mp4"))) {
-            Landmarks seen = (Landmarks) suggester.suggest(clip.frameAt(2.3), View.DOWN_THE_LINE, Handedness.RIGHT,
-                    List.of());
-            assertThat(seen.marks()).extracting(Mark::landmark).contains(Landmark.TRAIL_SHOULDER, Landmark.TRAIL_KNEE)
+            Landmarks seen =
+                    (Landmarks) suggester.suggest(clip.frameAt(2.3), View.DOWN_THE_LINE, Handedness.RIGHT, List.of());
+            assertThat(seen.marks())
+                    .extracting(Mark::landmark)
+                    .contains(Landmark.TRAIL_SHOULDER, Landmark.TRAIL_KNEE)
                     .doesNotContain(Landmark.LEAD_ELBOW, Landmark.LEAD_WRIST, Landmark.CLUB_HEAD);
         }
     }
@@ -82,7 +94,8 @@ class LandmarkSuggesterTest {
                 .isEqualTo(new NoPerson(NoPerson.Reason.NOBODY));
         try (Clip clip = Clip.open(MEDIA.resolve("before/tee.mp4"))) {
             Frame tee = clip.frame(0);
-            assertThat(suggester.suggest(tee, View.FACE_ON, Handedness.RIGHT, List.of())).isInstanceOf(NoPerson.class);
+            assertThat(suggester.suggest(tee, View.FACE_ON, Handedness.RIGHT, List.of()))
+                    .isInstanceOf(NoPerson.class);
             assertThat(suggester.suggest(tee, View.TEE, Handedness.RIGHT, List.of()))
                     .isEqualTo(new NoPerson(NoPerson.Reason.OTHER_VIEW));
         }
@@ -92,9 +105,11 @@ class LandmarkSuggesterTest {
     @Test
     void theModelIsTheOneOfTheNotice() throws Exception {
         try (InputStream model = PoseModel.class.getResourceAsStream(PoseModel.RESOURCE);
-             InputStream notice = PoseModel.class.getResourceAsStream("NOTICE.txt")) {
-            String sum = HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(model.readAllBytes()));
-            assertThat(new String(notice.readAllBytes(), StandardCharsets.UTF_8)).contains(sum);
+                InputStream notice = PoseModel.class.getResourceAsStream("NOTICE.txt")) {
+            String sum = HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(model.readAllBytes()));
+            assertThat(new String(notice.readAllBytes(), StandardCharsets.UTF_8))
+                    .contains(sum);
         }
     }
 }

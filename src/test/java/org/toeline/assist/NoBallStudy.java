@@ -25,12 +25,14 @@ final class NoBallStudy {
         }
 
         boolean inside() {
-            return at.xPx() > 2 && at.yPx() > 2 && at.xPx() < on.frame().width() - 2 && at.yPx() < on.frame().height() - 2;
+            return at.xPx() > 2
+                    && at.yPx() > 2
+                    && at.xPx() < on.frame().width() - 2
+                    && at.yPx() < on.frame().height() - 2;
         }
     }
 
-    private NoBallStudy() {
-    }
+    private NoBallStudy() {}
 
     public static void main(String[] args) throws Exception {
         List<Click> clicks = new ArrayList<>();
@@ -49,20 +51,25 @@ final class NoBallStudy {
         tally.forEach((what, count) -> System.out.println("| " + what + " | " + count[0] + " | " + count[1] + " |"));
     }
 
-    private record Row(String what, boolean taken) {
-    }
+    private record Row(String what, boolean taken) {}
 
     private static Row row(Click click) {
         Optional<BallMark> taken = click.on.fit(click.at);
-        taken.ifPresent(ball -> System.out.println(click.on.lesson() + " " + click.on.view().id() + " " + click.what + " "
-                + click.at + ": " + ball));
+        taken.ifPresent(ball -> System.out.println(
+                click.on.lesson() + " " + click.on.view().id() + " " + click.what + " " + click.at + ": " + ball));
         return new Row(kind(click.what) + ", " + click.on.view().id(), taken.isPresent());
     }
 
     private static String kind(String landmark) {
-        return landmark.matches(".*(toe|heel|ankle)") ? "shoes" : landmark.matches(".*wrist|grip-end") ? "hands and grip"
-                : landmark.matches("crown|club-head") ? "club head" : landmark.startsWith("rod") ? "rods"
-                : landmark.matches("head-centre|neck") ? "head and cap" : "clothes";
+        return landmark.matches(".*(toe|heel|ankle)")
+                ? "shoes"
+                : landmark.matches(".*wrist|grip-end")
+                        ? "hands and grip"
+                        : landmark.matches("crown|club-head")
+                                ? "club head"
+                                : landmark.startsWith("rod")
+                                        ? "rods"
+                                        : landmark.matches("head-centre|neck") ? "head and cap" : "clothes";
     }
 
     private static List<Click> clicks(SampleBalls on) {

@@ -25,11 +25,17 @@ record SampleBalls(String lesson, View view, Frame frame, ImagePoint centre, dou
 
     static SampleBalls of(String lesson, View view) throws IOException, ClipException {
         Path folder = MEDIA.resolve(lesson);
-        JsonNode truth = new ObjectMapper().readTree(folder.resolve(view.id() + ".truth.json").toFile());
+        JsonNode truth = new ObjectMapper()
+                .readTree(folder.resolve(view.id() + ".truth.json").toFile());
         JsonNode ball = truth.path("ball");
         try (Clip clip = Clip.open(folder.resolve(view.id() + ".mp4"))) {
-            return new SampleBalls(lesson, view, clip.frameAt(view == View.TEE ? 0.5 : ADDRESS_S),
-                    new ImagePoint(ball.path("x").asDouble(), ball.path("y").asDouble()), ball.path("diameter").asDouble(), truth);
+            return new SampleBalls(
+                    lesson,
+                    view,
+                    clip.frameAt(view == View.TEE ? 0.5 : ADDRESS_S),
+                    new ImagePoint(ball.path("x").asDouble(), ball.path("y").asDouble()),
+                    ball.path("diameter").asDouble(),
+                    truth);
         }
     }
 
@@ -51,7 +57,9 @@ record SampleBalls(String lesson, View view, Frame frame, ImagePoint centre, dou
     /** The ends of the rods on the floor. */
     List<ImagePoint> rodEnds() {
         List<ImagePoint> ends = new ArrayList<>();
-        truth.path("floor").forEach(end -> ends.add(new ImagePoint(end.path("x").asDouble(), end.path("y").asDouble())));
+        truth.path("floor")
+                .forEach(end -> ends.add(
+                        new ImagePoint(end.path("x").asDouble(), end.path("y").asDouble())));
         return ends;
     }
 

@@ -31,7 +31,8 @@ final class StretchTest {
     void whatIsMadeRoundComesBack() {
         Stretch stretch = Stretch.at(new ImagePoint(1100, 640), FRAME, FOCAL_PX);
         ImagePoint round = stretch.round(1109.5, 633.25);
-        assertThat(stretch.seen(round.xPx(), round.yPx()).distancePx(new ImagePoint(1109.5, 633.25))).isLessThan(1e-9);
+        assertThat(stretch.seen(round.xPx(), round.yPx()).distancePx(new ImagePoint(1109.5, 633.25)))
+                .isLessThan(1e-9);
         assertThat(stretch.round(1100, 640)).isEqualTo(new ImagePoint(1100, 640));
     }
 
@@ -60,7 +61,8 @@ final class StretchTest {
     private static ImagePoint[] outline(double turn) {
         WorldPoint ball = new WorldPoint(0.3, 0.1, 0.05);
         WorldPoint eye = new WorldPoint(-0.5, -2.5, 1.1);
-        Camera camera = new Camera(Lens.centred(FOCAL_PX, 1280, 720), Pose.looking(eye, new WorldPoint(-0.1, 0.5, 0.75), 0.03));
+        Camera camera =
+                new Camera(Lens.centred(FOCAL_PX, 1280, 720), Pose.looking(eye, new WorldPoint(-0.1, 0.5, 0.75), 0.03));
         double[] to = {eye.t() - ball.t(), eye.h() - ball.h(), eye.u() - ball.u()};
         double away = Math.sqrt(to[0] * to[0] + to[1] * to[1] + to[2] * to[2]);
         double flat = Math.hypot(to[0], to[1]);
@@ -72,7 +74,9 @@ final class StretchTest {
         for (int k = 0; k < 3; k++) {
             at[k] += up * to[k] / away + ring * (a[k] * Math.cos(turn) + b[k] * Math.sin(turn));
         }
-        return new ImagePoint[] {camera.project(new WorldPoint(at[0], at[1], at[2])).orElseThrow(),
-            camera.project(ball).orElseThrow()};
+        return new ImagePoint[] {
+            camera.project(new WorldPoint(at[0], at[1], at[2])).orElseThrow(),
+            camera.project(ball).orElseThrow()
+        };
     }
 }

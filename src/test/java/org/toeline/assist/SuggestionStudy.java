@@ -27,11 +27,9 @@ final class SuggestionStudy {
     private static final int EVERY = 12;
 
     /** @param out away from the middle (face-on) or to the ball, and up, both as shares of the span */
-    private record Error(String lesson, double out, double up, double px, double cm, double sigmas) {
-    }
+    private record Error(String lesson, double out, double up, double px, double cm, double sigmas) {}
 
-    private SuggestionStudy() {
-    }
+    private SuggestionStudy() {}
 
     public static void main(String[] args) throws Exception {
         try (PoseModel model = new PoseModel()) {
@@ -40,7 +38,8 @@ final class SuggestionStudy {
                 for (String lesson : LESSONS) {
                     add(model, lesson, view, errors);
                 }
-                System.out.println("| " + view.id() + " | seen in | add out | add up | spread | cm, rms | within 95 % |");
+                System.out.println(
+                        "| " + view.id() + " | seen in | add out | add up | spread | cm, rms | within 95 % |");
                 errors.forEach(SuggestionStudy::row);
             }
         }
@@ -52,20 +51,26 @@ final class SuggestionStudy {
     private static void add(PoseModel model, String lesson, View view, Map<Landmark, List<Error>> errors)
             throws Exception {
         Path folder = Path.of("sample-media", lesson);
-        JsonNode truth = new ObjectMapper().readTree(folder.resolve(view.id() + ".truth.json").toFile());
+        JsonNode truth = new ObjectMapper()
+                .readTree(folder.resolve(view.id() + ".truth.json").toFile());
         Handedness hand = truth.path("handedness").asText().equals("left") ? Handedness.LEFT : Handedness.RIGHT;
         double pxPerM = truth.path("camera").path("focal").asDouble() / distance(truth);
         try (Clip clip = Clip.open(folder.resolve(view.id() + ".mp4"))) {
             int i = 0;
             for (JsonNode moment : truth.path("moments")) {
-                if (i++ % EVERY != 0 || moment.path("time").asDouble() > truth.path("takeaway").asDouble()) {
+                if (i++ % EVERY != 0
+                        || moment.path("time").asDouble()
+                                > truth.path("takeaway").asDouble()) {
                     continue;
                 }
-                PoseModel.Seen seen = new PoseSearch(model, clip.frame(moment.path("frame").asInt())).person(List.of())
+                PoseModel.Seen seen = new PoseSearch(
+                                model, clip.frame(moment.path("frame").asInt()))
+                        .person(List.of())
                         .orElseThrow();
                 double span = PoseSearch.span(seen);
-                BonyPoints.of(seen, view, hand).forEach(m -> errors.computeIfAbsent(m.landmark(), k -> new ArrayList<>())
-                        .add(error(lesson, view, hand, m, moment.path("landmarks"), span, pxPerM)));
+                BonyPoints.of(seen, view, hand)
+                        .forEach(m -> errors.computeIfAbsent(m.landmark(), k -> new ArrayList<>())
+                                .add(error(lesson, view, hand, m, moment.path("landmarks"), span, pxPerM)));
             }
         }
     }
@@ -73,12 +78,15 @@ final class SuggestionStudy {
     private static double distance(JsonNode truth) {
         JsonNode at = truth.path("camera").path("position");
         JsonNode hip = truth.path("landmarks").path("lead-hip");
-        return Math.hypot(Math.hypot(at.path(0).asDouble() - hip.path(0).asDouble(),
-                at.path(1).asDouble() - hip.path(1).asDouble()), at.path(2).asDouble() - hip.path(2).asDouble());
+        return Math.hypot(
+                Math.hypot(
+                        at.path(0).asDouble() - hip.path(0).asDouble(),
+                        at.path(1).asDouble() - hip.path(1).asDouble()),
+                at.path(2).asDouble() - hip.path(2).asDouble());
     }
 
-    private static Error error(String lesson, View view, Handedness hand, Mark mark, JsonNode landmarks, double span,
-                               double pxPerM) {
+    private static Error error(
+            String lesson, View view, Handedness hand, Mark mark, JsonNode landmarks, double span, double pxPerM) {
         JsonNode l = landmarks.path(mark.landmark().id());
         double dx = l.path(3).asDouble() - mark.at().xPx();
         double dy = l.path(4).asDouble() - mark.at().yPx();
@@ -91,15 +99,23 @@ final class SuggestionStudy {
     private static void row(Landmark landmark, List<Error> errors) {
         double squares = 0;
         for (Error e : errors) {
-            List<Error> others = errors.stream().filter(o -> !o.lesson.equals(e.lesson)).toList();
-            double out = e.out - others.stream().mapToDouble(Error::out).average().orElse(0);
+            List<Error> others =
+                    errors.stream().filter(o -> !o.lesson.equals(e.lesson)).toList();
+            double out =
+                    e.out - others.stream().mapToDouble(Error::out).average().orElse(0);
             double up = e.up - others.stream().mapToDouble(Error::up).average().orElse(0);
             squares += (out * out + up * up) / 2;
         }
-        System.out.printf(Locale.ROOT, "| %s | %d | %+.4f | %+.4f | %.4f | %.1f | %.0f %% |%n", landmark.id(), errors.size(),
+        System.out.printf(
+                Locale.ROOT,
+                "| %s | %d | %+.4f | %+.4f | %.4f | %.1f | %.0f %% |%n",
+                landmark.id(),
+                errors.size(),
                 errors.stream().mapToDouble(Error::out).average().orElse(0),
-                errors.stream().mapToDouble(Error::up).average().orElse(0), Math.sqrt(squares / errors.size()),
-                Math.sqrt(errors.stream().mapToDouble(e -> e.cm * e.cm).average().orElse(0)),
+                errors.stream().mapToDouble(Error::up).average().orElse(0),
+                Math.sqrt(squares / errors.size()),
+                Math.sqrt(
+                        errors.stream().mapToDouble(e -> e.cm * e.cm).average().orElse(0)),
                 // two directions: 95 % of a normal distribution lie within 2.45 standard deviations
                 100.0 * errors.stream().filter(e -> e.sigmas < 2.45).count() / errors.size());
     }
@@ -112,13 +128,18 @@ final class SuggestionStudy {
                 for (int i = 0; i < 10; i++) {
                     suggester.suggest(frame, View.FACE_ON, Handedness.RIGHT, hints);
                 }
-                System.out.printf(Locale.ROOT, "%.0f ms a picture with %d hints%n", (System.nanoTime() - start) / 1e7,
+                System.out.printf(
+                        Locale.ROOT,
+                        "%.0f ms a picture with %d hints%n",
+                        (System.nanoTime() - start) / 1e7,
                         hints.size());
             }
         }
         Path status = Path.of("/proc/self/status");
         if (Files.exists(status)) {
-            Files.readAllLines(status).stream().filter(l -> l.startsWith("VmHWM")).forEach(System.out::println);
+            Files.readAllLines(status).stream()
+                    .filter(l -> l.startsWith("VmHWM"))
+                    .forEach(System.out::println);
         }
     }
 }

@@ -53,6 +53,9 @@ public class EstimatorBenchmark {
     }
 
     public static void main(String[] args) throws Exception {
-        new Runner(new OptionsBuilder().include(EstimatorBenchmark.class.getSimpleName()).build()).run();
+        new Runner(new OptionsBuilder()
+                        .include(EstimatorBenchmark.class.getSimpleName())
+                        .build())
+                .run();
     }
 }

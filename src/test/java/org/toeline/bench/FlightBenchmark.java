@@ -37,8 +37,12 @@ public class FlightBenchmark {
         for (int i = 0; i < launches.length; i++) {
             double speed = random.nextDouble(35, 75);
             double loft = 40 - 0.4 * speed + random.nextDouble(-3, 3);
-            launches[i] = new Launch(speed, Math.toRadians(loft), random.nextDouble(-0.1, 0.1),
-                    FigureUnit.TURNS_PER_MINUTE.toInside(220 * loft), random.nextDouble(-0.3, 0.3));
+            launches[i] = new Launch(
+                    speed,
+                    Math.toRadians(loft),
+                    random.nextDouble(-0.1, 0.1),
+                    FigureUnit.TURNS_PER_MINUTE.toInside(220 * loft),
+                    random.nextDouble(-0.3, 0.3));
         }
     }
 
@@ -52,6 +56,9 @@ public class FlightBenchmark {
     }
 
     public static void main(String[] args) throws Exception {
-        new Runner(new OptionsBuilder().include(FlightBenchmark.class.getSimpleName()).build()).run();
+        new Runner(new OptionsBuilder()
+                        .include(FlightBenchmark.class.getSimpleName())
+                        .build())
+                .run();
     }
 }

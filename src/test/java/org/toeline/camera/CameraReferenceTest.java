@@ -25,13 +25,21 @@ class CameraReferenceTest {
     void agreesWithProjectPoints() {
         SplittableRandom random = new SplittableRandom(11);
         for (int i = 0; i < 200; i++) {
-            Camera camera = new Camera(new Lens(random.nextDouble(500, 2500), random.nextDouble(300, 1500),
-                    random.nextDouble(200, 900), random.nextDouble(-0.2, 0.2), random.nextDouble(-0.05, 0.05)),
-                    new Pose(new WorldPoint(random.nextDouble(-2, 2), random.nextDouble(-5, -2),
-                            random.nextDouble(0.3, 2)), random.nextDouble(1.2, 1.9), random.nextDouble(-0.3, 0.3),
+            Camera camera = new Camera(
+                    new Lens(
+                            random.nextDouble(500, 2500),
+                            random.nextDouble(300, 1500),
+                            random.nextDouble(200, 900),
+                            random.nextDouble(-0.2, 0.2),
+                            random.nextDouble(-0.05, 0.05)),
+                    new Pose(
+                            new WorldPoint(
+                                    random.nextDouble(-2, 2), random.nextDouble(-5, -2), random.nextDouble(0.3, 2)),
+                            random.nextDouble(1.2, 1.9),
+                            random.nextDouble(-0.3, 0.3),
                             random.nextDouble(-0.2, 0.2)));
-            WorldPoint point = new WorldPoint(random.nextDouble(-1, 1), random.nextDouble(0, 1.5),
-                    random.nextDouble(0, 1.9));
+            WorldPoint point =
+                    new WorldPoint(random.nextDouble(-1, 1), random.nextDouble(0, 1.5), random.nextDouble(0, 1.9));
             ImagePoint ours = camera.project(point).orElseThrow();
             double[] theirs = projectPoints(camera, point);
             assertThat(ours.xPx()).isCloseTo(theirs[0], within(SAME_PX));
@@ -42,14 +50,22 @@ class CameraReferenceTest {
     /** {@code solvePnP} finds the pose from our own pixels of a floor layout and points above it. */
     @Test
     void solvePnpFindsThePose() {
-        Camera camera = new Camera(Lens.centred(1450, 1920, 1080),
+        Camera camera = new Camera(
+                Lens.centred(1450, 1920, 1080),
                 Pose.looking(new WorldPoint(0.4, -3.2, 1.2), new WorldPoint(-0.2, 0.7, 0.8), 0.03));
-        WorldPoint[] points = {new WorldPoint(-0.6, 0.1, 0), new WorldPoint(0.6, 0.1, 0), new WorldPoint(0, 0.2, 0),
-            new WorldPoint(0, 1.4, 0), new WorldPoint(0.1, 0.8, 1.4), new WorldPoint(-0.3, 0.9, 0.9)};
+        WorldPoint[] points = {
+            new WorldPoint(-0.6, 0.1, 0),
+            new WorldPoint(0.6, 0.1, 0),
+            new WorldPoint(0, 0.2, 0),
+            new WorldPoint(0, 1.4, 0),
+            new WorldPoint(0.1, 0.8, 1.4),
+            new WorldPoint(-0.3, 0.9, 0.9)
+        };
         try (PointerScope scope = new PointerScope()) {
             Mat object = new Mat(points.length, 3, opencv_core.CV_64F);
             Mat image = new Mat(points.length, 2, opencv_core.CV_64F);
-            try (DoubleIndexer o = object.createIndexer(); DoubleIndexer p = image.createIndexer()) {
+            try (DoubleIndexer o = object.createIndexer();
+                    DoubleIndexer p = image.createIndexer()) {
                 for (int i = 0; i < points.length; i++) {
                     ImagePoint seen = camera.project(points[i]).orElseThrow();
                     o.put(i, new double[] {points[i].t(), points[i].h(), points[i].u()});
@@ -80,7 +96,8 @@ class CameraReferenceTest {
         try (PointerScope scope = new PointerScope()) {
             Mat object = new Mat(4, 3, opencv_core.CV_64F);
             Mat image = new Mat(4, 2, opencv_core.CV_64F);
-            try (DoubleIndexer o = object.createIndexer(); DoubleIndexer p = image.createIndexer()) {
+            try (DoubleIndexer o = object.createIndexer();
+                    DoubleIndexer p = image.createIndexer()) {
                 for (int i = 0; i < 4; i++) {
                     o.put(i, new double[] {model[i][0], model[i][1], 0});
                     p.put(i, pixels[i]);
@@ -97,8 +114,10 @@ class CameraReferenceTest {
             }
             Camera camera = new Camera(lens, pose(rotation, translation));
             for (int i = 0; i < 4; i++) {
-                ImagePoint seen = camera.project(new WorldPoint(model[i][0], model[i][1], 0)).orElseThrow();
-                assertThat(seen.distancePx(new ImagePoint(pixels[i][0], pixels[i][1]))).isLessThan(1.0);
+                ImagePoint seen = camera.project(new WorldPoint(model[i][0], model[i][1], 0))
+                        .orElseThrow();
+                assertThat(seen.distancePx(new ImagePoint(pixels[i][0], pixels[i][1])))
+                        .isLessThan(1.0);
             }
         }
     }
@@ -110,8 +129,8 @@ class CameraReferenceTest {
     @Test
     void showsTheTiltThatGeometryForetells() {
         double[][] cases = {{10, 10, 10.151}, {10, 20, 10.628}, {5, 15, 5.175}};
-        Camera far = new Camera(Lens.centred(1e6, 1920, 1080),
-                new Pose(new WorldPoint(0, -1000, 0), Math.PI / 2, 0, 0));
+        Camera far =
+                new Camera(Lens.centred(1e6, 1920, 1080), new Pose(new WorldPoint(0, -1000, 0), Math.PI / 2, 0, 0));
         for (double[] c : cases) {
             double tilt = Math.toRadians(c[0]);
             double yaw = Math.toRadians(c[1]);
@@ -126,10 +145,13 @@ class CameraReferenceTest {
 
     private static double[] projectPoints(Camera camera, WorldPoint point) {
         try (PointerScope scope = new PointerScope()) {
-            WorldPoint[] axes = {camera.pose().right(), camera.pose().down(), camera.pose().forward()};
+            WorldPoint[] axes = {
+                camera.pose().right(), camera.pose().down(), camera.pose().forward()
+            };
             Mat turn = new Mat(3, 3, opencv_core.CV_64F);
             Mat shift = new Mat(3, 1, opencv_core.CV_64F);
-            try (DoubleIndexer r = turn.createIndexer(); DoubleIndexer t = shift.createIndexer()) {
+            try (DoubleIndexer r = turn.createIndexer();
+                    DoubleIndexer t = shift.createIndexer()) {
                 WorldPoint from = camera.pose().position();
                 for (int i = 0; i < 3; i++) {
                     r.put(i, new double[] {axes[i].t(), axes[i].h(), axes[i].u()});
@@ -139,7 +161,10 @@ class CameraReferenceTest {
             Mat vector = new Mat();
             opencv_calib3d.Rodrigues(turn, vector);
             Mat object = new Mat(1, 3, opencv_core.CV_64F, new DoublePointer(point.t(), point.h(), point.u()));
-            Mat bend = new Mat(1, 4, opencv_core.CV_64F,
+            Mat bend = new Mat(
+                    1,
+                    4,
+                    opencv_core.CV_64F,
                     new DoublePointer(camera.lens().k1(), camera.lens().k2(), 0, 0));
             Mat image = new Mat();
             opencv_calib3d.projectPoints(object, vector, shift, matrix(camera.lens()), bend, image);
@@ -150,8 +175,11 @@ class CameraReferenceTest {
     }
 
     private static Mat matrix(Lens lens) {
-        return new Mat(3, 3, opencv_core.CV_64F, new DoublePointer(lens.focalPx(), 0, lens.cxPx(), 0, lens.focalPx(),
-                lens.cyPx(), 0, 0, 1));
+        return new Mat(
+                3,
+                3,
+                opencv_core.CV_64F,
+                new DoublePointer(lens.focalPx(), 0, lens.cxPx(), 0, lens.focalPx(), lens.cyPx(), 0, 0, 1));
     }
 
     private static double[][] turn(Mat rotation) {
@@ -186,8 +214,12 @@ class CameraReferenceTest {
         double heading = Math.atan2(r[2][1], r[2][0]);
         double pitch = Math.asin(r[2][2]);
         Pose level = new Pose(WorldPoint.ORIGIN, heading, pitch, 0);
-        double cos = r[0][0] * level.right().t() + r[0][1] * level.right().h() + r[0][2] * level.right().u();
-        double sin = r[0][0] * level.down().t() + r[0][1] * level.down().h() + r[0][2] * level.down().u();
+        double cos = r[0][0] * level.right().t()
+                + r[0][1] * level.right().h()
+                + r[0][2] * level.right().u();
+        double sin = r[0][0] * level.down().t()
+                + r[0][1] * level.down().h()
+                + r[0][2] * level.down().u();
         return new Pose(new WorldPoint(c[0], c[1], c[2]), heading, pitch, Math.atan2(sin, cos));
     }
 }

@@ -31,13 +31,14 @@ class LensCalibrationTest {
             Lens lens = new Lens(1400 + 100 * random.nextGaussian(), 965, 533, -0.12, 0.05);
             LensCalibration calibration = new LensCalibration(BOARD, 1920, 1080);
             for (int view = 0; view < 20; view++) {
-                WorldPoint from = new WorldPoint(random.nextDouble(-0.35, 0.55), random.nextDouble(-0.35, 0.5),
-                        random.nextDouble(0.3, 0.6));
-                Camera camera = new Camera(lens, Pose.looking(from, new WorldPoint(0.1, 0.06, 0),
-                        random.nextDouble(-0.5, 0.5)));
+                WorldPoint from = new WorldPoint(
+                        random.nextDouble(-0.35, 0.55), random.nextDouble(-0.35, 0.5), random.nextDouble(0.3, 0.6));
+                Camera camera = new Camera(
+                        lens, Pose.looking(from, new WorldPoint(0.1, 0.06, 0), random.nextDouble(-0.5, 0.5)));
                 List<ImagePoint> corners = new ArrayList<>();
                 for (int i = 0; i < 54; i++) {
-                    corners.add(camera.project(new WorldPoint(0.025 * (i % 9), 0.025 * (i / 9), 0)).orElseThrow()
+                    corners.add(camera.project(new WorldPoint(0.025 * (i % 9), 0.025 * (i / 9), 0))
+                            .orElseThrow()
                             .plus(0.2 * random.nextGaussian(), 0.2 * random.nextGaussian()));
                 }
                 calibration.add(corners);
@@ -76,7 +77,8 @@ class LensCalibrationTest {
         assertThat(found.lens().cyPx()).isCloseTo(235.6 + 0.5, within(4.0));
         for (double r2 : new double[] {0.1, 0.25, 0.4}) {
             double theirs = 1 + r2 * (-0.266373 + r2 * (-0.0385889 + r2 * 0.238392));
-            assertThat(1 + r2 * (found.lens().k1() + r2 * found.lens().k2())).as("at r² = " + r2)
+            assertThat(1 + r2 * (found.lens().k1() + r2 * found.lens().k2()))
+                    .as("at r² = " + r2)
                     .isCloseTo(theirs, within(0.005));
         }
         assertThat(found.rmsPx()).isLessThan(0.6);
@@ -106,17 +108,20 @@ class LensCalibrationTest {
         assertThat(found.lens().cyPx()).isCloseTo(206.585 + 0.5, within(1.4));
         for (double r2 : new double[] {0.03, 0.06, 0.12}) {
             double his = 1 + r2 * (-0.228601 + r2 * 0.190353);
-            assertThat(1 + r2 * (found.lens().k1() + r2 * found.lens().k2())).as("at r² = " + r2)
+            assertThat(1 + r2 * (found.lens().k1() + r2 * found.lens().k2()))
+                    .as("at r² = " + r2)
                     .isCloseTo(his, within(0.001));
         }
-        assertThat(found.rmsPx()).as("he has 0.335 px, squares' bias included (from memory)").isLessThan(0.335);
+        assertThat(found.rmsPx())
+                .as("he has 0.335 px, squares' bias included (from memory)")
+                .isLessThan(0.335);
     }
 
     private static List<List<ImagePoint>> zhangsCorners(String file) throws Exception {
         List<List<ImagePoint>> views = new ArrayList<>();
         List<ImagePoint> view = new ArrayList<>();
-        String text = new String(LensCalibrationTest.class.getResourceAsStream(file).readAllBytes(),
-                StandardCharsets.UTF_8);
+        String text =
+                new String(LensCalibrationTest.class.getResourceAsStream(file).readAllBytes(), StandardCharsets.UTF_8);
         for (String line : text.split("\n")) {
             if (line.isBlank() || line.startsWith("#")) {
                 continue;

@@ -28,7 +28,9 @@ class ChangesCommandTest {
     }
 
     private static JsonNode truth(String id) throws Exception {
-        return new ObjectMapper().readTree(Path.of("sample-media", id, "face-on.truth.json").toFile()).path("readings");
+        return new ObjectMapper()
+                .readTree(Path.of("sample-media", id, "face-on.truth.json").toFile())
+                .path("readings");
     }
 
     /** Against truth: each difference within three standard uncertainties; what is called real went that way. */
@@ -37,23 +39,33 @@ class ChangesCommandTest {
         assertThat(run("changes", BEFORE, AFTER, "--json")).isZero();
         JsonNode answer = new ObjectMapper().readTree(out.toString());
         assertThat(JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                .getSchema(Commands.class.getResourceAsStream("changes.schema.json")).validate(answer)).isEmpty();
+                        .getSchema(Commands.class.getResourceAsStream("changes.schema.json"))
+                        .validate(answer))
+                .isEmpty();
         JsonNode before = truth("before");
         JsonNode after = truth("after");
         Map<String, String> calls = new HashMap<>();
         for (JsonNode change : answer.path("changes")) {
             String id = change.path("reading").asText();
-            double was = after.path(id).path("value").asDouble() - before.path(id).path("value").asDouble();
+            double was = after.path(id).path("value").asDouble()
+                    - before.path(id).path("value").asDouble();
             double said = change.path("difference").asDouble();
             calls.put(id, change.path("call").asText());
             assertThat(said).as(id).isCloseTo(was, within(3 * change.path("u").asDouble()));
             if (calls.get(id).equals("real")) {
-                assertThat(said * was).as("%s went from %s by %s", id, before.path(id), was).isPositive();
+                assertThat(said * was)
+                        .as("%s went from %s by %s", id, before.path(id), was)
+                        .isPositive();
             }
         }
-        assertThat(calls).containsEntry("ball-to-lead-shoulder", "real").containsEntry("shoulders-to-target", "real")
-                .containsEntry("shoulders-to-feet", "real").containsEntry("shoulder-tilt", "real");
-        assertThat(calls).as("3.5 cm wider, which is less than may be chance").containsEntry("stance-width", "not-shown");
+        assertThat(calls)
+                .containsEntry("ball-to-lead-shoulder", "real")
+                .containsEntry("shoulders-to-target", "real")
+                .containsEntry("shoulders-to-feet", "real")
+                .containsEntry("shoulder-tilt", "real");
+        assertThat(calls)
+                .as("3.5 cm wider, which is less than may be chance")
+                .containsEntry("stance-width", "not-shown");
         assertThat(calls.get("feet-to-target")).as("half a degree").isEqualTo("not-shown");
     }
 
@@ -63,14 +75,18 @@ class ChangesCommandTest {
         for (JsonNode change : new ObjectMapper().readTree(out.toString()).path("changes")) {
             assertThat(change.path("call").asText()).isEqualTo("not-shown");
             assertThat(change.path("smallestDetectable").asDouble())
-                    .isCloseTo(1.96 * Math.sqrt(2) * change.path("earlier").path("u").asDouble(),
+                    .isCloseTo(
+                            1.96
+                                    * Math.sqrt(2)
+                                    * change.path("earlier").path("u").asDouble(),
                             within(1e-5 * change.path("smallestDetectable").asDouble()));
         }
     }
 
     @Test
     void twoHandednessesAreTwoPlayers() {
-        assertThat(run("changes", BEFORE, "sample-media/left-handed/left-handed.lesson.json")).isEqualTo(2);
+        assertThat(run("changes", BEFORE, "sample-media/left-handed/left-handed.lesson.json"))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("two lessons of one player").hasLineCount(1);
     }
 }

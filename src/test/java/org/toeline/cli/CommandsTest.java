@@ -47,8 +47,11 @@ class CommandsTest {
                 .getSchema(Commands.class.getResourceAsStream("readings.schema.json"));
         for (String lesson : List.of("before", "after", "left-handed", "all-good")) {
             out.getBuffer().setLength(0);
-            assertThat(run("measure", "--json", "sample-media/" + lesson + "/" + lesson + ".lesson.json")).isZero();
-            assertThat(schema.validate(new ObjectMapper().readTree(out.toString()))).as(lesson).isEmpty();
+            assertThat(run("measure", "--json", "sample-media/" + lesson + "/" + lesson + ".lesson.json"))
+                    .isZero();
+            assertThat(schema.validate(new ObjectMapper().readTree(out.toString())))
+                    .as(lesson)
+                    .isEmpty();
         }
     }
 
@@ -90,10 +93,13 @@ class CommandsTest {
         String clip = "sample-media/before/face-on.mp4";
         assertThat(run("clip", clip, "--json", "--times")).isZero();
         JsonNode info = new ObjectMapper().readTree(out.toString());
-        assertThat(info.path("frames").asInt()).isEqualTo(info.path("times").size()).isEqualTo(228);
+        assertThat(info.path("frames").asInt())
+                .isEqualTo(info.path("times").size())
+                .isEqualTo(228);
         out.getBuffer().setLength(0);
         Path png = folder.resolve("f.png");
-        assertThat(run("frame", clip, "--time", "1.005", "--out", png.toString())).isZero();
+        assertThat(run("frame", clip, "--time", "1.005", "--out", png.toString()))
+                .isZero();
         assertThat(out.toString().strip()).isEqualTo("1.000000");
         assertThat(png).exists();
     }
@@ -102,7 +108,8 @@ class CommandsTest {
     void theRateOfFilmingCanBeSaid() throws Exception {
         String clip = "sample-media/before/face-on.mp4";
         assertThat(run("address", clip, "--json", "--filmed-at", "60")).isZero();
-        assertThat(new ObjectMapper().readTree(out.toString()).path("found").asBoolean()).isTrue();
+        assertThat(new ObjectMapper().readTree(out.toString()).path("found").asBoolean())
+                .isTrue();
         assertThat(run("address", clip, "--filmed-at", "0.3")).isEqualTo(2);
         assertThat(err.toString()).contains("--filmed-at is 0.3; 1 to 100000 frames a second are possible");
     }
@@ -110,8 +117,10 @@ class CommandsTest {
     @Test
     void handoutWritesThreeFiles(@TempDir Path folder) {
         assertThat(run("handout", BEFORE, "--out", folder.toString())).isZero();
-        assertThat(folder).isDirectoryContaining("glob:**AS-2026-05-14-still.png")
-                .isDirectoryContaining("glob:**AS-2026-05-14-page.pdf").isDirectoryContaining("glob:**AS-2026-05-14-page.html");
+        assertThat(folder)
+                .isDirectoryContaining("glob:**AS-2026-05-14-still.png")
+                .isDirectoryContaining("glob:**AS-2026-05-14-page.pdf")
+                .isDirectoryContaining("glob:**AS-2026-05-14-page.html");
         assertThat(out.toString()).hasLineCount(3).doesNotContain("Sample");
     }
 }

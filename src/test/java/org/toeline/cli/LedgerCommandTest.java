@@ -23,13 +23,15 @@ class LedgerCommandTest {
 
     @TempDir
     private Path folder;
+
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();
 
     private int run(String... args) {
         out.getBuffer().setLength(0);
         err.getBuffer().setLength(0);
-        List<String> all = new ArrayList<>(List.of("ledger", args[0], "--ledger", folder.resolve("kept").toString()));
+        List<String> all = new ArrayList<>(
+                List.of("ledger", args[0], "--ledger", folder.resolve("kept").toString()));
         all.addAll(List.of(args).subList(1, args.length));
         return Commands.run(all.toArray(String[]::new), new PrintWriter(out), new PrintWriter(err));
     }
@@ -37,7 +39,9 @@ class LedgerCommandTest {
     @Test
     void fromImportToDeletion() throws Exception {
         assertThat(run("import", AFTER, BEFORE)).isZero();
-        assertThat(out.toString().lines().toList().get(0)).as("in the order recorded").startsWith(BEFORE);
+        assertThat(out.toString().lines().toList().get(0))
+                .as("in the order recorded")
+                .startsWith(BEFORE);
         assertThat(run("import", BEFORE)).isZero();
         assertThat(out.toString()).contains("there already");
         assertThat(run("find", "--json")).isZero();
@@ -48,22 +52,32 @@ class LedgerCommandTest {
         String name = recent.path("name").asText();
         assertThat(run("find", name.substring(0, 2))).isZero();
         assertThat(out.toString().lines()).hasSize(2);
-        assertThat(run("find", "--finding", "ball-to-lead-shoulder", "--verdict", "out-high")).isZero();
+        assertThat(run("find", "--finding", "ball-to-lead-shoulder", "--verdict", "out-high"))
+                .isZero();
         assertThat(out.toString().lines()).as("before the change").hasSize(1);
         assertThat(run("across", "--player", "1", "--club", "driver", "--json")).isZero();
         JsonNode across = new ObjectMapper().readTree(out.toString()).path("readings");
-        assertThat(across).anySatisfy(r -> assertThat(r.path("reading").asText() + r.path("change").path("call").asText())
-                .isEqualTo("ball-to-lead-shoulderreal"));
+        assertThat(across)
+                .anySatisfy(r -> assertThat(r.path("reading").asText()
+                                + r.path("change").path("call").asText())
+                        .isEqualTo("ball-to-lead-shoulderreal"));
         assertThat(run("backup")).isZero();
         Path backup = Path.of(out.toString().strip());
         assertThat(backup).exists();
         assertThat(run("check")).isZero();
         Path given = folder.resolve("given");
-        assertThat(run("export", "--out", given.toString(), "--csv", given.resolve("all.csv").toString())).isZero();
-        assertThat(given.resolve("lesson-000001.lesson.json")).hasBinaryContent(
-                LessonDocument.bytes(LessonDocument.read(Path.of(BEFORE))));
+        assertThat(run(
+                        "export",
+                        "--out",
+                        given.toString(),
+                        "--csv",
+                        given.resolve("all.csv").toString()))
+                .isZero();
+        assertThat(given.resolve("lesson-000001.lesson.json"))
+                .hasBinaryContent(LessonDocument.bytes(LessonDocument.read(Path.of(BEFORE))));
         assertThat(Files.readAllLines(given.resolve("all.csv"))).hasSizeGreaterThan(30);
-        assertThat(run("delete", "--player", "1", "--export-first", given.toString(), "--backups-too")).isZero();
+        assertThat(run("delete", "--player", "1", "--export-first", given.toString(), "--backups-too"))
+                .isZero();
         assertThat(out.toString()).contains("deleted: 2 lessons");
         assertThat(given.resolve("lesson-000002.zip")).exists();
         assertThat(backup).doesNotExist();
@@ -71,10 +85,11 @@ class LedgerCommandTest {
         assertThat(out.toString()).isEmpty();
         assertThat(run("import", given.resolve("lesson-000002.zip").toString())).isZero();
         assertThat(run("export", "--lesson", "3", "--out", given.toString())).isZero();
-        assertThat(given.resolve("lesson-000003.lesson.json")).hasBinaryContent(
-                LessonDocument.bytes(LessonDocument.read(Path.of(AFTER))));
+        assertThat(given.resolve("lesson-000003.lesson.json"))
+                .hasBinaryContent(LessonDocument.bytes(LessonDocument.read(Path.of(AFTER))));
         try (Stream<Path> files = Files.walk(folder.resolve("kept"))) {
-            assertThat(files.map(f -> f.getFileName().toString())).noneMatch(n -> n.startsWith(".import") || n.endsWith(".part"));
+            assertThat(files.map(f -> f.getFileName().toString()))
+                    .noneMatch(n -> n.startsWith(".import") || n.endsWith(".part"));
         }
     }
 
@@ -92,7 +107,11 @@ class LedgerCommandTest {
         assertThat(run("restore")).isEqualTo(2);
         Files.write(folder.resolve("kept/ledger.db"), new byte[50]);
         assertThat(run("find")).isEqualTo(1);
-        assertThat(err.toString()).contains("ledger.db").contains("damaged").contains("no backup").hasLineCount(1);
+        assertThat(err.toString())
+                .contains("ledger.db")
+                .contains("damaged")
+                .contains("no backup")
+                .hasLineCount(1);
     }
 
     @Test

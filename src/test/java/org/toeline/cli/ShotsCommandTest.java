@@ -31,9 +31,13 @@ class ShotsCommandTest {
     @Test
     void comparesTwoTablesInWords() {
         assertThat(run("shots", BEFORE, "--against", AFTER)).isZero();
-        assertThat(out.toString()).contains("line 12 left out: a summary").contains("Smits & Smith 1994")
-                .contains("Bearman & Harvey 1976").containsPattern("launch angle +\\+3\\.\\d \\(\\+.*\\) ° +real")
-                .containsPattern("launch direction .* (not shown|too few shots)").contains("10 figures looked at together");
+        assertThat(out.toString())
+                .contains("line 12 left out: a summary")
+                .contains("Smits & Smith 1994")
+                .contains("Bearman & Harvey 1976")
+                .containsPattern("launch angle +\\+3\\.\\d \\(\\+.*\\) ° +real")
+                .containsPattern("launch direction .* (not shown|too few shots)")
+                .contains("10 figures looked at together");
         assertThat(err.toString()).isEmpty();
     }
 
@@ -50,7 +54,8 @@ class ShotsCommandTest {
         JsonNode two = new ObjectMapper().readTree(out.toString());
         assertThat(schema.validate(two)).isEmpty();
         assertThat(two.path("setups").path(0).path("shots")).hasSize(10);
-        assertThat(two.path("setups").path(0).path("shots").path(0).path("flights")).hasSize(3);
+        assertThat(two.path("setups").path(0).path("shots").path(0).path("flights"))
+                .hasSize(3);
         for (JsonNode difference : two.path("differences")) {
             if (difference.path("figure").asText().equals("launch-angle")) {
                 assertThat(difference.path("state").asText()).isEqualTo("real");
@@ -69,8 +74,11 @@ class ShotsCommandTest {
                 65,9;13,4;2600;223,0;91,5
                 """);
         assertThat(run("shots", table.toString())).isZero();
-        assertThat(out.toString()).contains("line 2, impossible: ball speed of 147.2 m/s").contains("mph read as m/s")
-                .contains("line 3, impossible: apex of 91.5 m").contains("feet read as metres");
+        assertThat(out.toString())
+                .contains("line 2, impossible: ball speed of 147.2 m/s")
+                .contains("mph read as m/s")
+                .contains("line 3, impossible: apex of 91.5 m")
+                .contains("feet read as metres");
     }
 
     /** A carry that was measured with one setup only is not held against one that was computed for the other. */
@@ -82,23 +90,30 @@ class ShotsCommandTest {
                 66.0,13.4,2550%s
                 64.8,12.2,2710%s
                 """;
-        Path measured = Files.writeString(folder.resolve("a.csv"), rows.formatted(",Carry (m)", ",220", ",222", ",218"));
+        Path measured =
+                Files.writeString(folder.resolve("a.csv"), rows.formatted(",Carry (m)", ",220", ",222", ",218"));
         Path launched = Files.writeString(folder.resolve("b.csv"), rows.formatted("", "", "", ""));
-        assertThat(run("shots", measured.toString(), "--against", launched.toString(), "--json")).isZero();
+        assertThat(run("shots", measured.toString(), "--against", launched.toString(), "--json"))
+                .isZero();
         JsonNode object = new ObjectMapper().readTree(out.toString());
-        assertThat(object.path("differences").findValuesAsText("figure")).contains("ball-speed", "apex")
+        assertThat(object.path("differences").findValuesAsText("figure"))
+                .contains("ball-speed", "apex")
                 .doesNotContain("carry");
-        assertThat(object.path("setups").path(1).path("computed")).extracting(JsonNode::asText)
-                .contains("apex").doesNotContain("carry");
+        assertThat(object.path("setups").path(1).path("computed"))
+                .extracting(JsonNode::asText)
+                .contains("apex")
+                .doesNotContain("carry");
     }
 
     @Test
     void aSavedTemplateReadsTheSameAgain(@TempDir Path folder) throws Exception {
         Path template = folder.resolve("t.json");
-        assertThat(run("shots", BEFORE, "--json", "--save-template", template.toString())).isZero();
+        assertThat(run("shots", BEFORE, "--json", "--save-template", template.toString()))
+                .isZero();
         String first = out.toString();
         out.getBuffer().setLength(0);
-        assertThat(run("shots", BEFORE, "--json", "--template", template.toString())).isZero();
+        assertThat(run("shots", BEFORE, "--json", "--template", template.toString()))
+                .isZero();
         assertThat(out.toString()).isEqualTo(first);
         assertThat(Files.readString(template)).contains("toeline-shot-template");
     }
@@ -114,7 +129,11 @@ class ShotsCommandTest {
         assertThat(run("shots", BEFORE, "--units", "furlongs")).isEqualTo(2);
         assertThat(run("shots", BEFORE, "--temperature", "99")).isEqualTo(2);
         assertThat(err.toString().lines()).hasSize(5).noneMatch(l -> l.contains("Exception"));
-        assertThat(err.toString()).contains("no heading says what a column means").contains("there is no such file")
-                .contains("not a shot template").contains("furlongs").contains("99");
+        assertThat(err.toString())
+                .contains("no heading says what a column means")
+                .contains("there is no such file")
+                .contains("not a shot template")
+                .contains("furlongs")
+                .contains("99");
     }
 }

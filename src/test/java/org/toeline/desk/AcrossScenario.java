@@ -16,11 +16,11 @@ import javafx.scene.Scene;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ListView;
 import javafx.stage.Stage;
+import org.toeline.across.Comparison;
 import org.toeline.across.StatedFindings;
 import org.toeline.desk.records.Settings;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.across.Comparison;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.StatedFinding;
 
@@ -43,8 +43,7 @@ public final class AcrossScenario {
     private LongSupplier processor = () -> 0;
     private long usedBefore;
 
-    private AcrossScenario() {
-    }
+    private AcrossScenario() {}
 
     public static void main(String[] args) throws Exception {
         AcrossScenario scenario = new AcrossScenario();
@@ -60,8 +59,14 @@ public final class AcrossScenario {
         }
         double[] measured = Arrays.copyOfRange(scenario.millis, WARM, WARM + COUNT);
         Arrays.sort(measured);
-        System.out.printf(Locale.ROOT, "%d choices: median %.1f ms, 90 %% %.1f ms, longest %.1f ms; processor time %.0f ms "
-                + "each, pictures and all%n", COUNT, measured[COUNT / 2], measured[COUNT * 9 / 10], measured[COUNT - 1],
+        System.out.printf(
+                Locale.ROOT,
+                "%d choices: median %.1f ms, 90 %% %.1f ms, longest %.1f ms; processor time %.0f ms "
+                        + "each, pictures and all%n",
+                COUNT,
+                measured[COUNT / 2],
+                measured[COUNT * 9 / 10],
+                measured[COUNT - 1],
                 (system.getProcessCpuTime() - scenario.usedBefore) / 1e6 / COUNT);
         System.exit(0);
     }
@@ -72,10 +77,13 @@ public final class AcrossScenario {
         scene = new Scene(screens.root(), 1540, 940);
         stage.setScene(scene);
         stage.show();
-        screens.records().ask(l -> {
-            SixtyLessons.of("A. Trial", like, stated, l);
-            return SixtyLessons.of("B. Trial", like, stated, l);
-        }, filled -> screens.go("across"));
+        screens.records()
+                .ask(
+                        l -> {
+                            SixtyLessons.of("A. Trial", like, stated, l);
+                            return SixtyLessons.of("B. Trial", like, stated, l);
+                        },
+                        filled -> screens.go("across"));
         new AnimationTimer() {
             @Override
             public void handle(long now) {

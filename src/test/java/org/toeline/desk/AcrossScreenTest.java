@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -34,14 +32,9 @@ import org.toeline.across.Comparison;
 import org.toeline.across.StatedFindings;
 import org.toeline.desk.records.Settings;
 import org.toeline.desk.sheet.KeptClips;
-import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.rows.Player;
-import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.ledger.store.rows.StatedFinding;
-import org.toeline.mark.View;
 
 /** The screen of changes with no lesson, one, two and sixty; with long names; with clips and without. */
 @ExtendWith(ApplicationExtension.class)
@@ -93,8 +86,10 @@ class AcrossScreenTest {
     }
 
     private boolean pictured(FxRobot robot, int lesson) {
-        return robot.lookup("#across-still-" + lesson).tryQueryAs(StackPane.class)
-                .filter(p -> !p.getChildren().isEmpty() && p.getChildren().get(0) instanceof ImageView).isPresent();
+        return robot.lookup("#across-still-" + lesson)
+                .tryQueryAs(StackPane.class)
+                .filter(p -> !p.getChildren().isEmpty() && p.getChildren().get(0) instanceof ImageView)
+                .isPresent();
     }
 
     /** Where {@code toeline.snapshots} names a folder, what the test saw is left there to be looked at. */
@@ -103,7 +98,10 @@ class AcrossScreenTest {
         if (to != null) {
             BufferedImage[] image = new BufferedImage[1];
             robot.interact(() -> image[0] = SwingFXUtils.fromFXImage(scene.snapshot(null), null));
-            ImageIO.write(image[0], "png", Files.createDirectories(Path.of(to)).resolve(name + ".png").toFile());
+            ImageIO.write(
+                    image[0],
+                    "png",
+                    Files.createDirectories(Path.of(to)).resolve(name + ".png").toFile());
         }
     }
 
@@ -133,10 +131,16 @@ class AcrossScreenTest {
         robot.type(KeyCode.F4);
         until(() -> rows(robot).getItems().size() > 10 && pictured(robot, 1) && pictured(robot, 2));
         assertThat(text(robot, "#across-sentence")).contains("Really changed").contains("ball against lead shoulder");
-        List<ChangeCall> calls = rows(robot).getItems().stream().map(r -> r.call().orElseThrow()).toList();
-        assertThat(calls).as("the real ones first").isSortedAccordingTo(java.util.Comparator.comparingInt(
-                c -> List.of(ChangeCall.REAL, ChangeCall.TOO_CLOSE, ChangeCall.NOT_SHOWN).indexOf(c)));
-        assertThat(robot.lookup("#across-player").queryComboBox().isShowing()).as("the key that leads here opens no box").isFalse();
+        List<ChangeCall> calls =
+                rows(robot).getItems().stream().map(r -> r.call().orElseThrow()).toList();
+        assertThat(calls)
+                .as("the real ones first")
+                .isSortedAccordingTo(java.util.Comparator.comparingInt(
+                        c -> List.of(ChangeCall.REAL, ChangeCall.TOO_CLOSE, ChangeCall.NOT_SHOWN)
+                                .indexOf(c)));
+        assertThat(robot.lookup("#across-player").queryComboBox().isShowing())
+                .as("the key that leads here opens no box")
+                .isFalse();
         snapshot(robot, "across-2");
         robot.clickOn("#across-down-the-line");
         until(() -> pictured(robot, 1) && pictured(robot, 2));
@@ -146,12 +150,17 @@ class AcrossScreenTest {
     @Test
     void oneLessonIsShownAndWaitsForTheNext(FxRobot robot) throws Exception {
         Lesson before = sample("before");
-        inLedger(l -> l.takeIn(before.withPlayerName(Optional.of("Maximiliana Konstantina Featherstonehaugh-Oyelaran de la Vega y "
-                + "Montgomery III")), StatedFindings.of(before), Optional.empty()));
+        inLedger(l -> l.takeIn(
+                before.withPlayerName(Optional.of(
+                        "Maximiliana Konstantina Featherstonehaugh-Oyelaran de la Vega y " + "Montgomery III")),
+                StatedFindings.of(before),
+                Optional.empty()));
         robot.type(KeyCode.F4);
         until(() -> pictured(robot, 1));
         assertThat(text(robot, "#across-sentence")).startsWith("One lesson with this club so far");
-        assertThat(rows(robot).getItems()).isNotEmpty().allSatisfy(row -> assertThat(row.change()).isEmpty());
+        assertThat(rows(robot).getItems())
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(row.change()).isEmpty());
         snapshot(robot, "across-1");
     }
 
@@ -165,7 +174,9 @@ class AcrossScreenTest {
         until(() -> pictured(robot, 1) && pictured(robot, 60));
         assertThat(robot.lookup("#across-lessons").queryListView().getItems()).hasSize(60);
         assertThat(rows(robot).getItems().get(0).across().points()).hasSize(60);
-        assertThat(robot.lookup("#across-look").queryButton().isVisible()).as("what is missing can be looked for").isTrue();
+        assertThat(robot.lookup("#across-look").queryButton().isVisible())
+                .as("what is missing can be looked for")
+                .isTrue();
         snapshot(robot, "across-60");
         robot.clickOn("#across-lesson-59");
         until(() -> pictured(robot, 59));

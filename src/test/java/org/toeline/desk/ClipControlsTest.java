@@ -25,7 +25,8 @@ import org.toeline.video.Progress;
 /** What the desk says and asks about clips: how far the opening is, stopping it, and at what rate they were filmed. */
 class ClipControlsTest extends DrivenDesk {
 
-    private static final Path CLIP = Path.of("sample-media", "before", "face-on.mp4").toAbsolutePath();
+    private static final Path CLIP =
+            Path.of("sample-media", "before", "face-on.mp4").toAbsolutePath();
 
     @Start
     void start(Stage stage) {
@@ -49,7 +50,10 @@ class ClipControlsTest extends DrivenDesk {
         until(() -> robot.lookup("#work-stop").tryQuery().isPresent());
         assertThat(work.get().at(0.4)).isEqualTo(Progress.Step.GO_ON);
         until(() -> robot.lookup(".work .label").queryAs(Label.class).getText().equals("Opening long.mp4 … 40 %"));
-        assertThat(robot.lookup(".work .progress-bar").queryAs(ProgressBar.class).getProgress()).isEqualTo(0.4);
+        assertThat(robot.lookup(".work .progress-bar")
+                        .queryAs(ProgressBar.class)
+                        .getProgress())
+                .isEqualTo(0.4);
         robot.clickOn("#work-stop");
         until(() -> said.get().equals("stopped"));
         assertThat(work.get().at(0.5)).isEqualTo(Progress.Step.STOP);

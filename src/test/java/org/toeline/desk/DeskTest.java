@@ -76,7 +76,9 @@ class DeskTest {
     /** The lesson on the desk as another program finds it in the ledger. */
     private Lesson inLedger() throws LedgerException {
         try (Ledger ledger = Ledger.open(new LedgerPlace.Folder(folder.resolve("ledger")), "the test")) {
-            return ledger.lesson(screens.records().lessonId().orElseThrow()).orElseThrow().lesson();
+            return ledger.lesson(screens.records().lessonId().orElseThrow())
+                    .orElseThrow()
+                    .lesson();
         }
     }
 
@@ -87,19 +89,25 @@ class DeskTest {
 
     private void openSample(FxRobot robot) throws Exception {
         robot.clickOn("#open-sample");
-        until(() -> sheet.clips().frame(View.FACE_ON).isPresent() && sheet.clips().frame(View.DOWN_THE_LINE).isPresent()
-                && sheet.assessment().isPresent() && picture.picture() != null);
+        until(() -> sheet.clips().frame(View.FACE_ON).isPresent()
+                && sheet.clips().frame(View.DOWN_THE_LINE).isPresent()
+                && sheet.assessment().isPresent()
+                && picture.picture() != null);
     }
 
     private void clickAt(FxRobot robot, ImagePoint p) {
-        robot.clickOn(picture.localToScreen(picture.transform().deviceX(p), picture.transform().deviceY(p)));
+        robot.clickOn(picture.localToScreen(
+                picture.transform().deviceX(p), picture.transform().deviceY(p)));
     }
 
     @Test
     void theSampleIsOneClickAway(FxRobot robot) throws Exception {
         openSample(robot);
-        until(() -> robot.lookup("#first-sentence").queryAs(Label.class).getText().startsWith("Move the ball back"));
-        assertThat(model().file()).as("the program's own documents stay as they are").isEmpty();
+        until(() ->
+                robot.lookup("#first-sentence").queryAs(Label.class).getText().startsWith("Move the ball back"));
+        assertThat(model().file())
+                .as("the program's own documents stay as they are")
+                .isEmpty();
         until(() -> inLedger().playerName().equals(Optional.of("A. Sample")));
     }
 
@@ -124,8 +132,13 @@ class DeskTest {
         });
         clickAt(robot, sample.ball().orElseThrow().centre());
         until(() -> model().marks(View.FACE_ON).orElseThrow().ball().isPresent());
-        assertThat(model().marks(View.FACE_ON).orElseThrow().ball().orElseThrow().diameterPx())
-                .as("one click finds the outline").isPresent();
+        assertThat(model().marks(View.FACE_ON)
+                        .orElseThrow()
+                        .ball()
+                        .orElseThrow()
+                        .diameterPx())
+                .as("one click finds the outline")
+                .isPresent();
 
         for (Mark mark : sample.marks()) {
             robot.clickOn("#ring-" + mark.landmark().id());
@@ -133,11 +146,13 @@ class DeskTest {
             WaitForAsyncUtils.waitForFxEvents();
         }
         ViewMarks placed = model().marks(View.FACE_ON).orElseThrow();
-        assertThat(placed.marks()).extracting(Mark::landmark).containsAll(
-                sample.marks().stream().map(Mark::landmark).toList());
+        assertThat(placed.marks())
+                .extracting(Mark::landmark)
+                .containsAll(sample.marks().stream().map(Mark::landmark).toList());
         for (Mark mark : sample.marks()) {
             assertThat(placed.mark(mark.landmark()).orElseThrow().at().distancePx(mark.at()))
-                    .as(mark.landmark().id()).isLessThan(2 / picture.transform().scale());
+                    .as(mark.landmark().id())
+                    .isLessThan(2 / picture.transform().scale());
         }
         Landmark last = sample.marks().get(sample.marks().size() - 1).landmark();
         robot.clickOn("#undo");
@@ -146,7 +161,10 @@ class DeskTest {
         assertThat(model().marks(View.FACE_ON).orElseThrow().mark(last)).isPresent();
 
         robot.clickOn("#hand-over");
-        until(() -> robot.lookup("#handout").tryQueryAs(ImageView.class).filter(v -> v.getImage() != null).isPresent());
+        until(() -> robot.lookup("#handout")
+                .tryQueryAs(ImageView.class)
+                .filter(v -> v.getImage() != null)
+                .isPresent());
         robot.clickOn("#go-lesson");
         until(() -> inLedger().sheet().equals(model().sheet()));
     }
@@ -154,25 +172,48 @@ class DeskTest {
     @Test
     void dragsNudgesAndDeletes(FxRobot robot) throws Exception {
         openSample(robot);
-        ImagePoint from = model().marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER).orElseThrow().at();
-        robot.moveTo(picture.localToScreen(picture.transform().deviceX(from), picture.transform().deviceY(from)))
-                .press(MouseButton.PRIMARY).moveBy(12, 0).moveBy(8, 6).release(MouseButton.PRIMARY);
+        ImagePoint from = model().marks(View.FACE_ON)
+                .orElseThrow()
+                .mark(Landmark.LEAD_SHOULDER)
+                .orElseThrow()
+                .at();
+        robot.moveTo(picture.localToScreen(
+                        picture.transform().deviceX(from), picture.transform().deviceY(from)))
+                .press(MouseButton.PRIMARY)
+                .moveBy(12, 0)
+                .moveBy(8, 6)
+                .release(MouseButton.PRIMARY);
         WaitForAsyncUtils.waitForFxEvents();
-        ImagePoint moved = model().marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER).orElseThrow().at();
-        assertThat(moved.xPx() - from.xPx()).isCloseTo(20 / picture.transform().scale(),
-                org.assertj.core.api.Assertions.within(3.0));
+        ImagePoint moved = model().marks(View.FACE_ON)
+                .orElseThrow()
+                .mark(Landmark.LEAD_SHOULDER)
+                .orElseThrow()
+                .at();
+        assertThat(moved.xPx() - from.xPx())
+                .isCloseTo(20 / picture.transform().scale(), org.assertj.core.api.Assertions.within(3.0));
         robot.type(KeyCode.RIGHT);
-        assertThat(model().marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER).orElseThrow().at().xPx())
+        assertThat(model().marks(View.FACE_ON)
+                        .orElseThrow()
+                        .mark(Landmark.LEAD_SHOULDER)
+                        .orElseThrow()
+                        .at()
+                        .xPx())
                 .isCloseTo(moved.xPx() + 0.25, org.assertj.core.api.Assertions.within(0.06));
         robot.type(KeyCode.DELETE);
-        assertThat(model().marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER)).isEmpty();
+        assertThat(model().marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER))
+                .isEmpty();
         robot.interact(() -> {
             model().undo();
             model().undo();
             model().undo();
         });
-        assertThat(model().marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER).orElseThrow().at())
-                .as("a drag is undone as one").isEqualTo(from);
+        assertThat(model().marks(View.FACE_ON)
+                        .orElseThrow()
+                        .mark(Landmark.LEAD_SHOULDER)
+                        .orElseThrow()
+                        .at())
+                .as("a drag is undone as one")
+                .isEqualTo(from);
     }
 
     @Test

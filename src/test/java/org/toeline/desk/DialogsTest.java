@@ -42,8 +42,12 @@ class DialogsTest extends DrivenDesk {
     }
 
     private void menu(FxRobot robot, String item) {
-        robot.interact(() -> ((MenuButton) stage.getScene().lookup("#menu")).getItems().stream()
-                .filter(i -> item.equals(i.getId())).findFirst().orElseThrow().fire());
+        robot.interact(() -> ((MenuButton) stage.getScene().lookup("#menu"))
+                .getItems().stream()
+                        .filter(i -> item.equals(i.getId()))
+                        .findFirst()
+                        .orElseThrow()
+                        .fire());
     }
 
     private void sample(FxRobot robot) throws Exception {
@@ -66,12 +70,18 @@ class DialogsTest extends DrivenDesk {
         assertThat(robot.lookup("#settings-bay-fault").query().isVisible()).isTrue();
         assertThat(robot.lookup("#settings-server-fault").query().isVisible()).isTrue();
         assertThat(robot.lookup("#settings-folder-fault").query().isVisible()).isFalse();
-        assertThat(robot.lookup("#settings-bay").query().isFocused()).as("the first that is wrong").isTrue();
+        assertThat(robot.lookup("#settings-bay").query().isFocused())
+                .as("the first that is wrong")
+                .isTrue();
         type(robot, "#settings-bay", "Bay 4");
         type(robot, "#settings-server", "");
         robot.clickOn("#settings-keep");
         assertThat(dialog.isShowing()).isFalse();
-        assertThat(new SettingsFile(folder.resolve("settings.json"), Settings.usual(folder)).read().settings().bay()).isEqualTo("Bay 4");
+        assertThat(new SettingsFile(folder.resolve("settings.json"), Settings.usual(folder))
+                        .read()
+                        .settings()
+                        .bay())
+                .isEqualTo("Bay 4");
     }
 
     @Test
@@ -91,7 +101,8 @@ class DialogsTest extends DrivenDesk {
         opened();
         assertThat(robot.lookup("#dialog-leave").query().isFocused()).isTrue();
         robot.clickOn("#keys-restore");
-        assertThat(robot.lookup("#dialog-keep-on").queryButton().isDefaultButton()).isTrue();
+        assertThat(robot.lookup("#dialog-keep-on").queryButton().isDefaultButton())
+                .isTrue();
         robot.type(KeyCode.ESCAPE);
         assertThat(ShownDialog.over(stage)).as("the sheet is still there").hasSize(1);
         robot.clickOn("#dialog-leave");
@@ -116,23 +127,31 @@ class DialogsTest extends DrivenDesk {
         type(robot, "#floor-rod-far-t", t.getText());
         type(robot, "#floor-rod-far-h", h.getText());
         robot.clickOn("#known-keep");
-        assertThat(robot.lookup("#floor-rod-far-h-fault").queryLabeled().getText()).contains("rod-near");
+        assertThat(robot.lookup("#floor-rod-far-h-fault").queryLabeled().getText())
+                .contains("rod-near");
         robot.type(KeyCode.ESCAPE);
-        assertThat(dialog.isShowing()).as("what was measured is not lost unasked").isTrue();
+        assertThat(dialog.isShowing())
+                .as("what was measured is not lost unasked")
+                .isTrue();
     }
 
     @Test
     void neitherVersionIsTakenByEnterOrEsc(FxRobot robot) {
-        StudioForTests studio = new StudioForTests(folder.resolve("other-bay"), sentence -> { });
+        StudioForTests studio = new StudioForTests(folder.resolve("other-bay"), sentence -> {});
         KeptLesson theirs = new KeptLesson(4, 1, 7, model().lesson(), List.of(), "2026-05-14T10:42:00Z", "bay 2");
         OtherBay otherBay = new OtherBay(studio.studio(), screens.root());
         Runnable conflict = () -> otherBay.conflict(new Saved.Conflict(theirs, 3));
         for (KeyCode key : List.of(KeyCode.ENTER, KeyCode.ESCAPE)) {
             robot.interact(conflict);
             Stage dialog = opened();
-            assertThat(robot.lookup("#dialog-leave").queryButton().isDefaultButton()).isTrue();
-            assertThat(dialog.getScene().getRoot().lookupAll(".button")).as("decide later, mine, theirs").hasSize(3);
-            assertThat(robot.lookup("#other-bay-own").query().getStyleClass()).as("saved over theirs").contains("destroys");
+            assertThat(robot.lookup("#dialog-leave").queryButton().isDefaultButton())
+                    .isTrue();
+            assertThat(dialog.getScene().getRoot().lookupAll(".button"))
+                    .as("decide later, mine, theirs")
+                    .hasSize(3);
+            assertThat(robot.lookup("#other-bay-own").query().getStyleClass())
+                    .as("saved over theirs")
+                    .contains("destroys");
             robot.type(key);
             assertThat(dialog.isShowing()).isFalse();
             assertThat(studio.asked()).as("decided later").isEmpty();

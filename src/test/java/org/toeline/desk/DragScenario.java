@@ -38,8 +38,7 @@ public final class DragScenario {
     private ImagePoint home;
     private final CountDownLatch finished = new CountDownLatch(1);
 
-    private DragScenario() {
-    }
+    private DragScenario() {}
 
     public static void main(String[] args) throws Exception {
         DragScenario scenario = new DragScenario();
@@ -49,8 +48,14 @@ public final class DragScenario {
         }
         double[] measured = Arrays.copyOfRange(scenario.millis, WARM, WARM + COUNT);
         Arrays.sort(measured);
-        System.out.printf(Locale.ROOT, "%d drags: median %.1f ms, 90 %% %.1f ms, 99 %% %.1f ms, longest %.1f ms%n", COUNT,
-                measured[COUNT / 2], measured[COUNT * 9 / 10], measured[COUNT * 99 / 100], measured[COUNT - 1]);
+        System.out.printf(
+                Locale.ROOT,
+                "%d drags: median %.1f ms, 90 %% %.1f ms, 99 %% %.1f ms, longest %.1f ms%n",
+                COUNT,
+                measured[COUNT / 2],
+                measured[COUNT * 9 / 10],
+                measured[COUNT * 99 / 100],
+                measured[COUNT - 1]);
         System.exit(0);
     }
 
@@ -81,9 +86,15 @@ public final class DragScenario {
     /** Once a pulse: what was asked for before the last one is drawn by now. */
     private void pulse() {
         if (done < 0) {
-            if (sheet.assessment().isPresent() && sheet.clips().frame(View.FACE_ON).isPresent()) {
+            if (sheet.assessment().isPresent()
+                    && sheet.clips().frame(View.FACE_ON).isPresent()) {
                 sheet.model().select(new Item.OfLandmark(Landmark.LEAD_SHOULDER));
-                home = sheet.model().marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER).orElseThrow().at();
+                home = sheet.model()
+                        .marks(View.FACE_ON)
+                        .orElseThrow()
+                        .mark(Landmark.LEAD_SHOULDER)
+                        .orElseThrow()
+                        .at();
                 sheet.model().grab();
                 done = 0;
                 drag();

@@ -45,6 +45,7 @@ class HandTest extends DrivenDesk {
 
     /** No ball is there. */
     private static final ImagePoint SKY = new ImagePoint(300, 80);
+
     private static final Item TOE = new Item.OfLandmark(Landmark.LEAD_TOE);
     private static final Item SHOULDER = new Item.OfLandmark(Landmark.LEAD_SHOULDER);
 
@@ -74,13 +75,15 @@ class HandTest extends DrivenDesk {
             sheet.clips().openAll();
             sheet.welcomed();
         });
-        until(() -> lesson.clips().keySet().stream().allMatch(v -> sheet.clips().frame(v).isPresent())
+        until(() -> lesson.clips().keySet().stream()
+                        .allMatch(v -> sheet.clips().frame(v).isPresent())
                 && sheet.clips().lines().getChildrenUnmodifiable().isEmpty());
         robot.interact(() -> model().show(View.FACE_ON));
     }
 
     private void moveTo(FxRobot robot, ImagePoint p) {
-        robot.moveTo(picture.localToScreen(picture.transform().deviceX(p), picture.transform().deviceY(p)));
+        robot.moveTo(picture.localToScreen(
+                picture.transform().deviceX(p), picture.transform().deviceY(p)));
     }
 
     private ImagePoint ball(View view) {
@@ -100,7 +103,8 @@ class HandTest extends DrivenDesk {
             model().show(View.DOWN_THE_LINE);
         });
         until(() -> marks(View.FACE_ON).ball().isPresent());
-        assertThat(marks(View.FACE_ON).ball().orElseThrow().centre().distancePx(ball(View.FACE_ON))).isLessThan(2);
+        assertThat(marks(View.FACE_ON).ball().orElseThrow().centre().distancePx(ball(View.FACE_ON)))
+                .isLessThan(2);
         assertThat(marks(View.DOWN_THE_LINE).ball()).isEmpty();
     }
 
@@ -136,7 +140,8 @@ class HandTest extends DrivenDesk {
             sheet.assistant().clicked(ball(View.DOWN_THE_LINE), Snap.TO_PICTURE);
         });
         until(() -> marks(View.DOWN_THE_LINE).ball().isPresent());
-        assertThat(marks(View.FACE_ON).ball().orElseThrow().centre().distancePx(byHand)).isLessThan(0.1);
+        assertThat(marks(View.FACE_ON).ball().orElseThrow().centre().distancePx(byHand))
+                .isLessThan(0.1);
     }
 
     @Test
@@ -158,7 +163,10 @@ class HandTest extends DrivenDesk {
             model().skip();
             model().select(SHOULDER);
         });
-        robot.moveTo(picture.localToScreen(300, 200)).clickOn(MouseButton.PRIMARY).moveBy(8, 0).clickOn(MouseButton.PRIMARY);
+        robot.moveTo(picture.localToScreen(300, 200))
+                .clickOn(MouseButton.PRIMARY)
+                .moveBy(8, 0)
+                .clickOn(MouseButton.PRIMARY);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(marks(View.FACE_ON).marks()).hasSize(2);
     }
@@ -186,7 +194,11 @@ class HandTest extends DrivenDesk {
         ViewMarks other = marks(View.DOWN_THE_LINE);
         robot.type(KeyCode.DIGIT1);
         moveTo(robot, new ImagePoint(600, 300));
-        robot.press(MouseButton.PRIMARY).moveBy(30, 10).type(KeyCode.DIGIT2).moveBy(30, 10).release(MouseButton.PRIMARY);
+        robot.press(MouseButton.PRIMARY)
+                .moveBy(30, 10)
+                .type(KeyCode.DIGIT2)
+                .moveBy(30, 10)
+                .release(MouseButton.PRIMARY);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(marks(View.DOWN_THE_LINE)).isEqualTo(other);
         // a click that began in one view is none in the other
@@ -205,12 +217,21 @@ class HandTest extends DrivenDesk {
         });
         ViewMarks before = marks(View.FACE_ON);
         moveTo(robot, new ImagePoint(600, 300));
-        robot.press(MouseButton.PRIMARY).moveBy(30, 10).moveBy(10, 10).type(KeyCode.ESCAPE).moveBy(10, 10).release(MouseButton.PRIMARY);
+        robot.press(MouseButton.PRIMARY)
+                .moveBy(30, 10)
+                .moveBy(10, 10)
+                .type(KeyCode.ESCAPE)
+                .moveBy(10, 10)
+                .release(MouseButton.PRIMARY);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(marks(View.FACE_ON)).as("the drag").isEqualTo(before);
         robot.interact(() -> model().select(new Item.OfVertical(0)));
         moveTo(robot, new ImagePoint(200, 200));
-        robot.press(MouseButton.PRIMARY).moveBy(10, 50).moveBy(0, 50).type(KeyCode.ESCAPE).release(MouseButton.PRIMARY);
+        robot.press(MouseButton.PRIMARY)
+                .moveBy(10, 50)
+                .moveBy(0, 50)
+                .type(KeyCode.ESCAPE)
+                .release(MouseButton.PRIMARY);
         WaitForAsyncUtils.waitForFxEvents(30);
         assertThat(marks(View.FACE_ON)).as("the stroke").isEqualTo(before);
         robot.interact(() -> {
@@ -282,21 +303,29 @@ class HandTest extends DrivenDesk {
     @Test
     void aRodIsLeftUnsnapped(FxRobot robot) throws Exception {
         openClips(robot);
-        List<FloorMark> rod = sample.view(View.FACE_ON).orElseThrow().floorMarks().subList(0, 2);
+        List<FloorMark> rod =
+                sample.view(View.FACE_ON).orElseThrow().floorMarks().subList(0, 2);
         ImagePoint from = rod.get(0).at().plus(1, 3);
         robot.interact(() -> model().select(new Item.OfFloor(rod.get(0).pointId())));
         robot.press(KeyCode.CONTROL);
         stroke(robot, from, rod.get(1).at());
         robot.release(KeyCode.CONTROL);
         FloorMark end = marks(View.FACE_ON).floorMark(rod.get(0).pointId()).orElseThrow();
-        assertThat(end.at().distancePx(from)).isLessThan(1.5 / picture.transform().scale());
-        assertThat(Spread.of(marks(View.FACE_ON), new Item.OfFloor(rod.get(0).pointId()))).contains("3.9");
+        assertThat(end.at().distancePx(from))
+                .isLessThan(1.5 / picture.transform().scale());
+        assertThat(Spread.of(marks(View.FACE_ON), new Item.OfFloor(rod.get(0).pointId())))
+                .contains("3.9");
         robot.interact(() -> {
             model().undo();
             sheet.assistant().stroked(from, rod.get(1).at(), Snap.TO_PICTURE);
         });
         until(() -> !marks(View.FACE_ON).floorMarks().isEmpty());
-        assertThat(marks(View.FACE_ON).floorMark(rod.get(0).pointId()).orElseThrow().sigmaPx()).as("found").isLessThan(2);
+        assertThat(marks(View.FACE_ON)
+                        .floorMark(rod.get(0).pointId())
+                        .orElseThrow()
+                        .sigmaPx())
+                .as("found")
+                .isLessThan(2);
         String button = "#item-" + rod.get(0).pointId();
         assertThat(robot.lookup(button).queryAs(Button.class).getText()).contains("± ");
     }
@@ -307,15 +336,22 @@ class HandTest extends DrivenDesk {
         openClips(robot);
         ImagePoint shoulder = new ImagePoint(600, 300);
         ImagePoint toe = new ImagePoint(650, 560);
-        robot.interact(() -> model().apply(model().sheet().withView(marks(View.FACE_ON)
-                .withMark(new Mark(Landmark.LEAD_SHOULDER, shoulder, 4, Mark.Origin.SUGGESTED))
-                .withMark(new Mark(Landmark.LEAD_TOE, toe, 4, Mark.Origin.SUGGESTED)))));
-        assertThat(robot.lookup("#accept").queryButton().isDisabled()).as("the ball is selected").isTrue();
+        robot.interact(() -> model().apply(model().sheet()
+                .withView(marks(View.FACE_ON)
+                        .withMark(new Mark(Landmark.LEAD_SHOULDER, shoulder, 4, Mark.Origin.SUGGESTED))
+                        .withMark(new Mark(Landmark.LEAD_TOE, toe, 4, Mark.Origin.SUGGESTED)))));
+        assertThat(robot.lookup("#accept").queryButton().isDisabled())
+                .as("the ball is selected")
+                .isTrue();
         moveTo(robot, shoulder);
         robot.clickOn(MouseButton.SECONDARY);
         assertThat(model().selected()).as("the right button picks a mark").contains(SHOULDER);
         robot.clickOn("#accept");
-        assertThat(marks(View.FACE_ON).mark(Landmark.LEAD_SHOULDER).orElseThrow().origin()).isEqualTo(Mark.Origin.PLACED);
+        assertThat(marks(View.FACE_ON)
+                        .mark(Landmark.LEAD_SHOULDER)
+                        .orElseThrow()
+                        .origin())
+                .isEqualTo(Mark.Origin.PLACED);
         moveTo(robot, toe);
         robot.clickOn(MouseButton.SECONDARY);
         robot.clickOn("#refuse");
@@ -330,7 +366,10 @@ class HandTest extends DrivenDesk {
         robot.interact(() -> model().select(SHOULDER));
         Node map = robot.lookup("#body-map").query();
         Set<List<Integer>> drawings = new HashSet<>();
-        List<Item> items = List.of(SHOULDER, Item.BALL, new Item.OfFloor(sample.floor().points().get(0).id()),
+        List<Item> items = List.of(
+                SHOULDER,
+                Item.BALL,
+                new Item.OfFloor(sample.floor().points().get(0).id()),
                 new Item.OfVertical(0));
         for (View view : List.of(View.FACE_ON, View.TEE)) {
             for (Item item : view == View.TEE ? List.of(Item.BALL, new Item.OfLandmark(Landmark.CROWN)) : items) {
@@ -369,8 +408,15 @@ class HandTest extends DrivenDesk {
             model().select(TOE);
             model().skip();
         });
-        until(() -> screens.records().lessonId().isPresent() && inLedger().unfinished().equals(model().lesson().unfinished()));
-        assertThat(inLedger().unfinished().again(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER).orElseThrow().at())
+        until(() -> screens.records().lessonId().isPresent()
+                && inLedger().unfinished().equals(model().lesson().unfinished()));
+        assertThat(inLedger()
+                        .unfinished()
+                        .again(View.FACE_ON)
+                        .orElseThrow()
+                        .mark(Landmark.LEAD_SHOULDER)
+                        .orElseThrow()
+                        .at())
                 .isEqualTo(SKY);
         assertThat(inLedger().unfinished().unseen(View.FACE_ON)).containsExactly("lead-toe");
         assertThat(inLedger().sheet()).as("the first marks").isEqualTo(sample);
@@ -379,7 +425,9 @@ class HandTest extends DrivenDesk {
     /** The lesson on the desk as another program finds it. */
     private Lesson inLedger() throws LedgerException {
         try (Ledger ledger = Ledger.open(new LedgerPlace.Folder(folder.resolve("ledger")), "the test")) {
-            return ledger.lesson(screens.records().lessonId().orElseThrow()).orElseThrow().lesson();
+            return ledger.lesson(screens.records().lessonId().orElseThrow())
+                    .orElseThrow()
+                    .lesson();
         }
     }
 
@@ -392,10 +440,16 @@ class HandTest extends DrivenDesk {
             model().place(new ImagePoint(300, 80));
             model().select(Item.BALL);
         });
-        ImagePoint beside = picture.transform().picture(picture.transform().deviceX(new ImagePoint(300, 80)) + 8,
-                picture.transform().deviceY(new ImagePoint(300, 80)));
+        ImagePoint beside = picture.transform()
+                .picture(
+                        picture.transform().deviceX(new ImagePoint(300, 80)) + 8,
+                        picture.transform().deviceY(new ImagePoint(300, 80)));
         stroke(robot, beside, beside.plus(30, 0));
-        assertThat(marks(View.FACE_ON).mark(Landmark.LEAD_SHOULDER).orElseThrow().at()).isEqualTo(new ImagePoint(300, 80));
+        assertThat(marks(View.FACE_ON)
+                        .mark(Landmark.LEAD_SHOULDER)
+                        .orElseThrow()
+                        .at())
+                .isEqualTo(new ImagePoint(300, 80));
         assertThat(marks(View.FACE_ON).ball()).isPresent();
     }
 }

@@ -40,12 +40,10 @@ final class KilledDesk {
     /** Quicker than a hand, slower than a disk. */
     private static final long BETWEEN_MS = 120;
 
-    private KilledDesk() {
-    }
+    private KilledDesk() {}
 
     /** What one killing left: gestures that were done, and the last of them that the document and the ledger have. */
-    record Left(int done, int kept, int inLedger) {
-    }
+    record Left(int done, int kept, int inLedger) {}
 
     public static void main(String[] args) throws Exception {
         if (args.length == 2 && args[0].equals("child")) {
@@ -57,21 +55,33 @@ final class KilledDesk {
         for (int i = 0; i < times; i++) {
             Path folder = Files.createTempDirectory("killed");
             Left left = kill(folder, 200 + random.nextInt(2500));
-            System.out.printf("killed after gesture %d: the document has %d, the ledger %d%n", left.done, left.kept,
-                    left.inLedger);
+            System.out.printf(
+                    "killed after gesture %d: the document has %d, the ledger %d%n",
+                    left.done, left.kept, left.inLedger);
         }
     }
 
     /** Starts the desk, lets it be marked on, and kills it so long after the first gesture. */
     static Left kill(Path folder, long afterMs) throws IOException, InterruptedException {
-        Process child = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Dglass.platform=Monocle", "-Dmonocle.platform=Headless", "-Dprism.order=sw", "-Djava.awt.headless=true",
-                "-Dtestfx.headless=true", "-Djava.util.prefs.userRoot=" + folder, "-XX:TieredStopAtLevel=1", "-cp",
-                System.getProperty("java.class.path"), KilledDesk.class.getName(), "child", folder.toString())
-                .redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        Process child = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Dglass.platform=Monocle",
+                        "-Dmonocle.platform=Headless",
+                        "-Dprism.order=sw",
+                        "-Djava.awt.headless=true",
+                        "-Dtestfx.headless=true",
+                        "-Djava.util.prefs.userRoot=" + folder,
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        KilledDesk.class.getName(),
+                        "child",
+                        folder.toString())
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
         int done = 0;
-        try (BufferedReader out = new BufferedReader(new InputStreamReader(child.getInputStream(),
-                StandardCharsets.UTF_8))) {
+        try (BufferedReader out =
+                new BufferedReader(new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {
             String line = out.readLine();
             if (line == null) {
                 throw new IOException("the desk did not start");
@@ -110,8 +120,11 @@ final class KilledDesk {
     }
 
     private static int last(Lesson lesson) {
-        return lesson.sheet().view(View.FACE_ON).stream().flatMap(v -> v.marks().stream())
-                .mapToInt(m -> (int) Math.round(m.at().xPx())).max().orElse(0);
+        return lesson.sheet().view(View.FACE_ON).stream()
+                .flatMap(v -> v.marks().stream())
+                .mapToInt(m -> (int) Math.round(m.at().xPx()))
+                .max()
+                .orElse(0);
     }
 
     private static int inLedger(Path folder) throws IOException {
@@ -134,16 +147,19 @@ final class KilledDesk {
             screens[0] = new Screens(folder, Settings.usual(folder.resolve("ledger")));
             sheet[0] = screens[0].sheet();
             new Scene(screens[0].root(), 1200, 800);
-            MarkSheet marks = MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)
-                    .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080));
+            MarkSheet marks =
+                    MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withView(ViewMarks.empty(View.FACE_ON, 1920, 1080));
             sheet[0].model().open(Lesson.of(marks), Optional.of(folder.resolve("lesson.lesson.json")));
             started.countDown();
         });
         started.await();
         CountDownLatch open = new CountDownLatch(1);
         // answered when the ledger is open, and again when it has rehearsed
-        Platform.runLater(() -> screens[0].records().ask(Ledger::isReadOnly,
-                first -> screens[0].records().ask(Ledger::isReadOnly, second -> open.countDown())));
+        Platform.runLater(() -> screens[0]
+                .records()
+                .ask(
+                        Ledger::isReadOnly,
+                        first -> screens[0].records().ask(Ledger::isReadOnly, second -> open.countDown())));
         open.await();
         // nobody marks in the first second
         Thread.sleep(1500);

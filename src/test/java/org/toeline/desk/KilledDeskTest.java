@@ -21,11 +21,14 @@ class KilledDeskTest {
             Left left = KilledDesk.kill(own, afterMs);
             assertThat(left.done()).as("gestures made").isPositive();
             assertThat(left.kept()).as("killed after gesture %d", left.done()).isGreaterThanOrEqualTo(left.done() - 1);
-            assertThat(left.inLedger()).as("the ledger, after gesture %d", left.done()).isGreaterThanOrEqualTo(left.done() - 1);
+            assertThat(left.inLedger())
+                    .as("the ledger, after gesture %d", left.done())
+                    .isGreaterThanOrEqualTo(left.done() - 1);
             try (var files = Files.list(own)) {
                 assertThat(files.filter(f -> f.getFileName().toString().contains(".lesson.json")
-                        && !f.getFileName().toString().equals("lesson.lesson.json")))
-                        .as("a part of a document may lie beside it, never in its place").hasSizeLessThanOrEqualTo(1);
+                                && !f.getFileName().toString().equals("lesson.lesson.json")))
+                        .as("a part of a document may lie beside it, never in its place")
+                        .hasSizeLessThanOrEqualTo(1);
             }
         }
     }

@@ -39,9 +39,18 @@ class KnownDialogTest {
 
     @Start
     void start(Stage stage) throws Exception {
-        new LensBook(folder.resolve("lenses.json")).keep(new LensBook.Profile("My phone", 1920, 1080,
-                new LensNote(OptionalDouble.of(1480), OptionalDouble.of(6), OptionalDouble.of(962), OptionalDouble.of(538),
-                        OptionalDouble.of(0.01), OptionalDouble.of(0))));
+        new LensBook(folder.resolve("lenses.json"))
+                .keep(new LensBook.Profile(
+                        "My phone",
+                        1920,
+                        1080,
+                        new LensNote(
+                                OptionalDouble.of(1480),
+                                OptionalDouble.of(6),
+                                OptionalDouble.of(962),
+                                OptionalDouble.of(538),
+                                OptionalDouble.of(0.01),
+                                OptionalDouble.of(0))));
         screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
         sheet = screens.sheet();
         Scene scene = new Scene(screens.root(), 1540, 940);
@@ -64,12 +73,18 @@ class KnownDialogTest {
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
         robot.clickOn("#known");
         WaitForAsyncUtils.waitForFxEvents();
-        robot.interact(() -> robot.lookup("#floor-kind").queryAs(ChoiceBox.class).getSelectionModel().select(3));
-        robot.interact(() -> robot.lookup("#floor-mat-ball-lead-t").queryAs(TextField.class).setText("77,5"));
+        robot.interact(() -> robot.lookup("#floor-kind")
+                .queryAs(ChoiceBox.class)
+                .getSelectionModel()
+                .select(3));
+        robot.interact(() ->
+                robot.lookup("#floor-mat-ball-lead-t").queryAs(TextField.class).setText("77,5"));
         robot.interact(() -> robot.lookup("#laid-again").queryAs(CheckBox.class).setSelected(true));
         robot.interact(() -> robot.lookup("#height").queryAs(TextField.class).setText("18"));
         robot.clickOn("#known-keep");
-        assertThat(robot.lookup("#height-fault").query().isVisible()).as("nobody is 18 cm tall").isTrue();
+        assertThat(robot.lookup("#height-fault").query().isVisible())
+                .as("nobody is 18 cm tall")
+                .isTrue();
         robot.interact(() -> robot.lookup("#height").queryAs(TextField.class).setText("180"));
         ChoiceBox<?> lens = robot.lookup("#lens-face-on").queryAs(ChoiceBox.class);
         robot.interact(() -> lens.getSelectionModel().select(4));
@@ -78,13 +93,19 @@ class KnownDialogTest {
         var told = sheet.model().sheet();
         assertThat(told.floor().laying()).isEqualTo(Laying.AGAIN);
         assertThat(told.floor().point("mat-ball-lead").orElseThrow().t()).isCloseTo(0.775, within(1e-9));
-        assertThat(told.view(View.FACE_ON).orElseThrow().floorMarks()).as("marks of rods that are not there").isEmpty();
+        assertThat(told.view(View.FACE_ON).orElseThrow().floorMarks())
+                .as("marks of rods that are not there")
+                .isEmpty();
         assertThat(told.stature().orElseThrow().heightM()).isCloseTo(1.7825, within(1e-9));
         assertThat(told.view(View.FACE_ON).orElseThrow().lens().focalPx().orElseThrow())
-                .as("calibrated at 1920 × 1080, used at 1280 × 720").isCloseTo(1480 / 1.5, within(1e-9));
+                .as("calibrated at 1920 × 1080, used at 1280 × 720")
+                .isCloseTo(1480 / 1.5, within(1e-9));
         robot.interact(() -> sheet.model().undo());
-        assertThat(sheet.model().sheet().stature()).as("one step, undone at once").isEmpty();
-        assertThat(sheet.model().sheet().view(View.FACE_ON).orElseThrow().floorMarks()).isNotEmpty();
+        assertThat(sheet.model().sheet().stature())
+                .as("one step, undone at once")
+                .isEmpty();
+        assertThat(sheet.model().sheet().view(View.FACE_ON).orElseThrow().floorMarks())
+                .isNotEmpty();
     }
 
     @Test
@@ -92,7 +113,11 @@ class KnownDialogTest {
         robot.clickOn("#open-sample");
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
         robot.clickOn("#camera");
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> robot.lookup("#camera-text").tryQuery().isPresent());
-        assertThat(robot.lookup("#camera-text").queryLabeled().getText()).startsWith("In the face-on view the camera stands");
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> robot.lookup("#camera-text").tryQuery().isPresent());
+        assertThat(robot.lookup("#camera-text").queryLabeled().getText())
+                .startsWith("In the face-on view the camera stands");
     }
 }

@@ -71,8 +71,11 @@ class LayoutTest extends DrivenDesk {
                     assertThat(cutShort(control)).as(name + " is cut short").isFalse();
                 }
                 apart(controls, screen + " at " + width + " × " + height);
-                scene.getRoot().lookupAll(".tool-bar-overflow-button").forEach(b ->
-                        assertThat(b.isVisible()).as(screen + ": buttons behind “»”").isFalse());
+                scene.getRoot()
+                        .lookupAll(".tool-bar-overflow-button")
+                        .forEach(b -> assertThat(b.isVisible())
+                                .as(screen + ": buttons behind “»”")
+                                .isFalse());
             });
             picture(robot, scene, "layout-" + screen + "-" + width);
         }
@@ -86,19 +89,27 @@ class LayoutTest extends DrivenDesk {
             }
             if (child instanceof ButtonBase || child instanceof TextInputControl || child instanceof ComboBoxBase) {
                 into.add((Control) child);
-            } else if (child instanceof Parent p && !(child instanceof Control && !(child instanceof ToolBar)
-                    && !(child instanceof javafx.scene.control.SplitPane) && !(child instanceof javafx.scene.control.TabPane))) {
+            } else if (child instanceof Parent p
+                    && !(child instanceof Control
+                            && !(child instanceof ToolBar)
+                            && !(child instanceof javafx.scene.control.SplitPane)
+                            && !(child instanceof javafx.scene.control.TabPane))) {
                 collect(p, into);
             }
         }
     }
 
     private static boolean cutShort(Control control) {
-        if (!(control instanceof Labeled labeled) || labeled.getText() == null || labeled.getText().isEmpty()) {
+        if (!(control instanceof Labeled labeled)
+                || labeled.getText() == null
+                || labeled.getText().isEmpty()) {
             return false;
         }
-        return labeled.lookupAll(".text").stream().filter(Text.class::isInstance).map(Text.class::cast)
-                .anyMatch(t -> t.getText().endsWith("...") || t.getText().endsWith("…") && !labeled.getText().endsWith("…"));
+        return labeled.lookupAll(".text").stream()
+                .filter(Text.class::isInstance)
+                .map(Text.class::cast)
+                .anyMatch(t -> t.getText().endsWith("...")
+                        || t.getText().endsWith("…") && !labeled.getText().endsWith("…"));
     }
 
     private static void apart(List<Control> controls, String where) {
@@ -108,8 +119,9 @@ class LayoutTest extends DrivenDesk {
                 Bounds b = other.localToScene(other.getLayoutBounds());
                 double across = Math.min(a.getMaxX(), b.getMaxX()) - Math.max(a.getMinX(), b.getMinX());
                 double down = Math.min(a.getMaxY(), b.getMaxY()) - Math.max(a.getMinY(), b.getMinY());
-                assertThat(across > ROUNDED && down > ROUNDED).as(where + ": " + described(controls.get(i)) + " over "
-                        + described(other)).isFalse();
+                assertThat(across > ROUNDED && down > ROUNDED)
+                        .as(where + ": " + described(controls.get(i)) + " over " + described(other))
+                        .isFalse();
             }
         }
     }

@@ -58,7 +58,8 @@ class MenuColoursTest extends DrivenDesk {
 
     @Test
     void aMenuOfTheDarkSurroundIsReadable(FxRobot robot) {
-        robot.interact(() -> new ContextMenu(new MenuItem("Copy")).show(stage.getScene().lookup("#time"), Side.TOP, 0, 0));
+        robot.interact(() ->
+                new ContextMenu(new MenuItem("Copy")).show(stage.getScene().lookup("#time"), Side.TOP, 0, 0));
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(readable()).containsExactly("Copy");
         robot.type(KeyCode.ESCAPE);
@@ -70,7 +71,9 @@ class MenuColoursTest extends DrivenDesk {
         for (Window window : Window.getWindows()) {
             if (window instanceof PopupWindow) {
                 for (Labeled labeled : labels(window.getScene().getRoot())) {
-                    assertThat(contrastToWhite((Color) labeled.getTextFill())).as(labeled.getText()).isGreaterThan(LEAST_CONTRAST);
+                    assertThat(contrastToWhite((Color) labeled.getTextFill()))
+                            .as(labeled.getText())
+                            .isGreaterThan(LEAST_CONTRAST);
                     words.add(labeled.getText());
                 }
             }
@@ -81,7 +84,9 @@ class MenuColoursTest extends DrivenDesk {
     private static List<Labeled> labels(Parent parent) {
         List<Labeled> found = new ArrayList<>();
         for (Node child : parent.getChildrenUnmodifiable()) {
-            if (child instanceof Labeled labeled && labeled.getText() != null && !labeled.getText().isBlank()
+            if (child instanceof Labeled labeled
+                    && labeled.getText() != null
+                    && !labeled.getText().isBlank()
                     && (child.getStyleClass().contains("button") || child instanceof Label)) {
                 found.add(labeled);
             } else if (child instanceof Parent p) {
@@ -93,7 +98,11 @@ class MenuColoursTest extends DrivenDesk {
 
     /** Relative luminance and contrast as WCAG 2.2 defines them. */
     private static double contrastToWhite(Color colour) {
-        return 1.05 / (0.2126 * linear(colour.getRed()) + 0.7152 * linear(colour.getGreen()) + 0.0722 * linear(colour.getBlue()) + 0.05);
+        return 1.05
+                / (0.2126 * linear(colour.getRed())
+                        + 0.7152 * linear(colour.getGreen())
+                        + 0.0722 * linear(colour.getBlue())
+                        + 0.05);
     }
 
     private static double linear(double channel) {

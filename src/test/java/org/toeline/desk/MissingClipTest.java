@@ -79,10 +79,15 @@ class MissingClipTest {
         Lesson sample = LessonDocument.read(document);
         ClipMoment moment = sample.clips().get(View.FACE_ON);
         Path clip = Files.copy(document.resolveSibling(moment.clip()), filmed.resolve("one.mp4"));
-        Lesson lesson = new Lesson(sample.playerName(), sample.recorded(), sample.sheet(),
-                java.util.Map.of(View.FACE_ON, new ClipMoment(clip.toString(), moment.seconds())), sample.unfinished(),
+        Lesson lesson = new Lesson(
+                sample.playerName(),
+                sample.recorded(),
+                sample.sheet(),
+                java.util.Map.of(View.FACE_ON, new ClipMoment(clip.toString(), moment.seconds())),
+                sample.unfinished(),
                 sample.kept());
-        return inLedger(l -> l.takeIn(lesson, StatedFindings.of(lesson), Optional.empty()).lessonId());
+        return inLedger(l ->
+                l.takeIn(lesson, StatedFindings.of(lesson), Optional.empty()).lessonId());
     }
 
     private List<Take> takes(int lesson) throws Exception {
@@ -95,7 +100,10 @@ class MissingClipTest {
     }
 
     private Path frame(int lesson) {
-        return own.resolve("ledger").resolve("stills").resolve("lesson-" + lesson).resolve("frame-face-on.jpg");
+        return own.resolve("ledger")
+                .resolve("stills")
+                .resolve("lesson-" + lesson)
+                .resolve("frame-face-on.jpg");
     }
 
     /** Decoded frames would stay in memory from test to test. */
@@ -118,15 +126,25 @@ class MissingClipTest {
         Path elsewhere = Files.createDirectories(own.resolve("shelf/old"));
         Files.move(filmed.resolve("one.mp4"), elsewhere.resolve("renamed.mp4"));
         open(robot, lesson);
-        until(() -> robot.lookup("#missing-clip").query().isVisible() && screens.sheet().missing().name(View.FACE_ON).isPresent());
-        assertThat(robot.lookup("#missing-clip .label").queryAs(Label.class).getText()).contains("one.mp4");
-        until(() -> ((org.toeline.desk.picture.PicturePane) robot.lookup("#picture").query()).picture() != null);
-        assertThat(screens.sheet().model().sheet().view(View.FACE_ON).orElseThrow().marks()).isNotEmpty();
+        until(() -> robot.lookup("#missing-clip").query().isVisible()
+                && screens.sheet().missing().name(View.FACE_ON).isPresent());
+        assertThat(robot.lookup("#missing-clip .label").queryAs(Label.class).getText())
+                .contains("one.mp4");
+        until(() ->
+                ((org.toeline.desk.picture.PicturePane) robot.lookup("#picture").query()).picture() != null);
+        assertThat(screens.sheet()
+                        .model()
+                        .sheet()
+                        .view(View.FACE_ON)
+                        .orElseThrow()
+                        .marks())
+                .isNotEmpty();
 
         robot.interact(() -> screens.sheet().missing().look(own.resolve("shelf")));
         until(() -> screens.sheet().clips().frame(View.FACE_ON).isPresent());
         assertThat(robot.lookup("#missing-clip").query().isVisible()).isFalse();
-        until(() -> takes(lesson).get(0).path().endsWith("renamed.mp4") && takes(lesson).get(0).fingerprint().isPresent());
+        until(() -> takes(lesson).get(0).path().endsWith("renamed.mp4")
+                && takes(lesson).get(0).fingerprint().isPresent());
     }
 
     @Test
@@ -138,7 +156,8 @@ class MissingClipTest {
         int lesson = kept();
         open(robot, lesson);
         until(() -> takes(lesson).get(0).fingerprint().isPresent());
-        Path copy = own.resolve("ledger/media").resolve(takes(lesson).get(0).fingerprint().orElseThrow().sha256() + ".mp4");
+        Path copy = own.resolve("ledger/media")
+                .resolve(takes(lesson).get(0).fingerprint().orElseThrow().sha256() + ".mp4");
         assertThat(copy).exists();
         robot.interact(() -> screens.sheet().desk().fresh());
         Files.delete(filmed.resolve("one.mp4"));

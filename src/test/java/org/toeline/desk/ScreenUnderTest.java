@@ -29,6 +29,7 @@ public abstract class ScreenUnderTest {
 
     @TempDir
     protected Path folder;
+
     protected StudioForTests studio;
     private final List<String> said = new CopyOnWriteArrayList<>();
     private Scene scene;

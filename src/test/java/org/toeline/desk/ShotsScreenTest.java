@@ -25,9 +25,13 @@ import org.toeline.ledger.store.place.LedgerPlace;
 /** The screen of the shots, driven as a coach drives it: five typed, ten taken in, two setups compared, the picture kept. */
 class ShotsScreenTest extends DrivenDesk {
 
-    private static final String[][] FIVE = {{"65.1", "11.2", "1.3R", "2950", "8R", "44"}, {"64,8", "10.4", "0", "3010", "6.5 R",
-        "44.2"}, {"66", "9.9", "2.2L", "3120", "12R", "44.6"}, {"65.7", "10.8", "1.7L", "2800", "14R", ""},
-        {"64.5", "8.9", "2R", "2980", "3R", ""}};
+    private static final String[][] FIVE = {
+        {"65.1", "11.2", "1.3R", "2950", "8R", "44"},
+        {"64,8", "10.4", "0", "3010", "6.5 R", "44.2"},
+        {"66", "9.9", "2.2L", "3120", "12R", "44.6"},
+        {"65.7", "10.8", "1.7L", "2800", "14R", ""},
+        {"64.5", "8.9", "2R", "2980", "3R", ""}
+    };
 
     private ShotsScreen shots;
 
@@ -65,15 +69,22 @@ class ShotsScreenTest extends DrivenDesk {
         robot.interact(() -> screens.go("shots"));
         until(() -> robot.lookup("#cell-1-ball-speed").tryQuery().isPresent());
         robot.write("6");
-        until(() -> robot.lookup("#cell-1-ball-speed").queryAs(TextField.class).getText().equals("6"));
+        until(() -> robot.lookup("#cell-1-ball-speed")
+                .queryAs(TextField.class)
+                .getText()
+                .equals("6"));
         robot.type(KeyCode.ESCAPE);
         typeFive(robot);
         until(() -> inLedger().size() == 5);
         List<Shot> kept = inLedger();
         assertThat(kept.get(0).figure(ShotFigure.BALL_SPEED).orElseThrow()).isEqualTo(65.1);
-        assertThat(Math.toDegrees(kept.get(0).figure(ShotFigure.LAUNCH_DIRECTION).orElseThrow())).isEqualTo(-1.3);
+        assertThat(Math.toDegrees(
+                        kept.get(0).figure(ShotFigure.LAUNCH_DIRECTION).orElseThrow()))
+                .isEqualTo(-1.3);
         assertThat(kept.get(1).figure(ShotFigure.BALL_SPEED).orElseThrow()).isEqualTo(64.8);
-        assertThat(robot.lookup("#cell-6-ball-speed").tryQuery()).as("ready for the sixth").isPresent();
+        assertThat(robot.lookup("#cell-6-ball-speed").tryQuery())
+                .as("ready for the sixth")
+                .isPresent();
 
         robot.write("6x");
         robot.type(KeyCode.TAB);
@@ -91,16 +102,20 @@ class ShotsScreenTest extends DrivenDesk {
         robot.interact(() -> screens.go("shots"));
         until(() -> robot.lookup("#says-launch-angle").tryQuery().isPresent());
         assertThat(text(robot, "#says-launch-angle")).isEqualTo("● real");
-        assertThat(robot.lookup("#shots-compare").queryAs(ComboBox.class).getItems()).hasSize(2);
+        assertThat(robot.lookup("#shots-compare").queryAs(ComboBox.class).getItems())
+                .hasSize(2);
 
         robot.interact(() -> shots.takeIn(Path.of("sample-media/shots/after.csv")));
         until(() -> robot.lookup("#import-take").tryQuery().isPresent());
-        assertThat(robot.lookup("#import-unit-1").queryAs(ComboBox.class).getValue()).hasToString("KILOMETRES_PER_HOUR");
-        robot.interact(() -> robot.lookup("#import-name").queryAs(TextField.class).setText("the German table"));
+        assertThat(robot.lookup("#import-unit-1").queryAs(ComboBox.class).getValue())
+                .hasToString("KILOMETRES_PER_HOUR");
+        robot.interact(
+                () -> robot.lookup("#import-name").queryAs(TextField.class).setText("the German table"));
         robot.clickOn("#import-take");
         until(() -> inLedger().size() == 20);
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(inLedger()).as("the cell that waited to be typed into takes nothing from the rows that came")
+        assertThat(inLedger())
+                .as("the cell that waited to be typed into takes nothing from the rows that came")
                 .allSatisfy(s -> assertThat(s.figure(ShotFigure.BALL_SPEED)).isPresent());
         try (var kept = Files.list(folder.resolve("ledger/shot-templates"))) {
             assertThat(kept).hasSize(1);
@@ -121,8 +136,14 @@ class ShotsScreenTest extends DrivenDesk {
 
         robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
         until(() -> inLedger().size() == 10);
-        robot.interact(() -> robot.lookup("#shots-compare").queryAs(ComboBox.class).getSelectionModel().select(0));
+        robot.interact(() -> robot.lookup("#shots-compare")
+                .queryAs(ComboBox.class)
+                .getSelectionModel()
+                .select(0));
         until(() -> robot.lookup("#says-launch-angle").tryQuery().isEmpty());
-        assertThat(Optional.of(text(robot, "#shots-differences-help"))).get().asString().contains("choose another lesson");
+        assertThat(Optional.of(text(robot, "#shots-differences-help")))
+                .get()
+                .asString()
+                .contains("choose another lesson");
     }
 }

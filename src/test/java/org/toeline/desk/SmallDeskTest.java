@@ -57,16 +57,23 @@ class SmallDeskTest extends DrivenDesk {
         });
         until(() -> sheet.assessment().isPresent());
         WaitForAsyncUtils.waitForFxEvents();
-        Rectangle2D window = new Rectangle2D(0, 0, stage.getScene().getWidth(), stage.getScene().getHeight());
+        Rectangle2D window = new Rectangle2D(
+                0, 0, stage.getScene().getWidth(), stage.getScene().getHeight());
         ToolBar toolbar = (ToolBar) stage.getScene().lookup(".tool-bar");
         List<Node> tools = toolbar.getItems().stream().map(Node.class::cast).toList();
         apart(tools, window);
         apart(controls(".screens"), window);
         apart(controls("#views"), window);
         apart(controls("#steps"), window);
-        apart(List.of(stage.getScene().lookup("#open-clip"), stage.getScene().lookup("#marking-column"),
-                stage.getScene().lookup("#findings")), window);
-        List<Node> columns = List.of(stage.getScene().lookup("#picture"), stage.getScene().lookup("#marking-column"),
+        apart(
+                List.of(
+                        stage.getScene().lookup("#open-clip"),
+                        stage.getScene().lookup("#marking-column"),
+                        stage.getScene().lookup("#findings")),
+                window);
+        List<Node> columns = List.of(
+                stage.getScene().lookup("#picture"),
+                stage.getScene().lookup("#marking-column"),
                 stage.getScene().lookup("#findings"));
         apart(columns, window);
         assertThat(picture.getWidth()).as("width of the picture").isGreaterThanOrEqualTo(0.3 * width);
@@ -87,20 +94,26 @@ class SmallDeskTest extends DrivenDesk {
     /** All of them in the window, as wide as they need to be, none over another. */
     private static void apart(List<Node> nodes, Rectangle2D window) {
         for (Node n : nodes) {
-            assertThat(n.getScene()).as(n + " is shown and not put away behind an arrow").isNotNull();
+            assertThat(n.getScene())
+                    .as(n + " is shown and not put away behind an arrow")
+                    .isNotNull();
             Bounds b = n.localToScene(n.getLayoutBounds());
             assertThat(b.getMinX()).as(n + " left").isGreaterThanOrEqualTo(-ROUNDING);
             assertThat(b.getMaxX()).as(n + " right").isLessThanOrEqualTo(window.getMaxX() + ROUNDING);
             assertThat(b.getMinY()).as(n + " top").isGreaterThanOrEqualTo(-ROUNDING);
             assertThat(b.getMaxY()).as(n + " bottom").isLessThanOrEqualTo(window.getMaxY() + ROUNDING);
             if (n instanceof javafx.scene.control.Labeled label) {
-                assertThat(label.getWidth()).as(n + " shows all of its text")
+                assertThat(label.getWidth())
+                        .as(n + " shows all of its text")
                         .isGreaterThanOrEqualTo(label.prefWidth(-1) - ROUNDING);
             }
             for (Node other : nodes) {
                 Bounds o = other.localToScene(other.getLayoutBounds());
-                boolean over = n != other && b.getMinX() < o.getMaxX() - ROUNDING && o.getMinX() < b.getMaxX() - ROUNDING
-                        && b.getMinY() < o.getMaxY() - ROUNDING && o.getMinY() < b.getMaxY() - ROUNDING;
+                boolean over = n != other
+                        && b.getMinX() < o.getMaxX() - ROUNDING
+                        && o.getMinX() < b.getMaxX() - ROUNDING
+                        && b.getMinY() < o.getMaxY() - ROUNDING
+                        && o.getMinY() < b.getMaxY() - ROUNDING;
                 assertThat(over).as(n + " over " + other).isFalse();
             }
         }

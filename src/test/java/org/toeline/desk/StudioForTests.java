@@ -35,12 +35,23 @@ public final class StudioForTests {
     public StudioForTests(Path folder, Consumer<String> say) {
         ranges = new OwnRanges(folder.resolve("ranges.json"));
         records = new Records(Settings.usual(folder), ranges::all, say);
-        studio = new Studio(model, new Asked(), records, new Background(say), this::assessment, () -> frames, ranges, Words::english, say,
+        studio = new Studio(
+                model,
+                new Asked(),
+                records,
+                new Background(say),
+                this::assessment,
+                () -> frames,
+                ranges,
+                Words::english,
+                say,
                 id -> asked.add("go " + id));
     }
 
     private Optional<Assessment> assessment() {
-        return model.sheet().views().isEmpty() ? Optional.empty() : Optional.of(Assessment.of(model.sheet(), ranges.all()));
+        return model.sheet().views().isEmpty()
+                ? Optional.empty()
+                : Optional.of(Assessment.of(model.sheet(), ranges.all()));
     }
 
     /** Puts a lesson on the desk, with the frame that each view shows. */

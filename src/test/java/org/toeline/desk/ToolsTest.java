@@ -34,6 +34,7 @@ class ToolsTest extends DrivenDesk {
     private static final double BALL_PX = 1.2;
     /** A hand's miss: within the ball also where a whole upright picture is shown small. */
     private static final double OFF_DEVICE = 1;
+
     private static final UnaryOperator<ImagePoint> AS_IT_IS = p -> p;
 
     @Start
@@ -82,9 +83,20 @@ class ToolsTest extends DrivenDesk {
 
     private static Path turnedClip(Path to) throws Exception {
         try {
-            Process ffmpeg = new ProcessBuilder("ffmpeg", "-v", "error", "-y", "-i",
-                    Path.of("sample-media", "before", "face-on.mp4").toString(), "-c", "copy", "-metadata:s:v:0", "rotate=90", to.toString())
-                    .inheritIO().start();
+            Process ffmpeg = new ProcessBuilder(
+                            "ffmpeg",
+                            "-v",
+                            "error",
+                            "-y",
+                            "-i",
+                            Path.of("sample-media", "before", "face-on.mp4").toString(),
+                            "-c",
+                            "copy",
+                            "-metadata:s:v:0",
+                            "rotate=90",
+                            to.toString())
+                    .inheritIO()
+                    .start();
             Assumptions.assumeTrue(ffmpeg.waitFor() == 0, "this ffmpeg cannot turn a clip");
             try (org.toeline.video.Clip clip = org.toeline.video.Clip.open(to)) {
                 Assumptions.assumeTrue(clip.info().rotation() == 270, "this ffmpeg leaves the note to turn out");
@@ -97,11 +109,15 @@ class ToolsTest extends DrivenDesk {
 
     private void tools(FxRobot robot, String lesson, Path clip, UnaryOperator<ImagePoint> shown, double zoom)
             throws Exception {
-        MarkSheet placed = LessonDocument.read(Path.of("sample-media", lesson, lesson + ".lesson.json")).sheet();
-        JsonNode truth = new ObjectMapper().readTree(Path.of("sample-media", lesson, "face-on.truth.json").toFile());
+        MarkSheet placed = LessonDocument.read(Path.of("sample-media", lesson, lesson + ".lesson.json"))
+                .sheet();
+        JsonNode truth = new ObjectMapper()
+                .readTree(Path.of("sample-media", lesson, "face-on.truth.json").toFile());
         robot.interact(() -> {
-            model().open(Lesson.of(MarkSheet.empty(placed.handedness(), placed.club()).withFloor(placed.floor())),
-                    Optional.empty());
+            model().open(
+                            Lesson.of(MarkSheet.empty(placed.handedness(), placed.club())
+                                    .withFloor(placed.floor())),
+                            Optional.empty());
             sheet.welcomed();
             sheet.clips().choose(View.FACE_ON, clip.toAbsolutePath());
         });
@@ -110,14 +126,19 @@ class ToolsTest extends DrivenDesk {
             // nobody stands on a turned picture, so no address is found by itself
             robot.interact(() -> sheet.clips().seek(View.FACE_ON, 2.2));
         }
-        until(() -> sheet.clips().frame(View.FACE_ON).filter(f -> f.seconds() > 1).isPresent());
+        until(() ->
+                sheet.clips().frame(View.FACE_ON).filter(f -> f.seconds() > 1).isPresent());
         until(() -> sheet.clips().lines().getChildrenUnmodifiable().isEmpty());
-        ball(robot, shown.apply(new ImagePoint(truth.at("/ball/x").asDouble(), truth.at("/ball/y").asDouble())), zoom);
+        ball(
+                robot,
+                shown.apply(new ImagePoint(
+                        truth.at("/ball/x").asDouble(), truth.at("/ball/y").asDouble())),
+                zoom);
         rod(robot, truth, shown);
         upright(robot, truth, shown);
         landmark(robot, truth, shown);
-        assertThat(model().sheet().handedness()).isEqualTo(placed.handedness() == Handedness.LEFT ? Handedness.LEFT
-                : Handedness.RIGHT);
+        assertThat(model().sheet().handedness())
+                .isEqualTo(placed.handedness() == Handedness.LEFT ? Handedness.LEFT : Handedness.RIGHT);
     }
 
     private void ball(FxRobot robot, ImagePoint at, double zoom) throws Exception {
@@ -129,34 +150,53 @@ class ToolsTest extends DrivenDesk {
         });
         if (zoom > 1) {
             // the ball may have left the pane: the right button brings it back
-            drag(robot, MouseButton.SECONDARY, picture.getWidth() / 2, picture.getHeight() / 2,
+            drag(
+                    robot,
+                    MouseButton.SECONDARY,
+                    picture.getWidth() / 2,
+                    picture.getHeight() / 2,
                     picture.getWidth() - picture.transform().deviceX(at),
                     picture.getHeight() - picture.transform().deviceY(at));
         }
-        robot.clickOn(picture.localToScreen(picture.transform().deviceX(at) + OFF_DEVICE, picture.transform().deviceY(at) - OFF_DEVICE));
+        robot.clickOn(picture.localToScreen(
+                picture.transform().deviceX(at) + OFF_DEVICE,
+                picture.transform().deviceY(at) - OFF_DEVICE));
         until(() -> marks().ball().isPresent());
-        assertThat(marks().ball().orElseThrow().centre().distancePx(at)).as("ball").isLessThan(BALL_PX);
-        assertThat(marks().ball().orElseThrow().diameterPx()).as("its outline was found").isPresent();
+        assertThat(marks().ball().orElseThrow().centre().distancePx(at))
+                .as("ball")
+                .isLessThan(BALL_PX);
+        assertThat(marks().ball().orElseThrow().diameterPx())
+                .as("its outline was found")
+                .isPresent();
         robot.interact(() -> picture.fit());
     }
 
     private void rod(FxRobot robot, JsonNode truth, UnaryOperator<ImagePoint> shown) throws Exception {
         JsonNode near = truth.at("/floor/0");
         JsonNode far = truth.at("/floor/1");
-        ImagePoint a = shown.apply(new ImagePoint(near.path("x").asDouble(), near.path("y").asDouble()));
-        ImagePoint b = shown.apply(new ImagePoint(far.path("x").asDouble(), far.path("y").asDouble()));
+        ImagePoint a = shown.apply(
+                new ImagePoint(near.path("x").asDouble(), near.path("y").asDouble()));
+        ImagePoint b = shown.apply(
+                new ImagePoint(far.path("x").asDouble(), far.path("y").asDouble()));
         robot.interact(() -> model().select(new Item.OfFloor(near.path("id").asText())));
         stroke(robot, a, b);
         until(() -> marks().floorMarks().size() == 2);
         // the rod lies on the turf: its visible axis is up to a pixel above the floor points
-        assertThat(marks().floorMark(near.path("id").asText()).orElseThrow().at().distancePx(a)).isLessThan(4);
-        assertThat(marks().floorMark(far.path("id").asText()).orElseThrow().at().distancePx(b)).isLessThan(4);
+        assertThat(marks().floorMark(near.path("id").asText())
+                        .orElseThrow()
+                        .at()
+                        .distancePx(a))
+                .isLessThan(4);
+        assertThat(marks().floorMark(far.path("id").asText()).orElseThrow().at().distancePx(b))
+                .isLessThan(4);
     }
 
     private void upright(FxRobot robot, JsonNode truth, UnaryOperator<ImagePoint> shown) throws Exception {
         JsonNode post = truth.at("/verticals/0");
-        ImagePoint a = shown.apply(new ImagePoint(post.path("x1").asDouble(), post.path("y1").asDouble()));
-        ImagePoint b = shown.apply(new ImagePoint(post.path("x2").asDouble(), post.path("y2").asDouble()));
+        ImagePoint a = shown.apply(
+                new ImagePoint(post.path("x1").asDouble(), post.path("y1").asDouble()));
+        ImagePoint b = shown.apply(
+                new ImagePoint(post.path("x2").asDouble(), post.path("y2").asDouble()));
         robot.interact(() -> model().select(new Item.OfVertical(0)));
         stroke(robot, a, b);
         until(() -> marks().verticals().size() == 1);
@@ -166,28 +206,39 @@ class ToolsTest extends DrivenDesk {
 
     private void landmark(FxRobot robot, JsonNode truth, UnaryOperator<ImagePoint> shown) {
         JsonNode toe = truth.at("/landmarks/lead-toe");
-        ImagePoint at = shown.apply(new ImagePoint(toe.get(3).asDouble(), toe.get(4).asDouble()));
+        ImagePoint at =
+                shown.apply(new ImagePoint(toe.get(3).asDouble(), toe.get(4).asDouble()));
         robot.interact(() -> model().select(new Item.OfLandmark(Landmark.LEAD_TOE)));
-        robot.clickOn(picture.localToScreen(picture.transform().deviceX(at), picture.transform().deviceY(at)));
+        robot.clickOn(picture.localToScreen(
+                picture.transform().deviceX(at), picture.transform().deviceY(at)));
         WaitForAsyncUtils.waitForFxEvents();
         ImagePoint placed = marks().mark(Landmark.LEAD_TOE).orElseThrow().at();
         assertThat(placed.distancePx(at)).isLessThan(1.5 / picture.transform().scale());
         robot.interact(() -> model().select(new Item.OfLandmark(Landmark.LEAD_TOE)));
         robot.type(KeyCode.UP);
-        assertThat(placed.yPx() - marks().mark(Landmark.LEAD_TOE).orElseThrow().at().yPx()).isCloseTo(0.25, within(0.06));
+        assertThat(placed.yPx()
+                        - marks().mark(Landmark.LEAD_TOE).orElseThrow().at().yPx())
+                .isCloseTo(0.25, within(0.06));
         robot.type(KeyCode.DELETE);
         assertThat(marks().mark(Landmark.LEAD_TOE)).isEmpty();
     }
 
     private void stroke(FxRobot robot, ImagePoint from, ImagePoint to) {
-        drag(robot, MouseButton.PRIMARY, picture.transform().deviceX(from), picture.transform().deviceY(from),
-                picture.transform().deviceX(to), picture.transform().deviceY(to));
+        drag(
+                robot,
+                MouseButton.PRIMARY,
+                picture.transform().deviceX(from),
+                picture.transform().deviceY(from),
+                picture.transform().deviceX(to),
+                picture.transform().deviceY(to));
     }
 
     private void drag(FxRobot robot, MouseButton button, double x1, double y1, double x2, double y2) {
-        robot.moveTo(picture.localToScreen(x1, y1)).press(button)
+        robot.moveTo(picture.localToScreen(x1, y1))
+                .press(button)
                 .moveTo(picture.localToScreen((x1 + x2) / 2, (y1 + y2) / 2))
-                .moveTo(picture.localToScreen(x2, y2)).release(button);
+                .moveTo(picture.localToScreen(x2, y2))
+                .release(button);
         WaitForAsyncUtils.waitForFxEvents();
     }
 }

@@ -37,10 +37,21 @@ class WholeLessonTest extends DrivenDesk {
 
     private static final Path MEDIA = Path.of("sample-media", "before");
     /** What the findings of a driver lesson need; the rest makes them a little narrower. */
-    private static final List<Landmark> NEEDED = List.of(Landmark.LEAD_SHOULDER, Landmark.TRAIL_SHOULDER,
-            Landmark.LEAD_HEEL, Landmark.LEAD_TOE, Landmark.TRAIL_HEEL, Landmark.TRAIL_TOE, Landmark.LEAD_WRIST,
-            Landmark.TRAIL_WRIST, Landmark.HEAD_CENTRE, Landmark.LEAD_HIP, Landmark.TRAIL_HIP, Landmark.CLUB_HEAD,
+    private static final List<Landmark> NEEDED = List.of(
+            Landmark.LEAD_SHOULDER,
+            Landmark.TRAIL_SHOULDER,
+            Landmark.LEAD_HEEL,
+            Landmark.LEAD_TOE,
+            Landmark.TRAIL_HEEL,
+            Landmark.TRAIL_TOE,
+            Landmark.LEAD_WRIST,
+            Landmark.TRAIL_WRIST,
+            Landmark.HEAD_CENTRE,
+            Landmark.LEAD_HIP,
+            Landmark.TRAIL_HIP,
+            Landmark.CLUB_HEAD,
             Landmark.GRIP_END);
+
     private static final List<Landmark> OF_THE_CLUB = List.of(Landmark.CLUB_HEAD, Landmark.GRIP_END);
 
     private int gestures;
@@ -63,26 +74,31 @@ class WholeLessonTest extends DrivenDesk {
     }
 
     private void run(FxRobot robot, List<Landmark> clicked, boolean suggestions) throws Exception {
-        MarkSheet placed = LessonDocument.read(MEDIA.resolve("before.lesson.json")).sheet();
+        MarkSheet placed =
+                LessonDocument.read(MEDIA.resolve("before.lesson.json")).sheet();
         robot.interact(() -> {
-            model().open(Lesson.of(model().sheet().withFloor(placed.floor()).withTakes(Takes.SIMULTANEOUS)),
-                    Optional.empty());
+            model().open(
+                            Lesson.of(model().sheet().withFloor(placed.floor()).withTakes(Takes.SIMULTANEOUS)),
+                            Optional.empty());
             sheet.welcomed();
         });
         for (View view : List.of(View.FACE_ON, View.DOWN_THE_LINE)) {
             open(robot, view, placed.view(view).orElseThrow());
             mark(robot, placed.view(view).orElseThrow(), clicked, suggestions);
         }
-        until(() -> sheet.assessment().isPresent() && sheet.assessment().get().sheet().equals(model().sheet()));
+        until(() -> sheet.assessment().isPresent()
+                && sheet.assessment().get().sheet().equals(model().sheet()));
         report(suggestions);
     }
 
     /** A clip dropped on the picture: its address is found, and where the marks are from is within the still span. */
     private void open(FxRobot robot, View view, ViewMarks placed) throws Exception {
         robot.interact(() -> model().show(view));
-        robot.interact(() -> sheet.clips().choose(view, MEDIA.resolve(view.id() + ".mp4").toAbsolutePath()));
+        robot.interact(() ->
+                sheet.clips().choose(view, MEDIA.resolve(view.id() + ".mp4").toAbsolutePath()));
         gestures++;
-        until(() -> sheet.clips().time(view).filter(t -> t[0] > 1.0).isPresent() && picture.picture() != null
+        until(() -> sheet.clips().time(view).filter(t -> t[0] > 1.0).isPresent()
+                && picture.picture() != null
                 && model().marks(view).isPresent());
         assertThat(placed.widthPx()).isEqualTo(model().marks(view).orElseThrow().widthPx());
     }
@@ -100,7 +116,10 @@ class WholeLessonTest extends DrivenDesk {
         }
         for (int i = 0; i + 1 < placed.floorMarks().size(); i += 2) {
             select(robot, new Item.OfFloor(placed.floorMarks().get(i).pointId()));
-            stroke(robot, placed.floorMarks().get(i).at(), placed.floorMarks().get(i + 1).at());
+            stroke(
+                    robot,
+                    placed.floorMarks().get(i).at(),
+                    placed.floorMarks().get(i + 1).at());
         }
         VerticalMark post = placed.verticals().get(0);
         select(robot, new Item.OfVertical(0));
@@ -124,16 +143,19 @@ class WholeLessonTest extends DrivenDesk {
 
     private void click(FxRobot robot, ImagePoint p) {
         gestures++;
-        robot.clickOn(picture.localToScreen(picture.transform().deviceX(p), picture.transform().deviceY(p)));
+        robot.clickOn(picture.localToScreen(
+                picture.transform().deviceX(p), picture.transform().deviceY(p)));
         WaitForAsyncUtils.waitForFxEvents();
     }
 
     private void stroke(FxRobot robot, ImagePoint from, ImagePoint to) throws Exception {
         gestures++;
         int before = placedCount();
-        robot.moveTo(picture.localToScreen(picture.transform().deviceX(from), picture.transform().deviceY(from)))
+        robot.moveTo(picture.localToScreen(
+                        picture.transform().deviceX(from), picture.transform().deviceY(from)))
                 .press(MouseButton.PRIMARY)
-                .moveTo(picture.localToScreen(picture.transform().deviceX(to), picture.transform().deviceY(to)))
+                .moveTo(picture.localToScreen(
+                        picture.transform().deviceX(to), picture.transform().deviceY(to)))
                 .release(MouseButton.PRIMARY);
         until(() -> placedCount() > before);
     }
@@ -144,9 +166,13 @@ class WholeLessonTest extends DrivenDesk {
     }
 
     private void report(boolean suggestions) throws Exception {
-        JsonNode truth = new ObjectMapper().readTree(MEDIA.resolve("face-on.truth.json").toFile()).path("readings");
-        System.out.printf("%n%s: %d gestures%n%n| reading | unit | truth | reading, 95 %% interval | holds |%n"
-                + "| --- | --- | ---: | ---: | --- |%n", suggestions ? "With suggestions" : "By hand", gestures);
+        JsonNode truth = new ObjectMapper()
+                .readTree(MEDIA.resolve("face-on.truth.json").toFile())
+                .path("readings");
+        System.out.printf(
+                "%n%s: %d gestures%n%n| reading | unit | truth | reading, 95 %% interval | holds |%n"
+                        + "| --- | --- | ---: | ---: | --- |%n",
+                suggestions ? "With suggestions" : "By hand", gestures);
         int held = 0;
         int all = 0;
         for (Reading r : sheet.assessment().orElseThrow().readings()) {
@@ -154,13 +180,35 @@ class WholeLessonTest extends DrivenDesk {
             boolean holds = r.shownLow() <= t && t <= r.shownHigh();
             held += holds ? 1 : 0;
             all++;
-            System.out.printf(Locale.ROOT, "| %s | %s | %.2f | %.2f (%.2f to %.2f) | %s |%n", r.kind().id(),
-                    r.kind().unit().id(), t, r.shownValue(), r.shownLow(), r.shownHigh(), holds ? "yes" : "**no**");
+            System.out.printf(
+                    Locale.ROOT,
+                    "| %s | %s | %.2f | %.2f (%.2f to %.2f) | %s |%n",
+                    r.kind().id(),
+                    r.kind().unit().id(),
+                    t,
+                    r.shownValue(),
+                    r.shownLow(),
+                    r.shownHigh(),
+                    holds ? "yes" : "**no**");
         }
-        sheet.assessment().orElseThrow().posture().doubts().forEach(d -> System.out.printf(Locale.ROOT,
-                "| *in doubt: %s, %s* | px | | %.1f | |%n", d.view().id(), d.mark(), d.offPx()));
+        sheet.assessment()
+                .orElseThrow()
+                .posture()
+                .doubts()
+                .forEach(d -> System.out.printf(
+                        Locale.ROOT,
+                        "| *in doubt: %s, %s* | px | | %.1f | |%n",
+                        d.view().id(),
+                        d.mark(),
+                        d.offPx()));
         assertThat((double) held / all).as("intervals that hold the truth").isGreaterThanOrEqualTo(0.85);
-        assertThat(sheet.assessment().orElseThrow().advice().first().orElseThrow().finding().kind())
+        assertThat(sheet.assessment()
+                        .orElseThrow()
+                        .advice()
+                        .first()
+                        .orElseThrow()
+                        .finding()
+                        .kind())
                 .isEqualTo(ReadingKind.BALL_TO_LEAD_SHOULDER);
     }
 }

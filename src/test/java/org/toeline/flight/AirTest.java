@@ -27,7 +27,8 @@ class AirTest {
     @Test
     void moistAirIsLighter() {
         assertThat(MoistAir.saturationPa(293.15)).isCloseTo(2339, within(2.0));
-        double lighter = Air.of(20, 101_325, 0).densityKgPerM3() - Air.of(20, 101_325, 1).densityKgPerM3();
+        double lighter =
+                Air.of(20, 101_325, 0).densityKgPerM3() - Air.of(20, 101_325, 1).densityKgPerM3();
         assertThat(lighter).isCloseTo(1.204 * 0.378 * 2339 / 101_325, within(0.0002));
     }
 
@@ -43,14 +44,20 @@ class AirTest {
     @Test
     void highPlacesCarryFarther() {
         Launch drive = Launch.straight(67, 13, 2600);
-        double low = new Trajectory(Air.atAltitude(20, 0, 0.5), SmitsSmith.WITH_REYNOLDS_TERM).fly(drive).carryM();
-        double high = new Trajectory(Air.atAltitude(20, 1600, 0.5), SmitsSmith.WITH_REYNOLDS_TERM).fly(drive).carryM();
+        double low = new Trajectory(Air.atAltitude(20, 0, 0.5), SmitsSmith.WITH_REYNOLDS_TERM)
+                .fly(drive)
+                .carryM();
+        double high = new Trajectory(Air.atAltitude(20, 1600, 0.5), SmitsSmith.WITH_REYNOLDS_TERM)
+                .fly(drive)
+                .carryM();
         assertThat(high).isGreaterThan(low * 1.02);
     }
 
     @Test
     void refusesWhatNoWeatherIs() {
-        assertThatThrownBy(() -> Air.of(72, 101_325, 0.5)).hasMessageContaining("72").hasMessageContaining("50");
+        assertThatThrownBy(() -> Air.of(72, 101_325, 0.5))
+                .hasMessageContaining("72")
+                .hasMessageContaining("50");
         assertThatThrownBy(() -> Air.of(20, 1013, 0.5)).hasMessageContaining("1013");
         assertThatThrownBy(() -> Air.of(20, 101_325, 50)).hasMessageContaining("0 to 1");
         assertThatThrownBy(() -> Air.USUAL.withWind(60, 0)).hasMessageContaining("60");

@@ -27,8 +27,12 @@ class AnyLaunchTest {
     @Test
     void everyFlightEndsOnTheGround() {
         for (int i = 0; i < 700; i++) {
-            Launch launch = new Launch(Math.max(0.01, upTo(120)), Math.max(1e-4, upTo(Math.PI / 2 - 1e-6)),
-                    random.nextDouble(-1.5, 1.5), upTo(2000), random.nextDouble(-Math.PI / 2, Math.PI / 2));
+            Launch launch = new Launch(
+                    Math.max(0.01, upTo(120)),
+                    Math.max(1e-4, upTo(Math.PI / 2 - 1e-6)),
+                    random.nextDouble(-1.5, 1.5),
+                    upTo(2000),
+                    random.nextDouble(-Math.PI / 2, Math.PI / 2));
             Air air = Air.of(random.nextDouble(-30, 50), random.nextDouble(50_000, 110_000), random.nextDouble())
                     .withWind(random.nextDouble(-28, 28), random.nextDouble(-28, 28));
             Flight flight = new Trajectory(air, FlightBand.MODELS.get(i % 3)).fly(launch);
@@ -36,8 +40,8 @@ class AnyLaunchTest {
             assertThat(flight.hangTimeS()).as(launch + " " + air).isPositive().isLessThan(Trajectory.LONGEST_S);
             assertThat(flight.apexM()).isGreaterThanOrEqualTo(0);
             assertThat(flight.descentRad()).isBetween(0.0, Math.PI / 2);
-            assertThat(flight.points()).allSatisfy(p -> assertThat(p.place().u()).isLessThanOrEqualTo(
-                    flight.apexM() + 1e-6));
+            assertThat(flight.points())
+                    .allSatisfy(p -> assertThat(p.place().u()).isLessThanOrEqualTo(flight.apexM() + 1e-6));
         }
     }
 
@@ -45,38 +49,43 @@ class AnyLaunchTest {
     void whatMakesNoFlightIsRefusedOrAbsent() {
         assertThatThrownBy(() -> Launch.straight(70, -3, 2500)).hasMessageContaining("(0, π/2)");
         assertThatThrownBy(() -> Launch.straight(700, 12, 2500)).hasMessageContaining("120");
-        Shot topped = new Shot(Map.of(ShotFigure.BALL_SPEED, 40.0, ShotFigure.LAUNCH_ANGLE, -0.05,
-                ShotFigure.SPIN_RATE, 100.0));
+        Shot topped = new Shot(
+                Map.of(ShotFigure.BALL_SPEED, 40.0, ShotFigure.LAUNCH_ANGLE, -0.05, ShotFigure.SPIN_RATE, 100.0));
         assertThat(topped.launch()).isEmpty();
         assertThat(topped.with(ShotFigure.LAUNCH_ANGLE, 0.2).launch()).isPresent();
-        assertThat(new Shot(Map.of(ShotFigure.BALL_SPEED, 40.0, ShotFigure.LAUNCH_ANGLE, 0.2)).launch()).isEmpty();
+        assertThat(new Shot(Map.of(ShotFigure.BALL_SPEED, 40.0, ShotFigure.LAUNCH_ANGLE, 0.2)).launch())
+                .isEmpty();
         assertThatThrownBy(() -> new Shot(Map.of(ShotFigure.SPIN_RATE, -1.0))).hasMessageContaining("zero or more");
         assertThatThrownBy(() -> new Shot(Map.of(ShotFigure.CARRY, Double.NaN))).hasMessageContaining("carry");
     }
 
     @Test
     void aMirrorTurnsWhatHasSides() {
-        Shot shot = new Shot(Map.of(ShotFigure.CARRY, 200.0, ShotFigure.SIDE, 7.0, ShotFigure.SPIN_AXIS, -0.1), "driver");
-        assertThat(shot.mirrored()).isEqualTo(new Shot(Map.of(ShotFigure.CARRY, 200.0, ShotFigure.SIDE, -7.0,
-                ShotFigure.SPIN_AXIS, 0.1), "driver"));
+        Shot shot =
+                new Shot(Map.of(ShotFigure.CARRY, 200.0, ShotFigure.SIDE, 7.0, ShotFigure.SPIN_AXIS, -0.1), "driver");
+        assertThat(shot.mirrored())
+                .isEqualTo(new Shot(
+                        Map.of(ShotFigure.CARRY, 200.0, ShotFigure.SIDE, -7.0, ShotFigure.SPIN_AXIS, 0.1), "driver"));
         assertThat(shot.mirrored().mirrored()).isEqualTo(shot);
     }
 
     /** Computed figures fill in what nobody measured, and never stand beside measured ones of the same kind. */
     @Test
     void computedAndMeasuredAreNotMixed() {
-        Shot launched = new Shot(Map.of(ShotFigure.BALL_SPEED, 65.0, ShotFigure.LAUNCH_ANGLE, 0.22,
-                ShotFigure.SPIN_RATE, 270.0));
+        Shot launched = new Shot(
+                Map.of(ShotFigure.BALL_SPEED, 65.0, ShotFigure.LAUNCH_ANGLE, 0.22, ShotFigure.SPIN_RATE, 270.0));
         Shot measured = launched.with(ShotFigure.CARRY, 215);
         Trajectory trajectory = new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM);
         ComputedFigures filled = ComputedFigures.of(List.of(launched, measured), trajectory);
-        assertThat(filled.computed()).isEqualTo(Set.of(ShotFigure.APEX, ShotFigure.DESCENT_ANGLE, ShotFigure.HANG_TIME));
+        assertThat(filled.computed())
+                .isEqualTo(Set.of(ShotFigure.APEX, ShotFigure.DESCENT_ANGLE, ShotFigure.HANG_TIME));
         assertThat(filled.shots().get(0).figure(ShotFigure.CARRY)).isEmpty();
         assertThat(filled.shots().get(0).figure(ShotFigure.APEX).getAsDouble())
                 .isCloseTo(trajectory.fly(launched.launch().orElseThrow()).apexM(), within(1e-9));
         assertThat(filled.model()).isEqualTo("Smits & Smith 1994");
         // Without a measured direction, a computed side would be a supposition.
-        assertThat(ComputedFigures.of(List.of(launched), trajectory).computed()).contains(ShotFigure.CARRY)
+        assertThat(ComputedFigures.of(List.of(launched), trajectory).computed())
+                .contains(ShotFigure.CARRY)
                 .doesNotContain(ShotFigure.SIDE);
     }
 }

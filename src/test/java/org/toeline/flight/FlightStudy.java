@@ -10,9 +10,15 @@ import java.util.Locale;
 public final class FlightStudy {
 
     /** A drive and what is commonly said of it: apex in feet and carry in yards, from low to high; 0 if nothing is. */
-    private record Said(String name, double mph, double launchDeg, double rpm, double apexLow, double apexHigh,
-            double carryLow, double carryHigh) {
-    }
+    private record Said(
+            String name,
+            double mph,
+            double launchDeg,
+            double rpm,
+            double apexLow,
+            double apexHigh,
+            double carryLow,
+            double carryHigh) {}
 
     /**
      * Common practice (no source): 145 to 150 mph, teed and set up well, 12 to 14°, 80 to 95 ft, 240 to 250 yd; teed low
@@ -27,25 +33,39 @@ public final class FlightStudy {
             new Said("off the lead foot, shoulders open", 147.5, 10, 3000, 70, 75, 0, 0),
             new Said("mean of a tour, 2015", 167.7, 10.8, 2599, 0, 0, 0, 0));
 
-    private FlightStudy() {
-    }
+    private FlightStudy() {}
 
     public static void main(String[] args) {
-        System.out.println("| drive | launch | said: apex ft, carry yd | " + String.join(" | ",
-                FlightBand.MODELS.stream().map(Aerodynamics::words).toList()) + " |");
+        System.out.println("| drive | launch | said: apex ft, carry yd | "
+                + String.join(
+                        " | ",
+                        FlightBand.MODELS.stream().map(Aerodynamics::words).toList()) + " |");
         System.out.println("| --- | --- | --- |" + " --- |".repeat(FlightBand.MODELS.size()));
         for (Said drive : DRIVES) {
-            StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "| %s | %.1f mph, %.1f°, %.0f rpm | %s, %s |",
-                    drive.name, drive.mph, drive.launchDeg, drive.rpm, span(drive.apexLow, drive.apexHigh),
+            StringBuilder row = new StringBuilder(String.format(
+                    Locale.ROOT,
+                    "| %s | %.1f mph, %.1f°, %.0f rpm | %s, %s |",
+                    drive.name,
+                    drive.mph,
+                    drive.launchDeg,
+                    drive.rpm,
+                    span(drive.apexLow, drive.apexHigh),
                     span(drive.carryLow, drive.carryHigh)));
             Launch launch = Launch.straight(FigureUnit.MILES_PER_HOUR.toInside(drive.mph), drive.launchDeg, drive.rpm);
             for (Aerodynamics model : FlightBand.MODELS) {
                 Flight flight = new Trajectory(Air.USUAL, model).fly(launch);
                 double apex = FigureUnit.FOOT.fromInside(flight.apexM());
                 double carry = FigureUnit.YARD.fromInside(flight.carryM());
-                row.append(String.format(Locale.ROOT, " %.0f%s, %.0f%s; %.0f° down, %.1f s; %.0f %% outside |", apex,
-                        off(apex, drive.apexLow, drive.apexHigh), carry, off(carry, drive.carryLow, drive.carryHigh),
-                        Math.toDegrees(flight.descentRad()), flight.hangTimeS(), 100 * flight.outsideShare()));
+                row.append(String.format(
+                        Locale.ROOT,
+                        " %.0f%s, %.0f%s; %.0f° down, %.1f s; %.0f %% outside |",
+                        apex,
+                        off(apex, drive.apexLow, drive.apexHigh),
+                        carry,
+                        off(carry, drive.carryLow, drive.carryHigh),
+                        Math.toDegrees(flight.descentRad()),
+                        flight.hangTimeS(),
+                        100 * flight.outsideShare()));
             }
             System.out.println(row);
         }

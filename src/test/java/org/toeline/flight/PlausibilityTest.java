@@ -39,14 +39,16 @@ class PlausibilityTest {
     @Test
     void milesReadAsMetresASecond() {
         assertThat(only(USUAL.with(ShotFigure.BALL_SPEED, 147)).reason())
-                .contains("147.0 m/s").contains("mph read as m/s (65.7 m/s would fit)");
+                .contains("147.0 m/s")
+                .contains("mph read as m/s (65.7 m/s would fit)");
         assertThat(only(USUAL.with(ShotFigure.BALL_SPEED, 236)).reason()).contains("km/h read as m/s (65.6 m/s");
     }
 
     /** The most a head of 0.2 kg can give with restitution 0.83: 1.49 times its own speed (momentum; common practice). */
     @Test
     void aBallIsNotMuchFasterThanTheClub() {
-        assertThat(plausibility.check(USUAL.with(ShotFigure.CLUB_SPEED, 65.7 / 1.48))).isEmpty();
+        assertThat(plausibility.check(USUAL.with(ShotFigure.CLUB_SPEED, 65.7 / 1.48)))
+                .isEmpty();
         Implausible flag = only(USUAL.with(ShotFigure.CLUB_SPEED, 65.7 / 1.7));
         assertThat(flag.figure()).isEqualTo(ShotFigure.BALL_SPEED);
         assertThat(flag.reason()).contains("faster than a ball leaves a club of 38.6 m/s");
@@ -89,15 +91,19 @@ class PlausibilityTest {
 
     @Test
     void spinOutOfRange() {
-        assertThat(only(USUAL.with(ShotFigure.SPIN_RATE, FigureUnit.TURNS_PER_MINUTE.toInside(26_000))).reason())
-                .contains("26000 rpm").contains("14000 rpm");
+        assertThat(only(USUAL.with(ShotFigure.SPIN_RATE, FigureUnit.TURNS_PER_MINUTE.toInside(26_000)))
+                        .reason())
+                .contains("26000 rpm")
+                .contains("14000 rpm");
         assertThat(only(USUAL.with(ShotFigure.LAUNCH_ANGLE, 13)).reason()).contains("744.8 °");
     }
 
     @Test
     void timesThatCannotBe() {
-        assertThat(plausibility.check(USUAL.with(ShotFigure.HANG_TIME, 1.9))).extracting(Implausible::reason)
-                .anyMatch(r -> r.contains("fall from in 1.9 s")).anyMatch(r -> r.contains("the ball's first speed"));
+        assertThat(plausibility.check(USUAL.with(ShotFigure.HANG_TIME, 1.9)))
+                .extracting(Implausible::reason)
+                .anyMatch(r -> r.contains("fall from in 1.9 s"))
+                .anyMatch(r -> r.contains("the ball's first speed"));
         Shot low = drive(65.7, 13, 2600, 224, 10).with(ShotFigure.HANG_TIME, 3.0);
         assertThat(only(low).reason()).contains("3.0 s at the ball's first speed");
     }
@@ -127,12 +133,21 @@ class PlausibilityTest {
             Aerodynamics model = FlightBand.MODELS.get(i % FlightBand.MODELS.size());
             double speed = random.nextDouble(25, 80);
             double loft = Math.min(45, random.nextDouble(0.7, 1.3) * (50 - 0.55 * speed));
-            Launch launch = new Launch(speed, Math.toRadians(loft), random.nextDouble(-0.1, 0.1),
-                    FigureUnit.TURNS_PER_MINUTE.toInside(random.nextDouble(0.7, 1.3) * 220 * loft), 0);
+            Launch launch = new Launch(
+                    speed,
+                    Math.toRadians(loft),
+                    random.nextDouble(-0.1, 0.1),
+                    FigureUnit.TURNS_PER_MINUTE.toInside(random.nextDouble(0.7, 1.3) * 220 * loft),
+                    0);
             Air air = Air.USUAL.withWind(random.nextDouble(-3, 3), random.nextDouble(-3, 3));
             Flight flight = new Trajectory(air, model).fly(launch);
-            Shot shot = drive(speed, loft, FigureUnit.TURNS_PER_MINUTE.fromInside(launch.spinRadPerS()),
-                    flight.carryM(), flight.apexM()).with(ShotFigure.HANG_TIME, flight.hangTimeS());
+            Shot shot = drive(
+                            speed,
+                            loft,
+                            FigureUnit.TURNS_PER_MINUTE.fromInside(launch.spinRadPerS()),
+                            flight.carryM(),
+                            flight.apexM())
+                    .with(ShotFigure.HANG_TIME, flight.hangTimeS());
             assertThat(plausibility.check(shot)).as(launch + " " + model).isEmpty();
         }
     }

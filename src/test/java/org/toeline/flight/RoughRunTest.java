@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 class RoughRunTest {
 
     private static RoughRun run(double speedMps, double angleDeg, double rpm) {
-        return RoughRun.after(new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM)
-                .fly(Launch.straight(speedMps, angleDeg, rpm)));
+        return RoughRun.after(
+                new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM).fly(Launch.straight(speedMps, angleDeg, rpm)));
     }
 
     /** Common practice: a drive runs some 10 to 50 m, a full wedge hardly at all. */

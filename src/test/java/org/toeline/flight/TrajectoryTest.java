@@ -76,7 +76,8 @@ class TrajectoryTest {
     @Test
     void quotedEndsAreTheShortEndOfTheBand() {
         Launch drive = Launch.straight(FigureUnit.MILES_PER_HOUR.toInside(167.7), 10.8, 2599);
-        assertThat(FigureUnit.YARD.fromInside(fly(new BearmanHarvey(), drive).carryM())).isCloseTo(218.1, within(0.1));
+        assertThat(FigureUnit.YARD.fromInside(fly(new BearmanHarvey(), drive).carryM()))
+                .isCloseTo(218.1, within(0.1));
     }
 
     @Test
@@ -84,7 +85,8 @@ class TrajectoryTest {
         Flight flight = fly(new Vacuum(), Launch.straight(70, 40, 3000));
         double first = energy(flight.points().get(0));
         flight.points().forEach(p -> assertThat(energy(p)).isCloseTo(first, within(1e-6 * first)));
-        assertThat(flight.landing().spinRadPerS()).isEqualTo(Launch.straight(70, 40, 3000).spinRadPerS());
+        assertThat(flight.landing().spinRadPerS())
+                .isEqualTo(Launch.straight(70, 40, 3000).spinRadPerS());
     }
 
     /** What the energy loses is what the drag took, ∫ ½ρAC_D v³/m dt by Simpson's rule; lift takes nothing. */
@@ -117,8 +119,8 @@ class TrajectoryTest {
         Flight fine = new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM, 1e-10).fly(launch);
         assertThat(usual.carryM()).isCloseTo(fine.carryM(), within(1e-4));
         assertThat(usual.hangTimeS()).isCloseTo(fine.hangTimeS(), within(1e-5));
-        assertThat(Math.abs(usual.carryM() - fine.carryM())).isLessThanOrEqualTo(
-                Math.abs(rough.carryM() - fine.carryM()));
+        assertThat(Math.abs(usual.carryM() - fine.carryM()))
+                .isLessThanOrEqualTo(Math.abs(rough.carryM() - fine.carryM()));
         assertThat(rough.carryM()).isCloseTo(fine.carryM(), within(0.1));
     }
 
@@ -140,8 +142,10 @@ class TrajectoryTest {
         Launch turned = new Launch(65, 0.2, 0.15, 300, 0.1);
         Flight a = fly(SmitsSmith.WITH_REYNOLDS_TERM, straight);
         Flight b = fly(SmitsSmith.WITH_REYNOLDS_TERM, turned);
-        double headingA = Math.atan2(a.landing().place().h(), a.landing().place().t());
-        double headingB = Math.atan2(b.landing().place().h(), b.landing().place().t());
+        double headingA =
+                Math.atan2(a.landing().place().h(), a.landing().place().t());
+        double headingB =
+                Math.atan2(b.landing().place().h(), b.landing().place().t());
         assertThat(b.carryM()).isCloseTo(a.carryM(), within(1e-5));
         assertThat(b.apexM()).isCloseTo(a.apexM(), within(1e-6));
         assertThat(headingB - headingA).isCloseTo(0.15, within(1e-7));
@@ -150,12 +154,20 @@ class TrajectoryTest {
     @Test
     void windFromBehindCarriesAndAcrossDrifts() {
         Launch launch = Launch.straight(70, 12, 2600);
-        double still = new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM).fly(launch).carryM();
-        assertThat(new Trajectory(Air.USUAL.withWind(5, 0), SmitsSmith.WITH_REYNOLDS_TERM).fly(launch).carryM())
+        double still = new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM)
+                .fly(launch)
+                .carryM();
+        assertThat(new Trajectory(Air.USUAL.withWind(5, 0), SmitsSmith.WITH_REYNOLDS_TERM)
+                        .fly(launch)
+                        .carryM())
                 .isGreaterThan(still + 5);
-        assertThat(new Trajectory(Air.USUAL.withWind(-5, 0), SmitsSmith.WITH_REYNOLDS_TERM).fly(launch).carryM())
+        assertThat(new Trajectory(Air.USUAL.withWind(-5, 0), SmitsSmith.WITH_REYNOLDS_TERM)
+                        .fly(launch)
+                        .carryM())
                 .isLessThan(still - 5);
-        assertThat(new Trajectory(Air.USUAL.withWind(0, 5), SmitsSmith.WITH_REYNOLDS_TERM).fly(launch).sideM())
+        assertThat(new Trajectory(Air.USUAL.withWind(0, 5), SmitsSmith.WITH_REYNOLDS_TERM)
+                        .fly(launch)
+                        .sideM())
                 .isGreaterThan(5);
     }
 }

@@ -43,8 +43,10 @@ class HandoutTest {
 
     private static Handout handout(Lesson lesson) {
         Map<View, BufferedImage> pictures = new EnumMap<>(View.class);
-        lesson.sheet().views().forEach(v -> pictures.put(v.view(),
-                new BufferedImage(v.widthPx(), v.heightPx(), BufferedImage.TYPE_INT_RGB)));
+        lesson.sheet()
+                .views()
+                .forEach(v -> pictures.put(
+                        v.view(), new BufferedImage(v.widthPx(), v.heightPx(), BufferedImage.TYPE_INT_RGB)));
         return Handout.of(lesson, Assessment.of(lesson.sheet()), pictures, Words.english());
     }
 
@@ -54,12 +56,23 @@ class HandoutTest {
     void linesLieOnTheLandmarks(String id) throws Exception {
         Lesson lesson = lesson(id);
         List<Line> lines = OverlayShapes.of(Assessment.of(lesson.sheet()), View.FACE_ON);
-        Line plumb = lines.stream().filter(l -> l.kind() == Kind.PLUMB).findFirst().orElseThrow();
-        ImagePoint shoulder = lesson.sheet().view(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_SHOULDER)
-                .orElseThrow().at();
+        Line plumb =
+                lines.stream().filter(l -> l.kind() == Kind.PLUMB).findFirst().orElseThrow();
+        ImagePoint shoulder = lesson.sheet()
+                .view(View.FACE_ON)
+                .orElseThrow()
+                .mark(Landmark.LEAD_SHOULDER)
+                .orElseThrow()
+                .at();
         assertThat(plumb.points().get(0).distancePx(shoulder)).isLessThan(8);
-        Line heels = lines.stream().filter(l -> l.kind() == Kind.HEELS).findFirst().orElseThrow();
-        ImagePoint heel = lesson.sheet().view(View.FACE_ON).orElseThrow().mark(Landmark.TRAIL_HEEL).orElseThrow().at();
+        Line heels =
+                lines.stream().filter(l -> l.kind() == Kind.HEELS).findFirst().orElseThrow();
+        ImagePoint heel = lesson.sheet()
+                .view(View.FACE_ON)
+                .orElseThrow()
+                .mark(Landmark.TRAIL_HEEL)
+                .orElseThrow()
+                .at();
         assertThat(heels.points().get(0).distancePx(heel)).isLessThan(8);
     }
 
@@ -69,7 +82,8 @@ class HandoutTest {
         assertThat(handout.assessment().advice().first()).isPresent();
         assertThat(handout.still().width()).isEqualTo(1080);
         assertThat(handout.still().texts().stream().flatMap(t -> t.block().lines().stream()))
-                .anyMatch(l -> l.startsWith("AS ·")).noneMatch(l -> l.contains("Sample"));
+                .anyMatch(l -> l.startsWith("AS ·"))
+                .noneMatch(l -> l.contains("Sample"));
     }
 
     /** A picture carries nothing but the picture: only the chunks a plain PNG needs. */
@@ -77,7 +91,11 @@ class HandoutTest {
     void thePictureCarriesNoNotes() throws Exception {
         byte[] png = handout(lesson("after")).png();
         String text = new String(png, StandardCharsets.ISO_8859_1);
-        assertThat(text).doesNotContain("tEXt").doesNotContain("iTXt").doesNotContain("eXIf").doesNotContain("tIME");
+        assertThat(text)
+                .doesNotContain("tEXt")
+                .doesNotContain("iTXt")
+                .doesNotContain("eXIf")
+                .doesNotContain("tIME");
         assertThat(ImageIO.read(new ByteArrayInputStream(png))).isNotNull();
     }
 
@@ -100,26 +118,35 @@ class HandoutTest {
         Lesson lesson = lesson("all-good");
         Assessment assessment = Assessment.of(lesson.sheet());
         List<Finding> sure = assessment.advice().findings().stream()
-                .filter(f -> f.verdict().equals(Optional.of(Verdict.IN_RANGE))).toList();
+                .filter(f -> f.verdict().equals(Optional.of(Verdict.IN_RANGE)))
+                .toList();
         assertThat(assessment.advice().findings()).anyMatch(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)));
-        assertThat(html(lesson, assessment, assessment.advice())).doesNotContain("Nothing to change")
-                .contains("Nothing is surely out of range").contains("these pictures cannot tell.");
+        assertThat(html(lesson, assessment, assessment.advice()))
+                .doesNotContain("Nothing to change")
+                .contains("Nothing is surely out of range")
+                .contains("these pictures cannot tell.");
         assertThat(html(lesson, assessment, new Advice(List.of(), Optional.empty())))
                 .doesNotContain("Nothing to change");
         assertThat(html(lesson, assessment, new Advice(sure, Optional.empty()))).contains("Nothing to change");
     }
 
     private static String html(Lesson lesson, Assessment assessment, Advice advice) {
-        return new String(Handout.of(lesson, new Assessment(assessment.sheet(), assessment.posture(), assessment.readings(),
-                advice), Map.of(), Words.english()).html(), StandardCharsets.UTF_8);
+        return new String(
+                Handout.of(
+                                lesson,
+                                new Assessment(assessment.sheet(), assessment.posture(), assessment.readings(), advice),
+                                Map.of(),
+                                Words.english())
+                        .html(),
+                StandardCharsets.UTF_8);
     }
 
     /** A word without a space, such as a long address, is broken within the paper's width. */
     @Test
     void longWordsStayOnThePaper() throws Exception {
         Handout plain = handout(lesson("before"));
-        Handout spoken = new Handout(plain.lesson(), plain.assessment(), plain.pictures(), plain.words(),
-                plain.options(), "x".repeat(200));
+        Handout spoken = new Handout(
+                plain.lesson(), plain.assessment(), plain.pictures(), plain.words(), plain.options(), "x".repeat(200));
         try (PDDocument pdf = Loader.loadPDF(spoken.pdf(Paper.A4))) {
             float width = pdf.getPage(0).getMediaBox().getWidth();
             List<Float> ends = new ArrayList<>();
@@ -136,14 +163,23 @@ class HandoutTest {
     @Test
     void hostileWordsAreEscaped() throws Exception {
         Lesson plain = lesson("before");
-        Lesson hostile = new Lesson(Optional.of("<script>alert(1)</script> \"O'Neil\" & \u0007\uD83D\uDE00"),
-                plain.recorded(), plain.sheet(), plain.clips(), plain.unfinished(), plain.kept());
+        Lesson hostile = new Lesson(
+                Optional.of("<script>alert(1)</script> \"O'Neil\" & \u0007\uD83D\uDE00"),
+                plain.recorded(),
+                plain.sheet(),
+                plain.clips(),
+                plain.unfinished(),
+                plain.kept());
         Handout with = handout(hostile);
         Handout spoken = with.withOptions(StillOptions.USUAL.withSigned(Signed.FULL_NAME_AND_DATE))
                 .withCoachsWords("</blockquote><img src=x onerror=alert(1)>");
         String html = new String(spoken.html(), StandardCharsets.UTF_8);
-        assertThat(html).doesNotContain("<script").doesNotContain("<img src=x")
-                .contains("&lt;script&gt;").doesNotContain("http:").doesNotContain("https:");
+        assertThat(html)
+                .doesNotContain("<script")
+                .doesNotContain("<img src=x")
+                .contains("&lt;script&gt;")
+                .doesNotContain("http:")
+                .doesNotContain("https:");
         assertThat(spoken.pdf(Paper.A4)).isNotEmpty();
         assertThat(with.still().width()).isEqualTo(1080);
     }

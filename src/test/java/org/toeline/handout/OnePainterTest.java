@@ -47,11 +47,15 @@ class OnePainterTest {
         StillPicture picture = handout.still().picture().orElseThrow();
         Finding first = handout.assessment().advice().first().orElseThrow().finding();
         Kind shows = OverlayShapes.shows(first.kind());
-        Line line = OverlayShapes.of(handout.assessment(), picture.view()).stream().filter(l -> l.kind() == shows).findFirst()
+        Line line = OverlayShapes.of(handout.assessment(), picture.view()).stream()
+                .filter(l -> l.kind() == shows)
+                .findFirst()
                 .orElseThrow();
         List<Point2D> points = new ArrayList<>();
         double[] at = new double[6];
-        for (PathIterator i = OverlayPainter.path(line, picture.picture().toDevice()).getPathIterator(null); !i.isDone();
+        for (PathIterator i =
+                        OverlayPainter.path(line, picture.picture().toDevice()).getPathIterator(null);
+                !i.isDone();
                 i.next()) {
             i.currentSegment(at);
             points.add(new Point2D.Double(at[0], at[1]));
@@ -74,7 +78,8 @@ class OnePainterTest {
     @Test
     void svgHasTheLine() throws Exception {
         Handout handout = Samples.handout("before");
-        Document svg = DocumentBuilderFactory.newInstance().newDocumentBuilder()
+        Document svg = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
                 .parse(new ByteArrayInputStream(PictureFormat.SVG.of(handout.still())));
         List<List<Point2D>> drawn = new ArrayList<>();
         NodeList paths = svg.getElementsByTagName("path");
@@ -87,11 +92,18 @@ class OnePainterTest {
             drawn.add(numbers(e.getAttribute("x1") + " " + e.getAttribute("y1") + " " + e.getAttribute("x2") + " "
                     + e.getAttribute("y2")));
         }
-        assertThat(drawn).as("halo and line").filteredOn(d -> same(d, line(handout), ROUNDED)).hasSize(2);
+        assertThat(drawn)
+                .as("halo and line")
+                .filteredOn(d -> same(d, line(handout), ROUNDED))
+                .hasSize(2);
     }
 
     private static List<Point2D> numbers(String text) {
-        List<Double> all = Pattern.compile("-?[0-9.]+").matcher(text).results().map(MatchResult::group).map(Double::valueOf)
+        List<Double> all = Pattern.compile("-?[0-9.]+")
+                .matcher(text)
+                .results()
+                .map(MatchResult::group)
+                .map(Double::valueOf)
                 .toList();
         List<Point2D> points = new ArrayList<>();
         for (int i = 0; i + 1 < all.size(); i += 2) {
@@ -109,10 +121,15 @@ class OnePainterTest {
             strokes.processPage(pdf.getPage(0));
             // The still's frame on the page, from its own background: the first thing that is filled.
             double scale = strokes.still.getWidth() / still.width();
-            List<Point2D> expected = line(handout).stream().map(p -> (Point2D) new Point2D.Double(
-                    strokes.still.getMinX() + scale * p.getX(), strokes.still.getMaxY() - scale * p.getY())).toList();
+            List<Point2D> expected = line(handout).stream()
+                    .map(p -> (Point2D) new Point2D.Double(
+                            strokes.still.getMinX() + scale * p.getX(), strokes.still.getMaxY() - scale * p.getY()))
+                    .toList();
             assertThat(scale).isBetween(0.2, 0.6);
-            assertThat(strokes.lines).as("halo and line").filteredOn(d -> same(d, expected, ROUNDED)).hasSize(2);
+            assertThat(strokes.lines)
+                    .as("halo and line")
+                    .filteredOn(d -> same(d, expected, ROUNDED))
+                    .hasSize(2);
         }
     }
 
@@ -123,10 +140,11 @@ class OnePainterTest {
         hasLine(ImageIO.read(new ByteArrayInputStream(PictureFormat.PNG.of(still))), handout);
         FxToolkit.registerPrimaryStage();
         BufferedImage screen = WaitForAsyncUtils.asyncFx(() -> {
-            Canvas canvas = new Canvas(still.width(), still.height());
-            still.paint(new FXGraphics2D(canvas.getGraphicsContext2D()));
-            return SwingFXUtils.fromFXImage(canvas.snapshot(null, null), null);
-        }).get();
+                    Canvas canvas = new Canvas(still.width(), still.height());
+                    still.paint(new FXGraphics2D(canvas.getGraphicsContext2D()));
+                    return SwingFXUtils.fromFXImage(canvas.snapshot(null, null), null);
+                })
+                .get();
         assertThat(screen.getWidth()).isEqualTo((int) still.width());
         hasLine(screen, handout);
     }
@@ -149,7 +167,8 @@ class OnePainterTest {
 
     private static int off(BufferedImage image, double x, double y) {
         Color c = new Color(image.getRGB((int) x, (int) y));
-        return Math.abs(c.getRed() - Ink.VERMILION.getRed()) + Math.abs(c.getGreen() - Ink.VERMILION.getGreen())
+        return Math.abs(c.getRed() - Ink.VERMILION.getRed())
+                + Math.abs(c.getGreen() - Ink.VERMILION.getGreen())
                 + Math.abs(c.getBlue() - Ink.VERMILION.getBlue());
     }
 
@@ -198,7 +217,8 @@ class OnePainterTest {
         @Override
         public void fillPath(int rule) {
             if (still.isEmpty()) {
-                java.awt.geom.Rectangle2D box = new java.awt.geom.Rectangle2D.Double(path.get(0).getX(), path.get(0).getY(), 0, 0);
+                java.awt.geom.Rectangle2D box = new java.awt.geom.Rectangle2D.Double(
+                        path.get(0).getX(), path.get(0).getY(), 0, 0);
                 path.forEach(box::add);
                 still = box;
             }
@@ -216,19 +236,15 @@ class OnePainterTest {
         }
 
         @Override
-        public void closePath() {
-        }
+        public void closePath() {}
 
         @Override
-        public void clip(int rule) {
-        }
+        public void clip(int rule) {}
 
         @Override
-        public void drawImage(PDImage image) throws IOException {
-        }
+        public void drawImage(PDImage image) throws IOException {}
 
         @Override
-        public void shadingFill(COSName name) {
-        }
+        public void shadingFill(COSName name) {}
     }
 }

@@ -26,18 +26,22 @@ class PageValidityTest {
 
     private static Handout full(String name) throws Exception {
         return Samples.handout(Samples.lesson("before").withPlayerName(Optional.of(name)), "before")
-                .withOptions(StillOptions.USUAL.withSigned(Signed.FULL_NAME_AND_DATE)).withCoachsWords("Well <done>.\n\n& so on");
+                .withOptions(StillOptions.USUAL.withSigned(Signed.FULL_NAME_AND_DATE))
+                .withCoachsWords("Well <done>.\n\n& so on");
     }
 
     @Test
     void theHtmlIsValid() throws Exception {
         EmbeddedValidator checker = new EmbeddedValidator();
         checker.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
-        for (Handout handout : java.util.List.of(full("A <b>& \"C\" \u0000\u202E"), Samples.handout("all-good")
-                .withWords(Words.of(Locale.GERMAN, LengthUnit.INCH)))) {
-            assertThat(checker.validate(new ByteArrayInputStream(handout.html()))).isEmpty();
+        for (Handout handout : java.util.List.of(
+                full("A <b>& \"C\" \u0000\u202E"),
+                Samples.handout("all-good").withWords(Words.of(Locale.GERMAN, LengthUnit.INCH)))) {
+            assertThat(checker.validate(new ByteArrayInputStream(handout.html())))
+                    .isEmpty();
         }
-        assertThat(checker.validate(new ByteArrayInputStream("<!doctype html><p><b></p>".getBytes()))).as("the checker checks")
+        assertThat(checker.validate(new ByteArrayInputStream("<!doctype html><p><b></p>".getBytes())))
+                .as("the checker checks")
                 .contains("error");
     }
 
@@ -49,19 +53,28 @@ class PageValidityTest {
         try (PDDocument pdf = Loader.loadPDF(handout.pdf(paper))) {
             assertThat(pdf.getNumberOfPages()).isEqualTo(1);
             PDPage page = pdf.getPage(0);
-            assertThat(page.getMediaBox().getHeight()).isCloseTo(paper.heightPt(), org.assertj.core.api.Assertions.within(0.5f));
+            assertThat(page.getMediaBox().getHeight())
+                    .isCloseTo(paper.heightPt(), org.assertj.core.api.Assertions.within(0.5f));
             for (var name : page.getResources().getFontNames()) {
                 PDFont font = page.getResources().getFont(name);
                 assertThat(font.isEmbedded()).as(font.getName()).isTrue();
             }
             assertThat(pdf.getDocumentCatalog().getLanguage()).isEqualTo("en");
             assertThat(pdf.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
-            PDStructureElement whole = (PDStructureElement) pdf.getDocumentCatalog().getStructureTreeRoot().getKids().get(0);
-            assertThat(whole.getKids()).extracting(k -> ((PDStructureElement) k).getStructureType())
-                    .startsWith("H1", "Figure", "H2", "P").containsOnly("H1", "Figure", "H2", "P");
-            assertThat(((PDStructureElement) whole.getKids().get(1)).getAlternateDescription()).contains("Move the ball back");
+            PDStructureElement whole = (PDStructureElement)
+                    pdf.getDocumentCatalog().getStructureTreeRoot().getKids().get(0);
+            assertThat(whole.getKids())
+                    .extracting(k -> ((PDStructureElement) k).getStructureType())
+                    .startsWith("H1", "Figure", "H2", "P")
+                    .containsOnly("H1", "Figure", "H2", "P");
+            assertThat(((PDStructureElement) whole.getKids().get(1)).getAlternateDescription())
+                    .contains("Move the ball back");
             String text = new PDFTextStripper().getText(pdf);
-            assertThat(text).contains("From your coach").contains("Well <done>.").contains("Check it alone").contains("Take care");
+            assertThat(text)
+                    .contains("From your coach")
+                    .contains("Well <done>.")
+                    .contains("Check it alone")
+                    .contains("Take care");
         }
     }
 
@@ -69,32 +82,42 @@ class PageValidityTest {
     @ParameterizedTest
     @EnumSource(Paper.class)
     void nothingOverlapsWhateverIsWritten(Paper paper) throws Exception {
-        Handout long_ = full("Maximiliane-Friederike von und zu ".repeat(4)).withCoachsWords("Long words. ".repeat(66))
+        Handout long_ = full("Maximiliane-Friederike von und zu ".repeat(4))
+                .withCoachsWords("Long words. ".repeat(66))
                 .withWords(Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE));
-        Page page = Page.of(long_.assessment(), long_.words(), long_.words().text("handout.title") + " – "
-                + Signed.FULL_NAME_AND_DATE.text(long_.lesson(), long_.words()), long_.coachsWords());
+        Page page = Page.of(
+                long_.assessment(),
+                long_.words(),
+                long_.words().text("handout.title") + " – "
+                        + Signed.FULL_NAME_AND_DATE.text(long_.lesson(), long_.words()),
+                long_.coachsWords());
         Still still = long_.still();
         double shape = still.height() / still.width();
         PdfLayout layout = PdfLayout.of(page, shape, paper);
         assertThat(layout.blocks().get(0).role()).isEqualTo(Role.TITLE);
-        assertThat(layout.blocks().get(0).lines()).as("the title takes more lines than one").hasSizeGreaterThan(1);
+        assertThat(layout.blocks().get(0).lines())
+                .as("the title takes more lines than one")
+                .hasSizeGreaterThan(1);
         assertThat(layout.end()).isLessThanOrEqualTo(paper.heightPt() - PdfLayout.MARGIN);
         assertThat(layout.blocks()).allMatch(b -> b.size() >= 7);
         for (int i = 0; i < layout.blocks().size(); i++) {
             Block a = layout.blocks().get(i);
-            boolean beside = a.x() > layout.stillX() + layout.still() || bottom(a) <= layout.stillY()
+            boolean beside = a.x() > layout.stillX() + layout.still()
+                    || bottom(a) <= layout.stillY()
                     || top(a) >= layout.stillY() + layout.still() * shape;
             assertThat(beside).as("clear of the still: " + a.lines()).isTrue();
             for (Block b : layout.blocks().subList(i + 1, layout.blocks().size())) {
                 assertThat(a.x() != b.x() || bottom(a) <= top(b) + 0.01 || bottom(b) <= top(a) + 0.01)
-                        .as(a.lines() + " and " + b.lines()).isTrue();
+                        .as(a.lines() + " and " + b.lines())
+                        .isTrue();
             }
         }
         try (PDDocument pdf = Loader.loadPDF(long_.pdf(paper))) {
             new PDFTextStripper() {
                 @Override
                 protected void processTextPosition(TextPosition position) {
-                    assertThat(position.getXDirAdj() + position.getWidthDirAdj()).isLessThan(paper.widthPt() - 30);
+                    assertThat(position.getXDirAdj() + position.getWidthDirAdj())
+                            .isLessThan(paper.widthPt() - 30);
                 }
             }.getText(pdf);
         }

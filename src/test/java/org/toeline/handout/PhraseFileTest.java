@@ -30,7 +30,8 @@ class PhraseFileTest {
     @Test
     void oneThatCannotBeReadIsNeverLost() throws Exception {
         Path file = folder.resolve("phrases.json");
-        byte[] whole = Phrases.NONE.with("en", "why.knee-flex", "Loose.").written().getBytes();
+        byte[] whole =
+                Phrases.NONE.with("en", "why.knee-flex", "Loose.").written().getBytes();
         for (int cut = 1; cut < whole.length - 2; cut += 7) {
             byte[] part = java.util.Arrays.copyOf(whole, cut);
             Files.write(file, part);

@@ -19,8 +19,7 @@ final class Samples {
     static final Color GREY = new Color(0x708070);
     private static final Map<String, Assessment> ASSESSED = new ConcurrentHashMap<>();
 
-    private Samples() {
-    }
+    private Samples() {}
 
     static Lesson lesson(String id) throws Exception {
         return LessonDocument.read(Path.of("sample-media", id, id + ".lesson.json"));
@@ -34,7 +33,8 @@ final class Samples {
     static Handout handout(Lesson lesson, String id) {
         Map<View, BufferedImage> pictures = new EnumMap<>(View.class);
         lesson.sheet().views().forEach(v -> pictures.put(v.view(), grey(v.widthPx(), v.heightPx())));
-        return Handout.of(lesson, ASSESSED.computeIfAbsent(id, i -> Assessment.of(lesson.sheet())), pictures, Words.english());
+        return Handout.of(
+                lesson, ASSESSED.computeIfAbsent(id, i -> Assessment.of(lesson.sheet())), pictures, Words.english());
     }
 
     static BufferedImage grey(int width, int height) {

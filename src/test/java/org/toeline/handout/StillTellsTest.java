@@ -19,7 +19,6 @@ import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.geometry.ImagePoint;
-import org.toeline.ledger.Lesson;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -47,20 +46,29 @@ class StillTellsTest {
         StillPicture picture = still.picture().orElseThrow();
         List<Line> lines = OverlayShapes.of(handout.assessment(), picture.view());
 
-        String said = still.texts().stream().flatMap(t -> t.block().lines().stream()).collect(Collectors.joining(" "));
-        assertThat(said).contains(handout.words().fault(first.finding())).contains(handout.words().instruction(first));
+        String said =
+                still.texts().stream().flatMap(t -> t.block().lines().stream()).collect(Collectors.joining(" "));
+        assertThat(said)
+                .contains(handout.words().fault(first.finding()))
+                .contains(handout.words().instruction(first));
 
-        Line shows = lines.stream().filter(l -> l.kind() == OverlayShapes.shows(first.finding().kind())).findFirst().orElseThrow();
+        Line shows = lines.stream()
+                .filter(l -> l.kind() == OverlayShapes.shows(first.finding().kind()))
+                .findFirst()
+                .orElseThrow();
         ball(id, picture.view(), shows);
-        lines.stream().filter(l -> OverlayShapes.mattersFor(first.finding().kind()).contains(l.kind()))
+        lines.stream()
+                .filter(l -> OverlayShapes.mattersFor(first.finding().kind()).contains(l.kind()))
                 .forEach(l -> fromLandmark(id, picture.view(), l));
 
         Rectangle2D gauge = picture.gauge().orElseThrow();
         assertThat(picture.picture().frame().contains(gauge)).isTrue();
-        ImagePoint anchor = StillPicture.anchor(handout.assessment(), picture.view(), first.finding()).orElseThrow();
+        ImagePoint anchor = StillPicture.anchor(handout.assessment(), picture.view(), first.finding())
+                .orElseThrow();
         assertThat(gauge.contains(on(picture, anchor))).isFalse();
         ViewMarks marks = handout.lesson().sheet().view(picture.view()).orElseThrow();
-        assertThat(BodyPoints.of(handout.assessment().posture(), marks)).as("neither the player nor the ball is hidden")
+        assertThat(BodyPoints.of(handout.assessment().posture(), marks))
+                .as("neither the player nor the ball is hidden")
                 .noneMatch(p -> gauge.contains(on(picture, p)));
         assertThat(shows.points()).noneMatch(p -> gauge.contains(on(picture, p)));
         assertThat(shows.points()).allMatch(p -> picture.picture().frame().contains(on(picture, p)));
@@ -74,30 +82,36 @@ class StillTellsTest {
     private static void ball(String id, View view, Line line) throws Exception {
         JsonNode truth = truth(id, view);
         ImagePoint end = line.points().get(line.points().size() - 1);
-        assertThat(Math.abs(end.xPx() - truth.path("ball").path("x").asDouble())).isLessThan(NEAR_PX);
-        assertThat(end.yPx() - truth.path("ball").path("y").asDouble()).isBetween(0.0, 3 * truth.path("ball").path("diameter")
-                .asDouble() + NEAR_PX);
+        assertThat(Math.abs(end.xPx() - truth.path("ball").path("x").asDouble()))
+                .isLessThan(NEAR_PX);
+        assertThat(end.yPx() - truth.path("ball").path("y").asDouble())
+                .isBetween(0.0, 3 * truth.path("ball").path("diameter").asDouble() + NEAR_PX);
     }
 
     /** What starts at a landmark starts where the truth has it. */
     private static void fromLandmark(String id, View view, Line line) {
-        Optional<String> landmark = Optional.ofNullable(switch (line.kind()) {
-            case PLUMB -> Landmark.LEAD_SHOULDER.id();
-            case LEAD_SQUARE -> Landmark.LEAD_HEEL.id();
-            case TRAIL_SQUARE -> Landmark.TRAIL_HEEL.id();
-            default -> null;
-        });
+        Optional<String> landmark = Optional.ofNullable(
+                switch (line.kind()) {
+                    case PLUMB -> Landmark.LEAD_SHOULDER.id();
+                    case LEAD_SQUARE -> Landmark.LEAD_HEEL.id();
+                    case TRAIL_SQUARE -> Landmark.TRAIL_HEEL.id();
+                    default -> null;
+                });
         landmark.ifPresent(name -> {
             JsonNode at = truth(id, view).path("landmarks").path(name);
             ImagePoint start = line.points().get(0);
-            assertThat(start.distancePx(new ImagePoint(at.path(3).asDouble(), at.path(4).asDouble())))
-                    .as(name + " of " + id).isLessThan(NEAR_PX);
+            assertThat(start.distancePx(
+                            new ImagePoint(at.path(3).asDouble(), at.path(4).asDouble())))
+                    .as(name + " of " + id)
+                    .isLessThan(NEAR_PX);
         });
     }
 
     private static JsonNode truth(String id, View view) {
         try {
-            return new ObjectMapper().readTree(Path.of("sample-media", id, view.id() + ".truth.json").toFile());
+            return new ObjectMapper()
+                    .readTree(Path.of("sample-media", id, view.id() + ".truth.json")
+                            .toFile());
         } catch (java.io.IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
@@ -110,7 +124,8 @@ class StillTellsTest {
         assertThat(handout.assessment().advice().first()).isEmpty();
         Still still = handout.still();
         assertThat(still.picture().orElseThrow().gauge()).isEmpty();
-        assertThat(still.texts().get(0).block().lines()).contains(handout.words().nothing(handout.assessment().advice()));
+        assertThat(still.texts().get(0).block().lines())
+                .contains(handout.words().nothing(handout.assessment().advice()));
     }
 
     /** Every reading is seen by a line of its own view, so that whatever comes first can be shown. */
@@ -121,7 +136,8 @@ class StillTellsTest {
             Kind shows = OverlayShapes.shows(kind);
             boolean tee = kind == ReadingKind.BALL_ABOVE_CROWN || kind == ReadingKind.TEE_HEIGHT;
             if (handout.assessment().advice().finding(kind).isPresent()) {
-                assertThat(OverlayShapes.of(handout.assessment(), tee ? View.TEE : View.FACE_ON)).as(kind.id())
+                assertThat(OverlayShapes.of(handout.assessment(), tee ? View.TEE : View.FACE_ON))
+                        .as(kind.id())
                         .anyMatch(l -> l.kind() == shows);
             }
             assertThat(OverlayShapes.mattersFor(kind)).contains(shows);
@@ -134,16 +150,30 @@ class StillTellsTest {
         Handout handout = Samples.handout("before");
         var plain = handout.assessment();
         for (Finding finding : plain.advice().findings()) {
-            Finding out = new Finding(finding.reading(), finding.range().map(r -> new Finding.Judged(r, Verdict.OUT_HIGH)));
-            Handout with = new Handout(handout.lesson(), new Assessment(plain.sheet(), plain.posture(), plain.readings(),
-                    new Advice(plain.advice().findings(), Optional.of(new FirstThing(out, List.of())))), handout.pictures(),
-                    handout.words(), handout.options(), "");
+            Finding out =
+                    new Finding(finding.reading(), finding.range().map(r -> new Finding.Judged(r, Verdict.OUT_HIGH)));
+            Handout with = new Handout(
+                    handout.lesson(),
+                    new Assessment(
+                            plain.sheet(),
+                            plain.posture(),
+                            plain.readings(),
+                            new Advice(plain.advice().findings(), Optional.of(new FirstThing(out, List.of())))),
+                    handout.pictures(),
+                    handout.words(),
+                    handout.options(),
+                    "");
             StillPicture picture = with.still().picture().orElseThrow();
             Rectangle2D gauge = picture.gauge().orElseThrow(() -> new AssertionError(finding.kind() + " has no gauge"));
             ViewMarks marks = handout.lesson().sheet().view(picture.view()).orElseThrow();
-            marks.ball().ifPresent(b -> assertThat(gauge.contains(on(picture, b.centre()))).as(finding.kind().id()).isFalse());
+            marks.ball()
+                    .ifPresent(b -> assertThat(gauge.contains(on(picture, b.centre())))
+                            .as(finding.kind().id())
+                            .isFalse());
             ImagePoint anchor = StillPicture.anchor(plain, picture.view(), out).orElseThrow();
-            assertThat(gauge.contains(on(picture, anchor))).as(finding.kind().id()).isFalse();
+            assertThat(gauge.contains(on(picture, anchor)))
+                    .as(finding.kind().id())
+                    .isFalse();
         }
     }
 

@@ -47,26 +47,37 @@ import org.w3c.dom.NodeList;
 class WhatLeavesTest {
 
     /** Faults H3 and H4. */
-    private static final String HOSTILE = "<script>alert(1)</script> \"O'Neil\" & ]]> --> \u202Egnp.exe\u202C \u0007\uFFFE\uD800 CON ..";
+    private static final String HOSTILE =
+            "<script>alert(1)</script> \"O'Neil\" & ]]> --> \u202Egnp.exe\u202C \u0007\uFFFE\uD800 CON ..";
 
     private static Handout hostile() throws Exception {
         Lesson plain = Samples.lesson("before");
-        return Samples.handout(plain.withPlayerName(Optional.of(HOSTILE)).withPlace("Hidden Links, bay 4")
-                .withNotes("bad back"), "before").withOptions(StillOptions.USUAL.withSigned(Signed.FULL_NAME_AND_DATE))
+        return Samples.handout(
+                        plain.withPlayerName(Optional.of(HOSTILE))
+                                .withPlace("Hidden Links, bay 4")
+                                .withNotes("bad back"),
+                        "before")
+                .withOptions(StillOptions.USUAL.withSigned(Signed.FULL_NAME_AND_DATE))
                 .withCoachsWords("</section><img src=x onerror=alert(1)>\n=cmd()\n" + HOSTILE);
     }
 
     /** The parts of a JPEG and a PNG that a second reader finds: only what is needed to show the pixels. */
     @ParameterizedTest
-    @EnumSource(value = PictureFormat.class, names = {"PNG", "JPEG"})
+    @EnumSource(
+            value = PictureFormat.class,
+            names = {"PNG", "JPEG"})
     void picturesCarryNothingButPixels(PictureFormat format) throws Exception {
-        Metadata found = ImageMetadataReader.readMetadata(new ByteArrayInputStream(format.of(hostile().still())));
+        Metadata found = ImageMetadataReader.readMetadata(
+                new ByteArrayInputStream(format.of(hostile().still())));
         List<String> directories = new ArrayList<>();
         for (Directory directory : found.getDirectories()) {
             directories.add(directory.getName());
             for (Tag tag : directory.getTags()) {
-                assertThat(tag.toString()).doesNotContainIgnoringCase("gps").doesNotContainIgnoringCase("make")
-                        .doesNotContainIgnoringCase("date").doesNotContain("Hidden Links");
+                assertThat(tag.toString())
+                        .doesNotContainIgnoringCase("gps")
+                        .doesNotContainIgnoringCase("make")
+                        .doesNotContainIgnoringCase("date")
+                        .doesNotContain("Hidden Links");
             }
         }
         assertThat(directories).isSubsetOf("PNG-IHDR", "JPEG", "JFIF", "Huffman", "File Type");
@@ -79,7 +90,10 @@ class WhatLeavesTest {
             assertThat(known).containsExactly(COSName.TITLE);
             assertThat(pdf.getDocumentCatalog().getMetadata()).isNull();
             String text = new PDFTextStripper().getText(pdf);
-            assertThat(text).contains("<script>alert(1)</script>").doesNotContain("Hidden Links").doesNotContain("bad back")
+            assertThat(text)
+                    .contains("<script>alert(1)</script>")
+                    .doesNotContain("Hidden Links")
+                    .doesNotContain("bad back")
                     .doesNotContain("\u202E");
             assertThat(pdf.getDocumentCatalog().getOpenAction()).isNull();
         }
@@ -91,7 +105,8 @@ class WhatLeavesTest {
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
         DocumentBuilder builder = factory.newDocumentBuilder();
-        Document svg = builder.parse(new ByteArrayInputStream(PictureFormat.SVG.of(hostile().still())));
+        Document svg = builder.parse(
+                new ByteArrayInputStream(PictureFormat.SVG.of(hostile().still())));
         NodeList all = svg.getElementsByTagName("*");
         for (int i = 0; i < all.getLength(); i++) {
             Element e = (Element) all.item(i);
@@ -107,10 +122,19 @@ class WhatLeavesTest {
     void thePageFetchesNothing() throws Exception {
         String html = new String(hostile().html(), StandardCharsets.UTF_8);
         String without = html.replaceAll("data:image/jpeg;base64,[A-Za-z0-9+/=]+", "data:");
-        assertThat(without).doesNotContain("<script").doesNotContain("<img src=x").contains("&lt;script&gt;")
-                .contains("&lt;img src=x onerror=alert(1)&gt;").doesNotContain("\u202E").doesNotContain("\u0007")
-                .doesNotContain("Hidden Links").doesNotContain("url(").doesNotContain("@import").doesNotContain("http");
-        Matcher attributes = Pattern.compile("<[a-z0-9]+((?:\\s+[a-z-]+(?:=\"[^\"]*\")?)*)\\s*>").matcher(without);
+        assertThat(without)
+                .doesNotContain("<script")
+                .doesNotContain("<img src=x")
+                .contains("&lt;script&gt;")
+                .contains("&lt;img src=x onerror=alert(1)&gt;")
+                .doesNotContain("\u202E")
+                .doesNotContain("\u0007")
+                .doesNotContain("Hidden Links")
+                .doesNotContain("url(")
+                .doesNotContain("@import")
+                .doesNotContain("http");
+        Matcher attributes = Pattern.compile("<[a-z0-9]+((?:\\s+[a-z-]+(?:=\"[^\"]*\")?)*)\\s*>")
+                .matcher(without);
         List<String> names = new ArrayList<>();
         while (attributes.find()) {
             Matcher one = Pattern.compile("([a-z-]+)(?:=\"([^\"]*)\")?").matcher(attributes.group(1));
@@ -121,27 +145,36 @@ class WhatLeavesTest {
                 }
             }
         }
-        assertThat(names).contains("alt", "lang", "src").isSubsetOf("lang", "charset", "name", "content", "class", "alt", "src");
+        assertThat(names)
+                .contains("alt", "lang", "src")
+                .isSubsetOf("lang", "charset", "name", "content", "class", "alt", "src");
     }
 
     /** Headings in order, one main part, an alternative text that tells what to change, the language stated. */
     @ParameterizedTest
     @ValueSource(strings = {"en", "de"})
     void thePageIsThereForThoseWhoHaveItRead(String language) throws Exception {
-        Handout handout = Samples.handout("before").withWords(Words.of(Locale.forLanguageTag(language), LengthUnit.CENTIMETRE))
+        Handout handout = Samples.handout("before")
+                .withWords(Words.of(Locale.forLanguageTag(language), LengthUnit.CENTIMETRE))
                 .withCoachsWords("Well done.");
         String html = new String(handout.html(), StandardCharsets.UTF_8);
         assertThat(html).startsWith("<!doctype html>\n<html lang=\"" + language + "\">");
         assertThat(html.split("<h1>", -1)).hasSize(2);
         assertThat(html.split("<main>", -1)).hasSize(2);
-        List<String> parts = Pattern.compile("<section class=\"([a-z]+)\">\n<h2>").matcher(html).results().map(m -> m.group(1))
+        List<String> parts = Pattern.compile("<section class=\"([a-z]+)\">\n<h2>")
+                .matcher(html)
+                .results()
+                .map(m -> m.group(1))
                 .toList();
-        assertThat(parts).containsExactly("coach", "first", "why", "check", "good", "untold", "measured", "terms", "cautions");
+        assertThat(parts)
+                .containsExactly("coach", "first", "why", "check", "good", "untold", "measured", "terms", "cautions");
         assertThat(html.indexOf("class=\"coach\"")).isLessThan(html.indexOf("<img"));
         Matcher alt = Pattern.compile("alt=\"([^\"]+)\"").matcher(html);
         assertThat(alt.find()).isTrue();
         String told = alt.group(1).replace("&#39;", "'");
-        assertThat(told).contains(handout.words().instruction(handout.assessment().advice().first().orElseThrow()));
+        assertThat(told)
+                .contains(handout.words()
+                        .instruction(handout.assessment().advice().first().orElseThrow()));
         assertThat(html).contains(language.equals("de") ? "11," : "11.");
     }
 
@@ -151,7 +184,9 @@ class WhatLeavesTest {
         for (Color ink : List.of(Ink.TEXT, Ink.GREY, Ink.BLUE, Ink.VERMILION.darker())) {
             assertThat(contrast(ink, Ink.PAPER)).as(ink.toString()).isGreaterThan(4.5);
         }
-        assertThat(contrast(Ink.VERMILION, Color.WHITE)).as("a line and its halo").isGreaterThan(3);
+        assertThat(contrast(Ink.VERMILION, Color.WHITE))
+                .as("a line and its halo")
+                .isGreaterThan(3);
     }
 
     private static double contrast(Color a, Color b) {
@@ -173,7 +208,13 @@ class WhatLeavesTest {
     void aCoveredFaceIsInNoFile() throws Exception {
         Color secret = new Color(0xFF00FF);
         Handout plain = Samples.handout("before");
-        ImagePoint head = plain.lesson().sheet().view(View.FACE_ON).orElseThrow().mark(Landmark.HEAD_CENTRE).orElseThrow().at();
+        ImagePoint head = plain.lesson()
+                .sheet()
+                .view(View.FACE_ON)
+                .orElseThrow()
+                .mark(Landmark.HEAD_CENTRE)
+                .orElseThrow()
+                .at();
         BufferedImage picture = Samples.grey(1280, 720);
         for (int y = -12; y < 12; y++) {
             for (int x = -12; x < 12; x++) {
@@ -181,12 +222,18 @@ class WhatLeavesTest {
                 picture.setRGB(1240 + x, 20 + y + 12, secret.getRGB());
             }
         }
-        Handout shown = new Handout(plain.lesson(), plain.assessment(), Map.of(View.FACE_ON, picture), plain.words(),
-                StillOptions.USUAL, "");
+        Handout shown = new Handout(
+                plain.lesson(),
+                plain.assessment(),
+                Map.of(View.FACE_ON, picture),
+                plain.words(),
+                StillOptions.USUAL,
+                "");
         assertThat(embedded(shown)).as("shown when nobody asked").anyMatch(i -> holds(i, secret));
-        for (FaceCover cover : List.of(FaceCover.HEAD_MARK,
-                new FaceCover.Drawn(Map.of(View.FACE_ON, new FaceCover.Oval(head, 40, 50))))) {
-            assertThat(embedded(shown.withOptions(StillOptions.USUAL.withFace(cover)))).hasSize(3)
+        for (FaceCover cover : List.of(
+                FaceCover.HEAD_MARK, new FaceCover.Drawn(Map.of(View.FACE_ON, new FaceCover.Oval(head, 40, 50))))) {
+            assertThat(embedded(shown.withOptions(StillOptions.USUAL.withFace(cover))))
+                    .hasSize(3)
                     .noneMatch(i -> holds(i, secret));
         }
     }
@@ -196,9 +243,11 @@ class WhatLeavesTest {
         List<BufferedImage> images = new ArrayList<>();
         images.add(ImageIO.read(new ByteArrayInputStream(handout.png())));
         for (byte[] file : List.of(PictureFormat.SVG.of(handout.still()), handout.html())) {
-            Matcher data = Pattern.compile("base64,([A-Za-z0-9+/=]+)").matcher(new String(file, StandardCharsets.UTF_8));
+            Matcher data =
+                    Pattern.compile("base64,([A-Za-z0-9+/=]+)").matcher(new String(file, StandardCharsets.UTF_8));
             while (data.find()) {
-                images.add(ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode(data.group(1)))));
+                images.add(ImageIO.read(
+                        new ByteArrayInputStream(Base64.getDecoder().decode(data.group(1)))));
             }
         }
         return images;
@@ -208,8 +257,10 @@ class WhatLeavesTest {
         for (int y = 0; y < image.getHeight(); y++) {
             for (int x = 0; x < image.getWidth(); x++) {
                 Color c = new Color(image.getRGB(x, y));
-                if (Math.abs(c.getRed() - color.getRed()) + Math.abs(c.getGreen() - color.getGreen())
-                        + Math.abs(c.getBlue() - color.getBlue()) < 120) {
+                if (Math.abs(c.getRed() - color.getRed())
+                                + Math.abs(c.getGreen() - color.getGreen())
+                                + Math.abs(c.getBlue() - color.getBlue())
+                        < 120) {
                     return true;
                 }
             }
@@ -229,12 +280,26 @@ class WhatLeavesTest {
         Handout headless = Samples.handout(lesson.withSheet(sheet), "before without its head")
                 .withOptions(StillOptions.USUAL.withFace(FaceCover.HEAD_MARK));
         assertThat(headless.lacks().orElseThrow()).contains("head was not marked");
-        assertThatThrownBy(headless::still).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("head");
+        assertThatThrownBy(headless::still)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("head");
     }
 
     /** Fault H4: whatever the player is called, the file has a name on every system, and the full one only when asked. */
     @ParameterizedTest
-    @ValueSource(strings = {"..", "CON", "a/b\\c:d*e?\"<>|", "Åke Österström", "  ", "x.", "\u202Egnp", "- -", "Li\u0000n", "李 小龙"})
+    @ValueSource(
+            strings = {
+                "..",
+                "CON",
+                "a/b\\c:d*e?\"<>|",
+                "Åke Österström",
+                "  ",
+                "x.",
+                "\u202Egnp",
+                "- -",
+                "Li\u0000n",
+                "李 小龙"
+            })
     void filesHavePlainNames(String name) throws Exception {
         Lesson lesson = Samples.lesson("before").withPlayerName(Optional.of(name));
         for (Signed signed : Signed.values()) {

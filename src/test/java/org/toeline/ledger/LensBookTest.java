@@ -20,8 +20,17 @@ class LensBookTest {
     Path folder;
 
     private static Profile profile(String name, double focal) {
-        return new Profile(name, 1920, 1080, new LensNote(OptionalDouble.of(focal), OptionalDouble.of(5),
-                OptionalDouble.of(965), OptionalDouble.of(533), OptionalDouble.of(-0.1), OptionalDouble.of(0.02)));
+        return new Profile(
+                name,
+                1920,
+                1080,
+                new LensNote(
+                        OptionalDouble.of(focal),
+                        OptionalDouble.of(5),
+                        OptionalDouble.of(965),
+                        OptionalDouble.of(533),
+                        OptionalDouble.of(-0.1),
+                        OptionalDouble.of(0.02)));
     }
 
     @Test
@@ -50,10 +59,13 @@ class LensBookTest {
     @Test
     void leavesAFileAloneThatItCannotRead() throws Exception {
         Path file = folder.resolve("lenses.json");
-        for (String text : List.of("", "{", "[]", "{\"format\":\"other\"}", "{\"format\":\"toeline-lenses\",\"lenses\":[{}]}")) {
+        for (String text :
+                List.of("", "{", "[]", "{\"format\":\"other\"}", "{\"format\":\"toeline-lenses\",\"lenses\":[{}]}")) {
             Files.writeString(file, text);
-            assertThatThrownBy(() -> new LensBook(file).keep(profile("one", 1400))).as(text)
-                    .isInstanceOf(DocumentException.class).hasMessageContaining("lenses.json");
+            assertThatThrownBy(() -> new LensBook(file).keep(profile("one", 1400)))
+                    .as(text)
+                    .isInstanceOf(DocumentException.class)
+                    .hasMessageContaining("lenses.json");
             assertThat(Files.readString(file)).isEqualTo(text);
         }
     }

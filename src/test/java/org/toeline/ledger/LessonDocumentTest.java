@@ -1,8 +1,8 @@
 package org.toeline.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
@@ -20,10 +20,10 @@ import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
-import org.toeline.mark.Stature;
 import org.toeline.mark.Laying;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.Stature;
 import org.toeline.mark.Takes;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -61,10 +61,11 @@ class LessonDocumentTest {
         assertThat(sheet.club()).isEqualTo(Club.MID_IRON);
         assertThat(sheet.takes()).as("left out").isEqualTo(Takes.SEPARATE);
         ViewMarks view = sheet.view(View.FACE_ON).orElseThrow();
-        assertThat(view.mark(Landmark.LEAD_SHOULDER)).contains(
-                Mark.placed(Landmark.LEAD_SHOULDER, new ImagePoint(635, 202.5), 1.5));
+        assertThat(view.mark(Landmark.LEAD_SHOULDER))
+                .contains(Mark.placed(Landmark.LEAD_SHOULDER, new ImagePoint(635, 202.5), 1.5));
         assertThat(view.mark(Landmark.TRAIL_SHOULDER).orElseThrow().sigmaPx())
-                .as("the coach's own click spread").isEqualTo(MarkSheet.USUAL_CLICK_SIGMA_PX);
+                .as("the coach's own click spread")
+                .isEqualTo(MarkSheet.USUAL_CLICK_SIGMA_PX);
         assertThat(lesson.clips().get(View.FACE_ON).seconds()).hasValue(1.25);
     }
 
@@ -90,14 +91,17 @@ class LessonDocumentTest {
             assertThat(LessonDocument.read(file).sheet().stature()).isEmpty();
         }
         assertThatThrownBy(() -> parse(DOCUMENT.replace("\"handedness\"", "\"height\": 178, \"handedness\"")))
-                .isInstanceOf(DocumentException.class).hasMessageContaining("player.height");
+                .isInstanceOf(DocumentException.class)
+                .hasMessageContaining("player.height");
     }
 
     /** What the coach says of a clip's rate goes with the lesson, and away with a word. */
     @Test
     void keepsTheRateThatAClipWasFilmedAt(@TempDir Path folder) throws Exception {
-        Lesson read = LessonDocument.parse(DOCUMENT.replace("\"time\": 1.25", "\"time\": 1.25, \"filmedAt\": 240")
-                .getBytes(StandardCharsets.UTF_8), "lesson");
+        Lesson read = LessonDocument.parse(
+                DOCUMENT.replace("\"time\": 1.25", "\"time\": 1.25, \"filmedAt\": 240")
+                        .getBytes(StandardCharsets.UTF_8),
+                "lesson");
         ClipMoment moment = read.clips().get(View.FACE_ON);
         assertThat(moment.filmedAt()).hasValue(240);
         assertThat(moment.moved("two.mp4").at(2).filmedAt()).hasValue(240);
@@ -106,8 +110,10 @@ class LessonDocumentTest {
         assertThat(LessonDocument.read(file).clips()).isEqualTo(read.clips());
         LessonDocument.write(read.withClip(View.FACE_ON, moment.filmed(OptionalDouble.empty())), file);
         assertThat(Files.readString(file)).doesNotContain("filmedAt");
-        assertThatThrownBy(() -> LessonDocument.parse(DOCUMENT.replace("\"time\": 1.25", "\"filmedAt\": 0")
-                .getBytes(StandardCharsets.UTF_8), "lesson")).hasMessageContaining("views[0].filmedAt");
+        assertThatThrownBy(() -> LessonDocument.parse(
+                        DOCUMENT.replace("\"time\": 1.25", "\"filmedAt\": 0").getBytes(StandardCharsets.UTF_8),
+                        "lesson"))
+                .hasMessageContaining("views[0].filmedAt");
     }
 
     @Test
@@ -115,9 +121,12 @@ class LessonDocumentTest {
         Lesson lesson = parse(DOCUMENT);
         ViewMarks view = lesson.sheet().view(View.FACE_ON).orElseThrow();
         Mark moved = view.mark(Landmark.LEAD_SHOULDER).orElseThrow().movedTo(new ImagePoint(640, 203));
-        Lesson changed = lesson.withSheet(lesson.sheet().withView(view.withMark(moved)
-                .withoutMark(Landmark.TRAIL_SHOULDER)));
-        var marks = JSON.readTree(LessonDocument.bytes(changed)).path("views").path(0).path("marks");
+        Lesson changed =
+                lesson.withSheet(lesson.sheet().withView(view.withMark(moved).withoutMark(Landmark.TRAIL_SHOULDER)));
+        var marks = JSON.readTree(LessonDocument.bytes(changed))
+                .path("views")
+                .path(0)
+                .path("marks");
         assertThat(marks).hasSize(1);
         assertThat(marks.path(0).path("by").asText()).isEqualTo("hand");
         assertThat(marks.path(0).path("x").asDouble()).isEqualTo(640);
@@ -137,29 +146,34 @@ class LessonDocumentTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "\"version\": 1 | \"version\": 2 | version",
-        "\"club\": \"mid-iron\" | \"club\": \"spoon\" | club",
-        "\"x\": 635.0 | \"x\": \"left\" | views[0].marks[0].x",
-        "\"x\": 635.0 | \"x\": 6350 | outside the picture; x must be 0 to 1280",
-        "\"landmark\": \"lead-shoulder\" | \"landmark\": \"trail-shoulder\" | marked twice",
-        "\"landmark\": \"lead-shoulder\" | \"landmark\": \"left-shoulder\" | views[0].marks[0].landmark",
-        "\"t\": 0.5 | \"t\": -0.5 | lie in one place",
-        "\"point\": \"a\" | \"point\": \"c\" | which the floor layout does not have",
-        "\"width\": 1280 | \"width\": 0 | views[0].width",
-        "\"focal\": 980.0 | \"focal\": -3 | views[0].lens.focal",
-        "\"sd\": 1.5 | \"sd\": 0 | views[0].marks[0].sd",
-        "\"diameter\": 12.5 | \"diameter\": 0 | views[0].ball.diameter",
-        "\"x2\": 124.5, \"y2\": 690.0 | \"x2\": 121.0, \"y2\": 81.0 | at least 8 px apart",
-        "\"recorded\": \"2026-04-03T09:05:00+01:00\" | \"recorded\": \"yesterday\" | recorded",
-        "\"width\": 1280 | \"handedness\": \"right\", \"width\": 1280 | all views of a lesson show one player",
-        "\"format\": \"toeline-lesson\", |  | format",
-        "\"club\" | \"format\": \"x\", \"club\" | line 3",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"version\": 1 | \"version\": 2 | version",
+                "\"club\": \"mid-iron\" | \"club\": \"spoon\" | club",
+                "\"x\": 635.0 | \"x\": \"left\" | views[0].marks[0].x",
+                "\"x\": 635.0 | \"x\": 6350 | outside the picture; x must be 0 to 1280",
+                "\"landmark\": \"lead-shoulder\" | \"landmark\": \"trail-shoulder\" | marked twice",
+                "\"landmark\": \"lead-shoulder\" | \"landmark\": \"left-shoulder\" | views[0].marks[0].landmark",
+                "\"t\": 0.5 | \"t\": -0.5 | lie in one place",
+                "\"point\": \"a\" | \"point\": \"c\" | which the floor layout does not have",
+                "\"width\": 1280 | \"width\": 0 | views[0].width",
+                "\"focal\": 980.0 | \"focal\": -3 | views[0].lens.focal",
+                "\"sd\": 1.5 | \"sd\": 0 | views[0].marks[0].sd",
+                "\"diameter\": 12.5 | \"diameter\": 0 | views[0].ball.diameter",
+                "\"x2\": 124.5, \"y2\": 690.0 | \"x2\": 121.0, \"y2\": 81.0 | at least 8 px apart",
+                "\"recorded\": \"2026-04-03T09:05:00+01:00\" | \"recorded\": \"yesterday\" | recorded",
+                "\"width\": 1280 | \"handedness\": \"right\", \"width\": 1280 | all views of a lesson show one player",
+                "\"format\": \"toeline-lesson\", |  | format",
+                "\"club\" | \"format\": \"x\", \"club\" | line 3",
+            })
     void refusesWithOneSentence(String what, String by, String says) {
         String text = DOCUMENT.replace(what, by == null ? "" : by);
-        assertThatExceptionOfType(DocumentException.class).isThrownBy(() -> parse(text))
-                .satisfies(e -> assertThat(e.getMessage()).startsWith("test.lesson.json").contains(says)
+        assertThatExceptionOfType(DocumentException.class)
+                .isThrownBy(() -> parse(text))
+                .satisfies(e -> assertThat(e.getMessage())
+                        .startsWith("test.lesson.json")
+                        .contains(says)
                         .doesNotContain("\n"));
     }
 
@@ -190,28 +204,38 @@ class LessonDocumentTest {
         byte[] whole = DOCUMENT.strip().getBytes(StandardCharsets.UTF_8);
         for (int length = 0; length < whole.length; length++) {
             byte[] cut = java.util.Arrays.copyOf(whole, length);
-            assertThatExceptionOfType(DocumentException.class).isThrownBy(() -> LessonDocument.parse(cut, "cut"))
+            assertThatExceptionOfType(DocumentException.class)
+                    .isThrownBy(() -> LessonDocument.parse(cut, "cut"))
                     .satisfies(e -> assertThat(e.getMessage()).startsWith("cut").doesNotContain("\n"));
         }
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"NaN", "1e999", "-1e999", "\"635\"", "null", "true", "[635]", "{}", "1e", "--1"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"NaN", "1e999", "-1e999", "\"635\"", "null", "true", "[635]", "{}", "1e", "--1"})
     void whatIsNoNumberIsRefused(String number) {
         String text = DOCUMENT.replace("\"x\": 635.0", "\"x\": " + number);
-        assertThatExceptionOfType(DocumentException.class).isThrownBy(() -> parse(text))
-                .satisfies(e -> assertThat(e.getMessage()).startsWith("test.lesson.json").doesNotContain("\n"));
+        assertThatExceptionOfType(DocumentException.class)
+                .isThrownBy(() -> parse(text))
+                .satisfies(e -> assertThat(e.getMessage())
+                        .startsWith("test.lesson.json")
+                        .doesNotContain("\n"));
     }
 
     @Test
     void boundlessDepthAndHalfCharactersAreRefused() {
-        for (String deep : java.util.List.of("[".repeat(100_000), "{\"a\":".repeat(100_000),
+        for (String deep : java.util.List.of(
+                "[".repeat(100_000),
+                "{\"a\":".repeat(100_000),
                 DOCUMENT.replace("\"none\"", "[".repeat(100_000) + "]".repeat(100_000)))) {
-            assertThatExceptionOfType(DocumentException.class).isThrownBy(() -> parse(deep))
+            assertThatExceptionOfType(DocumentException.class)
+                    .isThrownBy(() -> parse(deep))
                     .satisfies(e -> assertThat(e.getMessage()).hasSizeLessThan(500));
         }
         assertThatExceptionOfType(DocumentException.class)
-                .isThrownBy(() -> parse(DOCUMENT.replace("tall", "\\ud83d tall"))).withMessageContaining("half of a character");
+                .isThrownBy(() -> parse(DOCUMENT.replace("tall", "\\ud83d tall")))
+                .withMessageContaining("half of a character");
     }
 
     /** Where the new one cannot be put in place, the old one stays. */

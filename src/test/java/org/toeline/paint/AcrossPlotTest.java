@@ -13,11 +13,11 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
-import org.toeline.advice.Words;
+import org.toeline.across.Comparison;
 import org.toeline.across.StatedFindings;
+import org.toeline.advice.Words;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.across.Comparison;
 import org.toeline.ledger.store.rows.LessonFindings;
 import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.ledger.store.rows.StatedFinding.StatedRange;
@@ -38,10 +38,22 @@ class AcrossPlotTest {
                 new LessonFindings(2, Optional.empty(), "", StatedFindings.of(lesson("after"))));
         Posture before = PostureEstimator.estimate(lesson("before").sheet());
         BallPlane plane = new BallPlane(View.FACE_ON, before.handedness(), 100);
-        ComparedStill still = new ComparedStill(plane, "May 14", Optional.empty(), "The clip is missing.", Optional.of(before),
-                ComparedStill.Own.DRAWN, Optional.empty(), Words.english());
-        return new AcrossPlot("A. Sample, driver", "Really changed: tee height.", List.of("May 14", "Jun 11"), List.of(still, still),
-                Comparison.of(lessons, 1, 2), Words.english());
+        ComparedStill still = new ComparedStill(
+                plane,
+                "May 14",
+                Optional.empty(),
+                "The clip is missing.",
+                Optional.of(before),
+                ComparedStill.Own.DRAWN,
+                Optional.empty(),
+                Words.english());
+        return new AcrossPlot(
+                "A. Sample, driver",
+                "Really changed: tee height.",
+                List.of("May 14", "Jun 11"),
+                List.of(still, still),
+                Comparison.of(lessons, 1, 2),
+                Words.english());
     }
 
     @Test
@@ -49,7 +61,9 @@ class AcrossPlotTest {
         AcrossPlot plot = plot();
         BufferedImage read = ImageIO.read(new ByteArrayInputStream(plot.png()));
         assertThat(read.getWidth()).isEqualTo(1336);
-        assertThat(read.getHeight()).as("rows of 132 and a gap").isGreaterThan(plot.comparison().rows().size() * 158);
+        assertThat(read.getHeight())
+                .as("rows of 132 and a gap")
+                .isGreaterThan(plot.comparison().rows().size() * 158);
     }
 
     /** No row is lost between pages, and each page has something on it. */
@@ -57,7 +71,9 @@ class AcrossPlotTest {
     void pagesHaveEveryRow() throws Exception {
         AcrossPlot plot = plot();
         try (PDDocument document = Loader.loadPDF(plot.pdf())) {
-            assertThat(document.getNumberOfPages()).as("20 rows at some 9 a page, and the stills").isBetween(2, 4);
+            assertThat(document.getNumberOfPages())
+                    .as("20 rows at some 9 a page, and the stills")
+                    .isBetween(2, 4);
             assertThat(document.getDocumentInformation().getTitle()).isEqualTo("A. Sample, driver");
             PDFRenderer renderer = new PDFRenderer(document);
             for (int page = 0; page < document.getNumberOfPages(); page++) {
@@ -77,15 +93,31 @@ class AcrossPlotTest {
         List<LessonFindings> lessons = new ArrayList<>();
         for (int i = 1; i <= 2; i++) {
             double low = i == 1 ? 0 : 10;
-            lessons.add(new LessonFindings(i, Optional.empty(), "", List.of(new StatedFinding("shoulder-tilt", 20, 1, 18, 22, "deg",
-                    Optional.of(new StatedRange(low, low + 5, low + 2, "coach")), Optional.of("out-high"),
-                    StatedFinding.Place.FIRST))));
+            lessons.add(new LessonFindings(
+                    i,
+                    Optional.empty(),
+                    "",
+                    List.of(new StatedFinding(
+                            "shoulder-tilt",
+                            20,
+                            1,
+                            18,
+                            22,
+                            "deg",
+                            Optional.of(new StatedRange(low, low + 5, low + 2, "coach")),
+                            Optional.of("out-high"),
+                            StatedFinding.Place.FIRST))));
         }
         Comparison comparison = Comparison.of(lessons, 1, 2);
         BufferedImage image = new BufferedImage(500, 100, BufferedImage.TYPE_INT_RGB);
-        new AcrossRow(Words.english(), comparison).paint(image.createGraphics(), comparison.rows().get(0),
-                new java.awt.geom.Rectangle2D.Double(0, 0, 500, 100));
-        assertThat(middleOfBand(image, 150)).as("low in the first lesson's cell").isGreaterThan(middleOfBand(image, 480) + 10);
+        new AcrossRow(Words.english(), comparison)
+                .paint(
+                        image.createGraphics(),
+                        comparison.rows().get(0),
+                        new java.awt.geom.Rectangle2D.Double(0, 0, 500, 100));
+        assertThat(middleOfBand(image, 150))
+                .as("low in the first lesson's cell")
+                .isGreaterThan(middleOfBand(image, 480) + 10);
     }
 
     private static double middleOfBand(BufferedImage image, int x) {

@@ -34,19 +34,27 @@ class BallPlaneTest {
     private static final double SPOT_PX = 0.5;
 
     private static MarkSheet sheet(String id) throws Exception {
-        return LessonDocument.read(Path.of("sample-media", id, id + ".lesson.json")).sheet();
+        return LessonDocument.read(Path.of("sample-media", id, id + ".lesson.json"))
+                .sheet();
     }
 
     /** Points of the plane, in either view's; within what every sample picture shows. */
     private static List<WorldPoint> points(View view) {
-        return view == View.FACE_ON ? List.of(WorldPoint.ORIGIN, new WorldPoint(-0.5, 0, 0.5), new WorldPoint(0.4, 0, 1.2))
+        return view == View.FACE_ON
+                ? List.of(WorldPoint.ORIGIN, new WorldPoint(-0.5, 0, 0.5), new WorldPoint(0.4, 0, 1.2))
                 : List.of(WorldPoint.ORIGIN, new WorldPoint(0, 0.4, 0.5), new WorldPoint(0, 0.9, 1.2));
     }
 
     /** A spot of the plane is painted where a lesson's camera sees it, and found on the canvas where the plane has it. */
     @ParameterizedTest
-    @CsvSource({"before, FACE_ON", "after, FACE_ON", "before, DOWN_THE_LINE", "after, DOWN_THE_LINE", "left-handed, FACE_ON",
-        "left-handed, DOWN_THE_LINE"})
+    @CsvSource({
+        "before, FACE_ON",
+        "after, FACE_ON",
+        "before, DOWN_THE_LINE",
+        "after, DOWN_THE_LINE",
+        "left-handed, FACE_ON",
+        "left-handed, DOWN_THE_LINE"
+    })
     void spotsOfThePlaneLieAtTheirPlaces(String id, View view) throws Exception {
         MarkSheet sheet = sheet(id);
         Posture posture = PostureEstimator.estimate(sheet);
@@ -55,7 +63,8 @@ class BallPlaneTest {
         for (WorldPoint point : points(view)) {
             ImagePoint seen = posture.seen(view, point).orElseThrow();
             assertThat(seen.xPx()).isBetween(5.0, marks.widthPx() - 5.0);
-            Point2D found = brightest(plane.warp(spot(marks, seen), posture.camera(view).orElseThrow()));
+            Point2D found =
+                    brightest(plane.warp(spot(marks, seen), posture.camera(view).orElseThrow()));
             assertThat(found.distance(plane.on(point))).as(id + " " + point).isLessThan(SPOT_PX);
         }
     }
@@ -93,8 +102,10 @@ class BallPlaneTest {
         BallPlane plane = new BallPlane(view, posture.handedness(), PX_PER_M);
         for (Landmark landmark : List.of(Landmark.LEAD_SHOULDER, Landmark.TRAIL_HEEL, Landmark.CLUB_HEAD)) {
             Point2D on = plane.seen(posture.at(landmark), posture).orElseThrow();
-            ImagePoint there = posture.seen(view, plane.at(on.getX(), on.getY())).orElseThrow();
-            assertThat(there.distancePx(posture.seen(view, posture.at(landmark)).orElseThrow())).as(landmark.id())
+            ImagePoint there =
+                    posture.seen(view, plane.at(on.getX(), on.getY())).orElseThrow();
+            assertThat(there.distancePx(posture.seen(view, posture.at(landmark)).orElseThrow()))
+                    .as(landmark.id())
                     .isCloseTo(0, within(1e-6));
         }
     }

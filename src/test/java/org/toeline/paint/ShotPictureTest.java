@@ -19,13 +19,17 @@ import org.toeline.handout.PictureFormat;
 /** Shots from the side and from above: one scale for both, round figures on the axes, every kind of file. */
 class ShotPictureTest {
 
-    private static final Flight DRIVE = new FlightBand(Air.USUAL).of(Launch.straight(65, 12, 2600)).first();
+    private static final Flight DRIVE =
+            new FlightBand(Air.USUAL).of(Launch.straight(65, 12, 2600)).first();
 
     private static ShotPicture picture(FigureUnit unit, OptionalDouble sideM) {
-        ShotPicture.Trace shot = new ShotPicture.Trace(Optional.of(DRIVE), OptionalDouble.of(210), sideM,
-                OptionalDouble.of(26), "");
-        return new ShotPicture(List.of(new ShotPicture.Setup("before", List.of(shot), List.of(), Map.of())), unit,
-                List.of("a note"), "one shot");
+        ShotPicture.Trace shot =
+                new ShotPicture.Trace(Optional.of(DRIVE), OptionalDouble.of(210), sideM, OptionalDouble.of(26), "");
+        return new ShotPicture(
+                List.of(new ShotPicture.Setup("before", List.of(shot), List.of(), Map.of())),
+                unit,
+                List.of("a note"),
+                "one shot");
     }
 
     /** Everything is within the axes, and the step is 1, 2 or 5 times a power of ten in the axes' own unit. */
@@ -39,7 +43,8 @@ class ShotPictureTest {
             assertThat(scale.pxPerM() * scale.farM()).isLessThanOrEqualTo(700 + 1e-9);
             assertThat(scale.pxPerM() * (scale.highM() + 2 * scale.wideM())).isLessThanOrEqualTo(300 + 1e-9);
             double step = unit.fromInside(scale.stepM());
-            assertThat(List.of(10.0, 20.0, 50.0, 100.0)).anySatisfy(s -> assertThat(step).isCloseTo(s, within(1e-9)));
+            assertThat(List.of(10.0, 20.0, 50.0, 100.0))
+                    .anySatisfy(s -> assertThat(step).isCloseTo(s, within(1e-9)));
         }
     }
 
@@ -47,16 +52,24 @@ class ShotPictureTest {
     void aPlaceToTheLeftIsUpFromAboveAndAMeasuredLandingLiesWhereItWas() {
         ShotScale scale = ShotScale.of(picture(FigureUnit.METRE, OptionalDouble.of(30)), 700, 300);
         AboveView above = new AboveView(10, 200, scale);
-        var landing = above.measured(picture(FigureUnit.METRE, OptionalDouble.of(30)).setups().get(0).shots().get(0))
+        var landing = above.measured(picture(FigureUnit.METRE, OptionalDouble.of(30))
+                        .setups()
+                        .get(0)
+                        .shots()
+                        .get(0))
                 .orElseThrow();
         assertThat(landing.yPx()).isCloseTo(200 - 30 * scale.pxPerM(), within(1e-9));
-        assertThat(landing.xPx()).as("Pythagoras").isCloseTo(10 + Math.sqrt(210 * 210 - 900) * scale.pxPerM(), within(1e-9));
+        assertThat(landing.xPx())
+                .as("Pythagoras")
+                .isCloseTo(10 + Math.sqrt(210 * 210 - 900) * scale.pxPerM(), within(1e-9));
     }
 
     @Test
     void everyKindOfFile() {
         ShotPicture picture = picture(FigureUnit.YARD, OptionalDouble.of(3));
-        assertThat(new String(PictureFormat.SVG.of(picture), StandardCharsets.UTF_8)).contains("<svg").contains("one shot");
+        assertThat(new String(PictureFormat.SVG.of(picture), StandardCharsets.UTF_8))
+                .contains("<svg")
+                .contains("one shot");
         assertThat(PictureFormat.PNG.of(picture)).hasSizeGreaterThan(20_000);
         assertThat(picture.pdf()).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
     }

@@ -17,8 +17,7 @@ class DerivativeTest {
     /** Central differences of values up to 1000 in double precision: 1e-10/1e-6, plus curvature times step squared. */
     private static final double RELATIVE = 2e-5;
 
-    private record Row(double residual, double[] slope) {
-    }
+    private record Row(double residual, double[] slope) {}
 
     private static List<Row> rows(Knowledge knowledge, State state) {
         List<Row> rows = new ArrayList<>();
@@ -51,7 +50,8 @@ class DerivativeTest {
                 for (int r = 0; r < at.size(); r++) {
                     double numeric = (up.get(r).residual - down.get(r).residual) / (2 * STEP);
                     double slope = at.get(r).slope[i];
-                    assertThat(slope).as("%s, row %d, unknown %d", knowledge.getClass().getSimpleName(), r, i)
+                    assertThat(slope)
+                            .as("%s, row %d, unknown %d", knowledge.getClass().getSimpleName(), r, i)
                             .isCloseTo(numeric, within(RELATIVE * Math.abs(numeric) + 1e-3));
                 }
             }

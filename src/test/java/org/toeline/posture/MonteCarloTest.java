@@ -27,6 +27,7 @@ class MonteCarloTest {
      * the rest is what a straight line leaves of a gently curved formula.
      */
     private static final double SIGMA_SHARE = 0.04;
+
     private static final double END_SHARE = 0.08;
     /** A bent knee's angle has no sign and is strongly curved near a straight leg: the check does not apply. */
     private static final Set<ReadingKind> CURVED = EnumSet.of(ReadingKind.KNEE_FLEX);
@@ -67,7 +68,8 @@ class MonteCarloTest {
     private static void compare(Reading linear, Sampled drawn) {
         String name = linear.kind().id();
         double half = (linear.high() - linear.low()) / 2;
-        assertThat(drawn.standardUncertainty()).as(name)
+        assertThat(drawn.standardUncertainty())
+                .as(name)
                 .isCloseTo(linear.standardUncertainty(), within(SIGMA_SHARE * linear.standardUncertainty()));
         assertThat(drawn.quantile(0.025)).as(name).isCloseTo(linear.low(), within(END_SHARE * half));
         assertThat(drawn.quantile(0.975)).as(name).isCloseTo(linear.high(), within(END_SHARE * half));

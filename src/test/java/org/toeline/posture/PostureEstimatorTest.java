@@ -46,8 +46,8 @@ class PostureEstimatorTest {
     }
 
     private static MarkSheet mirrored(MarkSheet sheet) {
-        MarkSheet out = sheet.withHandedness(
-                sheet.handedness() == Handedness.LEFT ? Handedness.RIGHT : Handedness.LEFT);
+        MarkSheet out =
+                sheet.withHandedness(sheet.handedness() == Handedness.LEFT ? Handedness.RIGHT : Handedness.LEFT);
         for (ViewMarks v : sheet.views()) {
             ViewMarks m = ViewMarks.empty(v.view(), v.widthPx(), v.heightPx());
             for (Mark mark : v.marks()) {
@@ -57,10 +57,12 @@ class PostureEstimatorTest {
                 m = m.withFloorMark(f.movedTo(f.at().mirrored(v.widthPx())));
             }
             BallMark b = v.ball().orElseThrow();
-            m = m.withBall(Optional.of(new BallMark(b.centre().mirrored(v.widthPx()), b.diameterPx(), b.sigmaPx(),
-                    b.diameterSigmaPx())));
-            m = m.withVerticals(v.verticals().stream().map(p -> new VerticalMark(p.from().mirrored(v.widthPx()),
-                    p.to().mirrored(v.widthPx()), p.sigmaPx())).toList());
+            m = m.withBall(Optional.of(
+                    new BallMark(b.centre().mirrored(v.widthPx()), b.diameterPx(), b.sigmaPx(), b.diameterSigmaPx())));
+            m = m.withVerticals(v.verticals().stream()
+                    .map(p ->
+                            new VerticalMark(p.from().mirrored(v.widthPx()), p.to().mirrored(v.widthPx()), p.sigmaPx()))
+                    .toList());
             out = out.withView(m);
         }
         return out;
@@ -70,10 +72,16 @@ class PostureEstimatorTest {
     @Test
     void orderDoesNotMatter() {
         MarkSheet sheet = Scenes.bothViews(5);
-        MarkSheet turned = new MarkSheet(sheet.handedness(), sheet.club(), sheet.takes(), sheet.floor(),
-                List.of(sheet.views().get(1), sheet.views().get(0)), sheet.clickSigmaPx());
+        MarkSheet turned = new MarkSheet(
+                sheet.handedness(),
+                sheet.club(),
+                sheet.takes(),
+                sheet.floor(),
+                List.of(sheet.views().get(1), sheet.views().get(0)),
+                sheet.clickSigmaPx());
         for (ReadingKind kind : List.of(ReadingKind.SHOULDER_TILT, ReadingKind.BALL_TO_LEAD_SHOULDER)) {
-            assertThat(reading(turned, kind).value()).isCloseTo(reading(sheet, kind).value(), within(1e-6));
+            assertThat(reading(turned, kind).value())
+                    .isCloseTo(reading(sheet, kind).value(), within(1e-6));
         }
     }
 
@@ -82,13 +90,17 @@ class PostureEstimatorTest {
     void lessIsWider() {
         MarkSheet all = Scenes.bothViews(7);
         MarkSheet faceOn = all.withoutView(View.DOWN_THE_LINE);
-        for (ReadingKind kind : List.of(ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDER_TILT,
-                ReadingKind.BALL_TO_LEAD_SHOULDER, ReadingKind.STANCE_WIDTH)) {
+        for (ReadingKind kind : List.of(
+                ReadingKind.SHOULDERS_TO_FEET,
+                ReadingKind.SHOULDER_TILT,
+                ReadingKind.BALL_TO_LEAD_SHOULDER,
+                ReadingKind.STANCE_WIDTH)) {
             assertThat(reading(faceOn, kind).standardUncertainty())
                     .isGreaterThan(reading(all, kind).standardUncertainty());
         }
         assertThat(reading(faceOn, ReadingKind.SHOULDERS_TO_FEET).standardUncertainty())
-                .as("one face-on view cannot tell the shoulders' alignment").isGreaterThan(Math.toRadians(5));
+                .as("one face-on view cannot tell the shoulders' alignment")
+                .isGreaterThan(Math.toRadians(5));
     }
 
     /** Two clicks and nothing else still give honest, wide readings. */
@@ -108,8 +120,8 @@ class PostureEstimatorTest {
 
     @Test
     void anEmptySheetHasNoReadings() {
-        MarkSheet sheet = MarkSheet.empty(Handedness.LEFT, Club.WEDGE)
-                .withView(ViewMarks.empty(View.DOWN_THE_LINE, 1280, 720));
+        MarkSheet sheet =
+                MarkSheet.empty(Handedness.LEFT, Club.WEDGE).withView(ViewMarks.empty(View.DOWN_THE_LINE, 1280, 720));
         assertThat(Readings.of(PostureEstimator.estimate(sheet))).isEmpty();
     }
 
@@ -125,7 +137,8 @@ class PostureEstimatorTest {
         }
         MarkSheet sheet = MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withView(view);
         assertThat(Readings.of(PostureEstimator.estimate(sheet)))
-                .allSatisfy(r -> assertThat(Double.isFinite(r.low()) && Double.isFinite(r.high())).isTrue());
+                .allSatisfy(r -> assertThat(Double.isFinite(r.low()) && Double.isFinite(r.high()))
+                        .isTrue());
     }
 
     /** A heel dragged 60 px away is named, with about how far off it is, and the other readings stay. */
@@ -152,7 +165,9 @@ class PostureEstimatorTest {
         double[] gradient = new double[posture.coordinates().size()];
         gradient[posture.coordinates().indexOf(Landmark.LEAD_SHOULDER)] = 1;
         gradient[posture.coordinates().indexOfBall() + 2] = -0.3;
-        double sum = posture.uncertainty().shares(gradient).values().stream().mapToDouble(Double::doubleValue).sum();
+        double sum = posture.uncertainty().shares(gradient).values().stream()
+                .mapToDouble(Double::doubleValue)
+                .sum();
         double variance = posture.uncertainty().variance(gradient);
         assertThat(sum).isCloseTo(variance, within(1e-9 * variance + 1e-15));
     }

@@ -1,6 +1,5 @@
 package org.toeline.posture;
 
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,13 +15,19 @@ import org.toeline.mark.View;
  */
 public final class TruePosture {
 
-    private TruePosture() {
-    }
+    private TruePosture() {}
 
     /** @param floor true places of the floor points, and {@code ball} where the ball lies in the layout */
-    public static Posture of(MarkSheet sheet, Map<Landmark, WorldPoint> landmarks, WorldPoint ball, double diameterM,
-                             Map<View, Camera> cameras, WorldPoint shift, Map<String, WorldPoint> floor,
-                             WorldPoint layoutOfBall, double[] laidAgain) {
+    public static Posture of(
+            MarkSheet sheet,
+            Map<Landmark, WorldPoint> landmarks,
+            WorldPoint ball,
+            double diameterM,
+            Map<View, Camera> cameras,
+            WorldPoint shift,
+            Map<String, WorldPoint> floor,
+            WorldPoint layoutOfBall,
+            double[] laidAgain) {
         Problem problem = new Problem(sheet, Set.of());
         State state = problem.start();
         double[] x = state.x.clone();
@@ -74,13 +79,13 @@ public final class TruePosture {
     /** The player's size over the usual one, from the height of the shoulders' middle. */
     private static double landmarksSize(Map<Landmark, WorldPoint> landmarks) {
         Population any = Population.with(org.toeline.mark.Club.MID_IRON);
-        double theirs = landmarks.get(Landmark.LEAD_SHOULDER).u() + landmarks.get(Landmark.TRAIL_SHOULDER).u();
+        double theirs = landmarks.get(Landmark.LEAD_SHOULDER).u()
+                + landmarks.get(Landmark.TRAIL_SHOULDER).u();
         return theirs / (any.mean(Landmark.LEAD_SHOULDER, 2) + any.mean(Landmark.TRAIL_SHOULDER, 2));
     }
 
     private static Posture posture(Problem problem, State state) {
-        return PostureEstimator.posture(problem, state, 0, new Laplace(problem.knowledge, state, problem.unknowns),
-                List.of());
+        return PostureEstimator.posture(
+                problem, state, 0, new Laplace(problem.knowledge, state, problem.unknowns), List.of());
     }
-
 }

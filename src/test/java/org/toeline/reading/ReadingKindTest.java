@@ -42,8 +42,8 @@ class ReadingKindTest {
     }
 
     private static FieldVector3D<Binary64> vector(double[] p) {
-        return new FieldVector3D<>(Binary64Field.getInstance(),
-                new org.hipparchus.geometry.euclidean.threed.Vector3D(p[0], p[1], p[2]));
+        return new FieldVector3D<>(
+                Binary64Field.getInstance(), new org.hipparchus.geometry.euclidean.threed.Vector3D(p[0], p[1], p[2]));
     }
 
     private void put(Landmark landmark, double t, double h, double u) {
@@ -93,7 +93,10 @@ class ReadingKindTest {
     void tiltIsOfTheLineInSpaceNotOfItsPicture() {
         double level = 0.4 * Math.cos(Math.toRadians(8));
         put(Landmark.TRAIL_SHOULDER, 0, 0, 1.3);
-        put(Landmark.LEAD_SHOULDER, level * Math.cos(0.3), level * Math.sin(0.3),
+        put(
+                Landmark.LEAD_SHOULDER,
+                level * Math.cos(0.3),
+                level * Math.sin(0.3),
                 1.3 + 0.4 * Math.sin(Math.toRadians(8)));
         assertThat(shown(ReadingKind.SHOULDER_TILT)).isCloseTo(8, within(EXACT));
     }

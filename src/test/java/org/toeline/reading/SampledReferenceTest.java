@@ -13,6 +13,7 @@ class SampledReferenceTest {
     private static final int DRAWS = 400_000;
     /** Three standard errors of the standard deviation and of a 2.5 % quantile from that many draws. */
     private static final double SIGMA_WITHIN = 0.007;
+
     private static final double QUANTILE_WITHIN = 0.026;
 
     private static Sampled sum(DoubleSupplier term) {

@@ -21,10 +21,21 @@ import org.toeline.geometry.Finite;
  * @param hipsBehindToesM     h of the middle of the hips less that of the middle of the toes
  * @param shaftLeanDeg        grip towards the target
  */
-public record Address(double ballToLeadShoulderM, double footOutsideM, double stanceM, double feetDeg,
-                      double shouldersToFeetDeg, double tiltDeg, double sideBendDeg, double forwardBendDeg,
-                      double leadFlareDeg, double trailFlareDeg, double ballDistanceM, double kneeFlexDeg,
-                      double hipsBehindToesM, double shaftLeanDeg) {
+public record Address(
+        double ballToLeadShoulderM,
+        double footOutsideM,
+        double stanceM,
+        double feetDeg,
+        double shouldersToFeetDeg,
+        double tiltDeg,
+        double sideBendDeg,
+        double forwardBendDeg,
+        double leadFlareDeg,
+        double trailFlareDeg,
+        double ballDistanceM,
+        double kneeFlexDeg,
+        double hipsBehindToesM,
+        double shaftLeanDeg) {
 
     public Address {
         Finite.require(ballToLeadShoulderM, "ballToLeadShoulderM");

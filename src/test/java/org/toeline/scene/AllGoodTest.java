@@ -43,10 +43,15 @@ class AllGoodTest {
             boolean above = value > range.get("high").asDouble();
             boolean below = value < range.get("low").asDouble();
             switch (range.get("reading").asText()) {
-                case "ball-to-lead-shoulder", "ball-in-stance", "shoulders-to-feet", "shoulders-to-target",
+                case "ball-to-lead-shoulder",
+                        "ball-in-stance",
+                        "shoulders-to-feet",
+                        "shoulders-to-target",
                         "ball-to-lead-heel" -> assertThat(above).isTrue();
-                case "shoulder-tilt", "ball-above-crown", "tee-height" -> assertThat(below).isTrue();
-                default -> assertThat(above || below).as(range.get("reading").asText()).isFalse();
+                case "shoulder-tilt", "ball-above-crown", "tee-height" ->
+                    assertThat(below).isTrue();
+                default ->
+                    assertThat(above || below).as(range.get("reading").asText()).isFalse();
             }
         }
     }
@@ -56,8 +61,10 @@ class AllGoodTest {
         Map<String, Truth.Value> readings = Truth.of(Scenarios.after()).readings();
         for (JsonNode range : ranges()) {
             if (isFor(range, "driver")) {
-                assertThat(readings.get(range.get("reading").asText()).value()).as(range.get("reading").asText())
-                        .isBetween(range.get("low").asDouble(), range.get("high").asDouble());
+                assertThat(readings.get(range.get("reading").asText()).value())
+                        .as(range.get("reading").asText())
+                        .isBetween(
+                                range.get("low").asDouble(), range.get("high").asDouble());
             }
         }
     }
@@ -73,7 +80,11 @@ class AllGoodTest {
                 if (id.equals("ball-in-stance") || id.startsWith("ball-to-lead")) {
                     assertThat(value).isLessThan(range.get("low").asDouble());
                 } else if (!id.equals("head-to-ball")) {
-                    assertThat(value).as(id).isBetween(range.get("low").asDouble(), range.get("high").asDouble());
+                    assertThat(value)
+                            .as(id)
+                            .isBetween(
+                                    range.get("low").asDouble(),
+                                    range.get("high").asDouble());
                 }
             }
         }

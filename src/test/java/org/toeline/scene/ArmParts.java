@@ -68,8 +68,12 @@ final class ArmParts {
         Vec in = h.z();
         List<Shape> s = new ArrayList<>();
         s.add(Shape.cone(bone, wrist, 0.027 * k, place(h, back, in, 0.0, 0.012, 0.022), 0.031 * k));
-        s.add(Shape.cone(bone, place(h, back, in, -0.026, 0.020, 0.008), 0.0175 * k,
-                place(h, back, in, 0.030, 0.018, 0.002), 0.0165 * k));
+        s.add(Shape.cone(
+                bone,
+                place(h, back, in, -0.026, 0.020, 0.008),
+                0.0175 * k,
+                place(h, back, in, 0.030, 0.018, 0.002),
+                0.0165 * k));
         for (int i = 0; i < 4; i++) {
             double along = -0.030 + 0.0205 * i;
             Vec a = place(h, back, in, along, 0.021, -0.004);
@@ -78,8 +82,12 @@ final class ArmParts {
             s.add(Shape.rod(bone, a, b, 0.0098 * k));
             s.add(Shape.rod(bone, b, c, 0.0092 * k));
         }
-        s.add(Shape.cone(bone, place(h, back, in, -0.01, -0.006, 0.022), 0.0135 * k,
-                place(h, back, in, 0.048, -0.006, 0.016), 0.0095 * k));
+        s.add(Shape.cone(
+                bone,
+                place(h, back, in, -0.01, -0.006, 0.022),
+                0.0135 * k,
+                place(h, back, in, 0.048, -0.006, 0.016),
+                0.0095 * k));
         int colour = lead ? Outfit.GLOVE : outfit.skin();
         return new Part(lead ? "glove" : "hand", s, 0.010, 0.0035, (x, y, z, fine, swatch) -> {
             swatch.colour(colour);

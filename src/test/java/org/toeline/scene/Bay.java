@@ -11,9 +11,15 @@ final class Bay {
     static final double ROD_M = 0.0065;
 
     /** Upright edges by name, and where they stand (t, h): both sides of the door, the room's corner, a screen post. */
-    static final Map<String, double[]> UPRIGHTS = new TreeMap<>(Map.of("door-near", new double[] {1.42, 2.75},
-            "door-far", new double[] {2.30, 2.75}, "corner", new double[] {4.6, 2.75},
-            "screen-post", new double[] {4.6, 2.405}));
+    static final Map<String, double[]> UPRIGHTS = new TreeMap<>(Map.of(
+            "door-near",
+            new double[] {1.42, 2.75},
+            "door-far",
+            new double[] {2.30, 2.75},
+            "corner",
+            new double[] {4.6, 2.75},
+            "screen-post",
+            new double[] {4.6, 2.405}));
     /** How high the lowest of them, the door, reaches. */
     static final double UPRIGHT_U = 2.05;
 
@@ -41,9 +47,14 @@ final class Bay {
         double best = Double.MAX_VALUE;
         hit.floor = false;
         int side = -1;
-        double[] distances = {plane(from.z(), along.z(), 0), plane(from.z(), along.z(), CEILING_U),
-                plane(from.y(), along.y(), WALL_H), plane(from.y(), along.y(), OTHER_WALL_H),
-                plane(from.x(), along.x(), SCREEN_T), plane(from.x(), along.x(), REAR_T)};
+        double[] distances = {
+            plane(from.z(), along.z(), 0),
+            plane(from.z(), along.z(), CEILING_U),
+            plane(from.y(), along.y(), WALL_H),
+            plane(from.y(), along.y(), OTHER_WALL_H),
+            plane(from.x(), along.x(), SCREEN_T),
+            plane(from.x(), along.x(), REAR_T)
+        };
         for (int i = 0; i < distances.length; i++) {
             if (distances[i] < best) {
                 best = distances[i];
@@ -81,8 +92,11 @@ final class Bay {
         double back = corner(WALL_H - p.y(), 0.45);
         double end = corner(SCREEN_T - p.x(), 0.45);
         double both = Math.min(back + (p.y() > WALL_H - 1e-6 ? 1 : 0), end + (p.x() > SCREEN_T - 1e-6 ? 1 : 0));
-        return 0.92 * (0.80 + 0.20 * Math.min(1, low)) * (0.85 + 0.15 * Math.min(1, high))
-                * (0.84 + 0.16 * Math.min(1, both)) * (0.93 + 0.05 * Math.sin(0.7 * p.x() + 0.4 * p.y() + 1));
+        return 0.92
+                * (0.80 + 0.20 * Math.min(1, low))
+                * (0.85 + 0.15 * Math.min(1, high))
+                * (0.84 + 0.16 * Math.min(1, both))
+                * (0.93 + 0.05 * Math.sin(0.7 * p.x() + 0.4 * p.y() + 1));
     }
 
     private static double corner(double away, double reach) {
@@ -120,7 +134,9 @@ final class Bay {
         s.colour(mat ? 0x678A5C : 0x5D8057);
         double blades = Grain.at(t / 0.0035, h / 0.006);
         double tufts = Grain.at(t / 0.016, h / 0.021);
-        s.times(1 + 0.20 * fade(fine, 0.0035) * blades + 0.10 * fade(fine, 0.016) * tufts
+        s.times(1
+                + 0.20 * fade(fine, 0.0035) * blades
+                + 0.10 * fade(fine, 0.016) * tufts
                 + 0.06 * Grain.clouds(t * 5, h * 5));
         s.times(1 + 0.16 * fade(fine, 0.0012) * Grain.at(t / 0.0011, h / 0.0032 + 31));
         s.over(0x8FA36B, 0.22 * fade(fine, 0.006) * Math.max(0, Grain.at(t / 0.006 + 77, h / 0.004)));
@@ -207,7 +223,9 @@ final class Bay {
                 hit.swatch.colour(tip ? 0xF7F4EA : colour);
                 double ring = Math.min(Math.abs(s - TIP_M), Math.abs(length - TIP_M - s));
                 hit.swatch.over(0x222222, Swatch.line(ring, 0.004, fine));
-                Vec n = beside.times(p.minus(start).dot(beside)).plus(Vec.UP.times(p.z())).unit();
+                Vec n = beside.times(p.minus(start).dot(beside))
+                        .plus(Vec.UP.times(p.z()))
+                        .unit();
                 hit.swatch.times(0.55 + 0.5 * Math.max(0, n.dot(Light.KEY)));
                 return;
             }

@@ -43,9 +43,14 @@ final class ClipWriter implements AutoCloseable {
         codec.width(width).height(height).pix_fmt(AV_PIX_FMT_YUV420P);
         codec.time_base(new AVRational().num(1).den(framesPerSecond));
         codec.framerate(new AVRational().num(framesPerSecond).den(1));
-        codec.bit_rate(bitsPerSecond).gop_size(2 * framesPerSecond).max_b_frames(0).thread_count(1);
+        codec.bit_rate(bitsPerSecond)
+                .gop_size(2 * framesPerSecond)
+                .max_b_frames(0)
+                .thread_count(1);
         codec.qmin(12).qmax(34);
-        codec.color_range(AVCOL_RANGE_MPEG).colorspace(AVCOL_SPC_BT709).color_primaries(AVCOL_PRI_BT709)
+        codec.color_range(AVCOL_RANGE_MPEG)
+                .colorspace(AVCOL_SPC_BT709)
+                .color_primaries(AVCOL_PRI_BT709)
                 .color_trc(AVCOL_TRC_BT709);
         codec.flags(codec.flags() | AV_CODEC_FLAG_GLOBAL_HEADER);
         AVDictionary options = new AVDictionary(null);
@@ -98,8 +103,9 @@ final class ClipWriter implements AutoCloseable {
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
                 int i = 3 * (y * width + x);
-                luma[x] = (byte) Math.round(16 + (219 * (0.2126 * (rgb[i] & 255) + 0.7152 * (rgb[i + 1] & 255)
-                        + 0.0722 * (rgb[i + 2] & 255))) / 255);
+                luma[x] = (byte) Math.round(16
+                        + (219 * (0.2126 * (rgb[i] & 255) + 0.7152 * (rgb[i + 1] & 255) + 0.0722 * (rgb[i + 2] & 255)))
+                                / 255);
             }
             row(0, y, stride, luma);
         }
@@ -121,7 +127,8 @@ final class ClipWriter implements AutoCloseable {
     }
 
     private double mean(byte[] rgb, int i) {
-        return ((rgb[i] & 255) + (rgb[i + 3] & 255) + (rgb[i + 3 * width] & 255) + (rgb[i + 3 * width + 3] & 255)) / 4.0;
+        return ((rgb[i] & 255) + (rgb[i + 3] & 255) + (rgb[i + 3 * width] & 255) + (rgb[i + 3 * width + 3] & 255))
+                / 4.0;
     }
 
     private void row(int plane, int y, int stride, byte[] values) {

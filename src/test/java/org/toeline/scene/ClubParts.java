@@ -35,9 +35,14 @@ final class ClubParts {
         Vec high = end.minus(up.times(0.24));
         boolean steel = !club.isWood();
         double thick = 0.0062;
-        return new Part("shaft", List.of(Shape.cone(Bone.CLUB, low, 0.0045, high, thick),
-                Shape.cone(Bone.CLUB, foot.plus(up.times(0.05)), 0.0072, foot.plus(up.times(0.088)), 0.0056)), 0.002,
-                0.0032, (x, y, z, fine, swatch) -> {
+        return new Part(
+                "shaft",
+                List.of(
+                        Shape.cone(Bone.CLUB, low, 0.0045, high, thick),
+                        Shape.cone(Bone.CLUB, foot.plus(up.times(0.05)), 0.0072, foot.plus(up.times(0.088)), 0.0056)),
+                0.002,
+                0.0032,
+                (x, y, z, fine, swatch) -> {
                     double along = new Vec(x, y, z).minus(foot).dot(up);
                     swatch.colour(along < 0.09 ? 0x15161A : steel ? 0xB9BCC0 : 0x4A4F57);
                     swatch.gloss = steel ? 0.9 : 0.6;
@@ -45,8 +50,12 @@ final class ClubParts {
     }
 
     private Part grip() {
-        return new Part("grip", List.of(Shape.cone(Bone.CLUB, end.minus(up.times(0.265)), 0.0090,
-                end.minus(up.times(0.0128)), 0.0128)), 0.002, 0.0035, (x, y, z, fine, swatch) -> {
+        return new Part(
+                "grip",
+                List.of(Shape.cone(Bone.CLUB, end.minus(up.times(0.265)), 0.0090, end.minus(up.times(0.0128)), 0.0128)),
+                0.002,
+                0.0035,
+                (x, y, z, fine, swatch) -> {
                     swatch.colour(0x1E1F22);
                     double from = end.minus(new Vec(x, y, z)).dot(up);
                     double ring = from - 0.012 * Math.round(from / 0.012);
@@ -104,8 +113,14 @@ final class ClubParts {
 
             @Override
             double[] box() {
-                return new double[] {f.origin().x() - rx, f.origin().y() - ry, -0.001, face + 0.006,
-                        f.origin().y() + ry, top + 0.001};
+                return new double[] {
+                    f.origin().x() - rx,
+                    f.origin().y() - ry,
+                    -0.001,
+                    face + 0.006,
+                    f.origin().y() + ry,
+                    top + 0.001
+                };
             }
         };
     }
@@ -176,11 +191,20 @@ final class ClubParts {
 
     private Part tee() {
         Vec top = new Vec(0, 0, club.teeHeightM());
-        return new Part("tee", List.of(
-                Shape.cone(Bone.GROUND, new Vec(0, 0, 0.0026), 0.0026, top.plus(new Vec(0, 0, -0.012)), 0.0028),
-                Shape.cone(Bone.GROUND, top.plus(new Vec(0, 0, -0.012)), 0.0028, top.plus(new Vec(0, 0, -0.001)), 0.0060)
-                        .cut(top.plus(new Vec(0, 0, 0.0015)), Vec.UP)),
-                0.004, 0.0016, Paint.shiny(0xE7C27A, 0.2));
+        return new Part(
+                "tee",
+                List.of(
+                        Shape.cone(Bone.GROUND, new Vec(0, 0, 0.0026), 0.0026, top.plus(new Vec(0, 0, -0.012)), 0.0028),
+                        Shape.cone(
+                                        Bone.GROUND,
+                                        top.plus(new Vec(0, 0, -0.012)),
+                                        0.0028,
+                                        top.plus(new Vec(0, 0, -0.001)),
+                                        0.0060)
+                                .cut(top.plus(new Vec(0, 0, 0.0015)), Vec.UP)),
+                0.004,
+                0.0016,
+                Paint.shiny(0xE7C27A, 0.2));
     }
 
     /** The highest point of the soled head in the ball's vertical plane along the target line. */

@@ -23,8 +23,13 @@ record Feet(Vec leadHeel, Vec leadToe, Vec leadAnkle, Vec trailHeel, Vec trailTo
         Vec trailToe = leadToe.minus(line.times(q));
         Vec trailHeel = trailToe.minus(trailFoot);
         Vec up = Vec.UP.times(ANKLE_UP_M * build.scale());
-        return new Feet(leadHeel, leadToe, leadHeel.plus(leadFoot.times(ANKLE_ALONG)).plus(up),
-                trailHeel, trailToe, trailHeel.plus(trailFoot.times(ANKLE_ALONG)).plus(up));
+        return new Feet(
+                leadHeel,
+                leadToe,
+                leadHeel.plus(leadFoot.times(ANKLE_ALONG)).plus(up),
+                trailHeel,
+                trailToe,
+                trailHeel.plus(trailFoot.times(ANKLE_ALONG)).plus(up));
     }
 
     /** Heel to toe: to the ball, turned to the target by the angle. */

@@ -28,10 +28,11 @@ final class Filming {
         Camera full = scenario.camera(view);
         double share = width / (double) Scenario.WIDTH;
         Lens l = full.lens();
-        this.camera = new Camera(new Lens(l.focalPx() * share, l.cxPx() * share, l.cyPx() * share, l.k1(), l.k2()),
-                full.pose());
+        this.camera = new Camera(
+                new Lens(l.focalPx() * share, l.cxPx() * share, l.cyPx() * share, l.k1(), l.k2()), full.pose());
         this.raster = new Raster(stage.meshes(), camera, width, height);
-        this.shadow = view == View.TEE ? new FloorShadow(-0.6, -0.4, 0.6, 1.2, 0.003)
+        this.shadow = view == View.TEE
+                ? new FloorShadow(-0.6, -0.4, 0.6, 1.2, 0.003)
                 : new FloorShadow(-1.6, -0.8, 1.8, 2.4, 0.008);
         this.bay = new float[3 * width * height];
         this.floor = new float[2 * width * height];
@@ -68,7 +69,8 @@ final class Filming {
         Lens l = camera.lens();
         double x = (xPx - l.cxPx()) / l.focalPx();
         double y = (yPx - l.cyPx()) / l.focalPx();
-        return Vec.of(camera.pose().forward()).plus(Vec.of(camera.pose().right()).times(x))
+        return Vec.of(camera.pose().forward())
+                .plus(Vec.of(camera.pose().right()).times(x))
                 .plus(Vec.of(camera.pose().down()).times(y));
     }
 

@@ -39,8 +39,7 @@ class FilmingTest {
         assertThat(inside).isGreaterThan(ring + 30);
         // a displaced circle is less bright than the true one
         for (double[] d : new double[][] {{0.6, 0}, {-0.6, 0}}) {
-            assertThat(brightness(p, c.plus(d[0] * r, d[1] * r), 0, 0.9 * r))
-                    .isLessThan(brightness(p, c, 0, 0.9 * r));
+            assertThat(brightness(p, c.plus(d[0] * r, d[1] * r), 0, 0.9 * r)).isLessThan(brightness(p, c, 0, 0.9 * r));
         }
     }
 
@@ -63,7 +62,10 @@ class FilmingTest {
     /** Reference: the triangles enclose what the field encloses, here a ball of known volume. */
     @Test
     void surfacesAreClosedAndFaceOutwards() {
-        Mesh ball = right.meshes().stream().filter(m -> m.part().name().equals("ball")).findFirst().orElseThrow();
+        Mesh ball = right.meshes().stream()
+                .filter(m -> m.part().name().equals("ball"))
+                .findFirst()
+                .orElseThrow();
         double volume = 0;
         for (int i = 0; i < ball.triangles().length; i += 3) {
             Vec a = corner(ball, ball.triangles()[i]);

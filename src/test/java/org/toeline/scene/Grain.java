@@ -3,8 +3,7 @@ package org.toeline.scene;
 /** Repeatable roughness: smooth noise over a lattice, in −1 to 1. */
 final class Grain {
 
-    private Grain() {
-    }
+    private Grain() {}
 
     static double at(double x, double y) {
         int i = (int) Math.floor(x);

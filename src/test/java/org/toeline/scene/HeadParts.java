@@ -31,13 +31,19 @@ final class HeadParts {
 
     private Part face() {
         List<Shape> s = new ArrayList<>();
-        s.add(Shape.cone(Bone.TRUNK, trunk.out(0, 0.026 * k, 0.0), 0.060 * k, trunk.out(0, 0.006, 0.07 * k), 0.055 * k));
-        s.add(Shape.cone(Bone.HEAD, trunk.out(0, 0.004, 0.07 * k), 0.054 * k, head.out(0, 0.035 * k, -0.03 * k), 0.058 * k));
+        s.add(Shape.cone(
+                Bone.TRUNK, trunk.out(0, 0.026 * k, 0.0), 0.060 * k, trunk.out(0, 0.006, 0.07 * k), 0.055 * k));
+        s.add(Shape.cone(
+                Bone.HEAD, trunk.out(0, 0.004, 0.07 * k), 0.054 * k, head.out(0, 0.035 * k, -0.03 * k), 0.058 * k));
         s.add(Shape.ellipsoid(Bone.HEAD, at(0, 0.004, 0.030), 0.0745 * k, 0.096 * k, 0.092 * k));
         s.add(Shape.ellipsoid(Bone.HEAD, at(0, -0.040, -0.035), 0.056 * k, 0.055 * k, 0.078 * k));
         s.add(Shape.ball(Bone.HEAD, head.out(0, -0.076 * k, -0.093 * k), 0.022 * k));
-        s.add(Shape.cone(Bone.HEAD, head.out(0, -0.090 * k, 0.002 * k), 0.009 * k,
-                head.out(0, -0.108 * k, -0.030 * k), 0.0135 * k));
+        s.add(Shape.cone(
+                Bone.HEAD,
+                head.out(0, -0.090 * k, 0.002 * k),
+                0.009 * k,
+                head.out(0, -0.108 * k, -0.030 * k),
+                0.0135 * k));
         return new Part("face", s, 0.022, 0.006, this::paintFace);
     }
 
@@ -83,7 +89,8 @@ final class HeadParts {
     private Part cap() {
         Vec band = head.out(0, 0.0, 0.034 * k);
         Vec down = head.z().times(-0.96).plus(head.y().times(-0.10)).unit();
-        Shape dome = Shape.ellipsoid(Bone.HEAD, at(0, 0.006, 0.040), 0.0845 * k, 0.106 * k, 0.096 * k).cut(band, down);
+        Shape dome = Shape.ellipsoid(Bone.HEAD, at(0, 0.006, 0.040), 0.0845 * k, 0.106 * k, 0.096 * k)
+                .cut(band, down);
         return new Part("cap", List.of(dome), 0.01, 0.005, (x, y, z, fine, swatch) -> {
             swatch.colour(outfit.cap());
             Vec l = head.in(new Vec(x, y, z));
@@ -95,8 +102,11 @@ final class HeadParts {
     }
 
     private Part brim() {
-        Frame tipped = new Frame(head.out(0, -0.115 * k, 0.036 * k), head.x(),
-                head.y().turned(head.x(), 0.16), head.z().turned(head.x(), 0.16));
+        Frame tipped = new Frame(
+                head.out(0, -0.115 * k, 0.036 * k),
+                head.x(),
+                head.y().turned(head.x(), 0.16),
+                head.z().turned(head.x(), 0.16));
         Shape brim = Shape.ellipsoid(Bone.HEAD, tipped, 0.077 * k, 0.075 * k, 0.0085 * k);
         return new Part("brim", List.of(brim), 0.01, 0.004, (x, y, z, fine, swatch) -> {
             swatch.colour(outfit.cap());

@@ -42,8 +42,12 @@ final class LegParts {
     private Part trousers() {
         double w = build.bitrochantericM() / 2;
         List<Shape> s = new ArrayList<>();
-        s.add(Shape.rod(Bone.PELVIS, pelvis.out(-w * 0.47, 0.006, 0.075 * k), pelvis.out(w * 0.47, 0.006, 0.075 * k),
-                0.112 * k * g).cut(pelvis.out(0, 0, beltTop), pelvis.z()));
+        s.add(Shape.rod(
+                        Bone.PELVIS,
+                        pelvis.out(-w * 0.47, 0.006, 0.075 * k),
+                        pelvis.out(w * 0.47, 0.006, 0.075 * k),
+                        0.112 * k * g)
+                .cut(pelvis.out(0, 0, beltTop), pelvis.z()));
         for (int side = -1; side <= 1; side += 2) {
             s.add(Shape.ball(Bone.PELVIS, pelvis.out(side * w * 0.46, 0.050 * k, -0.012 * k), 0.093 * k * g));
             s.add(Shape.ball(Bone.PELVIS, pelvis.out(side * (w - 0.083 * k), 0, -0.005), 0.092 * k));
@@ -104,8 +108,12 @@ final class LegParts {
         Frame foot = rest.frame(lead ? Bone.LEAD_FOOT : Bone.TRAIL_FOOT);
         Shape leg = Shape.cone(shank, f.out(build.shankM() - 0.09 * k, 0, 0), 0.041 * k, ankle, 0.038 * k)
                 .cut(f.out(build.shankM() - 0.055 * k, 0, 0), f.x().times(-1));
-        Shape down = Shape.cone(lead ? Bone.LEAD_FOOT : Bone.TRAIL_FOOT, ankle, 0.037 * k,
-                foot.origin().plus(foot.x().times(0.2 * build.shoeM())).plus(new Vec(0, 0, 0.045)), 0.034 * k);
+        Shape down = Shape.cone(
+                lead ? Bone.LEAD_FOOT : Bone.TRAIL_FOOT,
+                ankle,
+                0.037 * k,
+                foot.origin().plus(foot.x().times(0.2 * build.shoeM())).plus(new Vec(0, 0, 0.045)),
+                0.034 * k);
         return new Part("ankle", List.of(leg, down), 0.02, 0.006, (x, y, z, fine, swatch) -> {
             swatch.colour(Outfit.SOCK);
             swatch.times(1 - 0.35 * Swatch.line(z - ankle.z(), 0.0025, fine));
@@ -129,7 +137,9 @@ final class LegParts {
         if (l.z() < belt) {
             double forwards = below ? s.z() : t.z();
             double across = outward * (below ? s.y() : t.y());
-            double seam = across * -1 > 0.02 || l.z() > -0.1 ? Swatch.line(l.z() > -0.02 ? l.y() : forwards, 0.0018, fine) : 0;
+            double seam = across * -1 > 0.02 || l.z() > -0.1
+                    ? Swatch.line(l.z() > -0.02 ? l.y() : forwards, 0.0018, fine)
+                    : 0;
             swatch.times(1 - 0.36 * seam);
             if (forwards > 0 && l.z() < -0.1) {
                 swatch.times(1 - 0.12 * Swatch.line(across, 0.002, fine));

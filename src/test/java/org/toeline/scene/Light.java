@@ -5,6 +5,7 @@ final class Light {
 
     /** To the main light: above, from behind the cameras. */
     static final Vec KEY = new Vec(-0.42, -0.52, 0.80).unit();
+
     static final double KEY_STRENGTH = 0.78;
     static final double SKY_STRENGTH = 0.50;
 
@@ -23,8 +24,7 @@ final class Light {
         }
     }
 
-    private Light() {
-    }
+    private Light() {}
 
     static double linear(int shown) {
         return LINEAR[shown];

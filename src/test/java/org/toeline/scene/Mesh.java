@@ -11,8 +11,15 @@ package org.toeline.scene;
  * @param open      share of the sky each corner sees, 0 to 1
  * @param lit       share of the main light that reaches it, 0 to 1
  */
-record Mesh(Part part, float[] at, float[] normal, int[] triangles, byte[] bones, float[] weights, float[] open,
-            float[] lit) {
+record Mesh(
+        Part part,
+        float[] at,
+        float[] normal,
+        int[] triangles,
+        byte[] bones,
+        float[] weights,
+        float[] open,
+        float[] lit) {
 
     int corners() {
         return at.length / 3;

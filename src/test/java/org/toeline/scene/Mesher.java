@@ -43,8 +43,15 @@ final class Mesher {
         byte[] bones = new byte[3 * corners];
         float[] weights = new float[3 * corners];
         Weights.of(part, places, bones, weights);
-        return new Mesh(part, places, normals, Arrays.copyOf(triangles, used), bones, weights,
-                new float[corners], new float[corners]);
+        return new Mesh(
+                part,
+                places,
+                normals,
+                Arrays.copyOf(triangles, used),
+                bones,
+                weights,
+                new float[corners],
+                new float[corners]);
     }
 
     private int index(int i, int j, int k) {
@@ -93,8 +100,8 @@ final class Mesher {
             int dj = axis == 1 ? 0 : axis == 0 ? a : b;
             int dk = axis == 2 ? 0 : b;
             float f0 = field[index(i + di, j + dj, k + dk)];
-            float f1 = field[index(i + di + (axis == 0 ? 1 : 0), j + dj + (axis == 1 ? 1 : 0),
-                    k + dk + (axis == 2 ? 1 : 0))];
+            float f1 = field[
+                    index(i + di + (axis == 0 ? 1 : 0), j + dj + (axis == 1 ? 1 : 0), k + dk + (axis == 2 ? 1 : 0))];
             if (f0 < 0 != f1 < 0) {
                 double share = f0 / (f0 - f1);
                 sx += i + di + (axis == 0 ? share : 0);

@@ -16,8 +16,7 @@ public final class Motion {
     private static final double SETTLED_S = 1.65;
     private static final double SWAY_M = 0.0009;
 
-    private Motion() {
-    }
+    private Motion() {}
 
     /** The middle of the still span. */
     public static double addressS() {

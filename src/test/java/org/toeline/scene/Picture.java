@@ -18,7 +18,9 @@ record Picture(int width, int height, byte[] rgb) {
     BufferedImage image() {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         for (int i = 0; i < width * height; i++) {
-            image.setRGB(i % width, i / width,
+            image.setRGB(
+                    i % width,
+                    i / width,
                     (rgb[3 * i] & 255) << 16 | (rgb[3 * i + 1] & 255) << 8 | rgb[3 * i + 2] & 255);
         }
         return image;

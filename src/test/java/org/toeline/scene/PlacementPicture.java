@@ -46,14 +46,14 @@ public final class PlacementPicture {
     private static final int HEIGHT = 420;
     /** The part of the picture that is shown: left, top, width. */
     private static final int[] SHOWN = {240, 95, 812};
+
     private static final int CAPTION = 176;
     private static final double CLICK_PX = 2;
 
     private final Scenario base = Scenarios.after();
     private final SplittableRandom random = new SplittableRandom(6);
 
-    private PlacementPicture() {
-    }
+    private PlacementPicture() {}
 
     public static void main(String[] args) throws Exception {
         new PlacementPicture().draw(new File(args.length > 0 ? args[0] : "docs/placements.png"));
@@ -75,16 +75,29 @@ public final class PlacementPicture {
     }
 
     private void panel(Graphics2D g, int left, String words, double[] stand) throws Exception {
-        Camera camera = new Camera(Lens.centred(950, Scenario.WIDTH, Scenario.HEIGHT), Pose.looking(
-                new WorldPoint(stand[0], stand[1], stand[2]), new WorldPoint(-0.15, 0.6, 0.78),
-                Math.toRadians(stand[3])));
+        Camera camera = new Camera(
+                Lens.centred(950, Scenario.WIDTH, Scenario.HEIGHT),
+                Pose.looking(
+                        new WorldPoint(stand[0], stand[1], stand[2]),
+                        new WorldPoint(-0.15, 0.6, 0.78),
+                        Math.toRadians(stand[3])));
         Map<View, Camera> cameras = new EnumMap<>(base.cameras());
         cameras.put(View.FACE_ON, camera);
-        Scenario scene = new Scenario(base.id(), base.handedness(), base.build(), base.address(), base.club(),
-                base.outfit(), base.floor(), cameras, base.wall(), base.panel());
+        Scenario scene = new Scenario(
+                base.id(),
+                base.handedness(),
+                base.build(),
+                base.address(),
+                base.club(),
+                base.outfit(),
+                base.floor(),
+                cameras,
+                base.wall(),
+                base.panel());
         Stage stage = new Stage(scene);
         BufferedImage picture = new Filming(scene, stage, View.FACE_ON, Scenario.WIDTH, Scenario.HEIGHT)
-                .frame(stage.moves(Motion.at(Motion.addressS())), 0).image();
+                .frame(stage.moves(Motion.at(Motion.addressS())), 0)
+                .image();
         double share = WIDTH / (double) SHOWN[2];
         g.setClip(left, 0, WIDTH, HEIGHT);
         g.drawImage(picture, new AffineTransform(share, 0, 0, share, left - share * SHOWN[0], -share * SHOWN[1]), null);
@@ -100,13 +113,23 @@ public final class PlacementPicture {
         double ruler = 4.267 / (camera.lens().focalPx() * 0.04267 / camera.depthM(scene.ball()));
         double gap = (ball.xPx() - lead.xPx()) * ruler;
         MarkSheet sheet = sheet(scene);
-        caption(g, left, words, tilt, gap, reading(sheet, ReadingKind.SHOULDER_TILT),
-                reading(sheet, ReadingKind.BALL_TO_LEAD_SHOULDER), Truth.of(scene).readings());
+        caption(
+                g,
+                left,
+                words,
+                tilt,
+                gap,
+                reading(sheet, ReadingKind.SHOULDER_TILT),
+                reading(sheet, ReadingKind.BALL_TO_LEAD_SHOULDER),
+                Truth.of(scene).readings());
     }
 
     private static void line(Graphics2D g, int left, double share, ImagePoint a, ImagePoint b, Color color) {
-        Line2D line = new Line2D.Double(left + share * (a.xPx() - SHOWN[0]), share * (a.yPx() - SHOWN[1]),
-                left + share * (b.xPx() - SHOWN[0]), share * (b.yPx() - SHOWN[1]));
+        Line2D line = new Line2D.Double(
+                left + share * (a.xPx() - SHOWN[0]),
+                share * (a.yPx() - SHOWN[1]),
+                left + share * (b.xPx() - SHOWN[0]),
+                share * (b.yPx() - SHOWN[1]));
         g.setColor(new Color(0, 0, 0, 160));
         g.setStroke(new BasicStroke(5));
         g.draw(line);
@@ -120,8 +143,8 @@ public final class PlacementPicture {
     }
 
     private MarkSheet sheet(Scenario scene) {
-        MarkSheet sheet = new MarkSheet(scene.handedness(), scene.club().club(), Takes.SIMULTANEOUS, scene.floor(),
-                List.of(), CLICK_PX);
+        MarkSheet sheet = new MarkSheet(
+                scene.handedness(), scene.club().club(), Takes.SIMULTANEOUS, scene.floor(), List.of(), CLICK_PX);
         Map<Landmark, WorldPoint> at = scene.landmarks();
         for (View view : List.of(View.FACE_ON, View.DOWN_THE_LINE)) {
             Camera camera = scene.camera(view);
@@ -133,12 +156,15 @@ public final class PlacementPicture {
                 }
             }
             for (FloorReference p : scene.floor().points()) {
-                marks = marks.withFloorMark(new FloorMark(p.id(), clicked(camera, new WorldPoint(p.t(), p.h(), 0)),
-                        CLICK_PX));
+                marks = marks.withFloorMark(
+                        new FloorMark(p.id(), clicked(camera, new WorldPoint(p.t(), p.h(), 0)), CLICK_PX));
             }
             double diameter = camera.lens().focalPx() * 0.0427 / camera.depthM(scene.ball());
-            sheet = sheet.withView(marks.withBall(Optional.of(new BallMark(clicked(camera, scene.ball()),
-                    OptionalDouble.of(diameter + 0.5 * random.nextGaussian()), CLICK_PX, 0.6))));
+            sheet = sheet.withView(marks.withBall(Optional.of(new BallMark(
+                    clicked(camera, scene.ball()),
+                    OptionalDouble.of(diameter + 0.5 * random.nextGaussian()),
+                    CLICK_PX,
+                    0.6))));
         }
         return sheet;
     }
@@ -147,8 +173,15 @@ public final class PlacementPicture {
         return camera.project(p).orElseThrow().plus(CLICK_PX * random.nextGaussian(), CLICK_PX * random.nextGaussian());
     }
 
-    private static void caption(Graphics2D g, int left, String words, double tilt, double gap, Reading tiltRead,
-                                Reading gapRead, Map<String, Truth.Value> truth) {
+    private static void caption(
+            Graphics2D g,
+            int left,
+            String words,
+            double tilt,
+            double gap,
+            Reading tiltRead,
+            Reading gapRead,
+            Map<String, Truth.Value> truth) {
         Font bold = new Font("DejaVu Sans", Font.BOLD, 21);
         Font plain = new Font("DejaVu Sans", Font.PLAIN, 18);
         int y = HEIGHT + 30;
@@ -156,15 +189,30 @@ public final class PlacementPicture {
         g.setFont(bold);
         g.drawString(words, left + 8, y);
         g.setFont(plain);
-        g.drawString(String.format(Locale.ROOT, "Truth: tilt %.1f°, ball %+.1f cm from the lead shoulder",
-                truth.get("shoulder-tilt").value(), truth.get("ball-to-lead-shoulder").value()), left + 8, y + 34);
+        g.drawString(
+                String.format(
+                        Locale.ROOT,
+                        "Truth: tilt %.1f°, ball %+.1f cm from the lead shoulder",
+                        truth.get("shoulder-tilt").value(),
+                        truth.get("ball-to-lead-shoulder").value()),
+                left + 8,
+                y + 34);
         g.setColor(new Color(0x9A4300));
-        g.drawString(String.format(Locale.ROOT, "Protractor and ruler: tilt %.1f°, ball %+.1f cm", tilt, gap), left + 8,
+        g.drawString(
+                String.format(Locale.ROOT, "Protractor and ruler: tilt %.1f°, ball %+.1f cm", tilt, gap),
+                left + 8,
                 y + 66);
         g.setColor(new Color(0x005A8C));
         g.setFont(plain.deriveFont(Font.BOLD));
-        g.drawString(String.format(Locale.ROOT, "The tool: tilt %.1f ± %.1f°, ball %+.1f ± %.1f cm",
-                tiltRead.shownValue(), (tiltRead.shownHigh() - tiltRead.shownLow()) / 2, gapRead.shownValue(),
-                (gapRead.shownHigh() - gapRead.shownLow()) / 2), left + 8, y + 98);
+        g.drawString(
+                String.format(
+                        Locale.ROOT,
+                        "The tool: tilt %.1f ± %.1f°, ball %+.1f ± %.1f cm",
+                        tiltRead.shownValue(),
+                        (tiltRead.shownHigh() - tiltRead.shownLow()) / 2,
+                        gapRead.shownValue(),
+                        (gapRead.shownHigh() - gapRead.shownLow()) / 2),
+                left + 8,
+                y + 98);
     }
 }

@@ -12,6 +12,7 @@ final class Poser {
     private static final double HOLD_TO_WRIST_M = 0.078;
     /** Share of the lead arm's full length between shoulder and wrist at address. */
     private static final double LEAD_ARM_REACH = 0.985;
+
     private static final double TRAIL_ARM_REACH = 0.992;
 
     private final Build build;
@@ -33,8 +34,11 @@ final class Poser {
         double tilt = Math.toRadians(address.tiltDeg());
         shoulderLine = line(heading, tilt);
         hipLine = line(Math.toRadians(address.feetDeg() + 0.35 * address.shouldersToFeetDeg()), 0.2 * tilt);
-        Vec spine = new Vec(-Math.tan(Math.toRadians(address.sideBendDeg())),
-                -Math.tan(Math.toRadians(address.forwardBendDeg())), 1).unit();
+        Vec spine = new Vec(
+                        -Math.tan(Math.toRadians(address.sideBendDeg())),
+                        -Math.tan(Math.toRadians(address.forwardBendDeg())),
+                        1)
+                .unit();
         trunkUp = spine;
         double shouldersT = -address.ballToLeadShoulderM() - shoulderLine.x() * build.biacromialM() / 2;
         midHips = hips(address, spine, shouldersT);
@@ -53,8 +57,8 @@ final class Poser {
         double t = shouldersT - spine.x() * build.trunkM();
         double h = (feet.leadToe().y() + feet.trailToe().y()) / 2 + a.hipsBehindToesM();
         double flex = Math.toRadians(a.kneeFlexDeg());
-        double leg2 = square(build.thighM()) + square(build.shankM())
-                + 2 * build.thighM() * build.shankM() * Math.cos(flex);
+        double leg2 =
+                square(build.thighM()) + square(build.shankM()) + 2 * build.thighM() * build.shankM() * Math.cos(flex);
         Vec half = hipLine.times(build.bitrochantericM() / 2);
         Vec ankle = feet.trailAnkle();
         double up = Math.sqrt(leg2 - square(t - half.x() - ankle.x()) - square(h - half.y() - ankle.y()));
@@ -100,7 +104,9 @@ final class Poser {
         boolean lead = side > 0;
         // the lower arm reaches: its shoulder joint is drawn forwards, in and down
         double inwards = lead ? 0.030 : 0.055;
-        return new Vec(side * (build.biacromialM() / 2 - inwards * k), lead ? 0.002 : -0.038 * k,
+        return new Vec(
+                side * (build.biacromialM() / 2 - inwards * k),
+                lead ? 0.002 : -0.038 * k,
                 (lead ? -0.045 : -0.063) * k);
     }
 
@@ -113,7 +119,9 @@ final class Poser {
 
     private Frame pelvis(Deviation d) {
         Vec line = hipLine.turned(Vec.UP, -0.3 * d.turnRad());
-        return Frame.along(midHips.plus(new Vec(d.swayT(), d.swayH(), -d.dip())), line,
+        return Frame.along(
+                midHips.plus(new Vec(d.swayT(), d.swayH(), -d.dip())),
+                line,
                 Vec.UP.times(0.55).plus(trunkUp.times(0.45)));
     }
 
@@ -202,15 +210,16 @@ final class Poser {
         Vec hold = lead ? s.leadHold : s.trailHold;
         Vec wrist = hold.plus(socket.minus(hold).unit().times(HOLD_TO_WRIST_M));
         Frame trunk = s.frame(Bone.TRUNK);
-        Vec pole = trunk.x().times(0.6 * side).plus(trunk.y().times(0.4)).plus(trunk.z().times(-0.5));
+        Vec pole = trunk.x()
+                .times(0.6 * side)
+                .plus(trunk.y().times(0.4))
+                .plus(trunk.z().times(-0.5));
         Vec elbow = Skeleton.bend(socket, wrist, build.upperArmM(), build.forearmM(), pole);
         put(s, lead ? LEAD_WRIST : TRAIL_WRIST, wrist);
         put(s, lead ? LEAD_ELBOW : TRAIL_ELBOW, elbow);
-        s.bones.put(lead ? Bone.LEAD_UPPER_ARM : Bone.TRAIL_UPPER_ARM,
-                Frame.along(socket, elbow.minus(socket), trunk.y()));
-        s.bones.put(lead ? Bone.LEAD_FOREARM : Bone.TRAIL_FOREARM,
-                Frame.along(elbow, wrist.minus(elbow), trunk.y()));
-        s.bones.put(lead ? Bone.LEAD_HAND : Bone.TRAIL_HAND,
-                Frame.along(hold, shaftUp.times(-1), wrist.minus(hold)));
+        s.bones.put(
+                lead ? Bone.LEAD_UPPER_ARM : Bone.TRAIL_UPPER_ARM, Frame.along(socket, elbow.minus(socket), trunk.y()));
+        s.bones.put(lead ? Bone.LEAD_FOREARM : Bone.TRAIL_FOREARM, Frame.along(elbow, wrist.minus(elbow), trunk.y()));
+        s.bones.put(lead ? Bone.LEAD_HAND : Bone.TRAIL_HAND, Frame.along(hold, shaftUp.times(-1), wrist.minus(hold)));
     }
 }

@@ -18,6 +18,7 @@ final class Raster {
     final List<Mesh> meshes;
     /** Posed places and normals, and x, y (in ninths of pixels) and depth, of each mesh's corners. */
     final float[][] posed;
+
     final float[][] normals;
     final float[][] screen;
     private final float[] nearest;

@@ -17,8 +17,7 @@ public final class SampleMedia {
 
     private static final long BITS_PER_SECOND = 4_300_000;
 
-    private SampleMedia() {
-    }
+    private SampleMedia() {}
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
         avutil.av_log_set_level(avutil.AV_LOG_ERROR);
@@ -26,8 +25,8 @@ public final class SampleMedia {
         List<Scenario> scenarios = new ArrayList<>();
         for (int i = 1; i < arguments.length; i++) {
             String id = arguments[i];
-            scenarios.add(Scenarios.named(id).orElseThrow(
-                    () -> new IllegalArgumentException("there is no sample lesson “" + id + "”")));
+            scenarios.add(Scenarios.named(id)
+                    .orElseThrow(() -> new IllegalArgumentException("there is no sample lesson “" + id + "”")));
         }
         film(folder, scenarios.isEmpty() ? Scenarios.all() : scenarios);
     }
@@ -66,8 +65,8 @@ public final class SampleMedia {
         Filming filming = new Filming(scenario, stage, view, Scenario.WIDTH, Scenario.HEIGHT);
         boolean tee = view == View.TEE;
         int frames = tee ? Motion.TEE_FRAMES : Motion.FRAMES;
-        try (ClipWriter writer = new ClipWriter(clip, Scenario.WIDTH, Scenario.HEIGHT, Motion.FRAMES_PER_SECOND,
-                BITS_PER_SECOND)) {
+        try (ClipWriter writer =
+                new ClipWriter(clip, Scenario.WIDTH, Scenario.HEIGHT, Motion.FRAMES_PER_SECOND, BITS_PER_SECOND)) {
             for (int f = 0; f < frames; f++) {
                 double time = tee ? Motion.addressS() : f / (double) Motion.FRAMES_PER_SECOND;
                 writer.add(filming.frame(stage.moves(Motion.at(time)), f));

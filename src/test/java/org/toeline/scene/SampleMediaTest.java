@@ -62,13 +62,15 @@ class SampleMediaTest {
     /** Width, height as decoded of the first frame, and how many packets there are. */
     private static int[] decode(Path clip) {
         AVFormatContext format = new AVFormatContext(null);
-        assertThat(avformat_open_input(format, clip.toString(), null, (AVDictionary) null)).isZero();
+        assertThat(avformat_open_input(format, clip.toString(), null, (AVDictionary) null))
+                .isZero();
         assertThat(avformat_find_stream_info(format, (PointerPointer<?>) null)).isNotNegative();
         AVCodecContext codec = avcodec_alloc_context3(avcodec_find_decoder(AV_CODEC_ID_H264));
         avcodec_parameters_to_context(codec, format.streams(0).codecpar());
         assertThat(codec.colorspace()).isEqualTo(AVCOL_SPC_BT709);
         assertThat(codec.color_range()).isEqualTo(AVCOL_RANGE_MPEG);
-        assertThat(avcodec_open2(codec, avcodec_find_decoder(AV_CODEC_ID_H264), (AVDictionary) null)).isZero();
+        assertThat(avcodec_open2(codec, avcodec_find_decoder(AV_CODEC_ID_H264), (AVDictionary) null))
+                .isZero();
         AVPacket packet = av_packet_alloc();
         AVFrame frame = av_frame_alloc();
         int[] found = new int[3];
@@ -113,22 +115,29 @@ class SampleMediaTest {
         Truth today = Truth.of(scenario);
         today.landmarks().forEach((landmark, p) -> {
             JsonNode list = truth.get("landmarks").get(landmark.id());
-            WorldPoint written = new WorldPoint(list.get(0).asDouble(), list.get(1).asDouble(), list.get(2).asDouble());
+            WorldPoint written = new WorldPoint(
+                    list.get(0).asDouble(), list.get(1).asDouble(), list.get(2).asDouble());
             assertThat(written.distance(p)).as(landmark.id()).isLessThan(2e-5);
             if (list.size() > 3) {
                 assertPixel(list.get(3).asDouble(), list.get(4).asDouble(), Truth.pixel(scenario, view, p));
             }
         });
-        today.readings().forEach((id, v) -> assertThat(truth.get("readings").get(id).get("value").asDouble()).as(id)
-                .isCloseTo(v.value(), within(1e-4)));
+        today.readings()
+                .forEach((id, v) -> assertThat(
+                                truth.get("readings").get(id).get("value").asDouble())
+                        .as(id)
+                        .isCloseTo(v.value(), within(1e-4)));
         for (JsonNode f : truth.get("floor")) {
             FloorReference point = scenario.floor().point(f.get("id").asText()).orElseThrow();
             if (f.has("x")) {
-                assertPixel(f.get("x").asDouble(), f.get("y").asDouble(),
+                assertPixel(
+                        f.get("x").asDouble(),
+                        f.get("y").asDouble(),
                         Truth.pixel(scenario, view, new WorldPoint(point.t(), point.h(), 0)));
             }
         }
-        assertThat(truth.get("camera").get("focal").asDouble()).isEqualTo(scenario.camera(view).lens().focalPx());
+        assertThat(truth.get("camera").get("focal").asDouble())
+                .isEqualTo(scenario.camera(view).lens().focalPx());
     }
 
     private static void assertPixel(double x, double y, ImagePoint wanted) {
@@ -140,8 +149,10 @@ class SampleMediaTest {
     void theViewsOfALessonShowTheSameBody() throws Exception {
         ObjectMapper mapper = new ObjectMapper();
         for (Scenario s : Scenarios.all()) {
-            JsonNode a = mapper.readTree(FOLDER.resolve(s.id()).resolve("face-on.truth.json").toFile());
-            JsonNode b = mapper.readTree(FOLDER.resolve(s.id()).resolve("down-the-line.truth.json").toFile());
+            JsonNode a = mapper.readTree(
+                    FOLDER.resolve(s.id()).resolve("face-on.truth.json").toFile());
+            JsonNode b = mapper.readTree(
+                    FOLDER.resolve(s.id()).resolve("down-the-line.truth.json").toFile());
             for (int i = 0; i < a.get("moments").size(); i++) {
                 JsonNode one = a.get("moments").get(i).get("landmarks").get(Landmark.LEAD_SHOULDER.id());
                 JsonNode two = b.get("moments").get(i).get("landmarks").get(Landmark.LEAD_SHOULDER.id());

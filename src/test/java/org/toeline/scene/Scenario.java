@@ -19,8 +19,17 @@ import org.toeline.mark.View;
  * @param wall       colour of the bay's walls, 0xRRGGBB
  * @param panel      colour of their lower part
  */
-public record Scenario(String id, Handedness handedness, Build build, Address address, ClubModel club, Outfit outfit,
-                       FloorLayout floor, Map<View, Camera> cameras, int wall, int panel) {
+public record Scenario(
+        String id,
+        Handedness handedness,
+        Build build,
+        Address address,
+        ClubModel club,
+        Outfit outfit,
+        FloorLayout floor,
+        Map<View, Camera> cameras,
+        int wall,
+        int panel) {
 
     public static final int WIDTH = 1280;
     public static final int HEIGHT = 720;

@@ -32,7 +32,9 @@ public final class SceneBalls {
 
         /** Whether all of it is in the picture, with some of what is round it. */
         public boolean inside() {
-            return centre.xPx() > diameterPx && centre.yPx() > diameterPx && centre.xPx() < frame.width() - diameterPx
+            return centre.xPx() > diameterPx
+                    && centre.yPx() > diameterPx
+                    && centre.xPx() < frame.width() - diameterPx
                     && centre.yPx() < frame.height() - diameterPx;
         }
 
@@ -52,12 +54,22 @@ public final class SceneBalls {
         View view = View.values()[number / scenarios.length % View.values().length];
         Map<View, Camera> cameras = new EnumMap<>(base.cameras());
         cameras.put(view, camera(view, random));
-        Scenario scenario = new Scenario(base.id(), base.handedness(), base.build(), base.address(), base.club(), base.outfit(),
-                base.floor(), cameras, base.wall(), base.panel());
+        Scenario scenario = new Scenario(
+                base.id(),
+                base.handedness(),
+                base.build(),
+                base.address(),
+                base.club(),
+                base.outfit(),
+                base.floor(),
+                cameras,
+                base.wall(),
+                base.panel());
         Stage stage = stages.computeIfAbsent(base.id(), id -> new Stage(base));
         Filming filming = new Filming(scenario, stage, view, Scenario.WIDTH, Scenario.HEIGHT);
         Path file = folder.resolve("ball-" + number + ".mp4");
-        try (ClipWriter writer = new ClipWriter(file, Scenario.WIDTH, Scenario.HEIGHT, Motion.FRAMES_PER_SECOND, 4_300_000)) {
+        try (ClipWriter writer =
+                new ClipWriter(file, Scenario.WIDTH, Scenario.HEIGHT, Motion.FRAMES_PER_SECOND, 4_300_000)) {
             for (int f = 0; f < FRAMES; f++) {
                 writer.add(filming.frame(stage.moves(Motion.at(Motion.addressS())), f));
             }
@@ -74,14 +86,28 @@ public final class SceneBalls {
     private static Camera camera(View view, SplittableRandom random) {
         double focal = random.nextDouble(880, 1080);
         double roll = Math.toRadians(random.nextDouble(-2.5, 2.5));
-        WorldPoint at = switch (view) {
-            case FACE_ON -> new WorldPoint(random.nextDouble(-0.8, 0.5), random.nextDouble(-3.6, -2.3), random.nextDouble(0.7, 1.5));
-            case DOWN_THE_LINE -> new WorldPoint(random.nextDouble(-3.8, -2.5), random.nextDouble(-0.45, 0.5),
-                    random.nextDouble(0.7, 1.4));
-            case TEE -> new WorldPoint(random.nextDouble(-0.15, 0.1), random.nextDouble(-0.9, -0.5), random.nextDouble(0.06, 0.16));
-        };
-        WorldPoint to = view == View.TEE ? new WorldPoint(-0.04 + random.nextDouble(-0.05, 0.05), 0.02, 0.06)
-                : new WorldPoint(random.nextDouble(-0.2, 0.1), random.nextDouble(0.4, 0.6), random.nextDouble(0.65, 0.85));
+        WorldPoint at =
+                switch (view) {
+                    case FACE_ON ->
+                        new WorldPoint(
+                                random.nextDouble(-0.8, 0.5),
+                                random.nextDouble(-3.6, -2.3),
+                                random.nextDouble(0.7, 1.5));
+                    case DOWN_THE_LINE ->
+                        new WorldPoint(
+                                random.nextDouble(-3.8, -2.5),
+                                random.nextDouble(-0.45, 0.5),
+                                random.nextDouble(0.7, 1.4));
+                    case TEE ->
+                        new WorldPoint(
+                                random.nextDouble(-0.15, 0.1),
+                                random.nextDouble(-0.9, -0.5),
+                                random.nextDouble(0.06, 0.16));
+                };
+        WorldPoint to = view == View.TEE
+                ? new WorldPoint(-0.04 + random.nextDouble(-0.05, 0.05), 0.02, 0.06)
+                : new WorldPoint(
+                        random.nextDouble(-0.2, 0.1), random.nextDouble(0.4, 0.6), random.nextDouble(0.65, 0.85));
         return new Camera(Lens.centred(focal, Scenario.WIDTH, Scenario.HEIGHT), Pose.looking(at, to, roll));
     }
 

@@ -78,7 +78,8 @@ final class Shading {
         double d = 0.3;
         for (int i = 0; i < boxes.length; i++) {
             double[] b = boxes[i];
-            double away = Math.max(Math.max(Math.max(b[0] - q.x(), q.x() - b[3]), Math.max(b[1] - q.y(), q.y() - b[4])),
+            double away = Math.max(
+                    Math.max(Math.max(b[0] - q.x(), q.x() - b[3]), Math.max(b[1] - q.y(), q.y() - b[4])),
                     Math.max(b[2] - q.z(), q.z() - b[5]));
             if (away < d) {
                 d = Math.min(d, parts.get(i).distance(q.x(), q.y(), q.z()));

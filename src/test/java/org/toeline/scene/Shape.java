@@ -27,7 +27,8 @@ abstract class Shape {
         return new Shape(bone) {
             @Override
             double distance(double x, double y, double z) {
-                double beyond = (x - point.x()) * outwards.x() + (y - point.y()) * outwards.y()
+                double beyond = (x - point.x()) * outwards.x()
+                        + (y - point.y()) * outwards.y()
                         + (z - point.z()) * outwards.z();
                 double d = whole.distance(x, y, z);
                 double h = Math.max(roundM - Math.abs(d - beyond), 0) / roundM;
@@ -98,9 +99,14 @@ abstract class Shape {
 
             @Override
             double[] box() {
-                return new double[] {Math.min(a.x() - ra, b.x() - rb), Math.min(a.y() - ra, b.y() - rb),
-                        Math.min(a.z() - ra, b.z() - rb), Math.max(a.x() + ra, b.x() + rb),
-                        Math.max(a.y() + ra, b.y() + rb), Math.max(a.z() + ra, b.z() + rb)};
+                return new double[] {
+                    Math.min(a.x() - ra, b.x() - rb),
+                    Math.min(a.y() - ra, b.y() - rb),
+                    Math.min(a.z() - ra, b.z() - rb),
+                    Math.max(a.x() + ra, b.x() + rb),
+                    Math.max(a.y() + ra, b.y() + rb),
+                    Math.max(a.z() + ra, b.z() + rb)
+                };
             }
         };
     }

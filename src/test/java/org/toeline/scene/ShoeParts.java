@@ -36,7 +36,10 @@ final class ShoeParts {
     /** y of the foot's frame points to the target side for neither foot: it is up × along. */
     private Vec at(double along, double outwards, double up) {
         Vec out = foot.x().cross(Vec.UP).times(-side);
-        return foot.origin().plus(foot.x().times(along)).plus(out.times(outwards)).plus(Vec.UP.times(up));
+        return foot.origin()
+                .plus(foot.x().times(along))
+                .plus(out.times(outwards))
+                .plus(Vec.UP.times(up));
     }
 
     private Part sole() {
@@ -77,8 +80,13 @@ final class ShoeParts {
                 .cut(floor, down);
         Shape vamp = Shape.cone(bone, at(0.10 * k, 0, 0.045 * k), 0.043 * k, at(length * 0.66, 0.003, 0.022), 0.046 * k)
                 .cut(floor, down);
-        Shape toe = Shape.cone(bone, at(length * 0.62, 0.003, 0.022), 0.045 * k, at(length - 0.042 * k, -0.003, 0.018),
-                0.036 * k).cut(floor, down);
+        Shape toe = Shape.cone(
+                        bone,
+                        at(length * 0.62, 0.003, 0.022),
+                        0.045 * k,
+                        at(length - 0.042 * k, -0.003, 0.018),
+                        0.036 * k)
+                .cut(floor, down);
         return new Part("upper", List.of(heel, vamp, toe), 0.025, 0.0045, (x, y, z, fine, swatch) -> {
             swatch.colour(outfit.shoe());
             swatch.gloss = 0.12;

@@ -12,9 +12,11 @@ final class Skeleton {
     final Map<Landmark, Vec> marks = new EnumMap<>(Landmark.class);
     /** Centres of the shoulder joints, below and inside the bony tips. */
     Vec leadSocket = Vec.ZERO;
+
     Vec trailSocket = Vec.ZERO;
     /** Where each hand closes round the grip. */
     Vec leadHold = Vec.ZERO;
+
     Vec trailHold = Vec.ZERO;
 
     Vec at(Landmark landmark) {

@@ -43,8 +43,8 @@ final class Stage {
             Vec y = column(from, to, Vec.PLAYER);
             Vec z = column(from, to, Vec.UP);
             Vec o = from.carried(Vec.ZERO, to);
-            all[bone.ordinal()] = new double[] {x.x(), y.x(), z.x(), o.x(), x.y(), y.y(), z.y(), o.y(),
-                    x.z(), y.z(), z.z(), o.z()};
+            all[bone.ordinal()] =
+                    new double[] {x.x(), y.x(), z.x(), o.x(), x.y(), y.y(), z.y(), o.y(), x.z(), y.z(), z.z(), o.z()};
         }
         return all;
     }
@@ -56,7 +56,10 @@ final class Stage {
     /** The top line of the soled head where it is nearest the ball. */
     static WorldPoint crown(Skeleton rest, ClubModel club) {
         ClubParts parts = new ClubParts(rest, club);
-        Part head = parts.parts().stream().filter(p -> p.name().equals("head")).findFirst().orElseThrow();
+        Part head = parts.parts().stream()
+                .filter(p -> p.name().equals("head"))
+                .findFirst()
+                .orElseThrow();
         return parts.crown(head).world();
     }
 }

@@ -107,7 +107,8 @@ final class Surface {
     }
 
     private static Vec mix(float[] f, int a, int b, int c, double wa, double wb, double wc) {
-        return new Vec(wa * f[3 * a] + wb * f[3 * b] + wc * f[3 * c],
+        return new Vec(
+                wa * f[3 * a] + wb * f[3 * b] + wc * f[3 * c],
                 wa * f[3 * a + 1] + wb * f[3 * b + 1] + wc * f[3 * c + 1],
                 wa * f[3 * a + 2] + wb * f[3 * b + 2] + wc * f[3 * c + 2]);
     }

@@ -34,17 +34,61 @@ public final class SwingScenes {
         }
     }
 
-    private enum Kind { WALKS_IN, WALKS_OUT, WAGGLES, STANDS, SWINGS }
+    private enum Kind {
+        WALKS_IN,
+        WALKS_OUT,
+        WAGGLES,
+        STANDS,
+        SWINGS
+    }
 
     private static final Map<String, SwingScenes> SCENES = Map.of(
-            "two", new SwingScenes().stands(0.5).waggles().stands(1).swings().stands(0.7).waggles().stands(1.2).swings()
-                    .stands(0.5),
-            "walkin", new SwingScenes().walksIn().stands(0.6).waggles().stands(1.1).swings().stands(0.5),
-            "noswing", new SwingScenes().walksIn().stands(0.6).waggles().stands(1.1).walksOut().stands(0.4),
-            "waggles", new SwingScenes().stands(0.6).waggles().stands(1.1).waggles().stands(1),
+            "two",
+                    new SwingScenes()
+                            .stands(0.5)
+                            .waggles()
+                            .stands(1)
+                            .swings()
+                            .stands(0.7)
+                            .waggles()
+                            .stands(1.2)
+                            .swings()
+                            .stands(0.5),
+            "walkin",
+                    new SwingScenes()
+                            .walksIn()
+                            .stands(0.6)
+                            .waggles()
+                            .stands(1.1)
+                            .swings()
+                            .stands(0.5),
+            "noswing",
+                    new SwingScenes()
+                            .walksIn()
+                            .stands(0.6)
+                            .waggles()
+                            .stands(1.1)
+                            .walksOut()
+                            .stands(0.4),
+            "waggles",
+                    new SwingScenes()
+                            .stands(0.6)
+                            .waggles()
+                            .stands(1.1)
+                            .waggles()
+                            .stands(1),
             "through", new SwingScenes().walksIn().walksOut());
-    private static final Map<String, String> PLAYERS = Map.of("two", "before", "walkin", "all-good", "noswing", "all-good",
-            "waggles", "left-handed", "through", "left-handed");
+    private static final Map<String, String> PLAYERS = Map.of(
+            "two",
+            "before",
+            "walkin",
+            "all-good",
+            "noswing",
+            "all-good",
+            "waggles",
+            "left-handed",
+            "through",
+            "left-handed");
 
     private final List<Act> acts = new ArrayList<>();
     private double end;
@@ -55,8 +99,7 @@ public final class SwingScenes {
         return this;
     }
 
-    private SwingScenes() {
-    }
+    private SwingScenes() {}
 
     /** A scene by the first part of its clip's name. */
     public static SwingScenes named(String name) {

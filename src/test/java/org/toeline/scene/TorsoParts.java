@@ -46,10 +46,18 @@ final class TorsoParts {
         s.add(level(Bone.TRUNK, trunk, half * 0.36, 0.0, -0.37 * k, 0.097 * k * g));
         s.add(level(Bone.PELVIS, pelvis, half * 0.40, 0.004, 0.105 * k, 0.095 * k * g));
         for (int side = -1; side <= 1; side += 2) {
-            s.add(Shape.cone(Bone.TRUNK, trunk.out(side * 0.012, 0.034 * k, 0.012 * k), 0.050 * k,
-                    trunk.out(side * (half - 0.075 * k), 0.015 * k, -0.050 * k), 0.046 * k));
-            s.add(Shape.cone(Bone.TRUNK, trunk.out(side * half * 0.42, 0.050 * k, -0.14 * k), 0.082 * k * g,
-                    trunk.out(side * half * 0.36, 0.030 * k, -0.25 * k), 0.080 * k * g));
+            s.add(Shape.cone(
+                    Bone.TRUNK,
+                    trunk.out(side * 0.012, 0.034 * k, 0.012 * k),
+                    0.050 * k,
+                    trunk.out(side * (half - 0.075 * k), 0.015 * k, -0.050 * k),
+                    0.046 * k));
+            s.add(Shape.cone(
+                    Bone.TRUNK,
+                    trunk.out(side * half * 0.42, 0.050 * k, -0.14 * k),
+                    0.082 * k * g,
+                    trunk.out(side * half * 0.36, 0.030 * k, -0.25 * k),
+                    0.080 * k * g));
             s.add(Shape.ball(Bone.TRUNK, trunk.out(side * (half - 0.024 * k), 0.001, -0.026 * k), 0.0345 * k));
             boolean lead = side > 0;
             Vec socket = lead ? rest.leadSocket : rest.trailSocket;

@@ -40,19 +40,18 @@ public final class Truth {
     }
 
     /** A reading's value and the unit it is written in. */
-    public record Value(double value, String unit) {
-    }
+    public record Value(double value, String unit) {}
 
     /** The pixel of a world point in the picture as shown: not mirrored, whatever the handedness. */
     public static ImagePoint pixel(Scenario scenario, View view, WorldPoint point) {
-        ImagePoint p = scenario.camera(view).project(point)
+        ImagePoint p = scenario.camera(view)
+                .project(point)
                 .orElseThrow(() -> new IllegalArgumentException(point + " lies behind the " + view.id() + " camera"));
         return scenario.handedness() == Handedness.LEFT ? p.mirrored(Scenario.WIDTH) : p;
     }
 
     /** The ball's outline in a picture. */
-    public record Outline(ImagePoint centre, double diameterPx) {
-    }
+    public record Outline(ImagePoint centre, double diameterPx) {}
 
     /** Middle and mean diameter of the ball's outline in the picture as shown. */
     public static Outline ball(Scenario scenario, View view) {
@@ -106,9 +105,12 @@ public final class Truth {
         WorldPoint leadHeel = at(LEAD_HEEL);
         WorldPoint trailHeel = at(TRAIL_HEEL);
         double stance = Math.hypot(leadHeel.t() - trailHeel.t(), leadHeel.h() - trailHeel.h());
-        all.put("lead-foot-outside-shoulder", centimetres(leadHeel.t() - at(LEAD_SHOULDER).t()));
+        all.put(
+                "lead-foot-outside-shoulder",
+                centimetres(leadHeel.t() - at(LEAD_SHOULDER).t()));
         all.put("stance-width", centimetres(stance));
-        all.put("stance-to-shoulder-width",
+        all.put(
+                "stance-to-shoulder-width",
                 new Value(stance / at(LEAD_SHOULDER).distance(at(TRAIL_SHOULDER)), "ratio"));
         double feet = heading(TRAIL_TOE, LEAD_TOE);
         double shoulders = heading(TRAIL_SHOULDER, LEAD_SHOULDER);
@@ -120,7 +122,9 @@ public final class Truth {
     private void upperBody(Map<String, Value> all) {
         WorldPoint shoulders = at(LEAD_SHOULDER).minus(at(TRAIL_SHOULDER));
         all.put("shoulder-tilt", degrees(Math.asin(shoulders.u() / shoulders.distance(WorldPoint.ORIGIN))));
-        all.put("trail-hand-lower", centimetres(at(LEAD_WRIST).u() - at(TRAIL_WRIST).u()));
+        all.put(
+                "trail-hand-lower",
+                centimetres(at(LEAD_WRIST).u() - at(TRAIL_WRIST).u()));
         WorldPoint spine = middle(LEAD_SHOULDER, TRAIL_SHOULDER).minus(middle(LEAD_HIP, TRAIL_HIP));
         all.put("side-bend", degrees(-Math.atan(spine.t() / spine.u())));
         all.put("head-to-ball", centimetres(at(HEAD_CENTRE).t()));

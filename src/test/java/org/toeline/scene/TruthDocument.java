@@ -62,7 +62,8 @@ final class TruthDocument {
         ObjectNode o = MAPPER.createObjectNode();
         o.put("format", "toeline-truth").put("version", 1);
         o.put("lesson", scenario.id()).put("view", view.id());
-        o.put("handedness", scenario.handedness().id()).put("club", scenario.club().club().id());
+        o.put("handedness", scenario.handedness().id())
+                .put("club", scenario.club().club().id());
         o.put("width", Scenario.WIDTH).put("height", Scenario.HEIGHT);
         boolean tee = view == View.TEE;
         o.put("framesPerSecond", Motion.FRAMES_PER_SECOND);
@@ -77,8 +78,10 @@ final class TruthDocument {
         moments(o, tee);
         o.set("landmarks", landmarks(Truth.of(scenario).landmarks()));
         ObjectNode readings = o.putObject("readings");
-        Truth.of(scenario).readings().forEach((id, v) ->
-                readings.putObject(id).put("value", round(v.value(), 4)).put("unit", v.unit()));
+        Truth.of(scenario)
+                .readings()
+                .forEach((id, v) ->
+                        readings.putObject(id).put("value", round(v.value(), 4)).put("unit", v.unit()));
         if (!tee) {
             o.set("moments", moments());
         }
@@ -100,7 +103,9 @@ final class TruthDocument {
         Camera c = scenario.camera(view);
         ObjectNode o = MAPPER.createObjectNode();
         o.put("of", "the picture of a right-handed player: mirror x to width − x for a left-handed one");
-        o.put("focal", c.lens().focalPx()).put("cx", c.lens().cxPx()).put("cy", c.lens().cyPx());
+        o.put("focal", c.lens().focalPx())
+                .put("cx", c.lens().cxPx())
+                .put("cy", c.lens().cyPx());
         o.put("k1", c.lens().k1()).put("k2", c.lens().k2());
         o.set("position", point(c.pose().position()));
         o.put("headingDeg", round(Math.toDegrees(c.pose().headingRad()), 6));
@@ -112,7 +117,8 @@ final class TruthDocument {
     private ArrayNode floor() {
         ArrayNode list = MAPPER.createArrayNode();
         for (FloorReference f : scenario.floor().points()) {
-            ObjectNode o = list.addObject().put("id", f.id()).put("t", round(f.t(), 5)).put("h", round(f.h(), 5));
+            ObjectNode o =
+                    list.addObject().put("id", f.id()).put("t", round(f.t(), 5)).put("h", round(f.h(), 5));
             WorldPoint p = new WorldPoint(f.t(), f.h(), 0);
             if (scenario.camera(view).project(p).isPresent()) {
                 ImagePoint q = Truth.pixel(scenario, view, p);
@@ -130,15 +136,21 @@ final class TruthDocument {
         Bay.UPRIGHTS.forEach((id, place) -> {
             List<ImagePoint> seen = new ArrayList<>();
             for (double u = 0.1; u < Bay.UPRIGHT_U; u += 0.05) {
-                scenario.camera(view).project(new WorldPoint(place[0], place[1], u))
+                scenario.camera(view)
+                        .project(new WorldPoint(place[0], place[1], u))
                         .map(p -> scenario.handedness() == Handedness.LEFT ? p.mirrored(Scenario.WIDTH) : p)
-                        .filter(TruthDocument::isShown).ifPresent(seen::add);
+                        .filter(TruthDocument::isShown)
+                        .ifPresent(seen::add);
             }
             if (seen.size() > 1) {
                 ImagePoint low = seen.get(0);
                 ImagePoint high = seen.get(seen.size() - 1);
-                list.addObject().put("id", id).put("x1", px(low.xPx())).put("y1", px(low.yPx()))
-                        .put("x2", px(high.xPx())).put("y2", px(high.yPx()));
+                list.addObject()
+                        .put("id", id)
+                        .put("x1", px(low.xPx()))
+                        .put("y1", px(low.yPx()))
+                        .put("x2", px(high.xPx()))
+                        .put("y2", px(high.yPx()));
             }
         });
         return list;
@@ -180,7 +192,11 @@ final class TruthDocument {
     }
 
     private static ArrayNode point(WorldPoint p) {
-        return JsonNodeFactory.instance.arrayNode().add(round(p.t(), 6)).add(round(p.h(), 6)).add(round(p.u(), 6));
+        return JsonNodeFactory.instance
+                .arrayNode()
+                .add(round(p.t(), 6))
+                .add(round(p.h(), 6))
+                .add(round(p.u(), 6));
     }
 
     private static double px(double value) {
@@ -188,6 +204,8 @@ final class TruthDocument {
     }
 
     private static double round(double value, int digits) {
-        return BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_EVEN).doubleValue();
+        return BigDecimal.valueOf(value)
+                .setScale(digits, RoundingMode.HALF_EVEN)
+                .doubleValue();
     }
 }

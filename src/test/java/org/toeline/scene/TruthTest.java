@@ -17,6 +17,7 @@ class TruthTest {
 
     /** Round-off of the pose's arithmetic, in the unit of the reading. */
     private static final double EXACT = 1e-6;
+
     private static final double MILLIMETRE = 1e-3;
 
     static java.util.List<Scenario> scenarios() {
@@ -64,9 +65,9 @@ class TruthTest {
                     .isCloseTo(b.biacromialM(), within(EXACT));
             assertThat(between(m, Landmark.TRAIL_HIP, Landmark.TRAIL_KNEE)).isCloseTo(b.thighM(), within(MILLIMETRE));
             assertThat(between(m, Landmark.TRAIL_KNEE, Landmark.TRAIL_ANKLE)).isCloseTo(b.shankM(), within(MILLIMETRE));
-            assertThat(between(m, Landmark.LEAD_ELBOW, Landmark.LEAD_WRIST)).isCloseTo(b.forearmM(), within(MILLIMETRE));
-            assertThat(between(m, Landmark.TRAIL_ELBOW, Landmark.TRAIL_WRIST))
-                    .isCloseTo(b.forearmM(), within(0.01));
+            assertThat(between(m, Landmark.LEAD_ELBOW, Landmark.LEAD_WRIST))
+                    .isCloseTo(b.forearmM(), within(MILLIMETRE));
+            assertThat(between(m, Landmark.TRAIL_ELBOW, Landmark.TRAIL_WRIST)).isCloseTo(b.forearmM(), within(0.01));
             assertThat(between(m, Landmark.CLUB_HEAD, Landmark.GRIP_END))
                     .isCloseTo(scenario.club().lengthM(), within(EXACT));
             assertThat(between(m, Landmark.LEAD_HEEL, Landmark.LEAD_TOE)).isCloseTo(b.shoeM(), within(EXACT));
@@ -84,11 +85,15 @@ class TruthTest {
         WorldPoint there = scenario.landmarks(Motion.addressS()).get(Landmark.LEAD_SHOULDER);
         WorldPoint head = scenario.landmarks(Motion.addressS()).get(Landmark.CLUB_HEAD);
         for (double time = Motion.STILL_FROM_S; time < Motion.STILL_TO_S; time += 0.05) {
-            assertThat(scenario.landmarks(time).get(Landmark.LEAD_SHOULDER).distance(there)).isLessThan(0.004);
-            assertThat(scenario.landmarks(time).get(Landmark.CLUB_HEAD).distance(head)).isLessThan(EXACT);
+            assertThat(scenario.landmarks(time).get(Landmark.LEAD_SHOULDER).distance(there))
+                    .isLessThan(0.004);
+            assertThat(scenario.landmarks(time).get(Landmark.CLUB_HEAD).distance(head))
+                    .isLessThan(EXACT);
         }
-        assertThat(scenario.landmarks(0.765).get(Landmark.CLUB_HEAD).distance(head)).isGreaterThan(0.15);
-        assertThat(scenario.landmarks(3.6).get(Landmark.CLUB_HEAD).distance(head)).isGreaterThan(0.8);
+        assertThat(scenario.landmarks(0.765).get(Landmark.CLUB_HEAD).distance(head))
+                .isGreaterThan(0.15);
+        assertThat(scenario.landmarks(3.6).get(Landmark.CLUB_HEAD).distance(head))
+                .isGreaterThan(0.8);
     }
 
     /** Everything that a coach marks lies in the picture, well away from its edge. */
@@ -97,8 +102,9 @@ class TruthTest {
     void everythingToBeMarkedIsInThePicture(Scenario scenario) {
         for (View view : new View[] {View.FACE_ON, View.DOWN_THE_LINE}) {
             Truth.of(scenario).landmarks().values().forEach(p -> inside(Truth.pixel(scenario, view, p)));
-            scenario.floor().points().forEach(f ->
-                    inside(Truth.pixel(scenario, view, new WorldPoint(f.t(), f.h(), 0))));
+            scenario.floor()
+                    .points()
+                    .forEach(f -> inside(Truth.pixel(scenario, view, new WorldPoint(f.t(), f.h(), 0))));
             assertThat(Truth.ball(scenario, view).diameterPx()).isBetween(9.0, 22.0);
         }
         inside(Truth.pixel(scenario, View.TEE, Truth.of(scenario).landmarks().get(Landmark.CROWN)));
@@ -132,7 +138,8 @@ class TruthTest {
                 .isLessThan(Truth.pixel(left, View.FACE_ON, WorldPoint.ORIGIN).xPx());
         Scenario right = Scenarios.after();
         assertThat(Truth.pixel(right, View.FACE_ON, towardsTarget).xPx())
-                .isGreaterThan(Truth.pixel(right, View.FACE_ON, WorldPoint.ORIGIN).xPx());
+                .isGreaterThan(
+                        Truth.pixel(right, View.FACE_ON, WorldPoint.ORIGIN).xPx());
     }
 
     /** The stories that the sample lessons tell. */
@@ -144,6 +151,10 @@ class TruthTest {
         Map<String, Truth.Value> after = Truth.of(Scenarios.after()).readings();
         assertThat(after.get("ball-above-crown").value()).isBetween(46.0, 54.0);
         assertThat(after.get("ball-in-stance").value()).isBetween(85.0, 92.0);
-        assertThat(Truth.of(Scenarios.leftHanded()).readings().get("ball-in-stance").value()).isLessThan(40);
+        assertThat(Truth.of(Scenarios.leftHanded())
+                        .readings()
+                        .get("ball-in-stance")
+                        .value())
+                .isLessThan(40);
     }
 }

@@ -7,8 +7,7 @@ final class Weights {
 
     private static final double SOFT_M = 0.014;
 
-    private Weights() {
-    }
+    private Weights() {}
 
     static void of(Part part, float[] at, byte[] bones, float[] weights) {
         double[] share = new double[Bone.values().length];

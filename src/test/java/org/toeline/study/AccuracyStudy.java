@@ -11,8 +11,7 @@ import org.toeline.reading.ReadingKind;
  */
 public final class AccuracyStudy {
 
-    private AccuracyStudy() {
-    }
+    private AccuracyStudy() {}
 
     public static void main(String[] args) {
         int count = args.length > 0 ? Integer.parseInt(args[0]) : 1000;
@@ -27,19 +26,31 @@ public final class AccuracyStudy {
     }
 
     private static void print(Trial trial) {
-        System.out.printf(Locale.ROOT, "%n### %s%n%n%d scenes; %.1f ms each; ", trial.kind.words, trial.scenes,
+        System.out.printf(
+                Locale.ROOT,
+                "%n### %s%n%n%d scenes; %.1f ms each; ",
+                trial.kind.words,
+                trial.scenes,
                 trial.millis / trial.scenes);
         if (trial.kind.wrongMarks > 0) {
             System.out.printf(Locale.ROOT, "wrong mark named in %.1f %%; ", 100.0 * trial.named / trial.scenes);
         }
         System.out.printf(Locale.ROOT, "false doubt in %.1f %%%n%n", 100.0 * trial.falseDoubts / trial.scenes);
-        System.out.println("| reading | unit | rms error | mean error | rms ÷ bound | mean 95 % interval | coverage % |");
+        System.out.println(
+                "| reading | unit | rms error | mean error | rms ÷ bound | mean 95 % interval | coverage % |");
         System.out.println("| --- | --- | ---: | ---: | ---: | ---: | ---: |");
         for (Map.Entry<ReadingKind, Tally> e : trial.tallies.entrySet()) {
             double unit = e.getKey().unit().fromInside(1);
             Tally t = e.getValue();
-            System.out.printf(Locale.ROOT, "| %s | %s | %.2f | %+.2f | %.2f | ± %.2f | %.1f |%n", e.getKey().id(),
-                    e.getKey().unit().id(), t.rms() * unit, t.bias() * unit, t.overBound(), t.meanWidth() * unit / 2,
+            System.out.printf(
+                    Locale.ROOT,
+                    "| %s | %s | %.2f | %+.2f | %.2f | ± %.2f | %.1f |%n",
+                    e.getKey().id(),
+                    e.getKey().unit().id(),
+                    t.rms() * unit,
+                    t.bias() * unit,
+                    t.overBound(),
+                    t.meanWidth() * unit / 2,
                     100 * t.coverage());
         }
         if (!trial.pictures.isEmpty()) {
@@ -54,8 +65,14 @@ public final class AccuracyStudy {
         System.out.println("| --- | --- | ---: | ---: | ---: |");
         trial.pictures.forEach((reading, t) -> {
             double unit = reading.unit().fromInside(1);
-            System.out.printf(Locale.ROOT, "| %s | %s | %.2f | %.2f | %+.2f |%n", reading.id(), reading.unit().id(),
-                    trial.tallies.get(reading).rms() * unit, t.rms() * unit, t.bias() * unit);
+            System.out.printf(
+                    Locale.ROOT,
+                    "| %s | %s | %.2f | %.2f | %+.2f |%n",
+                    reading.id(),
+                    reading.unit().id(),
+                    trial.tallies.get(reading).rms() * unit,
+                    t.rms() * unit,
+                    t.bias() * unit);
         });
     }
 }

@@ -43,8 +43,10 @@ class AnySubsetTest {
             MarkSheet sheet = scattered(thinned(new RandomScene(9000 + i, kind).sheet, random), random);
             Assessment assessment = Assessment.of(sheet);
             for (ViewMarks v : sheet.views()) {
-                assessment.posture().camera(v.view()).ifPresent(c ->
-                        assertThat(c.pose().pitchRad()).isBetween(-Math.PI / 2, Math.PI / 2));
+                assessment
+                        .posture()
+                        .camera(v.view())
+                        .ifPresent(c -> assertThat(c.pose().pitchRad()).isBetween(-Math.PI / 2, Math.PI / 2));
             }
             for (Reading r : assessment.readings()) {
                 assertThat(r.value()).isFinite();
@@ -60,15 +62,20 @@ class AnySubsetTest {
         for (ViewMarks v : sheet.views()) {
             ViewMarks some = v;
             for (Mark mark : v.marks()) {
-                some = random.nextDouble() < share ? some.withMark(Mark.placed(mark.landmark(), anywhere(v, random), mark.sigmaPx()))
+                some = random.nextDouble() < share
+                        ? some.withMark(Mark.placed(mark.landmark(), anywhere(v, random), mark.sigmaPx()))
                         : some;
             }
             for (FloorMark mark : v.floorMarks()) {
                 some = random.nextDouble() < share
-                        ? some.withFloorMark(new FloorMark(mark.pointId(), anywhere(v, random), mark.sigmaPx())) : some;
+                        ? some.withFloorMark(new FloorMark(mark.pointId(), anywhere(v, random), mark.sigmaPx()))
+                        : some;
             }
-            List<VerticalMark> lying = v.verticals().stream().map(u -> random.nextDouble() < share
-                    ? new VerticalMark(anywhere(v, random), anywhere(v, random), u.sigmaPx()) : u).toList();
+            List<VerticalMark> lying = v.verticals().stream()
+                    .map(u -> random.nextDouble() < share
+                            ? new VerticalMark(anywhere(v, random), anywhere(v, random), u.sigmaPx())
+                            : u)
+                    .toList();
             out = out.withView(some.withVerticals(lying));
         }
         return out;

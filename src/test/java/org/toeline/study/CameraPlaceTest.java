@@ -27,11 +27,14 @@ class CameraPlaceTest {
             for (View view : scene.cameras.keySet()) {
                 Camera truth = scene.cameras.get(view);
                 CameraStand stand = CameraStand.of(assessment.posture(), view).orElseThrow();
-                double distance = Math.hypot(truth.pose().position().t(), truth.pose().position().h());
+                double distance = Math.hypot(
+                        truth.pose().position().t(), truth.pose().position().h());
                 // the focal length is unknown to 10 %, and distance goes with it
                 assertThat(stand.distanceM()).isCloseTo(distance, within(0.2 * distance));
                 assertThat(stand.leanRad()).isCloseTo(truth.pose().rollRad(), within(Math.toRadians(3)));
-                double beside = view == View.FACE_ON ? truth.pose().position().t() : truth.pose().position().h();
+                double beside = view == View.FACE_ON
+                        ? truth.pose().position().t()
+                        : truth.pose().position().h();
                 assertThat(stand.besideM()).isCloseTo(beside, within(0.35));
             }
         }
@@ -46,8 +49,10 @@ class CameraPlaceTest {
             Optional<CameraMove> best = CameraMove.best(assessment, View.FACE_ON);
             if (best.isPresent()) {
                 moves++;
-                assertThat(best.get().halfWidthThen()).isLessThan(0.9 * best.get().halfWidthNow());
-                assertThat(new CameraWords(Words.english()).move(View.FACE_ON, best)).startsWith("Stand it ");
+                assertThat(best.get().halfWidthThen())
+                        .isLessThan(0.9 * best.get().halfWidthNow());
+                assertThat(new CameraWords(Words.english()).move(View.FACE_ON, best))
+                        .startsWith("Stand it ");
             }
         }
         assertThat(moves).isBetween(1, SCENES - 1);
@@ -56,15 +61,17 @@ class CameraPlaceTest {
     @Test
     void saysItInACoachsWords() {
         CameraWords words = new CameraWords(Words.english());
-        assertThat(spaced(words.stand(new CameraStand(View.FACE_ON, 3.42, 1.1, 0.4, Math.toRadians(-2.1))))).isEqualTo(
-                "In the face-on view the camera stands about 3.4 m from the ball and 1.1 m high, "
+        assertThat(spaced(words.stand(new CameraStand(View.FACE_ON, 3.42, 1.1, 0.4, Math.toRadians(-2.1)))))
+                .isEqualTo("In the face-on view the camera stands about 3.4 m from the ball and 1.1 m high, "
                         + "40 cm nearer the target than the ball; it leans 2°.");
-        assertThat(spaced(words.move(View.FACE_ON, Optional.of(new CameraMove(View.FACE_ON, 0.6, -0.4,
-                ReadingKind.BALL_TO_LEAD_SHOULDER, 0.018, 0.014))))).isEqualTo(
-                "Stand it 60 cm closer in and 40 cm away from the target, "
+        assertThat(spaced(words.move(
+                        View.FACE_ON,
+                        Optional.of(new CameraMove(
+                                View.FACE_ON, 0.6, -0.4, ReadingKind.BALL_TO_LEAD_SHOULDER, 0.018, 0.014)))))
+                .isEqualTo("Stand it 60 cm closer in and 40 cm away from the target, "
                         + "and “Ball against lead shoulder” would be known to ± 1.4 cm instead of ± 1.8 cm.");
-        assertThat(words.move(View.FACE_ON, Optional.empty())).isEqualTo(
-                "No better place for it would tell noticeably more.");
+        assertThat(words.move(View.FACE_ON, Optional.empty()))
+                .isEqualTo("No better place for it would tell noticeably more.");
     }
 
     /** Numbers and units are kept together by no-break spaces. */

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import org.toeline.across.LessonChange;
+import org.toeline.across.OwnSpread;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LessonDocument;
@@ -17,9 +19,7 @@ import org.toeline.mark.MarkSheet;
 import org.toeline.mark.ViewMarks;
 import org.toeline.posture.Posture;
 import org.toeline.posture.PostureEstimator;
-import org.toeline.across.LessonChange;
 import org.toeline.reading.Measured;
-import org.toeline.across.OwnSpread;
 import org.toeline.reading.ReadingKind;
 import org.toeline.reading.Readings;
 
@@ -35,8 +35,7 @@ final class LessonsByPicture {
     /** Two-sided 95 % of the normal distribution. */
     private static final double SURE = 1.96;
 
-    private LessonsByPicture() {
-    }
+    private LessonsByPicture() {}
 
     /** A change from one lesson to the other, in the reading's unit as shown; {@code by} is half of its 95 % interval. */
     record Change(double before, double after, double by) {
@@ -57,8 +56,7 @@ final class LessonsByPicture {
     }
 
     /** One reading; the truth's {@code by} is nought. */
-    record Row(ReadingKind kind, Change truth, Change tool, LessonChange called, Change picture) {
-    }
+    record Row(ReadingKind kind, Change truth, Change tool, LessonChange called, Change picture) {}
 
     /** Every reading that can be taken off the pictures, of two lessons in {@code sample-media}. */
     static List<Row> rows(String before, String after) throws DocumentException, IOException {
@@ -75,20 +73,31 @@ final class LessonsByPicture {
             Measured is = Measured.shown(Readings.of(kind, later).orElseThrow());
             LessonChange called = LessonChange.between(was, is, OwnSpread.ofRepeats(List.of()));
             double unit = kind.unit().fromInside(1);
-            rows.add(new Row(kind, new Change(truth(before, kind), truth(after, kind), 0),
-                    new Change(was.value(), is.value(), called.smallestDetectable()), called,
-                    new Change(drawnFirst.get(kind) * unit, drawnSecond.get(kind) * unit, SURE * spread.get(kind) * unit)));
+            rows.add(new Row(
+                    kind,
+                    new Change(truth(before, kind), truth(after, kind), 0),
+                    new Change(was.value(), is.value(), called.smallestDetectable()),
+                    called,
+                    new Change(
+                            drawnFirst.get(kind) * unit,
+                            drawnSecond.get(kind) * unit,
+                            SURE * spread.get(kind) * unit)));
         }
         return rows;
     }
 
     private static MarkSheet sheet(String lesson) throws DocumentException {
-        return LessonDocument.read(Path.of("sample-media", lesson, lesson + ".lesson.json")).sheet();
+        return LessonDocument.read(Path.of("sample-media", lesson, lesson + ".lesson.json"))
+                .sheet();
     }
 
     private static double truth(String lesson, ReadingKind kind) throws IOException {
-        return JSON.readTree(Path.of("sample-media", lesson, "face-on.truth.json").toFile()).path("readings")
-                .path(kind.id()).path("value").asDouble();
+        return JSON.readTree(
+                        Path.of("sample-media", lesson, "face-on.truth.json").toFile())
+                .path("readings")
+                .path(kind.id())
+                .path("value")
+                .asDouble();
     }
 
     /** Standard deviation of each picture's change when both lessons are marked again and again. */
@@ -105,18 +114,22 @@ final class LessonsByPicture {
             });
         }
         Map<ReadingKind, Double> spread = new EnumMap<>(ReadingKind.class);
-        sums.forEach((kind, sum) -> spread.put(kind,
-                Math.sqrt(sum[1] / CLICKINGS - Math.pow(sum[0] / CLICKINGS, 2))));
+        sums.forEach((kind, sum) -> spread.put(kind, Math.sqrt(sum[1] / CLICKINGS - Math.pow(sum[0] / CLICKINGS, 2))));
         return spread;
     }
 
     private static MarkSheet clickedAgain(MarkSheet sheet, SplittableRandom random) {
         MarkSheet again = sheet;
         for (ViewMarks v : sheet.views()) {
-            ViewMarks moved = v.withBall(v.ball().map(b -> new BallMark(off(b.centre(), b.sigmaPx(), random),
-                    b.diameterPx().isPresent() ? OptionalDouble.of(b.diameterPx().getAsDouble()
-                            + b.diameterSigmaPx() * random.nextGaussian()) : OptionalDouble.empty(),
-                    b.sigmaPx(), b.diameterSigmaPx())));
+            ViewMarks moved = v.withBall(v.ball()
+                    .map(b -> new BallMark(
+                            off(b.centre(), b.sigmaPx(), random),
+                            b.diameterPx().isPresent()
+                                    ? OptionalDouble.of(
+                                            b.diameterPx().getAsDouble() + b.diameterSigmaPx() * random.nextGaussian())
+                                    : OptionalDouble.empty(),
+                            b.sigmaPx(),
+                            b.diameterSigmaPx())));
             for (var mark : v.marks()) {
                 moved = moved.withMark(mark.movedTo(off(mark.at(), mark.sigmaPx(), random)));
             }

@@ -20,8 +20,12 @@ import org.toeline.reading.ReadingKind;
 class LessonsByPictureTest {
 
     /** What the lesson was about: ball, shoulders and their tilt changed by several standard uncertainties. */
-    private static final Set<ReadingKind> CHANGED = EnumSet.of(ReadingKind.BALL_TO_LEAD_SHOULDER, ReadingKind.BALL_IN_STANCE,
-            ReadingKind.SHOULDERS_TO_TARGET, ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDER_TILT);
+    private static final Set<ReadingKind> CHANGED = EnumSet.of(
+            ReadingKind.BALL_TO_LEAD_SHOULDER,
+            ReadingKind.BALL_IN_STANCE,
+            ReadingKind.SHOULDERS_TO_TARGET,
+            ReadingKind.SHOULDERS_TO_FEET,
+            ReadingKind.SHOULDER_TILT);
 
     private static Map<ReadingKind, LessonsByPicture.Row> rows;
 
@@ -65,7 +69,9 @@ class LessonsByPictureTest {
         for (ReadingKind kind : List.of(ReadingKind.BALL_TO_LEAD_SHOULDER, ReadingKind.BALL_IN_STANCE)) {
             LessonsByPicture.Row ball = rows.get(kind);
             assertThat(ball.picture().isFalse(ball.truth())).as(kind.id()).isTrue();
-            assertThat(ball.picture().difference() / ball.truth().difference()).as(kind.id()).isGreaterThan(3);
+            assertThat(ball.picture().difference() / ball.truth().difference())
+                    .as(kind.id())
+                    .isGreaterThan(3);
         }
     }
 }

@@ -43,8 +43,9 @@ final class PictureReadings {
         read.put(ReadingKind.STANCE_TO_SHOULDER_WIDTH, heels / Math.hypot(tiltAcross, tiltUp));
         double toes = across(View.FACE_ON, Landmark.TRAIL_TOE, Landmark.LEAD_TOE) * ruler;
         double side = ruler(View.DOWN_THE_LINE);
-        double shoulders = Math.atan2(-across(View.DOWN_THE_LINE, Landmark.TRAIL_SHOULDER, Landmark.LEAD_SHOULDER)
-                * side, tiltAcross * ruler);
+        double shoulders = Math.atan2(
+                -across(View.DOWN_THE_LINE, Landmark.TRAIL_SHOULDER, Landmark.LEAD_SHOULDER) * side,
+                tiltAcross * ruler);
         double feet = Math.atan2(-across(View.DOWN_THE_LINE, Landmark.TRAIL_TOE, Landmark.LEAD_TOE) * side, toes);
         read.put(ReadingKind.FEET_TO_TARGET, feet);
         read.put(ReadingKind.SHOULDERS_TO_TARGET, shoulders);
@@ -85,7 +86,10 @@ final class PictureReadings {
         FloorReference ball = sheet.floor().point("cross-ball").orElseThrow();
         FloorReference feet = sheet.floor().point("cross-feet").orElseThrow();
         return Math.hypot(feet.t() - ball.t(), feet.h() - ball.h())
-                / v.floorMark(ball.id()).orElseThrow().at().distancePx(v.floorMark(feet.id()).orElseThrow().at());
+                / v.floorMark(ball.id())
+                        .orElseThrow()
+                        .at()
+                        .distancePx(v.floorMark(feet.id()).orElseThrow().at());
     }
 
     private ViewMarks marks(View view) {

@@ -18,6 +18,7 @@ final class RandomPlayer {
     private static final double OWN_M = 0.008;
     /** The same of a shoe's ends, level and in height. */
     private static final double SHOE_M = 0.004;
+
     private static final double SOLE_M = 0.003;
 
     private final SplittableRandom random;
@@ -30,13 +31,14 @@ final class RandomPlayer {
         this.random = random;
         this.club = club;
         boolean man = random.nextBoolean();
-        this.stature = random.nextInt(8) == 0 ? random.nextDouble(1.30, 1.60)
+        this.stature = random.nextInt(8) == 0
+                ? random.nextDouble(1.30, 1.60)
                 : man ? normal(1.7562, 0.0686) : normal(1.6285, 0.0642);
         this.breadth = stature * (man ? normal(0.23682, 0.00984) : normal(0.22445, 0.0096));
         draw();
         at.replaceAll((landmark, p) -> switch (landmark) {
-            case LEAD_HEEL, TRAIL_HEEL, LEAD_TOE, TRAIL_TOE -> p.plus(normal(0, SHOE_M), normal(0, SHOE_M),
-                    normal(0, SOLE_M));
+            case LEAD_HEEL, TRAIL_HEEL, LEAD_TOE, TRAIL_TOE ->
+                p.plus(normal(0, SHOE_M), normal(0, SHOE_M), normal(0, SOLE_M));
             case CLUB_HEAD -> p;
             default -> p.plus(normal(0, OWN_M), normal(0, OWN_M), normal(0, OWN_M));
         });
@@ -74,17 +76,32 @@ final class RandomPlayer {
         double hipsH = heelsH + normal(0.02, 0.04);
         double hipsT = stance[1] + normal(0.01, 0.04);
         double toesH = (at(Landmark.LEAD_TOE).h() + at(Landmark.TRAIL_TOE).h()) / 2;
-        double toeLine = Math.atan2(at(Landmark.LEAD_TOE).h() - at(Landmark.TRAIL_TOE).h(),
+        double toeLine = Math.atan2(
+                at(Landmark.LEAD_TOE).h() - at(Landmark.TRAIL_TOE).h(),
                 at(Landmark.LEAD_TOE).t() - at(Landmark.TRAIL_TOE).t());
-        line(Landmark.LEAD_HIP, Landmark.TRAIL_HIP, hipsT, hipsH, hipU, 0.19 * stature, toeLine + degrees(2, 7),
+        line(
+                Landmark.LEAD_HIP,
+                Landmark.TRAIL_HIP,
+                hipsT,
+                hipsH,
+                hipU,
+                0.19 * stature,
+                toeLine + degrees(2, 7),
                 degrees(1, 3));
         double trunk = 0.288 * stature;
         double reach = Math.max(0.05, hipsH - toesH + normal(0, 0.06));
         double lean = Math.min(Math.asin(Math.min(0.9, reach / trunk)), 1.0);
         double side = degrees(4, 4);
         double shouldersU = hipU + trunk * Math.cos(lean) * Math.cos(side);
-        line(Landmark.LEAD_SHOULDER, Landmark.TRAIL_SHOULDER, hipsT - trunk * Math.sin(side),
-                hipsH - trunk * Math.sin(lean), shouldersU, breadth, toeLine + degrees(2, 9), degrees(8, 5));
+        line(
+                Landmark.LEAD_SHOULDER,
+                Landmark.TRAIL_SHOULDER,
+                hipsT - trunk * Math.sin(side),
+                hipsH - trunk * Math.sin(lean),
+                shouldersU,
+                breadth,
+                toeLine + degrees(2, 9),
+                degrees(8, 5));
         legs();
         arms();
         head(lean);
@@ -96,8 +113,8 @@ final class RandomPlayer {
         put(toe, p.t() + length * Math.sin(flare), p.h() - length * Math.cos(flare), 0);
     }
 
-    private void line(Landmark lead, Landmark trail, double t, double h, double u, double length, double heading,
-                      double tilt) {
+    private void line(
+            Landmark lead, Landmark trail, double t, double h, double u, double length, double heading, double tilt) {
         double dt = length / 2 * Math.cos(tilt) * Math.cos(heading);
         double dh = length / 2 * Math.cos(tilt) * Math.sin(heading);
         double du = length / 2 * Math.sin(tilt);
@@ -118,7 +135,10 @@ final class RandomPlayer {
         WorldPoint top = at(hip);
         WorldPoint low = at(ankle);
         double bend = Math.abs(normal(0.065, 0.03));
-        put(knee, (top.t() + low.t()) / 2 + normal(0, 0.025), (top.h() + low.h()) / 2 - bend,
+        put(
+                knee,
+                (top.t() + low.t()) / 2 + normal(0, 0.025),
+                (top.h() + low.h()) / 2 - bend,
                 low.u() + 0.48 * (top.u() - low.u()));
     }
 
@@ -132,8 +152,11 @@ final class RandomPlayer {
         double apart = normal(0.09, 0.012);
         double down = normal(0.045, 0.02);
         put(Landmark.LEAD_WRIST, handsT + 0.02, handsH, leadU);
-        put(Landmark.TRAIL_WRIST, handsT + 0.02 - Math.sqrt(Math.max(0.0004, square(apart) - square(down))) * 0.7,
-                handsH - 0.02, leadU - down);
+        put(
+                Landmark.TRAIL_WRIST,
+                handsT + 0.02 - Math.sqrt(Math.max(0.0004, square(apart) - square(down))) * 0.7,
+                handsH - 0.02,
+                leadU - down);
         elbow(Landmark.LEAD_SHOULDER, Landmark.LEAD_ELBOW, Landmark.LEAD_WRIST, normal(0.01, 0.01));
         elbow(Landmark.TRAIL_SHOULDER, Landmark.TRAIL_ELBOW, Landmark.TRAIL_WRIST, normal(0.05, 0.02));
     }
@@ -141,7 +164,10 @@ final class RandomPlayer {
     private void elbow(Landmark shoulder, Landmark elbow, Landmark wrist, double outH) {
         WorldPoint a = at(shoulder);
         WorldPoint b = at(wrist);
-        put(elbow, a.t() + 0.55 * (b.t() - a.t()), a.h() + 0.55 * (b.h() - a.h()) + outH,
+        put(
+                elbow,
+                a.t() + 0.55 * (b.t() - a.t()),
+                a.h() + 0.55 * (b.h() - a.h()) + outH,
                 a.u() + 0.55 * (b.u() - a.u()));
     }
 
@@ -160,7 +186,10 @@ final class RandomPlayer {
     private void club() {
         WorldPoint hands = at(Landmark.LEAD_WRIST);
         put(Landmark.CLUB_HEAD, normal(-0.05, 0.01), normal(0.02, 0.01), normal(0.008, 0.004));
-        put(Landmark.GRIP_END, hands.t() + normal(0, 0.015), hands.h() + normal(0.025, 0.015),
+        put(
+                Landmark.GRIP_END,
+                hands.t() + normal(0, 0.015),
+                hands.h() + normal(0.025, 0.015),
                 hands.u() + normal(-0.035, 0.02));
     }
 

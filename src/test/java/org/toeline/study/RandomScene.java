@@ -44,6 +44,7 @@ final class RandomScene {
     final MarkSheet sheet;
     /** The sheet less the wrong mark: what could be known at best. */
     final MarkSheet withoutWrong;
+
     final Map<Landmark, WorldPoint> landmarks;
     final WorldPoint ball;
     final double ballDiameterM;
@@ -66,19 +67,27 @@ final class RandomScene {
         RandomPlayer player = new RandomPlayer(random, club);
         this.landmarks = player.landmarks();
         this.ballDiameterM = 0.04272 + 0.0001 * random.nextGaussian();
-        double teed = club == Club.DRIVER ? Math.max(0.005, 0.045 + 0.020 * random.nextGaussian())
+        double teed = club == Club.DRIVER
+                ? Math.max(0.005, 0.045 + 0.020 * random.nextGaussian())
                 : Math.abs(0.006 * random.nextGaussian());
         this.ball = new WorldPoint(0, 0, teed + ballDiameterM / 2);
         boolean separate = kind.takes == Takes.SEPARATE;
-        this.shift = separate ? new WorldPoint(0.015 * random.nextGaussian(), 0.015 * random.nextGaussian(),
-                0.006 * random.nextGaussian()) : WorldPoint.ORIGIN;
+        this.shift = separate
+                ? new WorldPoint(
+                        0.015 * random.nextGaussian(), 0.015 * random.nextGaussian(), 0.006 * random.nextGaussian())
+                : WorldPoint.ORIGIN;
         this.layoutT = random.nextDouble(-0.5, 0.5);
         this.layoutH = random.nextDouble(-0.5, 0.5);
         FloorLayout once = kind.rods ? rods() : FloorLayout.NONE;
         boolean again = kind == SceneKind.LAID_AGAIN;
         FloorLayout layout = again ? once.withLaying(Laying.AGAIN) : once;
-        this.laidAgain = again ? new double[] {0.3 * random.nextGaussian(), 0.3 * random.nextGaussian(),
-                Math.toRadians(1.5) * random.nextGaussian()} : new double[3];
+        this.laidAgain = again
+                ? new double[] {
+                    0.3 * random.nextGaussian(),
+                    0.3 * random.nextGaussian(),
+                    Math.toRadians(1.5) * random.nextGaussian()
+                }
+                : new double[3];
         List<ViewMarks> views = new ArrayList<>();
         if (kind.faceOn) {
             views.add(view(View.FACE_ON, layout));
@@ -86,8 +95,10 @@ final class RandomScene {
         if (kind.downTheLine) {
             views.add(view(View.DOWN_THE_LINE, layout));
         }
-        Optional<Stature> stature = kind == SceneKind.HEIGHT_TOLD ? Optional.of(Stature.told(player.statureM()
-                + Stature.TOLD_TOO_TALL_M + Stature.TOLD_SIGMA_M * random.nextGaussian())) : Optional.empty();
+        Optional<Stature> stature = kind == SceneKind.HEIGHT_TOLD
+                ? Optional.of(Stature.told(
+                        player.statureM() + Stature.TOLD_TOO_TALL_M + Stature.TOLD_SIGMA_M * random.nextGaussian()))
+                : Optional.empty();
         MarkSheet clean = new MarkSheet(handedness, club, kind.takes, layout, views, CLICK_PX, stature);
         if (kind.wrongMarks > 0) {
             int which = random.nextInt(views.size());
@@ -100,8 +111,8 @@ final class RandomScene {
             }
             this.wrong = Optional.of(spoilt.view().id() + " " + mark.landmark().id());
             this.withoutWrong = clean.withView(spoilt.withoutMark(mark.landmark()));
-            this.sheet = clean.withView(spoilt.withMark(
-                    mark.movedTo(mark.at().plus(off * Math.cos(way), off * Math.sin(way)))));
+            this.sheet = clean.withView(
+                    spoilt.withMark(mark.movedTo(mark.at().plus(off * Math.cos(way), off * Math.sin(way)))));
         } else {
             this.wrong = Optional.empty();
             this.sheet = clean;
@@ -116,7 +127,9 @@ final class RandomScene {
         List<FloorReference> points = new ArrayList<>();
         for (int i = 0; i < ids.length; i++) {
             floorTruth.put(ids[i], new WorldPoint(at[i][0], at[i][1], 0));
-            points.add(new FloorReference(ids[i], at[i][0] + layoutT + LAYOUT_M * random.nextGaussian(),
+            points.add(new FloorReference(
+                    ids[i],
+                    at[i][0] + layoutT + LAYOUT_M * random.nextGaussian(),
                     at[i][1] + layoutH + LAYOUT_M * random.nextGaussian()));
         }
         return new FloorLayout(points, LAYOUT_M);
@@ -144,9 +157,14 @@ final class RandomScene {
                 there = p;
             }
             double spreadPx = spreadM(landmark) * camera.lens().focalPx() / camera.depthM(there);
-            marks.add(Mark.placed(landmark, shown(camera.project(there).orElseThrow()
-                    .plus(Math.hypot(CLICK_PX, spreadPx) * random.nextGaussian(),
-                            Math.hypot(CLICK_PX, spreadPx) * random.nextGaussian())), CLICK_PX));
+            marks.add(Mark.placed(
+                    landmark,
+                    shown(camera.project(there)
+                            .orElseThrow()
+                            .plus(
+                                    Math.hypot(CLICK_PX, spreadPx) * random.nextGaussian(),
+                                    Math.hypot(CLICK_PX, spreadPx) * random.nextGaussian())),
+                    CLICK_PX));
         });
         List<FloorMark> floor = new ArrayList<>();
         for (FloorReference p : layout.points()) {
@@ -156,17 +174,21 @@ final class RandomScene {
                 floor.add(new FloorMark(p.id(), at, CLICK_PX));
             }
         }
-        WorldPoint post = view == View.FACE_ON ? new WorldPoint(random.nextDouble(-1.5, 1.5), 2.5, 0)
+        WorldPoint post = view == View.FACE_ON
+                ? new WorldPoint(random.nextDouble(-1.5, 1.5), 2.5, 0)
                 : new WorldPoint(4, random.nextDouble(-1, 1.5), 0);
         ImagePoint foot = shown(clicked(camera, post.plus(0, 0, 0.4), CLICK_PX));
         ImagePoint top = shown(clicked(camera, post.plus(0, 0, 1.6), CLICK_PX));
-        List<VerticalMark> verticals = inside(foot) && inside(top)
-                ? List.of(new VerticalMark(foot, top, CLICK_PX)) : List.of();
-        BallMark outline = new BallMark(shown(clicked(camera, ball, OUTLINE_PX)), OptionalDouble.of(
-                camera.lens().focalPx() * ballDiameterM / camera.depthM(ball) + OUTLINE_PX * random.nextGaussian()),
-                OUTLINE_PX, OUTLINE_PX);
-        return new ViewMarks(view, WIDTH, HEIGHT, org.toeline.mark.LensNote.NONE, floor, verticals,
-                Optional.of(outline), marks);
+        List<VerticalMark> verticals =
+                inside(foot) && inside(top) ? List.of(new VerticalMark(foot, top, CLICK_PX)) : List.of();
+        BallMark outline = new BallMark(
+                shown(clicked(camera, ball, OUTLINE_PX)),
+                OptionalDouble.of(camera.lens().focalPx() * ballDiameterM / camera.depthM(ball)
+                        + OUTLINE_PX * random.nextGaussian()),
+                OUTLINE_PX,
+                OUTLINE_PX);
+        return new ViewMarks(
+                view, WIDTH, HEIGHT, org.toeline.mark.LensNote.NONE, floor, verticals, Optional.of(outline), marks);
     }
 
     /** The study's own statement of how well points are told, the same for all but hips, head and joints. */
@@ -200,8 +222,10 @@ final class RandomScene {
     private Camera filmingAll(View view) {
         while (true) {
             Camera camera = camera(view);
-            if (landmarks.values().stream().allMatch(p -> camera.project(p)
-                    .filter(q -> inside(q.plus(60, 60)) && inside(q.plus(-60, -60))).isPresent())) {
+            if (landmarks.values().stream()
+                    .allMatch(p -> camera.project(p)
+                            .filter(q -> inside(q.plus(60, 60)) && inside(q.plus(-60, -60)))
+                            .isPresent())) {
                 return camera;
             }
         }
@@ -220,7 +244,8 @@ final class RandomScene {
             from = new WorldPoint(-random.nextDouble(2.4, 4.8), random.nextDouble(-0.4, 1.2), height);
             aim = new WorldPoint(0, 0.5 + random.nextDouble(-0.25, 0.25), random.nextDouble(0.65, 1.0));
         }
-        return new Camera(Lens.centred(focal, WIDTH, HEIGHT),
+        return new Camera(
+                Lens.centred(focal, WIDTH, HEIGHT),
                 Pose.looking(from, aim, Math.toRadians(1.7 * random.nextGaussian())));
     }
 }

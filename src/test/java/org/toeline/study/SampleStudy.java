@@ -19,8 +19,7 @@ public final class SampleStudy {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    private SampleStudy() {
-    }
+    private SampleStudy() {}
 
     public static void main(String[] args) throws Exception {
         int held = 0;
@@ -29,7 +28,8 @@ public final class SampleStudy {
         System.out.println("| --- | --- | --- | ---: | ---: | --- |");
         for (String lesson : List.of("before", "after", "left-handed", "all-good")) {
             Path folder = Path.of("sample-media", lesson);
-            JsonNode truth = JSON.readTree(folder.resolve("face-on.truth.json").toFile()).path("readings");
+            JsonNode truth =
+                    JSON.readTree(folder.resolve("face-on.truth.json").toFile()).path("readings");
             Posture posture = PostureEstimator.estimate(
                     LessonDocument.read(folder.resolve(lesson + ".lesson.json")).sheet());
             for (Reading r : Readings.of(posture)) {
@@ -37,26 +37,53 @@ public final class SampleStudy {
                 boolean holds = r.shownLow() <= t && t <= r.shownHigh();
                 all++;
                 held += holds ? 1 : 0;
-                System.out.printf(Locale.ROOT, "| %s | %s | %s | %.2f | %.2f (%.2f to %.2f) | %s |%n", lesson,
-                        r.kind().id(), r.kind().unit().id(), t, r.shownValue(), r.shownLow(), r.shownHigh(),
+                System.out.printf(
+                        Locale.ROOT,
+                        "| %s | %s | %s | %.2f | %.2f (%.2f to %.2f) | %s |%n",
+                        lesson,
+                        r.kind().id(),
+                        r.kind().unit().id(),
+                        t,
+                        r.shownValue(),
+                        r.shownLow(),
+                        r.shownHigh(),
                         holds ? "yes" : "**no**");
             }
-            posture.doubts().forEach(d -> System.out.printf(Locale.ROOT, "| %s | *in doubt: %s, %s* | px | | %.1f | |%n",
-                    lesson, d.view().id(), d.mark(), d.offPx()));
+            posture.doubts()
+                    .forEach(d -> System.out.printf(
+                            Locale.ROOT,
+                            "| %s | *in doubt: %s, %s* | px | | %.1f | |%n",
+                            lesson,
+                            d.view().id(),
+                            d.mark(),
+                            d.offPx()));
         }
-        System.out.printf(Locale.ROOT, "%n%d of %d intervals hold the truth (%.0f %%).%n", held, all,
-                100.0 * held / all);
+        System.out.printf(
+                Locale.ROOT, "%n%d of %d intervals hold the truth (%.0f %%).%n", held, all, 100.0 * held / all);
         changes();
     }
 
     private static void changes() throws Exception {
-        System.out.println("\n| reading | unit | truth | change | tool, change | called | picture | change | so the picture is |");
+        System.out.println(
+                "\n| reading | unit | truth | change | tool, change | called | picture | change | so the picture is |");
         System.out.println("| --- | --- | ---: | ---: | ---: | --- | ---: | ---: | --- |");
         for (LessonsByPicture.Row r : LessonsByPicture.rows("before", "after")) {
-            System.out.printf(Locale.ROOT, "| %s | %s | %.2f → %.2f | %+.2f | %+.2f ± %.2f | %s | %.2f → %.2f | %+.2f ± %.2f | %s |%n",
-                    r.kind().id(), r.kind().unit().id(), r.truth().before(), r.truth().after(), r.truth().difference(),
-                    r.tool().difference(), r.tool().by(), r.called().call().id(), r.picture().before(), r.picture().after(),
-                    r.picture().difference(), r.picture().by(), r.picture().isFalse(r.truth()) ? "**false**" : "right");
+            System.out.printf(
+                    Locale.ROOT,
+                    "| %s | %s | %.2f → %.2f | %+.2f | %+.2f ± %.2f | %s | %.2f → %.2f | %+.2f ± %.2f | %s |%n",
+                    r.kind().id(),
+                    r.kind().unit().id(),
+                    r.truth().before(),
+                    r.truth().after(),
+                    r.truth().difference(),
+                    r.tool().difference(),
+                    r.tool().by(),
+                    r.called().call().id(),
+                    r.picture().before(),
+                    r.picture().after(),
+                    r.picture().difference(),
+                    r.picture().by(),
+                    r.picture().isFalse(r.truth()) ? "**false**" : "right");
         }
     }
 }

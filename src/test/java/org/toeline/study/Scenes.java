@@ -10,8 +10,7 @@ import org.toeline.mark.ViewMarks;
 /** Scenes for the tests of other packages. */
 public final class Scenes {
 
-    private Scenes() {
-    }
+    private Scenes() {}
 
     /** The marks of a scene with both views and rods, taken at one moment. */
     public static MarkSheet bothViews(long seed) {
@@ -21,8 +20,13 @@ public final class Scenes {
     /** Two takes, and lenses with stated distortion; the marks need not fit it. */
     public static MarkSheet separateTakesWithBentLens(long seed) {
         MarkSheet sheet = new RandomScene(seed, SceneKind.SEPARATE_TAKES).sheet;
-        LensNote bent = new LensNote(OptionalDouble.of(1500), OptionalDouble.of(40), OptionalDouble.of(950),
-                OptionalDouble.of(545), OptionalDouble.of(-0.12), OptionalDouble.of(0.03));
+        LensNote bent = new LensNote(
+                OptionalDouble.of(1500),
+                OptionalDouble.of(40),
+                OptionalDouble.of(950),
+                OptionalDouble.of(545),
+                OptionalDouble.of(-0.12),
+                OptionalDouble.of(0.03));
         List<ViewMarks> views = new ArrayList<>(sheet.views());
         for (ViewMarks v : views) {
             sheet = sheet.withView(v.withLens(bent));

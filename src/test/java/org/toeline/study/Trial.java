@@ -39,23 +39,34 @@ final class Trial {
 
     private void add(RandomScene scene, Posture posture, List<Reading> readings) {
         scenes++;
-        Posture truth = TruePosture.of(scene.withoutWrong, scene.landmarks, scene.ball, scene.ballDiameterM, scene.cameras,
-                scene.shift, scene.floorTruth, scene.layoutOfBall(), scene.laidAgain);
+        Posture truth = TruePosture.of(
+                scene.withoutWrong,
+                scene.landmarks,
+                scene.ball,
+                scene.ballDiameterM,
+                scene.cameras,
+                scene.shift,
+                scene.floorTruth,
+                scene.layoutOfBall(),
+                scene.laidAgain);
         Map<ReadingKind, Reading> truths = new HashMap<>();
         Readings.of(truth).forEach(r -> truths.put(r.kind(), r));
         for (Reading r : readings) {
             Reading t = truths.get(r.kind());
-            tallies.computeIfAbsent(r.kind(), k -> new Tally()).add(r.value(), r.low(), r.high(), t.value(),
-                    t.spread().standardUncertainty());
+            tallies.computeIfAbsent(r.kind(), k -> new Tally())
+                    .add(r.value(), r.low(), r.high(), t.value(), t.spread().standardUncertainty());
         }
         if (kind == SceneKind.BOTH_AND_RODS) {
-            new PictureReadings(scene.sheet).all().forEach((reading, value) -> pictures
-                    .computeIfAbsent(reading, k -> new Tally()).add(value, value, value, truths.get(reading).value(), 1));
+            new PictureReadings(scene.sheet)
+                    .all()
+                    .forEach((reading, value) -> pictures.computeIfAbsent(reading, k -> new Tally())
+                            .add(value, value, value, truths.get(reading).value(), 1));
         }
         boolean wrongNamed = posture.doubts().stream()
                 .anyMatch(d -> scene.wrong.equals(java.util.Optional.of(d.view().id() + " " + d.mark())));
         boolean othersNamed = posture.doubts().stream()
-                .anyMatch(d -> !scene.wrong.equals(java.util.Optional.of(d.view().id() + " " + d.mark())));
+                .anyMatch(
+                        d -> !scene.wrong.equals(java.util.Optional.of(d.view().id() + " " + d.mark())));
         if (wrongNamed) {
             named++;
         }

@@ -28,29 +28,43 @@ class BrokenClipTest {
     Path folder;
 
     private Path clip(String name) {
-        return TestClips.write(folder.resolve(name), new Coding("libopenh264", "mp4", 12, 0, 0),
+        return TestClips.write(
+                folder.resolve(name),
+                new Coding("libopenh264", "mp4", 12, 0, 0),
                 LongStream.range(0, 10).map(i -> 33 * i).toArray());
     }
 
     private static void refused(Path file, String... parts) {
-        assertThatExceptionOfType(ClipException.class).isThrownBy(() -> Clip.open(file).close())
+        assertThatExceptionOfType(ClipException.class)
+                .isThrownBy(() -> Clip.open(file).close())
                 .withMessageContaining(file.toString())
                 .satisfies(e -> assertThat(e.getMessage()).doesNotContain("\n"))
-                .satisfies(e -> List.of(parts).forEach(part -> assertThat(e.getMessage()).contains(part)));
+                .satisfies(e -> List.of(parts)
+                        .forEach(part -> assertThat(e.getMessage()).contains(part)));
     }
 
     /** In a process of its own, so that a crash of the native side would be seen and not take the tests with it. */
     @Test
     void damagedCopies() throws Exception {
         Path log = folder.resolve("log");
-        Process child = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx512m",
-                "-cp", System.getProperty("java.class.path"), FuzzStudy.class.getName(),
-                Files.createDirectory(folder.resolve("copies")).toString(), "80").redirectErrorStream(true)
-                .redirectOutput(log.toFile()).start();
+        Process child = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx512m",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        FuzzStudy.class.getName(),
+                        Files.createDirectory(folder.resolve("copies")).toString(),
+                        "80")
+                .redirectErrorStream(true)
+                .redirectOutput(log.toFile())
+                .start();
         try {
-            assertThat(child.waitFor(LIMIT_S, TimeUnit.SECONDS)).as("ended in time").isTrue();
+            assertThat(child.waitFor(LIMIT_S, TimeUnit.SECONDS))
+                    .as("ended in time")
+                    .isTrue();
             assertThat(child.exitValue()).as(Files.readString(log)).isZero();
-            assertThat(Files.readString(log)).matches("(?s)80 copies: [1-9]\\d* read, [1-9]\\d* refused with a sentence\\s*");
+            assertThat(Files.readString(log))
+                    .matches("(?s)80 copies: [1-9]\\d* read, [1-9]\\d* refused with a sentence\\s*");
         } finally {
             child.destroyForcibly();
         }
@@ -74,8 +88,11 @@ class BrokenClipTest {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         DataOutputStream png = new DataOutputStream(bytes);
         png.writeLong(0x89504E470D0A1A0AL);
-        ByteBuffer header = ByteBuffer.allocate(17).put("IHDR".getBytes(StandardCharsets.US_ASCII)).putInt(65535)
-                .putInt(32767).put(new byte[] {8, 2, 0, 0, 0});
+        ByteBuffer header = ByteBuffer.allocate(17)
+                .put("IHDR".getBytes(StandardCharsets.US_ASCII))
+                .putInt(65535)
+                .putInt(32767)
+                .put(new byte[] {8, 2, 0, 0, 0});
         CRC32 crc = new CRC32();
         crc.update(header.array());
         png.writeInt(13);
@@ -90,7 +107,8 @@ class BrokenClipTest {
     @Test
     void openingHasALimitOfTime() {
         Path file = clip("slow.mp4");
-        assertThatExceptionOfType(ClipException.class).isThrownBy(() -> Clip.open(file, 1 << 20, 0).close())
+        assertThatExceptionOfType(ClipException.class)
+                .isThrownBy(() -> Clip.open(file, 1 << 20, 0).close())
                 .withMessageContainingAll(file.toString(), "took longer");
     }
 
@@ -104,10 +122,18 @@ class BrokenClipTest {
     void soundWithoutPicture() throws Exception {
         int rate = 8000;
         ByteBuffer wave = ByteBuffer.allocate(44 + rate).order(java.nio.ByteOrder.LITTLE_ENDIAN);
-        wave.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + rate)
-                .put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII)).putInt(16).putShort((short) 1).putShort((short) 1)
-                .putInt(rate).putInt(rate).putShort((short) 1).putShort((short) 8)
-                .put("data".getBytes(StandardCharsets.US_ASCII)).putInt(rate);
+        wave.put("RIFF".getBytes(StandardCharsets.US_ASCII))
+                .putInt(36 + rate)
+                .put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII))
+                .putInt(16)
+                .putShort((short) 1)
+                .putShort((short) 1)
+                .putInt(rate)
+                .putInt(rate)
+                .putShort((short) 1)
+                .putShort((short) 8)
+                .put("data".getBytes(StandardCharsets.US_ASCII))
+                .putInt(rate);
         refused(Files.write(folder.resolve("sound.mp4"), wave.array()), "no picture");
     }
 

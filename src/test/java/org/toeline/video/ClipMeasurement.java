@@ -30,7 +30,9 @@ final class ClipMeasurement {
 
     static void of(Path file) throws Exception {
         ClipMeasurement measurement = new ClipMeasurement(file);
-        say("processes waiting to run: %s", Files.readString(Path.of("/proc/loadavg")).trim());
+        say(
+                "processes waiting to run: %s",
+                Files.readString(Path.of("/proc/loadavg")).trim());
         measurement.index();
         measurement.keptIndex();
         measurement.picture();
@@ -80,7 +82,8 @@ final class ClipMeasurement {
         Clip.open(file, Progress.NONE, kept).orElseThrow().close();
         List<Double> opening = new ArrayList<>();
         for (int i = 0; i < TURNS; i++) {
-            opening.add(millis(() -> Clip.open(file, Progress.NONE, kept).orElseThrow().close()));
+            opening.add(millis(
+                    () -> Clip.open(file, Progress.NONE, kept).orElseThrow().close()));
         }
         say("opening with a kept list %.1f ms", best(opening));
         try (var lists = Files.list(folder)) {
@@ -101,8 +104,9 @@ final class ClipMeasurement {
             for (int i = 0; i < PICTURES; i++) {
                 all[i] = millis(() -> clip.show(0, pixels));
             }
-            say("a picture made when it is asked for: %s; processor time %.1f ms", StepMeasurement.summary(all),
-                    1000 * (cpuSeconds() - cpu) / PICTURES);
+            say(
+                    "a picture made when it is asked for: %s; processor time %.1f ms",
+                    StepMeasurement.summary(all), 1000 * (cpuSeconds() - cpu) / PICTURES);
         }
     }
 
@@ -114,15 +118,20 @@ final class ClipMeasurement {
                 looking.add(millis(() -> AddressFinder.moments(clip, Progress.NONE)));
             }
             double seconds = clip.info().durationSeconds();
-            say("looking for address: %.2f s, %.1f times less than it lasts; processor time %.2f s a turn",
+            say(
+                    "looking for address: %.2f s, %.1f times less than it lasts; processor time %.2f s a turn",
                     best(looking) / 1000, 1000 * seconds / best(looking), (cpuSeconds() - cpu) / TURNS);
         }
     }
 
     private void sequential() throws Exception {
         int[] frames = new int[1];
-        Work[] work = {() -> program("-map", "0:v:0"), () -> frames[0] = decodeToNothing(),
-            () -> program("-map", "0:v:0", "-vf", "format=bgra"), this::decodeToPictures};
+        Work[] work = {
+            () -> program("-map", "0:v:0"),
+            () -> frames[0] = decodeToNothing(),
+            () -> program("-map", "0:v:0", "-vf", "format=bgra"),
+            this::decodeToPictures
+        };
         double[][] best = new double[work.length][2];
         for (double[] b : best) {
             Arrays.fill(b, Double.MAX_VALUE);
@@ -138,9 +147,18 @@ final class ClipMeasurement {
         for (int i = 0; i < work.length; i += 2) {
             double theirs = frames[0] / best[i][0];
             double ours = frames[0] / best[i + 1][0];
-            say("%s, %d threads, best of %d turns: ffmpeg %.0f frames a second, here %.0f (%.2f); processor time a frame,"
-                    + " ffmpeg %.2f ms, here %.2f ms (%.2f)", what[i / 2], threads, TURNS, theirs, ours, ours / theirs,
-                    1000 * best[i][1] / frames[0], 1000 * best[i + 1][1] / frames[0], best[i + 1][1] / best[i][1]);
+            say(
+                    "%s, %d threads, best of %d turns: ffmpeg %.0f frames a second, here %.0f (%.2f); processor time a frame,"
+                            + " ffmpeg %.2f ms, here %.2f ms (%.2f)",
+                    what[i / 2],
+                    threads,
+                    TURNS,
+                    theirs,
+                    ours,
+                    ours / theirs,
+                    1000 * best[i][1] / frames[0],
+                    1000 * best[i + 1][1] / frames[0],
+                    best[i + 1][1] / best[i][1]);
         }
     }
 
@@ -152,8 +170,15 @@ final class ClipMeasurement {
     }
 
     private void program(String... options) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of("ffmpeg", "-loglevel", "error", "-nostdin", "-threads",
-                Integer.toString(threads), "-i", file.toString()));
+        List<String> command = new ArrayList<>(List.of(
+                "ffmpeg",
+                "-loglevel",
+                "error",
+                "-nostdin",
+                "-threads",
+                Integer.toString(threads),
+                "-i",
+                file.toString()));
         command.addAll(List.of(options));
         command.addAll(List.of("-f", "null", "-"));
         if (new ProcessBuilder(command).inheritIO().start().waitFor() != 0) {
@@ -162,7 +187,8 @@ final class ClipMeasurement {
     }
 
     private int decodeToNothing() throws ClipException {
-        try (Clip clip = Clip.open(file); ClipReader reader = clip.another()) {
+        try (Clip clip = Clip.open(file);
+                ClipReader reader = clip.another()) {
             int frames = 0;
             while (reader.next(Long.MIN_VALUE) != null) {
                 frames++;
@@ -182,7 +208,8 @@ final class ClipMeasurement {
 
     /** Set to a time and grab: what the common grabber shows, by the time its frame carries. */
     private void grabber() throws Exception {
-        try (Clip clip = Clip.open(file); FFmpegFrameGrabber grabber = new FFmpegFrameGrabber(file.toString())) {
+        try (Clip clip = Clip.open(file);
+                FFmpegFrameGrabber grabber = new FFmpegFrameGrabber(file.toString())) {
             grabber.start();
             int n = clip.frameCount();
             double[] ours = new double[JUMPS];
@@ -199,7 +226,9 @@ final class ClipMeasurement {
                 ours[i] = StepMeasurement.timed(clip, at - 1);
             }
             double[] absolute = Arrays.stream(theirSteps).map(Math::abs).toArray();
-            say("a step back, grabber set to a time: %s; here: %s", StepMeasurement.summary(absolute), StepMeasurement.summary(ours));
+            say(
+                    "a step back, grabber set to a time: %s; here: %s",
+                    StepMeasurement.summary(absolute), StepMeasurement.summary(ours));
             say("the grabber's frame was another than asked for in %d of %d", wrong, 2 * JUMPS);
             grabber.stop();
         } catch (FrameGrabber.Exception e) {
@@ -222,8 +251,14 @@ final class ClipMeasurement {
             int at = clip.frameCount() / 2;
             StringBuilder memory = new StringBuilder();
             for (int i = 1; i <= SOAK; i++) {
-                at = Math.max(0, Math.min(clip.frameCount() - 1, at + (random.nextInt(40) == 0
-                        ? random.nextInt(-200, 200) : random.nextBoolean() ? 1 : -1)));
+                at = Math.max(
+                        0,
+                        Math.min(
+                                clip.frameCount() - 1,
+                                at
+                                        + (random.nextInt(40) == 0
+                                                ? random.nextInt(-200, 200)
+                                                : random.nextBoolean() ? 1 : -1)));
                 clip.frame(at);
                 if (i % 2000 == 0) {
                     memory.append(String.format(Locale.ROOT, " %d MB, %d files;", residentKb() / 1024, openFiles()));
@@ -234,8 +269,11 @@ final class ClipMeasurement {
     }
 
     private static long residentKb() throws IOException {
-        return Files.readAllLines(Path.of("/proc/self/status")).stream().filter(l -> l.startsWith("VmRSS"))
-                .mapToLong(l -> Long.parseLong(l.replaceAll("\\D", ""))).findFirst().orElse(0);
+        return Files.readAllLines(Path.of("/proc/self/status")).stream()
+                .filter(l -> l.startsWith("VmRSS"))
+                .mapToLong(l -> Long.parseLong(l.replaceAll("\\D", "")))
+                .findFirst()
+                .orElse(0);
     }
 
     private static long openFiles() throws IOException {

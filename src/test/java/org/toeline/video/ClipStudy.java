@@ -15,8 +15,7 @@ import java.util.stream.Stream;
  */
 public final class ClipStudy {
 
-    private ClipStudy() {
-    }
+    private ClipStudy() {}
 
     public static void main(String[] args) throws Exception {
         for (String arg : args) {

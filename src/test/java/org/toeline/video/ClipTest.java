@@ -37,9 +37,10 @@ class ClipTest {
         Path file = TestClips.write(folder.resolve("told.mp4"), PLAIN, even(90, 0, 33));
         List<Double> told = new ArrayList<>();
         try (Clip clip = Clip.open(file, share -> {
-            told.add(share);
-            return Progress.Step.GO_ON;
-        }).orElseThrow()) {
+                    told.add(share);
+                    return Progress.Step.GO_ON;
+                })
+                .orElseThrow()) {
             assertThat(TestClips.number(clip.frame(88))).isEqualTo(88);
         }
         assertThat(told).isSorted().doesNotHaveDuplicates().hasSizeGreaterThan(20);
@@ -48,10 +49,13 @@ class ClipTest {
         for (double after : new double[] {0, 0.5}) {
             told.clear();
             assertThat(Clip.open(file, share -> {
-                told.add(share);
-                return share >= after ? Progress.Step.STOP : Progress.Step.GO_ON;
-            })).isEmpty();
-            assertThat(told.get(told.size() - 1)).as("nothing is read after that").isBetween(after, after + 0.1);
+                        told.add(share);
+                        return share >= after ? Progress.Step.STOP : Progress.Step.GO_ON;
+                    }))
+                    .isEmpty();
+            assertThat(told.get(told.size() - 1))
+                    .as("nothing is read after that")
+                    .isBetween(after, after + 0.1);
         }
     }
 
@@ -72,7 +76,9 @@ class ClipTest {
                 assertThat(frame.seconds()).isCloseTo(millis[i] / 1000.0, within(0.0015));
             }
             for (int i = 0; i < n; i++) {
-                assertThat(clip.indexAt(millis[i] / 1000.0)).as("written to the millisecond").isEqualTo(i);
+                assertThat(clip.indexAt(millis[i] / 1000.0))
+                        .as("written to the millisecond")
+                        .isEqualTo(i);
                 long half = i + 1 < n ? (millis[i] + millis[i + 1]) / 2 : millis[i] + 20;
                 assertThat(clip.indexAt(half / 1000.0)).isEqualTo(i);
             }
@@ -86,8 +92,9 @@ class ClipTest {
     void everyFrameForwardsBackwardsAndAtRandom(String encoder, String suffix, int group, int bFrames)
             throws ClipException {
         long[] millis = even(90, 0, 33);
-        checkEverywhere(TestClips.write(folder.resolve("a." + suffix),
-                new Coding(encoder, suffix, group, bFrames, 0), millis), millis);
+        checkEverywhere(
+                TestClips.write(folder.resolve("a." + suffix), new Coding(encoder, suffix, group, bFrames, 0), millis),
+                millis);
     }
 
     @Test
@@ -97,8 +104,8 @@ class ClipTest {
         for (int i = 1; i < millis.length; i++) {
             millis[i] = millis[i - 1] + random.nextLong(4, 330);
         }
-        checkEverywhere(TestClips.write(folder.resolve("uneven.mkv"), new Coding("mpeg4", "mkv", 15, 2, 0), millis),
-                millis);
+        checkEverywhere(
+                TestClips.write(folder.resolve("uneven.mkv"), new Coding("mpeg4", "mkv", 15, 2, 0), millis), millis);
     }
 
     @Test
@@ -115,8 +122,8 @@ class ClipTest {
     @ParameterizedTest
     @ValueSource(ints = {90, 180, 270})
     void shownUpright(int rotation) throws ClipException {
-        Path file = TestClips.write(folder.resolve("turned.mp4"), new Coding("libopenh264", "mp4", 30, 0, rotation),
-                even(5, 0, 33));
+        Path file = TestClips.write(
+                folder.resolve("turned.mp4"), new Coding("libopenh264", "mp4", 30, 0, rotation), even(5, 0, 33));
         try (Clip clip = Clip.open(file)) {
             boolean portrait = rotation != 180;
             assertThat(clip.info().rotation()).isEqualTo(rotation);
@@ -126,8 +133,9 @@ class ClipTest {
             Frame frame = clip.frame(0);
             int right = frame.width() - 16;
             int bottom = frame.height() - 16;
-            int[] at = rotation == 90 ? new int[] {right, 16} : rotation == 180 ? new int[] {right, bottom}
-                    : new int[] {16, bottom};
+            int[] at = rotation == 90
+                    ? new int[] {right, 16}
+                    : rotation == 180 ? new int[] {right, bottom} : new int[] {16, bottom};
             assertThat(frame.grey(at[0], at[1])).isGreaterThan(180);
         }
     }
@@ -136,8 +144,10 @@ class ClipTest {
     @ParameterizedTest
     @CsvSource({"0, right, top", "90, right, bottom", "180, left, bottom", "270, left, top"})
     void mirroredIsShownAndSaid(int rotation, String side, String end) throws ClipException {
-        Path file = TestClips.write(folder.resolve("mirrored.mp4"), new Coding("libopenh264", "mp4", 30, 0, rotation,
-                Shown.MIRRORED), even(5, 0, 33));
+        Path file = TestClips.write(
+                folder.resolve("mirrored.mp4"),
+                new Coding("libopenh264", "mp4", 30, 0, rotation, Shown.MIRRORED),
+                even(5, 0, 33));
         try (Clip clip = Clip.open(file)) {
             assertThat(clip.info().mirrored()).isTrue();
             assertThat(clip.info().rotation()).isEqualTo(rotation);
@@ -164,21 +174,22 @@ class ClipTest {
     void whatIsNoClipIsRefusedWithASentence() throws Exception {
         Path text = Files.writeString(folder.resolve("text.mp4"), "nothing that moves");
         for (Path bad : Arrays.asList(text, folder, folder.resolve("none.mp4"))) {
-            assertThatExceptionOfType(ClipException.class).isThrownBy(() -> Clip.open(bad))
-                    .withMessageContaining(bad.toString()).satisfies(e ->
-                            assertThat(e.getMessage()).doesNotContain("\n"));
+            assertThatExceptionOfType(ClipException.class)
+                    .isThrownBy(() -> Clip.open(bad))
+                    .withMessageContaining(bad.toString())
+                    .satisfies(e -> assertThat(e.getMessage()).doesNotContain("\n"));
         }
     }
 
     /** Cut at every tenth of its length: opened and read as far as it goes, or refused; never anything else. */
     @Test
     void aClipCutShort() throws Exception {
-        Path whole = TestClips.write(folder.resolve("whole.mkv"), new Coding("libopenh264", "mkv", 10, 0, 0),
-                even(60, 0, 33));
+        Path whole = TestClips.write(
+                folder.resolve("whole.mkv"), new Coding("libopenh264", "mkv", 10, 0, 0), even(60, 0, 33));
         byte[] bytes = Files.readAllBytes(whole);
         for (int tenth = 1; tenth < 10; tenth++) {
-            Path cut = Files.write(folder.resolve("cut" + tenth + ".mkv"), Arrays.copyOf(bytes,
-                    bytes.length * tenth / 10));
+            Path cut = Files.write(
+                    folder.resolve("cut" + tenth + ".mkv"), Arrays.copyOf(bytes, bytes.length * tenth / 10));
             try (Clip clip = Clip.open(cut)) {
                 for (int i = 0; i + 1 < clip.frameCount(); i++) {
                     assertThat(TestClips.number(clip.frame(i))).isEqualTo(i);

@@ -22,8 +22,17 @@ class ColourTest {
     private static final int HEIGHT = 48;
     /** Rounding to 8 bits on the way in and out, and the converter's own tables; 2.5 is the most seen. */
     private static final double LEVELS = 3;
-    private static final int[][] PATCHES = {{192, 32, 64}, {30, 180, 60}, {20, 60, 210}, {128, 128, 128}, {250, 240, 20},
-        {12, 10, 14}, {255, 255, 255}, {0, 0, 0}};
+
+    private static final int[][] PATCHES = {
+        {192, 32, 64},
+        {30, 180, 60},
+        {20, 60, 210},
+        {128, 128, 128},
+        {250, 240, 20},
+        {12, 10, 14},
+        {255, 255, 255},
+        {0, 0, 0}
+    };
 
     @TempDir
     Path folder;
@@ -59,9 +68,11 @@ class ColourTest {
         int unit = 1 << bits - 8;
         double top = (1 << bits) - 1;
         double middle = 1 << bits - 1;
-        return new int[] {(int) Math.round(full ? top * y : unit * (219 * y + 16)),
+        return new int[] {
+            (int) Math.round(full ? top * y : unit * (219 * y + 16)),
             (int) Math.round(Math.min(top, (full ? top : 224 * unit) * cb + middle)),
-            (int) Math.round(Math.min(top, (full ? top : 224 * unit) * cr + middle))};
+            (int) Math.round(Math.min(top, (full ? top : 224 * unit) * cr + middle))
+        };
     }
 
     private static AVFrame frame(int format, int[] values, int bits) {
@@ -98,11 +109,23 @@ class ColourTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"601, limited, 8", "601, full, 8", "709, limited, 8", "709, full, 8", "2020, limited, 8", "2020, full, 8",
-        "601, limited, 10", "709, limited, 10", "709, full, 10", "2020, limited, 10", "2020, full, 10"})
+    @CsvSource({
+        "601, limited, 8",
+        "601, full, 8",
+        "709, limited, 8",
+        "709, full, 8",
+        "2020, limited, 8",
+        "2020, full, 8",
+        "601, limited, 10",
+        "709, limited, 10",
+        "709, full, 10",
+        "2020, limited, 10",
+        "2020, full, 10"
+    })
     void patchesComeOutAsTheyWentIn(String standard, String range, int bits) throws ClipException {
         for (int[] patch : PATCHES) {
-            for (int format : bits == 8 ? new int[] {AV_PIX_FMT_YUV420P, AV_PIX_FMT_YUV444P}
+            for (int format : bits == 8
+                    ? new int[] {AV_PIX_FMT_YUV420P, AV_PIX_FMT_YUV444P}
                     : new int[] {AV_PIX_FMT_YUV420P10LE}) {
                 AVFrame frame = frame(format, coded(patch, standard, range, bits), bits);
                 frame.colorspace(matrix(standard));
@@ -115,21 +138,37 @@ class ColourTest {
     /** Common practice where a stream says nothing: BT.601 below 720 lines, limited range. */
     @Test
     void whatIsNotStatedIsTakenForTheUsual() throws ClipException {
-        check(shown(frame(AV_PIX_FMT_YUV420P, coded(PATCHES[0], "601", "limited", 8), 8)), PATCHES[0], LEVELS, "unstated");
+        check(
+                shown(frame(AV_PIX_FMT_YUV420P, coded(PATCHES[0], "601", "limited", 8), 8)),
+                PATCHES[0],
+                LEVELS,
+                "unstated");
     }
 
     /** Through a file: what the program of another maker writes and tags. */
     @ParameterizedTest
-    @CsvSource({"bt601, smpte170m, tv", "bt601, smpte170m, pc", "bt709, bt709, tv", "bt709, bt709, pc", "bt2020, bt2020nc, tv",
-        "bt2020, bt2020nc, pc"})
+    @CsvSource({
+        "bt601, smpte170m, tv",
+        "bt601, smpte170m, pc",
+        "bt709, bt709, tv",
+        "bt709, bt709, pc",
+        "bt2020, bt2020nc, tv",
+        "bt2020, bt2020nc, pc"
+    })
     void patchesThroughAFile(String matrix, String tag, String range) throws Exception {
         assumeTrue(PhoneClips.canMake("libx264"), "ffmpeg with libx264 is not installed");
-        Path file = PhoneClips.make(Path.of("color=c=0xC02040:s=320x192:r=30:d=0.2,format=rgb24"),
-                folder.resolve("patch.mp4"), "-f lavfi |-c:v libx264 -qp 1 -pix_fmt yuv420p -vf scale=out_color_matrix="
-                        + matrix + ":out_range=" + range + ",format=yuv420p -colorspace " + tag + " -color_range " + range);
+        Path file = PhoneClips.make(
+                Path.of("color=c=0xC02040:s=320x192:r=30:d=0.2,format=rgb24"),
+                folder.resolve("patch.mp4"),
+                "-f lavfi |-c:v libx264 -qp 1 -pix_fmt yuv420p -vf scale=out_color_matrix=" + matrix + ":out_range="
+                        + range + ",format=yuv420p -colorspace " + tag + " -color_range " + range);
         try (Clip clip = Clip.open(file)) {
             int pixel = clip.frame(2).argb()[320 * 96 + 160];
-            check(new int[] {pixel >> 16 & 255, pixel >> 8 & 255, pixel & 255}, PATCHES[0], LEVELS, matrix + " " + range);
+            check(
+                    new int[] {pixel >> 16 & 255, pixel >> 8 & 255, pixel & 255},
+                    PATCHES[0],
+                    LEVELS,
+                    matrix + " " + range);
         }
     }
 
@@ -145,12 +184,24 @@ class ColourTest {
      * 100 %, the top.
      */
     @ParameterizedTest
-    @CsvSource({"true, 0.38, 95, 107", "false, 0.38, 95, 107", "true, 0.58, 225, 240", "false, 0.75, 225, 240",
-        "true, 0.752, 253, 255", "false, 1.0, 253, 255", "true, 1.0, 253, 255", "true, 0, 0, 1", "false, 0, 0, 1"})
-    void highDynamicRangeIsShownWithSaneBrightness(boolean quantizer, double share, int from, int to) throws ClipException {
+    @CsvSource({
+        "true, 0.38, 95, 107",
+        "false, 0.38, 95, 107",
+        "true, 0.58, 225, 240",
+        "false, 0.75, 225, 240",
+        "true, 0.752, 253, 255",
+        "false, 1.0, 253, 255",
+        "true, 1.0, 253, 255",
+        "true, 0, 0, 1",
+        "false, 0, 0, 1"
+    })
+    void highDynamicRangeIsShownWithSaneBrightness(boolean quantizer, double share, int from, int to)
+            throws ClipException {
         int[] shown = grey(quantizer ? AVCOL_TRC_SMPTE2084 : AVCOL_TRC_ARIB_STD_B67, share);
         assertThat(shown[0]).isBetween(from, to);
-        assertThat(Math.abs(shown[0] - shown[1]) + Math.abs(shown[1] - shown[2])).as("a grey stays grey").isLessThan(4);
+        assertThat(Math.abs(shown[0] - shown[1]) + Math.abs(shown[1] - shown[2]))
+                .as("a grey stays grey")
+                .isLessThan(4);
     }
 
     /** Property: more light never looks darker. */
@@ -172,8 +223,8 @@ class ColourTest {
         int[] rgb = new int[3];
         for (int c = 0; c < 3; c++) {
             double y = Math.pow(60 * light[c] / 10_000, 2610 / 16384.0);
-            rgb[c] = (int) Math.round(255 * Math.pow((3424 / 4096.0 + 2413 / 128.0 * y) / (1 + 2392 / 128.0 * y),
-                    2523 / 32.0));
+            rgb[c] = (int) Math.round(
+                    255 * Math.pow((3424 / 4096.0 + 2413 / 128.0 * y) / (1 + 2392 / 128.0 * y), 2523 / 32.0));
         }
         AVFrame frame = frame(AV_PIX_FMT_YUV420P10LE, coded(rgb, "2020", "limited", 10), 10);
         frame.colorspace(AVCOL_SPC_BT2020_NCL).color_trc(AVCOL_TRC_SMPTE2084).color_primaries(AVCOL_PRI_BT2020);

@@ -33,11 +33,14 @@ class DecodingThreadTest {
 
     @TempDir
     Path folder;
+
     private Path file;
 
     @BeforeEach
     void clip() {
-        file = TestClips.write(folder.resolve("long.mp4"), new Coding("mpeg4", "mp4", 60, 2, 0),
+        file = TestClips.write(
+                folder.resolve("long.mp4"),
+                new Coding("mpeg4", "mp4", 60, 2, 0),
                 LongStream.range(0, FRAMES).map(i -> i * 33).toArray());
     }
 
@@ -67,7 +70,9 @@ class DecodingThreadTest {
     /** What is decoded ahead is kept, and not decoded again and again. */
     private static void comesToRest() {
         Thread decoding = Thread.getAllStackTraces().keySet().stream()
-                .filter(t -> t.getName().equals("decoding long.mp4")).findFirst().orElseThrow();
+                .filter(t -> t.getName().equals("decoding long.mp4"))
+                .findFirst()
+                .orElseThrow();
         long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
         while (decoding.getState() != Thread.State.WAITING && System.nanoTime() < deadline) {
             Thread.onSpinWait();
@@ -90,7 +95,8 @@ class DecodingThreadTest {
     /** Whatever was made ahead: stepping shows the same pixels as a conversion when asked. */
     @Test
     void picturesMadeAheadAreTheSame() throws ClipException {
-        try (Clip clip = Clip.open(file); Clip plain = Clip.open(file)) {
+        try (Clip clip = Clip.open(file);
+                Clip plain = Clip.open(file)) {
             int[] pixels = new int[TestClips.WIDTH * TestClips.HEIGHT];
             SplittableRandom random = new SplittableRandom(3);
             int at = 40;
@@ -176,7 +182,8 @@ class DecodingThreadTest {
             assertThat(cache.has(20)).isTrue();
             assertThat(cache.has(0)).isFalse();
             assertThat(cache.has(49)).isFalse();
-            assertThat(20 - cache.firstMissing(20, -1) + cache.firstMissing(20, 1) - 20 - 1).isEqualTo(cache.most());
+            assertThat(20 - cache.firstMissing(20, -1) + cache.firstMissing(20, 1) - 20 - 1)
+                    .isEqualTo(cache.most());
         } finally {
             av_frame_free(frame);
         }

@@ -39,13 +39,17 @@ class FrameFetcherTest {
 
     private static void await(FrameFetcher fetcher, int frame, List<String> told) throws InterruptedException {
         CountDownLatch done = new CountDownLatch(1);
-        fetcher.fetch(frame, near -> told.add("near " + near.index()), shown -> {
-            told.add("shown " + shown.index());
-            done.countDown();
-        }, fault -> {
-            told.add("fault");
-            done.countDown();
-        });
+        fetcher.fetch(
+                frame,
+                near -> told.add("near " + near.index()),
+                shown -> {
+                    told.add("shown " + shown.index());
+                    done.countDown();
+                },
+                fault -> {
+                    told.add("fault");
+                    done.countDown();
+                });
         assertThat(done.await(30, TimeUnit.SECONDS)).isTrue();
     }
 }

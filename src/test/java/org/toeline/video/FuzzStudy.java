@@ -20,8 +20,7 @@ public final class FuzzStudy {
 
     private static final int FRAMES = 40;
 
-    private FuzzStudy() {
-    }
+    private FuzzStudy() {}
 
     public static void main(String[] args) throws IOException {
         Path folder = Path.of(args[0]);
@@ -49,9 +48,11 @@ public final class FuzzStudy {
         long[] millis = LongStream.range(0, FRAMES).map(i -> i * 33).toArray();
         Path photo = folder.resolve("a.jpg");
         ImageIO.write(new BufferedImage(64, 48, BufferedImage.TYPE_INT_RGB), "jpg", photo.toFile());
-        return List.of(TestClips.write(folder.resolve("a.mp4"), new Coding("libopenh264", "mp4", 12, 0, 90), millis),
+        return List.of(
+                TestClips.write(folder.resolve("a.mp4"), new Coding("libopenh264", "mp4", 12, 0, 90), millis),
                 TestClips.write(folder.resolve("a.mkv"), new Coding("mpeg4", "mkv", 12, 2, 0), millis),
-                TestClips.write(folder.resolve("a.webm"), new Coding("libvpx-vp9", "webm", 12, 0, 0), millis), photo);
+                TestClips.write(folder.resolve("a.webm"), new Coding("libvpx-vp9", "webm", 12, 0, 0), millis),
+                photo);
     }
 
     /** Bytes changed anywhere, bytes changed in the headers at either end, a stretch of zeros, or cut short. */
@@ -106,7 +107,8 @@ public final class FuzzStudy {
     }
 
     private static void sentence(Path file, ClipException e) {
-        if (!e.getMessage().contains(file.getFileName().toString()) || e.getMessage().contains("\n")) {
+        if (!e.getMessage().contains(file.getFileName().toString())
+                || e.getMessage().contains("\n")) {
             throw new IllegalStateException("not a sentence that names the file: " + e.getMessage());
         }
     }

@@ -34,7 +34,8 @@ class GreyScanTest {
             int frame = clip.indexAt(picture.seconds());
             assertThat(TestClips.number(new Frame(frame, 0, picture.width(), picture.height(), opaque(picture.grey()))))
                     .isEqualTo(frame);
-            assertThat(i == 0 || picture.seconds() > pictures.get(i - 1).seconds()).isTrue();
+            assertThat(i == 0 || picture.seconds() > pictures.get(i - 1).seconds())
+                    .isTrue();
         }
     }
 
@@ -49,7 +50,8 @@ class GreyScanTest {
     private static double widestStep(List<GreyPicture> pictures) {
         double widest = 0;
         for (int i = 1; i < pictures.size(); i++) {
-            widest = Math.max(widest, pictures.get(i).seconds() - pictures.get(i - 1).seconds());
+            widest = Math.max(
+                    widest, pictures.get(i).seconds() - pictures.get(i - 1).seconds());
         }
         return widest;
     }
@@ -57,8 +59,12 @@ class GreyScanTest {
     /** Two of three frames are put in between: only every third, 0.05 s apart, is looked at. */
     @Test
     void framesInBetweenAreLeftOut() throws ClipException {
-        Path file = TestClips.write(folder.resolve("between.mp4"), new Coding("mpeg4", "mp4", 60, 2, 0),
-                LongStream.range(0, FRAMES).map(i -> Math.round(i * 1000 / 60.0)).toArray());
+        Path file = TestClips.write(
+                folder.resolve("between.mp4"),
+                new Coding("mpeg4", "mp4", 60, 2, 0),
+                LongStream.range(0, FRAMES)
+                        .map(i -> Math.round(i * 1000 / 60.0))
+                        .toArray());
         try (Clip clip = Clip.open(file)) {
             assertThat(clip.mostBetween()).isEqualTo(2);
             List<GreyPicture> pictures = scan(clip);
@@ -71,13 +77,21 @@ class GreyScanTest {
     /** Where a step is too long, more is looked at from there on, and nothing is told twice. */
     @Test
     void moreIsLookedAtWhereTooMuchIsLeftOut() throws ClipException {
-        Path file = TestClips.write(folder.resolve("pause.mp4"), new Coding("mpeg4", "mp4", 60, 2, 0),
-                LongStream.range(0, FRAMES).map(i -> Math.round(i * 1000 / 60.0) + (i < 50 ? 0 : 500)).toArray());
+        Path file = TestClips.write(
+                folder.resolve("pause.mp4"),
+                new Coding("mpeg4", "mp4", 60, 2, 0),
+                LongStream.range(0, FRAMES)
+                        .map(i -> Math.round(i * 1000 / 60.0) + (i < 50 ? 0 : 500))
+                        .toArray());
         try (Clip clip = Clip.open(file)) {
             List<GreyPicture> pictures = scan(clip);
             check(clip, pictures);
-            assertThat(pictures.stream().filter(p -> p.seconds() > clip.seconds(50)).count()).isGreaterThanOrEqualTo(22);
-            assertThat(pictures.stream().map(p -> clip.indexAt(p.seconds()))).containsSequence(48, 51)
+            assertThat(pictures.stream()
+                            .filter(p -> p.seconds() > clip.seconds(50))
+                            .count())
+                    .isGreaterThanOrEqualTo(22);
+            assertThat(pictures.stream().map(p -> clip.indexAt(p.seconds())))
+                    .containsSequence(48, 51)
                     .doesNotHaveDuplicates();
         }
     }
@@ -85,8 +99,12 @@ class GreyScanTest {
     /** Where nothing is put in between, every second frame of 60 a second is far enough from the one before. */
     @Test
     void withoutFramesInBetweenAllAreDecoded() throws ClipException {
-        Path file = TestClips.write(folder.resolve("plain.mp4"), new Coding("mpeg4", "mp4", 60, 0, 0),
-                LongStream.range(0, FRAMES).map(i -> Math.round(i * 1000 / 60.0)).toArray());
+        Path file = TestClips.write(
+                folder.resolve("plain.mp4"),
+                new Coding("mpeg4", "mp4", 60, 0, 0),
+                LongStream.range(0, FRAMES)
+                        .map(i -> Math.round(i * 1000 / 60.0))
+                        .toArray());
         try (Clip clip = Clip.open(file)) {
             assertThat(clip.mostBetween()).isZero();
             List<GreyPicture> pictures = scan(clip);

@@ -24,6 +24,7 @@ class KeptIndexesTest {
 
     @TempDir
     Path folder;
+
     private Path file;
     private KeptIndexes kept;
 
@@ -34,17 +35,23 @@ class KeptIndexesTest {
     }
 
     private Path clip(String name, int frames, long step) {
-        return TestClips.write(folder.resolve(name), new Coding("mpeg4", "mp4", 30, 2, 0),
+        return TestClips.write(
+                folder.resolve(name),
+                new Coding("mpeg4", "mp4", 30, 2, 0),
                 LongStream.range(0, frames).map(i -> 100 + i * step).toArray());
     }
 
     /** Opens it, tries every frame, and says how often the reading was told of: once, if it was not read. */
     private int opened(Path from, int frames) throws ClipException {
         List<Double> told = new ArrayList<>();
-        try (Clip clip = Clip.open(from, share -> {
-            told.add(share);
-            return Progress.Step.GO_ON;
-        }, kept).orElseThrow()) {
+        try (Clip clip = Clip.open(
+                        from,
+                        share -> {
+                            told.add(share);
+                            return Progress.Step.GO_ON;
+                        },
+                        kept)
+                .orElseThrow()) {
             assertThat(clip.frameCount()).isEqualTo(frames);
             assertThat(clip.mostBetween()).isEqualTo(2);
             for (int i = frames - 1; i >= 0; i--) {
@@ -91,8 +98,9 @@ class KeptIndexesTest {
         opened(file, FRAMES);
         Path list = lists().get(0);
         byte[] whole = Files.readAllBytes(list);
-        byte[] bytes = damage == -1 ? new byte[0] : damage == -2 ? java.util.Arrays.copyOf(whole, whole.length / 2)
-                : whole.clone();
+        byte[] bytes = damage == -1
+                ? new byte[0]
+                : damage == -2 ? java.util.Arrays.copyOf(whole, whole.length / 2) : whole.clone();
         if (damage >= 0) {
             bytes[damage] ^= 0x10;
         }
@@ -115,7 +123,9 @@ class KeptIndexesTest {
         opened(file, FRAMES);
         assertThat(folder.resolve("lists")).doesNotExist();
         kept = KeptIndexes.in(folder.resolve("lists"), 0);
-        Path stream = TestClips.write(folder.resolve("clip.ts"), new Coding("libopenh264", "ts", 30, 0, 0),
+        Path stream = TestClips.write(
+                folder.resolve("clip.ts"),
+                new Coding("libopenh264", "ts", 30, 0, 0),
                 LongStream.range(0, FRAMES).map(i -> i * 40).toArray());
         try (Clip clip = Clip.open(stream, Progress.NONE, kept).orElseThrow()) {
             assertThat(clip.frameCount()).isPositive();

@@ -22,6 +22,7 @@ class PhoneClipTest {
 
     /** A step of the finest time base among these clips. */
     private static final double SAME_TIME_S = 1e-6;
+
     private static final String NOISE = " -vf noise=alls=12:allf=t+u";
 
     @TempDir
@@ -54,8 +55,12 @@ class PhoneClipTest {
 
     private static void check(Frame frame, int place, Shown plain, String how) {
         assertThat(frame.index()).isEqualTo(place);
-        assertThat(frame.seconds()).as("time of frame %d %s", place, how).isCloseTo(plain.seconds(), within(SAME_TIME_S));
-        assertThat(Arrays.hashCode(frame.argb())).as("pixels of frame %d %s", place, how).isEqualTo(plain.pixels());
+        assertThat(frame.seconds())
+                .as("time of frame %d %s", place, how)
+                .isCloseTo(plain.seconds(), within(SAME_TIME_S));
+        assertThat(Arrays.hashCode(frame.argb()))
+                .as("pixels of frame %d %s", place, how)
+                .isEqualTo(plain.pixels());
     }
 
     private Path made(String suffix, int sourceFrames, String options) throws Exception {
@@ -91,17 +96,25 @@ class PhoneClipTest {
     /** Two of three frames are kept, at their times. */
     @Test
     void variableRate() throws Exception {
-        checkEveryFrame(made("mp4", 90, "|-c:v libx264 -preset veryfast -bf 2 -g 20 -vsync vfr"
-                + " -vf select=not(eq(mod(n\\,3)\\,1)),noise=alls=12:allf=t+u"), 60);
+        checkEveryFrame(
+                made(
+                        "mp4",
+                        90,
+                        "|-c:v libx264 -preset veryfast -bf 2 -g 20 -vsync vfr"
+                                + " -vf select=not(eq(mod(n\\,3)\\,1)),noise=alls=12:allf=t+u"),
+                60);
     }
 
     /** Trimmed without coding anew: the file holds frames before its first that are decoded and not shown. */
     @Test
     void editList() throws Exception {
-        Path whole = made("mp4", 90, "|-c:v libx264 -preset veryfast -bf 2 -g 30 -keyint_min 30 -sc_threshold 0" + NOISE);
+        Path whole =
+                made("mp4", 90, "|-c:v libx264 -preset veryfast -bf 2 -g 30 -keyint_min 30 -sc_threshold 0" + NOISE);
         Path cut = PhoneClips.make(whole, folder.resolve("cut.mp4"), "-ss 1.5 |-c copy");
         List<Shown> shown = PlainDecode.of(cut);
-        assertThat(shown).as("45 frames are left, those before them are not shown").hasSizeBetween(44, 46);
+        assertThat(shown)
+                .as("45 frames are left, those before them are not shown")
+                .hasSizeBetween(44, 46);
         checkEveryFrame(cut, shown.size());
         try (Clip clip = Clip.open(cut)) {
             assertThat(TestClips.number(clip.frame(0))).as("trimmed at 1.5 s").isBetween(44, 46);
@@ -111,8 +124,9 @@ class PhoneClipTest {
     @ParameterizedTest
     @CsvSource({"90", "180", "270"})
     void turned(int degrees) throws Exception {
-        checkEveryFrame(made("mp4", 30, "|-c:v libx264 -preset veryfast -bf 2 -g 10 -metadata:s:v rotate=" + degrees
-                + NOISE), 30);
+        checkEveryFrame(
+                made("mp4", 30, "|-c:v libx264 -preset veryfast -bf 2 -g 10 -metadata:s:v rotate=" + degrees + NOISE),
+                30);
     }
 
     /** Shown as wide as its pixels are: 320 × 4/3 by 192. */
@@ -140,14 +154,22 @@ class PhoneClipTest {
     @ParameterizedTest
     @CsvSource({"tv", "pc"})
     void limitedAndFullRange(String range) throws Exception {
-        checkEveryFrame(made("mp4", 30, "|-c:v libx264 -preset veryfast -bf 2 -g 10 -color_range " + range
-                + " -vf scale=out_range=" + range + ",noise=alls=12:allf=t+u"), 30);
+        checkEveryFrame(
+                made(
+                        "mp4",
+                        30,
+                        "|-c:v libx264 -preset veryfast -bf 2 -g 10 -color_range " + range + " -vf scale=out_range="
+                                + range + ",noise=alls=12:allf=t+u"),
+                30);
     }
 
     @Test
     void fourThousandPixelsOfTenBits() throws Exception {
-        Path file = made("mp4", 14, "|-c:v libx265 -preset ultrafast -pix_fmt yuv420p10le -tag:v hvc1"
-                + " -x265-params keyint=10:bframes=2:log-level=0 -vf scale=3840:2160");
+        Path file = made(
+                "mp4",
+                14,
+                "|-c:v libx265 -preset ultrafast -pix_fmt yuv420p10le -tag:v hvc1"
+                        + " -x265-params keyint=10:bframes=2:log-level=0 -vf scale=3840:2160");
         checkEveryFrame(file, 14);
     }
 }

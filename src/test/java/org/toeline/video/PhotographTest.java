@@ -26,6 +26,7 @@ class PhotographTest {
     private static final int HEIGHT = 96;
     /** JPEG of even quarters: what its coding and half-resolved colour leave. */
     private static final double LEVELS = 4;
+
     private static final int PNG_HEADER_END = 33;
 
     @TempDir
@@ -35,7 +36,9 @@ class PhotographTest {
     private static byte[] stored(String kind) throws IOException {
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
-        Color[] colours = {new Color(200, 40, 40), new Color(40, 160, 40), new Color(40, 40, 200), new Color(230, 230, 230)};
+        Color[] colours = {
+            new Color(200, 40, 40), new Color(40, 160, 40), new Color(40, 40, 200), new Color(230, 230, 230)
+        };
         for (int i = 0; i < 4; i++) {
             g.setColor(colours[i]);
             g.fillRect(i % 2 * WIDTH / 2, i / 2 * HEIGHT / 2, WIDTH / 2, HEIGHT / 2);
@@ -96,8 +99,18 @@ class PhotographTest {
 
     /** Where row 0 and column 0 lie as shown (Exif 2.32, tag 274), as the colours of the quarters from the top left. */
     @ParameterizedTest
-    @CsvSource({"1, RGBW, 0, false", "2, GRWB, 0, true", "3, WBGR, 180, false", "4, BWRG, 180, true", "5, RBGW, 270, true",
-        "6, BRWG, 90, false", "7, WGBR, 90, true", "8, GWRB, 270, false", "0, RGBW, 0, false", "99, RGBW, 0, false"})
+    @CsvSource({
+        "1, RGBW, 0, false",
+        "2, GRWB, 0, true",
+        "3, WBGR, 180, false",
+        "4, BWRG, 180, true",
+        "5, RBGW, 270, true",
+        "6, BRWG, 90, false",
+        "7, WGBR, 90, true",
+        "8, GWRB, 270, false",
+        "0, RGBW, 0, false",
+        "99, RGBW, 0, false"
+    })
     void shownUpright(int number, String quarters, int rotation, boolean mirrored) throws Exception {
         for (Path file : new Path[] {jpeg(number), png(number)}) {
             try (Clip clip = Clip.open(file)) {
@@ -119,14 +132,16 @@ class PhotographTest {
         int x = (1 + 2 * (quarter % 2)) * frame.width() / 4;
         int y = (1 + 2 * (quarter / 2)) * frame.height() / 4;
         int pixel = frame.argb()[y * frame.width() + x];
-        int expected = switch (colour) {
-            case 'R' -> 0xC82828;
-            case 'G' -> 0x28A028;
-            case 'B' -> 0x2828C8;
-            default -> 0xE6E6E6;
-        };
+        int expected =
+                switch (colour) {
+                    case 'R' -> 0xC82828;
+                    case 'G' -> 0x28A028;
+                    case 'B' -> 0x2828C8;
+                    default -> 0xE6E6E6;
+                };
         for (int shift = 0; shift <= 16; shift += 8) {
-            assertThat((double) (pixel >> shift & 255)).as("quarter %d, bits from %d", quarter, shift)
+            assertThat((double) (pixel >> shift & 255))
+                    .as("quarter %d, bits from %d", quarter, shift)
                     .isCloseTo(expected >> shift & 255, within(LEVELS));
         }
     }

@@ -24,11 +24,9 @@ import org.bytedeco.javacpp.PointerPointer;
 final class PlainDecode {
 
     /** A frame in order of showing. */
-    record Shown(double seconds, int pixels) {
-    }
+    record Shown(double seconds, int pixels) {}
 
-    private PlainDecode() {
-    }
+    private PlainDecode() {}
 
     static List<Shown> of(Path file) throws ClipException {
         List<Shown> all = new ArrayList<>();
@@ -37,14 +35,16 @@ final class PlainDecode {
         check(avformat_find_stream_info(format, (PointerPointer<?>) null));
         int best = check(av_find_best_stream(format, AVMEDIA_TYPE_VIDEO, -1, -1, (AVCodec) null, 0));
         AVStream stream = format.streams(best);
-        AVCodecContext codec = avcodec_alloc_context3(avcodec_find_decoder(stream.codecpar().codec_id()));
+        AVCodecContext codec =
+                avcodec_alloc_context3(avcodec_find_decoder(stream.codecpar().codec_id()));
         avcodec_parameters_to_context(codec, stream.codecpar());
         codec.pkt_timebase(stream.time_base());
         codec.thread_count(1);
         check(avcodec_open2(codec, (AVCodec) null, (AVDictionary) null));
         AVPacket packet = av_packet_alloc();
         AVFrame frame = av_frame_alloc();
-        try (Clip clip = Clip.open(file); PictureConverter converter = clip.converter()) {
+        try (Clip clip = Clip.open(file);
+                PictureConverter converter = clip.converter()) {
             while (av_read_frame(format, packet) >= 0) {
                 if (packet.stream_index() == best) {
                     avcodec_send_packet(codec, packet);
@@ -63,10 +63,12 @@ final class PlainDecode {
         return all;
     }
 
-    private static void receive(AVCodecContext codec, AVStream stream, AVFrame frame, PictureConverter converter,
-                                List<Shown> all) throws ClipException {
+    private static void receive(
+            AVCodecContext codec, AVStream stream, AVFrame frame, PictureConverter converter, List<Shown> all)
+            throws ClipException {
         while (avcodec_receive_frame(codec, frame) >= 0) {
-            double seconds = (double) frame.best_effort_timestamp() * stream.time_base().num()
+            double seconds = (double) frame.best_effort_timestamp()
+                    * stream.time_base().num()
                     / stream.time_base().den();
             all.add(new Shown(seconds, Arrays.hashCode(converter.convert(frame))));
         }

@@ -30,11 +30,16 @@ class SlowMotionTest {
 
     @Test
     void whatFilesSay() {
-        assertThat(SlowMotion.captureRate(Map.of("com.android.capture.fps", "240.000000", "encoder", "x"))).hasValue(240);
-        assertThat(SlowMotion.captureRate(Map.of("maker.CaptureFrameRate", "119.88"))).hasValue(119.88);
-        assertThat(SlowMotion.captureRate(Map.of("com.android.capture.fps", "many", "rate", "30"))).isEmpty();
-        assertThat(SlowMotion.captureRate(Map.of("com.android.capture.fps", "-1"))).isEmpty();
-        assertThat(SlowMotion.captureRate(Map.of("com.android.capture.fps", "NaN"))).isEmpty();
+        assertThat(SlowMotion.captureRate(Map.of("com.android.capture.fps", "240.000000", "encoder", "x")))
+                .hasValue(240);
+        assertThat(SlowMotion.captureRate(Map.of("maker.CaptureFrameRate", "119.88")))
+                .hasValue(119.88);
+        assertThat(SlowMotion.captureRate(Map.of("com.android.capture.fps", "many", "rate", "30")))
+                .isEmpty();
+        assertThat(SlowMotion.captureRate(Map.of("com.android.capture.fps", "-1")))
+                .isEmpty();
+        assertThat(SlowMotion.captureRate(Map.of("com.android.capture.fps", "NaN")))
+                .isEmpty();
     }
 
     @Test
@@ -47,13 +52,18 @@ class SlowMotionTest {
     @Test
     void aClipCapturedFasterThanItPlays() throws Exception {
         assumeTrue(PhoneClips.canMake("libx264"), "ffmpeg with libx264 is not installed");
-        Path file = PhoneClips.make(PhoneClips.source(folder, 30), folder.resolve("slow.mp4"),
+        Path file = PhoneClips.make(
+                PhoneClips.source(folder, 30),
+                folder.resolve("slow.mp4"),
                 "|-c:v libx264 -preset veryfast -movflags use_metadata_tags -metadata com.android.capture.fps=240");
         try (Clip clip = Clip.open(file)) {
             assertThat(clip.captureRate()).hasValue(240);
             assertThat(clip.slowMotion().factor()).isCloseTo(8, within(0.1));
-            assertThat(clip.slowMotion().realSeconds(clip.info().durationSeconds())).isCloseTo(0.125, within(0.01));
-            assertThat(clip.capturedAt(120).factor()).as("what a person knows counts").isCloseTo(4, within(0.05));
+            assertThat(clip.slowMotion().realSeconds(clip.info().durationSeconds()))
+                    .isCloseTo(0.125, within(0.01));
+            assertThat(clip.capturedAt(120).factor())
+                    .as("what a person knows counts")
+                    .isCloseTo(4, within(0.05));
         }
     }
 

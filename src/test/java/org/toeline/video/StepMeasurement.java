@@ -16,6 +16,7 @@ final class StepMeasurement {
     private static final long PACE_NANOS = 33_000_000;
     /** How long a person looks at what was jumped to before stepping on, milliseconds. */
     private static final long[] LOOKS = {0, 300, 600, 1000};
+
     private static final int CROSSINGS = 5;
 
     private final Path file;
@@ -107,7 +108,12 @@ final class StepMeasurement {
     static String summary(double[] millis) {
         double[] sorted = millis.clone();
         Arrays.sort(sorted);
-        return String.format(Locale.ROOT, "least %.1f ms, median %.1f ms, 99 %% %.1f ms, longest %.1f ms", sorted[0],
-                sorted[sorted.length / 2], sorted[sorted.length * 99 / 100], sorted[sorted.length - 1]);
+        return String.format(
+                Locale.ROOT,
+                "least %.1f ms, median %.1f ms, 99 %% %.1f ms, longest %.1f ms",
+                sorted[0],
+                sorted[sorted.length / 2],
+                sorted[sorted.length * 99 / 100],
+                sorted[sorted.length - 1]);
     }
 }

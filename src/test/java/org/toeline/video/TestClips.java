@@ -44,10 +44,12 @@ final class TestClips {
     }
 
     /** Whether a clip asks to be mirrored. */
-    enum Shown { AS_STORED, MIRRORED }
-
-    private TestClips() {
+    enum Shown {
+        AS_STORED,
+        MIRRORED
     }
+
+    private TestClips() {}
 
     /** @param millis presentation time of each frame, milliseconds, rising */
     static Path write(Path file, Coding coding, long[] millis) {
@@ -60,7 +62,10 @@ final class TestClips {
             codec.width(WIDTH).height(HEIGHT).pix_fmt(AV_PIX_FMT_YUV420P);
             codec.time_base(new AVRational().num(1).den(TICKS));
             codec.framerate(new AVRational().num(30).den(1));
-            codec.bit_rate(3_000_000).gop_size(coding.group).max_b_frames(coding.bFrames).thread_count(1);
+            codec.bit_rate(3_000_000)
+                    .gop_size(coding.group)
+                    .max_b_frames(coding.bFrames)
+                    .thread_count(1);
             codec.color_range(AVCOL_RANGE_MPEG).colorspace(AVCOL_SPC_BT709);
             codec.flags(codec.flags() | AV_CODEC_FLAG_GLOBAL_HEADER);
             check(avcodec_open2(codec, encoder, (AVDictionary) null));
@@ -69,8 +74,8 @@ final class TestClips {
             check(avcodec_parameters_from_context(stream.codecpar(), codec));
             if (coding.rotation != 0 || coding.shown == Shown.MIRRORED) {
                 AVPacketSideData all = new AVPacketSideData(null);
-                AVPacketSideData side = av_packet_side_data_new(all, new IntPointer(new int[] {0}),
-                        AV_PKT_DATA_DISPLAYMATRIX, 36, 0);
+                AVPacketSideData side =
+                        av_packet_side_data_new(all, new IntPointer(new int[] {0}), AV_PKT_DATA_DISPLAYMATRIX, 36, 0);
                 av_display_rotation_set(new IntPointer(side.data()), coding.rotation);
                 if (coding.shown == Shown.MIRRORED) {
                     // the first row: where a stored step to the right goes

@@ -33,11 +33,14 @@ class TiledPhotographTest {
     private static final int HEIGHT = 200;
     /** HEVC of even areas in limited range: what coding and rounding leave. */
     private static final double LEVELS = 4;
-    private static final Color[] COLOURS = {new Color(200, 40, 40), new Color(40, 160, 40), new Color(40, 40, 200),
-        new Color(220, 220, 220)};
+
+    private static final Color[] COLOURS = {
+        new Color(200, 40, 40), new Color(40, 160, 40), new Color(40, 40, 200), new Color(220, 220, 220)
+    };
 
     @TempDir
     Path folder;
+
     private byte[] configuration = {};
     private final List<byte[]> tiles = new ArrayList<>();
 
@@ -52,9 +55,12 @@ class TiledPhotographTest {
             g.dispose();
             Path png = folder.resolve("tile" + i + ".png");
             ImageIO.write(image, "png", png.toFile());
-            byte[] coded = Files.readAllBytes(PhoneClips.make(png, folder.resolve("tile" + i + ".mp4"), "|-frames:v 1 -vf"
-                    + " scale=out_color_matrix=bt709:out_range=limited,format=yuv420p -c:v libx265 -tag:v hvc1"
-                    + " -colorspace bt709 -color_range tv -x265-params log-level=error:info=0:crf=10"));
+            byte[] coded = Files.readAllBytes(PhoneClips.make(
+                    png,
+                    folder.resolve("tile" + i + ".mp4"),
+                    "|-frames:v 1 -vf"
+                            + " scale=out_color_matrix=bt709:out_range=limited,format=yuv420p -c:v libx265 -tag:v hvc1"
+                            + " -colorspace bt709 -color_range tv -x265-params log-level=error:info=0:crf=10"));
             configuration = box(coded, "hvcC");
             byte[] data = box(coded, "mdat");
             tiles.add(Arrays.copyOfRange(data, 8, data.length));
@@ -208,7 +214,10 @@ class TiledPhotographTest {
             Frame frame = clip.frameAt(0);
             for (int i = 0; i < 4; i++) {
                 for (double inset : new double[] {2, 60}) {
-                    check(frame, i % 2 == 0 ? TILE - 1 - inset : TILE + inset, i / 2 == 0 ? TILE - 1 - inset : TILE + inset,
+                    check(
+                            frame,
+                            i % 2 == 0 ? TILE - 1 - inset : TILE + inset,
+                            i / 2 == 0 ? TILE - 1 - inset : TILE + inset,
                             COLOURS[i]);
                 }
             }
@@ -237,7 +246,8 @@ class TiledPhotographTest {
         Path photo = photograph(4, 0);
         byte[] whole = Files.readAllBytes(photo);
         Files.write(photo, Arrays.copyOf(whole, whole.length - 12 - tiles.get(3).length));
-        assertThatExceptionOfType(ClipException.class).isThrownBy(() -> Clip.open(photo).close())
+        assertThatExceptionOfType(ClipException.class)
+                .isThrownBy(() -> Clip.open(photo).close())
                 .withMessageContaining("photo.heic");
     }
 }

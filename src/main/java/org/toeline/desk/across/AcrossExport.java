@@ -10,18 +10,20 @@ import java.util.function.Supplier;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.stage.FileChooser;
+import org.toeline.across.AcrossCsv;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
-import org.toeline.paint.AcrossPlot;
 import org.toeline.ledger.WholeFile;
-import org.toeline.across.AcrossCsv;
+import org.toeline.paint.AcrossPlot;
 
 /** Writes what is shown where the coach wants it. */
 final class AcrossExport {
 
     /** What it is written as. */
     enum Format {
-        PNG, PDF, CSV;
+        PNG,
+        PDF,
+        CSV;
 
         String ending() {
             return name().toLowerCase(Locale.ROOT);
@@ -64,13 +66,17 @@ final class AcrossExport {
     }
 
     void write(AcrossPlot plot, Format format, Path file) {
-        background.run(() -> {
-            WholeFile.write(file, switch (format) {
-                case PNG -> plot.png();
-                case PDF -> plot.pdf();
-                case CSV -> AcrossCsv.of(plot.comparison()).getBytes(StandardCharsets.UTF_8);
-            });
-            return file;
-        }, done -> say.accept(Texts.of("across.exported", done)));
+        background.run(
+                () -> {
+                    WholeFile.write(
+                            file,
+                            switch (format) {
+                                case PNG -> plot.png();
+                                case PDF -> plot.pdf();
+                                case CSV -> AcrossCsv.of(plot.comparison()).getBytes(StandardCharsets.UTF_8);
+                            });
+                    return file;
+                },
+                done -> say.accept(Texts.of("across.exported", done)));
     }
 }

@@ -15,9 +15,9 @@ import java.util.OptionalInt;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.toeline.desk.text.Texts;
-import org.toeline.desk.records.Records;
 import org.toeline.across.Comparison;
+import org.toeline.desk.records.Records;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.rows.LessonFindings;
@@ -31,8 +31,10 @@ final class AcrossModel {
 
     /** More stills than these are not shown beside each other. */
     static final int MOST_TICKED = 6;
+
     private static final int MOST_LESSONS = 1000;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(Locale.ENGLISH);
+    private static final DateTimeFormatter DAY =
+            DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(Locale.ENGLISH);
 
     /**
      * What the ledger said.
@@ -42,10 +44,16 @@ final class AcrossModel {
      * @param clubs   those of the player's lessons
      * @param lines   the lessons with the club, in their order, {@code lessons} too
      */
-    record Answer(List<Player> players, Optional<Player> player, List<Club> clubs, Club club, List<LessonLine> lines,
-                  List<LessonFindings> lessons) {
+    record Answer(
+            List<Player> players,
+            Optional<Player> player,
+            List<Club> clubs,
+            Club club,
+            List<LessonLine> lines,
+            List<LessonFindings> lessons) {
 
-        static final Answer NOTHING = new Answer(List.of(), Optional.empty(), List.of(), Club.DRIVER, List.of(), List.of());
+        static final Answer NOTHING =
+                new Answer(List.of(), Optional.empty(), List.of(), Club.DRIVER, List.of(), List.of());
     }
 
     private final Records records;
@@ -70,7 +78,8 @@ final class AcrossModel {
     void load(OptionalInt wanted, Optional<Club> wantedClub) {
         OptionalInt before = answer.player.map(p -> OptionalInt.of(p.id())).orElse(OptionalInt.empty());
         OptionalInt asked = wanted.isPresent() ? wanted : before;
-        Optional<Club> club = wantedClub.isPresent() ? wantedClub
+        Optional<Club> club = wantedClub.isPresent()
+                ? wantedClub
                 : asked.equals(before) && answer.player.isPresent() ? Optional.of(answer.club) : Optional.empty();
         records.ask(ledger -> ask(ledger, asked, club), this::show);
     }
@@ -78,19 +87,40 @@ final class AcrossModel {
     private static Answer ask(Ledger ledger, OptionalInt asked, Optional<Club> wantedClub) throws LedgerException {
         List<Player> players = new ArrayList<>(ledger.players());
         players.sort(Comparator.comparing(p -> name(p).toLowerCase(Locale.ROOT)));
-        OptionalInt latest = ledger.find(Search.RECENT.withMost(1)).stream().mapToInt(LessonLine::playerId).findFirst();
-        Optional<Player> player = players.stream().filter(p -> asked.isPresent() && p.id() == asked.getAsInt()).findFirst()
-                .or(() -> players.stream().filter(p -> latest.isPresent() && p.id() == latest.getAsInt()).findFirst());
+        OptionalInt latest = ledger.find(Search.RECENT.withMost(1)).stream()
+                .mapToInt(LessonLine::playerId)
+                .findFirst();
+        Optional<Player> player = players.stream()
+                .filter(p -> asked.isPresent() && p.id() == asked.getAsInt())
+                .findFirst()
+                .or(() -> players.stream()
+                        .filter(p -> latest.isPresent() && p.id() == latest.getAsInt())
+                        .findFirst());
         if (player.isEmpty()) {
             return Answer.NOTHING;
         }
-        List<LessonLine> all = new ArrayList<>(ledger.find(Search.RECENT.withPlayer(player.get().id()).withMost(MOST_LESSONS)));
-        List<Club> clubs = all.stream().flatMap(l -> Club.of(l.club()).stream()).distinct().sorted().toList();
-        Club club = wantedClub.filter(clubs::contains).or(() -> all.stream().flatMap(l -> Club.of(l.club()).stream()).findFirst())
+        List<LessonLine> all = new ArrayList<>(
+                ledger.find(Search.RECENT.withPlayer(player.get().id()).withMost(MOST_LESSONS)));
+        List<Club> clubs = all.stream()
+                .flatMap(l -> Club.of(l.club()).stream())
+                .distinct()
+                .sorted()
+                .toList();
+        Club club = wantedClub
+                .filter(clubs::contains)
+                .or(() -> all.stream().flatMap(l -> Club.of(l.club()).stream()).findFirst())
                 .orElse(Club.DRIVER);
-        List<LessonLine> lines = all.stream().filter(l -> l.club().equals(club.id()))
-                .sorted(Comparator.comparingInt(LessonLine::id)).toList();
-        return new Answer(List.copyOf(players), player, clubs, club, lines, ledger.acrossLessons(player.get().id(), club));
+        List<LessonLine> lines = all.stream()
+                .filter(l -> l.club().equals(club.id()))
+                .sorted(Comparator.comparingInt(LessonLine::id))
+                .toList();
+        return new Answer(
+                List.copyOf(players),
+                player,
+                clubs,
+                club,
+                lines,
+                ledger.acrossLessons(player.get().id(), club));
     }
 
     private void show(Answer said) {
@@ -98,7 +128,9 @@ final class AcrossModel {
             return;
         }
         List<Integer> ids = said.lessons.stream().map(LessonFindings::lessonId).toList();
-        boolean same = said.player.equals(answer.player) && said.club == answer.club && ids.containsAll(ticked)
+        boolean same = said.player.equals(answer.player)
+                && said.club == answer.club
+                && ids.containsAll(ticked)
                 && ids.size() == answer.lessons.size();
         answer = said;
         days = days(said.lessons);
@@ -113,7 +145,8 @@ final class AcrossModel {
     }
 
     private void compare() {
-        comparison = ticked.isEmpty() ? Optional.empty()
+        comparison = ticked.isEmpty()
+                ? Optional.empty()
                 : Optional.of(Comparison.of(answer.lessons, ticked.first(), ticked.last()));
         changed.run();
     }
@@ -152,7 +185,8 @@ final class AcrossModel {
     /** What a lesson is called: its day, else its number. */
     static String day(int lessonId, Optional<String> recorded) {
         try {
-            return recorded.map(r -> OffsetDateTime.parse(r).format(DAY)).orElse(Texts.of("across.lesson", Integer.toString(lessonId)));
+            return recorded.map(r -> OffsetDateTime.parse(r).format(DAY))
+                    .orElse(Texts.of("across.lesson", Integer.toString(lessonId)));
         } catch (DateTimeException e) {
             return Texts.of("across.lesson", Integer.toString(lessonId));
         }
@@ -166,10 +200,11 @@ final class AcrossModel {
     private static List<String> days(List<LessonFindings> lessons) {
         Map<Integer, String> byLesson = new LinkedHashMap<>();
         lessons.forEach(l -> byLesson.put(l.lessonId(), day(l.lessonId(), l.recorded())));
-        Map<String, Long> howOften = byLesson.values().stream().collect(Collectors.groupingBy(d -> d, Collectors.counting()));
+        Map<String, Long> howOften =
+                byLesson.values().stream().collect(Collectors.groupingBy(d -> d, Collectors.counting()));
         List<String> days = new ArrayList<>();
-        byLesson.forEach((id, day) -> days.add(howOften.get(day) > 1
-                ? Texts.of("across.day-and-lesson", day, Integer.toString(id)) : day));
+        byLesson.forEach((id, day) ->
+                days.add(howOften.get(day) > 1 ? Texts.of("across.day-and-lesson", day, Integer.toString(id)) : day));
         return List.copyOf(days);
     }
 }

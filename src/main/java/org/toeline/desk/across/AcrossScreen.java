@@ -22,16 +22,16 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
+import org.toeline.across.ChangeCall;
 import org.toeline.across.ChangeWords;
-import org.toeline.desk.text.Texts;
+import org.toeline.across.Comparison;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
-import org.toeline.paint.AcrossPlot;
-import org.toeline.across.Comparison;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.mark.Club;
-import org.toeline.across.ChangeCall;
+import org.toeline.paint.AcrossPlot;
 import org.toeline.reading.ReadingKind;
 
 /** What changed across a player's lessons. */
@@ -55,13 +55,15 @@ public final class AcrossScreen implements Screen {
     private final StillsPane stills;
     /** Findings are stated when the hand that marked has rested. */
     private final PauseTransition later = new PauseTransition(Duration.millis(800));
+
     private boolean filling;
     private OptionalInt onTheDesk = OptionalInt.empty();
 
     public AcrossScreen(Studio studio) {
         this.studio = studio;
         this.model = new AcrossModel(studio.records(), this::update);
-        MissingClips missing = new MissingClips(studio, model, () -> root.getScene().getWindow(), this::entered);
+        MissingClips missing =
+                new MissingClips(studio, model, () -> root.getScene().getWindow(), this::entered);
         this.stills = new StillsPane(this::pictures, missing.root());
         this.loading = new StillLoading(studio, still -> {
             stills.put(still);
@@ -91,16 +93,25 @@ public final class AcrossScreen implements Screen {
         players.setAccessibleText(Texts.of("across.player"));
         players.setPrefWidth(260);
         players.setConverter(Controls.names(AcrossModel::name));
-        players.setOnAction(e -> Optional.ofNullable(players.getValue()).filter(p -> !filling)
+        players.setOnAction(e -> Optional.ofNullable(players.getValue())
+                .filter(p -> !filling)
                 .ifPresent(p -> model.load(OptionalInt.of(p.id()), Optional.empty())));
         clubs.setId("across-club");
         clubs.setAccessibleText(Texts.of("across.club"));
-        clubs.setConverter(Controls.names(c -> Controls.sentence(studio.words().get().name(c))));
-        clubs.setOnAction(e -> Optional.ofNullable(clubs.getValue()).filter(c -> !filling)
+        clubs.setConverter(
+                Controls.names(c -> Controls.sentence(studio.words().get().name(c))));
+        clubs.setOnAction(e -> Optional.ofNullable(clubs.getValue())
+                .filter(c -> !filling)
                 .ifPresent(c -> model.load(OptionalInt.empty(), Optional.of(c))));
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        HBox top = new HBox(10, new Label(Texts.of("across.player")), players, new Label(Texts.of("across.club")), clubs, space,
+        HBox top = new HBox(
+                10,
+                new Label(Texts.of("across.player")),
+                players,
+                new Label(Texts.of("across.club")),
+                clubs,
+                space,
                 export);
         top.setAlignment(Pos.CENTER_LEFT);
         top.setPadding(new Insets(10, 12, 10, 12));
@@ -159,7 +170,9 @@ public final class AcrossScreen implements Screen {
         OptionalInt lesson = studio.records().lessonId();
         boolean another = lesson.isPresent() && !lesson.equals(onTheDesk);
         onTheDesk = lesson;
-        model.load(studio.records().playerId(), another ? Optional.of(studio.model().sheet().club()) : Optional.empty());
+        model.load(
+                studio.records().playerId(),
+                another ? Optional.of(studio.model().sheet().club()) : Optional.empty());
         if (known) {
             // the lesson on the desk may have been marked on since, and other units chosen
             update();
@@ -214,14 +227,17 @@ public final class AcrossScreen implements Screen {
         }
         Comparison comparison = model.comparison().orElseThrow();
         List<ReadingKind> close = kinds(comparison, ChangeCall.TOO_CLOSE);
-        boolean known = comparison.rows().stream().anyMatch(r -> r.across().spread().isKnown());
+        boolean known =
+                comparison.rows().stream().anyMatch(r -> r.across().spread().isKnown());
         return (close.isEmpty() ? "" : new ChangeWords(studio.words().get()).close(close) + "\n")
                 + (known ? "" : Texts.of("across.spread-unknown"));
     }
 
     private static List<ReadingKind> kinds(Comparison comparison, ChangeCall call) {
-        return comparison.rows().stream().filter(r -> r.call().equals(Optional.of(call)))
-                .flatMap(r -> ReadingKind.of(r.across().reading()).stream()).toList();
+        return comparison.rows().stream()
+                .filter(r -> r.call().equals(Optional.of(call)))
+                .flatMap(r -> ReadingKind.of(r.across().reading()).stream())
+                .toList();
     }
 
     private String day(int lessonId) {
@@ -238,9 +254,17 @@ public final class AcrossScreen implements Screen {
 
     /** What is shown, to be written to a file; empty when there is nothing. */
     Optional<AcrossPlot> plot() {
-        return model.comparison().map(c -> new AcrossPlot(Texts.of("across.title", model.answer().player()
-                .map(AcrossModel::name).orElse(""), studio.words().get().name(model.answer().club())), said(), model.days(),
-                stills.shown(), c, studio.words().get()));
+        return model.comparison()
+                .map(c -> new AcrossPlot(
+                        Texts.of(
+                                "across.title",
+                                model.answer().player().map(AcrossModel::name).orElse(""),
+                                studio.words().get().name(model.answer().club())),
+                        said(),
+                        model.days(),
+                        stills.shown(),
+                        c,
+                        studio.words().get()));
     }
 
     AcrossModel model() {

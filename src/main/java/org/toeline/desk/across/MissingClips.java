@@ -14,11 +14,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Window;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.across.StillSource.Still;
 import org.toeline.desk.records.LostClips;
 import org.toeline.desk.records.LostClips.Lost;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.rows.LessonFindings;
 
 /** A line below the stills that appears when a clip is not where it was, and offers to look for it in a folder. */
@@ -67,9 +67,14 @@ final class MissingClips {
     /** Looks for all clips of the player's lessons with this club that are not at their places. */
     void look(Path below) {
         studio.say().accept(Texts.of("lost.looking", below));
-        List<Integer> lessons = model.answer().lessons().stream().map(LessonFindings::lessonId).toList();
-        studio.records().ask(l -> LostClips.among(l, lessons, studio.records().settings().folder()),
-                lost -> studio.background().run(() -> LostClips.search(lost, below), where -> keep(lost, where, below)));
+        List<Integer> lessons =
+                model.answer().lessons().stream().map(LessonFindings::lessonId).toList();
+        studio.records()
+                .ask(
+                        l -> LostClips.among(
+                                l, lessons, studio.records().settings().folder()),
+                        lost -> studio.background()
+                                .run(() -> LostClips.search(lost, below), where -> keep(lost, where, below)));
     }
 
     private void keep(List<Lost> lost, Map<Lost, Path> where, Path below) {
@@ -83,7 +88,11 @@ final class MissingClips {
             }
         });
         studio.records().ask(l -> LostClips.keep(l, others), kept -> {
-            studio.say().accept(where.isEmpty() ? Texts.of("lost.none", below) : Texts.of("lost.found", where.size(), lost.size()));
+            studio.say()
+                    .accept(
+                            where.isEmpty()
+                                    ? Texts.of("lost.none", below)
+                                    : Texts.of("lost.found", where.size(), lost.size()));
             found.run();
         });
     }

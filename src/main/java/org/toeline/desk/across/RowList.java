@@ -10,11 +10,11 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jfree.fx.FXGraphics2D;
 import org.jspecify.annotations.Nullable;
+import org.toeline.across.Comparison;
 import org.toeline.advice.Words;
 import org.toeline.desk.text.Texts;
 import org.toeline.paint.AcrossHeader;
 import org.toeline.paint.AcrossRow;
-import org.toeline.across.Comparison;
 
 /** The readings as rows, painted as they come into view, below the days of the lessons. */
 final class RowList extends VBox {
@@ -23,6 +23,7 @@ final class RowList extends VBox {
     private static final double GAP = 14;
     /** What a row leaves to the list's edge and its bar. */
     private static final double BESIDE = 48;
+
     private static final double HEADER = 26;
 
     private final Canvas header = new Canvas(10, HEADER);
@@ -53,15 +54,23 @@ final class RowList extends VBox {
         shown = comparison;
         days = called;
         words = in;
-        list.getItems().setAll(comparison.map(c -> c.rows().stream().filter(AcrossRow::isKnown).toList()).orElse(List.of()));
+        list.getItems()
+                .setAll(comparison
+                        .map(c -> c.rows().stream().filter(AcrossRow::isKnown).toList())
+                        .orElse(List.of()));
         header();
     }
 
     private void header() {
         header.setWidth(rowWidth() + BESIDE);
         header.getGraphicsContext2D().clearRect(0, 0, header.getWidth(), HEADER);
-        shown.filter(c -> !c.lessons().isEmpty()).ifPresent(c -> AcrossHeader.paint(
-                new FXGraphics2D(header.getGraphicsContext2D()), c, days, new Rectangle2D.Double(12, 0, rowWidth(), HEADER), ROW));
+        shown.filter(c -> !c.lessons().isEmpty())
+                .ifPresent(c -> AcrossHeader.paint(
+                        new FXGraphics2D(header.getGraphicsContext2D()),
+                        c,
+                        days,
+                        new Rectangle2D.Double(12, 0, rowWidth(), HEADER),
+                        ROW));
     }
 
     private final class Cell extends ListCell<Comparison.Row> {
@@ -94,7 +103,10 @@ final class RowList extends VBox {
             canvas.setWidth(rowWidth());
             canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
             AcrossRow painter = new AcrossRow(words, shown.get());
-            painter.paint(new FXGraphics2D(canvas.getGraphicsContext2D()), row, new Rectangle2D.Double(0, GAP / 2, rowWidth(), ROW));
+            painter.paint(
+                    new FXGraphics2D(canvas.getGraphicsContext2D()),
+                    row,
+                    new Rectangle2D.Double(0, GAP / 2, rowWidth(), ROW));
             setAccessibleText(painter.spoken(row));
         }
     }

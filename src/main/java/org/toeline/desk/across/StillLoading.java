@@ -14,8 +14,7 @@ import org.toeline.mark.View;
 final class StillLoading {
 
     /** A picture that was fetched, good for as long as the lesson is not changed. */
-    private record Key(int lessonId, int version, View view) {
-    }
+    private record Key(int lessonId, int version, View view) {}
 
     private final Studio studio;
     private final Consumer<Still> then;
@@ -46,19 +45,28 @@ final class StillLoading {
         }
         int id = lessons.get(0);
         List<Integer> rest = lessons.subList(1, lessons.size());
-        studio.records().ask(l -> {
-            List<Take> takes = l.takes(id);
-            return l.lesson(id).map(k -> new StillSource(k, takes, studio.records().settings().folder()));
-        }, source -> {
-            if (ticket == asked) {
-                source.ifPresentOrElse(s -> fetch(s, rest, view, ticket), () -> next(rest, view, ticket));
-            }
-        });
+        studio.records()
+                .ask(
+                        l -> {
+                            List<Take> takes = l.takes(id);
+                            return l.lesson(id)
+                                    .map(k -> new StillSource(
+                                            k,
+                                            takes,
+                                            studio.records().settings().folder()));
+                        },
+                        source -> {
+                            if (ticket == asked) {
+                                source.ifPresentOrElse(
+                                        s -> fetch(s, rest, view, ticket), () -> next(rest, view, ticket));
+                            }
+                        });
     }
 
     private void fetch(StillSource source, List<Integer> rest, View view, int ticket) {
         Key key = new Key(source.kept().id(), source.kept().version(), view);
-        Optional<Still> before = Optional.ofNullable(kept.get(key)).filter(s -> s.missing().isEmpty());
+        Optional<Still> before =
+                Optional.ofNullable(kept.get(key)).filter(s -> s.missing().isEmpty());
         if (before.isPresent()) {
             then.accept(before.get());
             next(rest, view, ticket);

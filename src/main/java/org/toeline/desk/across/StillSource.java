@@ -4,14 +4,14 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.camera.Camera;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.records.LessonFrames;
-import org.toeline.paint.BallPlane;
-import org.toeline.ledger.store.rows.KeptLesson;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
+import org.toeline.paint.BallPlane;
 import org.toeline.posture.Posture;
 import org.toeline.posture.PostureEstimator;
 
@@ -32,9 +32,13 @@ record StillSource(KeptLesson kept, List<Take> takes, LedgerPlace.Folder place) 
      * @param remark  why there is no picture, or whence it is; empty when all is well
      * @param missing the clip, when it is not where it was
      */
-    record Still(int lessonId, BallPlane plane, Optional<Posture> figure, Optional<BufferedImage> picture, String remark,
-                 Optional<Take> missing) {
-    }
+    record Still(
+            int lessonId,
+            BallPlane plane,
+            Optional<Posture> figure,
+            Optional<BufferedImage> picture,
+            String remark,
+            Optional<Take> missing) {}
 
     Still of(View view) {
         BallPlane plane = new BallPlane(view, kept.lesson().sheet().handedness(), PX_PER_M);
@@ -42,15 +46,30 @@ record StillSource(KeptLesson kept, List<Take> takes, LedgerPlace.Folder place) 
         Posture posture = PostureEstimator.estimate(kept.lesson().sheet());
         Optional<Camera> camera = posture.camera(view);
         if (marks.isEmpty() || camera.isEmpty()) {
-            return new Still(kept.id(), plane, Optional.empty(), Optional.empty(), Texts.of("across.still.unmarked"),
+            return new Still(
+                    kept.id(),
+                    plane,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Texts.of("across.still.unmarked"),
                     Optional.empty());
         }
         if (!posture.hasBall()) {
-            return new Still(kept.id(), plane, Optional.empty(), Optional.empty(), Texts.of("across.still.no-ball"),
+            return new Still(
+                    kept.id(),
+                    plane,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Texts.of("across.still.no-ball"),
                     Optional.empty());
         }
         LessonFrames.Found frame = new LessonFrames(kept, takes, place).of(marks.get());
-        return new Still(kept.id(), plane, Optional.of(posture), frame.picture().map(p -> plane.warp(p, camera.get())),
-                frame.remark(), frame.missing());
+        return new Still(
+                kept.id(),
+                plane,
+                Optional.of(posture),
+                frame.picture().map(p -> plane.warp(p, camera.get())),
+                frame.remark(),
+                frame.missing());
     }
 }

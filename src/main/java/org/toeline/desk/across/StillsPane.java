@@ -22,11 +22,11 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.across.StillSource.Still;
 import org.toeline.desk.screen.Controls;
-import org.toeline.paint.ComparedStill;
+import org.toeline.desk.text.Texts;
 import org.toeline.mark.View;
+import org.toeline.paint.ComparedStill;
 
 /** The ticked lessons' address frames side by side, as large as there is room for. */
 final class StillsPane extends VBox {
@@ -118,7 +118,10 @@ final class StillsPane extends VBox {
         choices.addAll(called.keySet());
         Integer before = over.getValue();
         over.getItems().setAll(choices);
-        over.setValue(chosen && before != null && choices.contains(before) ? before : choices.get(choices.size() > 2 ? 1 : 0));
+        over.setValue(
+                chosen && before != null && choices.contains(before)
+                        ? before
+                        : choices.get(choices.size() > 2 ? 1 : 0));
         fit();
     }
 
@@ -147,12 +150,19 @@ final class StillsPane extends VBox {
 
     private ComparedStill compared(Still still) {
         Integer other = over.getValue();
-        Optional<Still> drawn = other == null || other == still.lessonId() ? Optional.empty()
-                : Optional.ofNullable(stills.get(other));
-        Optional<ComparedStill.Over> figure = drawn.flatMap(d -> d.figure().map(
-                f -> new ComparedStill.Over(Texts.of("across.figure-of", captions.get(d.lessonId())), f)));
-        return new ComparedStill(still.plane(), captions.getOrDefault(still.lessonId(), ""), still.picture(), still.remark(),
-                still.figure(), own.isSelected() ? ComparedStill.Own.DRAWN : ComparedStill.Own.HIDDEN, figure, words);
+        Optional<Still> drawn =
+                other == null || other == still.lessonId() ? Optional.empty() : Optional.ofNullable(stills.get(other));
+        Optional<ComparedStill.Over> figure = drawn.flatMap(d -> d.figure()
+                .map(f -> new ComparedStill.Over(Texts.of("across.figure-of", captions.get(d.lessonId())), f)));
+        return new ComparedStill(
+                still.plane(),
+                captions.getOrDefault(still.lessonId(), ""),
+                still.picture(),
+                still.remark(),
+                still.figure(),
+                own.isSelected() ? ComparedStill.Own.DRAWN : ComparedStill.Own.HIDDEN,
+                figure,
+                words);
     }
 
     private void paint() {
@@ -176,7 +186,8 @@ final class StillsPane extends VBox {
         if (count == 0 || width < 1) {
             return;
         }
-        double shape = shown().stream().mapToDouble(ComparedStill::shape).findFirst().orElse(1.25);
+        double shape =
+                shown().stream().mapToDouble(ComparedStill::shape).findFirst().orElse(1.25);
         double best = LEAST;
         int columns = 1;
         for (int c = 1; c <= count; c++) {
@@ -191,7 +202,9 @@ final class StillsPane extends VBox {
         tiles.setPrefTileWidth(best);
         tiles.setPrefTileHeight(best * shape);
         for (StackPane place : places.values()) {
-            place.getChildren().stream().filter(ImageView.class::isInstance).map(ImageView.class::cast)
+            place.getChildren().stream()
+                    .filter(ImageView.class::isInstance)
+                    .map(ImageView.class::cast)
                     .forEach(i -> i.setFitWidth(tiles.getPrefTileWidth()));
         }
     }

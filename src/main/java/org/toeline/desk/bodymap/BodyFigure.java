@@ -48,8 +48,7 @@ final class BodyFigure implements Figure {
         put(GROUND, 190, 326);
     }
 
-    private BodyFigure() {
-    }
+    private BodyFigure() {}
 
     private static void put(Landmark landmark, double x, double y) {
         AT.put(landmark, new ImagePoint(x, y));

@@ -14,11 +14,11 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
+import org.toeline.desk.text.Texts;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
@@ -72,21 +72,28 @@ public final class BodyMap extends Pane {
     public void update(Set<String> doubted) {
         View large = model.large();
         Figure shown = large == View.TEE ? TEE : BodyFigure.BODY;
-        Pen pen = new Pen(drawing.getGraphicsContext2D(),
+        Pen pen = new Pen(
+                drawing.getGraphicsContext2D(),
                 model.sheet().handedness() == Handedness.LEFT ? Pen.Way.MIRRORED : Pen.Way.AS_DRAWN);
         draw(shown, pen);
         Optional<ViewMarks> view = model.marks(large);
         Set<Landmark> landmarks = Set.copyOf(MarkOrder.landmarks(large));
         rings.forEach((item, ring) -> {
-            Optional<Landmark> landmark = item instanceof Item.OfLandmark l ? Optional.of(l.landmark()) : Optional.empty();
+            Optional<Landmark> landmark =
+                    item instanceof Item.OfLandmark l ? Optional.of(l.landmark()) : Optional.empty();
             ring.setVisible(landmark.isEmpty() || landmarks.contains(landmark.get()));
             place(ring, pen, landmark.map(shown::at).orElse(shown.ball()));
-            Known known = doubted.contains(item.name()) ? Known.DOUBTED
-                    : view.filter(v -> MarkOrder.suggested(v, item)).isPresent() ? Known.SUGGESTED
-                    : view.filter(v -> !Marking.handles(v, item).isEmpty()).isPresent() ? Known.PLACED
-                    : model.unseen(large, item) ? Known.UNSEEN : Known.NOTHING;
+            Known known = doubted.contains(item.name())
+                    ? Known.DOUBTED
+                    : view.filter(v -> MarkOrder.suggested(v, item)).isPresent()
+                            ? Known.SUGGESTED
+                            : view.filter(v -> !Marking.handles(v, item).isEmpty())
+                                            .isPresent()
+                                    ? Known.PLACED
+                                    : model.unseen(large, item) ? Known.UNSEEN : Known.NOTHING;
             paint(ring, known, model.selected().equals(Optional.of(item)));
-            ring.setAccessibleText(ItemNames.of(item, words) + Texts.of("ring." + known.name().toLowerCase(java.util.Locale.ROOT)));
+            ring.setAccessibleText(
+                    ItemNames.of(item, words) + Texts.of("ring." + known.name().toLowerCase(java.util.Locale.ROOT)));
         });
     }
 
@@ -106,15 +113,28 @@ public final class BodyMap extends Pane {
     }
 
     /** A ring's look, by what is known of the thing. */
-    private enum Known { NOTHING, UNSEEN, SUGGESTED, PLACED, DOUBTED }
+    private enum Known {
+        NOTHING,
+        UNSEEN,
+        SUGGESTED,
+        PLACED,
+        DOUBTED
+    }
 
     private static void paint(Circle ring, Known known, boolean chosen) {
         ring.setRadius(chosen ? 9.5 : known == Known.UNSEEN ? 4 : 6.5);
-        ring.setStroke(known == Known.DOUBTED ? DOUBT : known == Known.UNSEEN ? UNSEEN : known == Known.NOTHING ? INK : PLACED);
+        ring.setStroke(
+                known == Known.DOUBTED
+                        ? DOUBT
+                        : known == Known.UNSEEN ? UNSEEN : known == Known.NOTHING ? INK : PLACED);
         ring.setStrokeWidth(chosen ? 3.2 : 1.8);
         ring.getStrokeDashArray().setAll(known == Known.SUGGESTED ? java.util.List.of(3.0, 3.0) : java.util.List.of());
-        ring.setFill(known == Known.DOUBTED ? Color.web("#D55E00", 0.55) : known == Known.PLACED ? PLACED
-                : chosen ? CHOSEN : known == Known.UNSEEN ? UNSEEN : Color.web("#ffffff", 0.85));
+        ring.setFill(
+                known == Known.DOUBTED
+                        ? Color.web("#D55E00", 0.55)
+                        : known == Known.PLACED
+                                ? PLACED
+                                : chosen ? CHOSEN : known == Known.UNSEEN ? UNSEEN : Color.web("#ffffff", 0.85));
     }
 
     private void place(Circle ring, Pen pen, ImagePoint p) {

@@ -12,9 +12,9 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
+import org.toeline.desk.text.Texts;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorReference;
 import org.toeline.mark.Laying;
@@ -54,7 +54,10 @@ final class FloorGrid extends GridPane {
             name.setMinWidth(Region.USE_PREF_SIZE);
             name.setPadding(new Insets(7, 0, 0, 0));
             GridPane.setValignment(name, VPos.TOP);
-            addRow(rows.size(), name, new VBox(2, row.t, new Fault(row.t, () -> noNumber(row.t))),
+            addRow(
+                    rows.size(),
+                    name,
+                    new VBox(2, row.t, new Fault(row.t, () -> noNumber(row.t))),
                     new VBox(2, row.h, new Fault(row.h, () -> noNumber(row.h).or(() -> samePlace(row)))));
         }
     }
@@ -72,25 +75,37 @@ final class FloorGrid extends GridPane {
     }
 
     private Optional<String> samePlace(Row row) {
-        return row.point().flatMap(own -> rows.subList(0, rows.indexOf(row)).stream().flatMap(earlier -> earlier.point().stream())
-                .filter(p -> Math.hypot(p.t() - own.t(), p.h() - own.h()) < FloorLayout.COINCIDENT_M).findFirst()
-                .map(p -> Texts.of("known.floor.same", p.id())));
+        return row.point()
+                .flatMap(own -> rows.subList(0, rows.indexOf(row)).stream()
+                        .flatMap(earlier -> earlier.point().stream())
+                        .filter(p -> Math.hypot(p.t() - own.t(), p.h() - own.h()) < FloorLayout.COINCIDENT_M)
+                        .findFirst()
+                        .map(p -> Texts.of("known.floor.same", p.id())));
     }
 
     /** What the fields hold, in order. */
     List<String> typed() {
-        return rows.stream().flatMap(row -> Stream.of(row.id, row.t.getText(), row.h.getText())).toList();
+        return rows.stream()
+                .flatMap(row -> Stream.of(row.id, row.t.getText(), row.h.getText()))
+                .toList();
     }
 
     /** @throws IllegalStateException while a field has a fault */
     FloorLayout layout(Laying laying) {
-        return new FloorLayout(rows.stream().map(row -> row.point().orElseThrow(
-                () -> new IllegalStateException("“" + row.id + "” has no place"))).toList(), sigmaM, laying);
+        return new FloorLayout(
+                rows.stream()
+                        .map(row -> row.point()
+                                .orElseThrow(() -> new IllegalStateException("“" + row.id + "” has no place")))
+                        .toList(),
+                sigmaM,
+                laying);
     }
 
     private static Optional<Double> metres(TextField field) {
         try {
-            return Optional.of(Double.parseDouble(field.getText().replace(',', '.').strip()) / 100).filter(Double::isFinite);
+            return Optional.of(
+                            Double.parseDouble(field.getText().replace(',', '.').strip()) / 100)
+                    .filter(Double::isFinite);
         } catch (NumberFormatException e) {
             return Optional.empty();
         }

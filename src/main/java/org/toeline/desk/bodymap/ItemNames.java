@@ -1,14 +1,13 @@
 package org.toeline.desk.bodymap;
 
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.lesson.Item;
+import org.toeline.desk.text.Texts;
 
 /** What the things that are marked are called. */
 public final class ItemNames {
 
-    private ItemNames() {
-    }
+    private ItemNames() {}
 
     public static String of(Item item, Words words) {
         return item instanceof Item.OfLandmark l ? words.name(l.landmark()) : of(item);

@@ -15,10 +15,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.LensBook.Profile;
 import org.toeline.mark.FloorKind;
 import org.toeline.mark.FloorLayout;
@@ -32,6 +32,7 @@ final class KnownDialog {
 
     /** A height measured against a wall, standard deviation, metres. */
     private static final double MEASURED_SIGMA_M = 0.01;
+
     private static final double FLOOR_WIDTH = 440;
 
     private final LessonModel model;
@@ -51,13 +52,20 @@ final class KnownDialog {
 
     static void show(LessonModel model, List<Profile> profiles, Window window) {
         KnownDialog known = new KnownDialog(model, profiles);
-        new DialogFrame(window, Texts.of("known.title")).middle(new HBox(32, known.floor(), known.playerAndLenses()))
-                .leave(Texts.of("dialog.cancel")).act("known-keep", Texts.of("dialog.keep"), () -> model.apply(known.sheet()))
-                .asksBeforeLosing(known::typed).show();
+        new DialogFrame(window, Texts.of("known.title"))
+                .middle(new HBox(32, known.floor(), known.playerAndLenses()))
+                .leave(Texts.of("dialog.cancel"))
+                .act("known-keep", Texts.of("dialog.keep"), () -> model.apply(known.sheet()))
+                .asksBeforeLosing(known::typed)
+                .show();
     }
 
     private List<Object> typed() {
-        return List.of(grid.typed(), again.isSelected(), height.getText(), measured.isSelected(),
+        return List.of(
+                grid.typed(),
+                again.isSelected(),
+                height.getText(),
+                measured.isSelected(),
                 lenses.stream().map(ChoiceBox::getValue).toList());
     }
 
@@ -68,7 +76,8 @@ final class KnownDialog {
         again.setMinHeight(Region.USE_PREF_SIZE);
         again.setSelected(model.sheet().floor().laying() == Laying.AGAIN);
         grid.show(model.sheet().floor());
-        VBox floor = new VBox(10, heading("known.floor"), DialogFrame.wrapped(Texts.of("known.floor.text")), kind, grid, again);
+        VBox floor = new VBox(
+                10, heading("known.floor"), DialogFrame.wrapped(Texts.of("known.floor.text")), kind, grid, again);
         floor.setPrefWidth(FLOOR_WIDTH);
         floor.setMinWidth(FLOOR_WIDTH);
         return floor;
@@ -106,8 +115,10 @@ final class KnownDialog {
         }
         kind.getSelectionModel().selectedIndexProperty().addListener((o, a, b) -> {
             int index = b.intValue();
-            grid.show(index == 0 ? FloorLayout.NONE : index <= FloorKind.values().length
-                    ? FloorKind.values()[index - 1].layout() : now);
+            grid.show(
+                    index == 0
+                            ? FloorLayout.NONE
+                            : index <= FloorKind.values().length ? FloorKind.values()[index - 1].layout() : now);
         });
     }
 
@@ -140,12 +151,15 @@ final class KnownDialog {
     }
 
     private Optional<String> heightFault() {
-        return stature().isEmpty() && !height.getText().isBlank() ? Optional.of(Texts.of("known.height.fault")) : Optional.empty();
+        return stature().isEmpty() && !height.getText().isBlank()
+                ? Optional.of(Texts.of("known.height.fault"))
+                : Optional.empty();
     }
 
     private Optional<Stature> stature() {
         try {
-            double metres = Double.parseDouble(height.getText().replace(',', '.').strip()) / 100;
+            double metres =
+                    Double.parseDouble(height.getText().replace(',', '.').strip()) / 100;
             return Optional.of(measured.isSelected() ? new Stature(metres, MEASURED_SIGMA_M) : Stature.told(metres));
         } catch (IllegalArgumentException e) {
             return Optional.empty();

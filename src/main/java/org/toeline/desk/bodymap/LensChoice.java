@@ -15,8 +15,7 @@ import org.toeline.mark.ViewMarks;
 final class LensChoice extends ChoiceBox<LensChoice.Choice> {
 
     /** A name with what it says of the lens. */
-    record Choice(String name, LensNote lens) {
-    }
+    record Choice(String name, LensNote lens) {}
 
     LensChoice(ViewMarks view, List<Profile> profiles) {
         List<Choice> choices = new ArrayList<>();
@@ -24,9 +23,12 @@ final class LensChoice extends ChoiceBox<LensChoice.Choice> {
             choices.add(new Choice(Texts.of("lens." + usual.id()), note(usual, view)));
         }
         for (Profile profile : profiles) {
-            profile.on(view.widthPx(), view.heightPx()).ifPresent(lens -> choices.add(new Choice(profile.name(), lens)));
+            profile.on(view.widthPx(), view.heightPx())
+                    .ifPresent(lens -> choices.add(new Choice(profile.name(), lens)));
         }
-        Choice now = choices.stream().filter(c -> c.lens.equals(view.lens())).findFirst()
+        Choice now = choices.stream()
+                .filter(c -> c.lens.equals(view.lens()))
+                .findFirst()
                 .orElseGet(() -> new Choice(Texts.of("lens.as-stated"), view.lens()));
         if (!choices.contains(now)) {
             choices.add(now);
@@ -43,7 +45,10 @@ final class LensChoice extends ChoiceBox<LensChoice.Choice> {
 
             @Override
             public Choice fromString(String name) {
-                return getItems().stream().filter(c -> c.name.equals(name)).findFirst().orElse(null);
+                return getItems().stream()
+                        .filter(c -> c.name.equals(name))
+                        .findFirst()
+                        .orElse(null);
             }
         });
     }
@@ -53,7 +58,12 @@ final class LensChoice extends ChoiceBox<LensChoice.Choice> {
             return LensNote.NONE;
         }
         double focal = usual.focalPx(view.widthPx(), view.heightPx());
-        return new LensNote(OptionalDouble.of(focal), OptionalDouble.of(focal * usual.logSigma()), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        return new LensNote(
+                OptionalDouble.of(focal),
+                OptionalDouble.of(focal * usual.logSigma()),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 }

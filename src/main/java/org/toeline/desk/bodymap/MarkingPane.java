@@ -16,12 +16,12 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
 import org.toeline.desk.lesson.Spread;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.LensBook.Profile;
 import org.toeline.ledger.Unfinished;
 import org.toeline.mark.FloorLayout;
@@ -85,10 +85,15 @@ public final class MarkingPane extends VBox {
         hint.setMinHeight(USE_PREF_SIZE);
         helps.setPrefWrapLength(WIDTH);
         others.setPrefWrapLength(WIDTH);
-        helps.getChildren().setAll(help("skip", "next.skip", model::skip), help("suggest", "suggest", helping::suggest),
-                help("accept", "suggest.accept-one", model::accept), help("refuse", "suggest.refuse", model::refuse),
-                help("accept-all", "suggest.accept", model::acceptAll), help("steady", "steady", helping::steady),
-                again(helping::again));
+        helps.getChildren()
+                .setAll(
+                        help("skip", "next.skip", model::skip),
+                        help("suggest", "suggest", helping::suggest),
+                        help("accept", "suggest.accept-one", model::accept),
+                        help("refuse", "suggest.refuse", model::refuse),
+                        help("accept-all", "suggest.accept", model::acceptAll),
+                        help("steady", "steady", helping::steady),
+                        again(helping::again));
         getChildren().addAll(announced, helps, new StackPane(map), others, hint);
     }
 
@@ -114,29 +119,49 @@ public final class MarkingPane extends VBox {
             next.setText(text);
         }
         Optional<ViewMarks> view = model.marks(model.large());
-        Shown now = new Shown(model.large(), model.selected(), view.map(Marking::marked).orElse(List.of()),
-                view.map(v -> Marking.marked(v).stream().map(i -> Spread.of(v, i)).toList()).orElse(List.of()),
-                model.sheet().floor(), doubted, model.sheet().handedness(),
-                model.repeating(), model.lesson().unfinished(), view.map(MarkingPane::suggested).orElse(0L));
+        Shown now = new Shown(
+                model.large(),
+                model.selected(),
+                view.map(Marking::marked).orElse(List.of()),
+                view.map(v -> Marking.marked(v).stream()
+                                .map(i -> Spread.of(v, i))
+                                .toList())
+                        .orElse(List.of()),
+                model.sheet().floor(),
+                doubted,
+                model.sheet().handedness(),
+                model.repeating(),
+                model.lesson().unfinished(),
+                view.map(MarkingPane::suggested).orElse(0L));
         if (!now.equals(shown)) {
             shown = now;
             map.update(doubted);
             helps.lookup("#accept").setDisable(model.suggestion().isEmpty());
             helps.lookup("#refuse").setDisable(model.suggestion().isEmpty());
             helps.lookup("#accept-all").setDisable(now.suggested() == 0);
-            again.setText(Texts.of(model.repeating() ? "again.end" : model.canGoOnRepeating() ? "again.go-on" : "again"));
+            again.setText(
+                    Texts.of(model.repeating() ? "again.end" : model.canGoOnRepeating() ? "again.go-on" : "again"));
             others.getChildren().setAll(buttons());
         }
     }
 
     /** What rings and buttons depend on: moving a mark changes none of it. */
-    private record Shown(View large, Optional<Item> selected, List<Item> marked, List<Optional<String>> spreads,
-                         FloorLayout floor, Set<String> doubted,
-                         Handedness handedness, boolean repeating, Unfinished unfinished, long suggested) {
-    }
+    private record Shown(
+            View large,
+            Optional<Item> selected,
+            List<Item> marked,
+            List<Optional<String>> spreads,
+            FloorLayout floor,
+            Set<String> doubted,
+            Handedness handedness,
+            boolean repeating,
+            Unfinished unfinished,
+            long suggested) {}
 
     private static long suggested(ViewMarks view) {
-        return view.marks().stream().filter(m -> m.origin() == Mark.Origin.SUGGESTED).count();
+        return view.marks().stream()
+                .filter(m -> m.origin() == Mark.Origin.SUGGESTED)
+                .count();
     }
 
     private String announced() {
@@ -145,8 +170,12 @@ public final class MarkingPane extends VBox {
             return Texts.of("next.no-clip");
         }
         if (model.selected().isEmpty()) {
-            return Texts.of(model.repeating() ? "next.done-again"
-                    : model.lesson().unfinished().unseen(model.large()).isEmpty() ? "next.done" : "next.done-unseen");
+            return Texts.of(
+                    model.repeating()
+                            ? "next.done-again"
+                            : model.lesson().unfinished().unseen(model.large()).isEmpty()
+                                    ? "next.done"
+                                    : "next.done-unseen");
         }
         Item item = model.selected().get();
         if (MarkOrder.suggested(view.get(), item)) {
@@ -154,7 +183,9 @@ public final class MarkingPane extends VBox {
         }
         Optional<String> spread = Spread.of(view.get(), item);
         if (spread.isPresent()) {
-            return Texts.of("next.again", item instanceof Item.OfLandmark l ? words.where(l.landmark()) : ItemNames.of(item),
+            return Texts.of(
+                    "next.again",
+                    item instanceof Item.OfLandmark l ? words.where(l.landmark()) : ItemNames.of(item),
                     spread.get());
         }
         if (item instanceof Item.OfLandmark l) {
@@ -180,7 +211,8 @@ public final class MarkingPane extends VBox {
 
     private Button button(Item item) {
         Button button = new Button(ItemNames.of(item));
-        button.setId("item-" + ItemNames.of(item).toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        button.setId(
+                "item-" + ItemNames.of(item).toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
         Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
@@ -206,7 +238,8 @@ public final class MarkingPane extends VBox {
         button.setId("known");
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
-        button.setOnAction(e -> KnownDialog.show(model, profiles.get(), getScene().getWindow()));
+        button.setOnAction(
+                e -> KnownDialog.show(model, profiles.get(), getScene().getWindow()));
         return button;
     }
 }

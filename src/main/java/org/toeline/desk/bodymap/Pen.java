@@ -8,7 +8,10 @@ import org.toeline.geometry.ImagePoint;
 record Pen(GraphicsContext g, Way way) {
 
     /** Which way round. */
-    enum Way { AS_DRAWN, MIRRORED }
+    enum Way {
+        AS_DRAWN,
+        MIRRORED
+    }
 
     double x(ImagePoint p) {
         return way == Way.MIRRORED ? BodyFigure.WIDTH - p.xPx() : p.xPx();

@@ -15,14 +15,14 @@ final class Surroundings {
     private static final Color ANNOUNCED = Color.web("#0072B2");
     /** Scale of the floor in the drawing, which is seen from the front and a little from above. */
     private static final double PX_PER_M_ALONG = 150;
+
     private static final double PX_PER_M_DEEP = 45;
     private static final double MARGIN = 10;
     private static final double END = 19;
     private static final ImagePoint POST_TOP = new ImagePoint(216, 40);
     private static final ImagePoint POST_FOOT = new ImagePoint(216, 236);
 
-    private Surroundings() {
-    }
+    private Surroundings() {}
 
     static void draw(Pen pen, FloorLayout floor, ImagePoint ball, Optional<Item> selected) {
         boolean post = selected.filter(i -> i instanceof Item.OfVertical).isPresent();
@@ -48,7 +48,8 @@ final class Surroundings {
 
     /** Towards the target is towards the lead side, towards the player is up; what lies far off is drawn at the edge. */
     private static ImagePoint at(FloorReference point, ImagePoint ball) {
-        return new ImagePoint(Math.max(MARGIN, Math.min(BodyFigure.WIDTH - MARGIN, ball.xPx() + PX_PER_M_ALONG * point.t())),
+        return new ImagePoint(
+                Math.max(MARGIN, Math.min(BodyFigure.WIDTH - MARGIN, ball.xPx() + PX_PER_M_ALONG * point.t())),
                 Math.max(MARGIN, Math.min(BodyFigure.HEIGHT - MARGIN, ball.yPx() - PX_PER_M_DEEP * point.h())));
     }
 }

@@ -34,7 +34,11 @@ final class TeeFigure implements Figure {
         pen.lines(BodyMap.INK, 3, new ImagePoint(58, 14), SOLE);
         pen.oval(BodyMap.BODY, new ImagePoint(84, (CROWN.yPx() + GROUND) / 2), 96, GROUND - CROWN.yPx());
         pen.rim(BodyMap.INK, 1.5, new ImagePoint(84, (CROWN.yPx() + GROUND) / 2), 96, GROUND - CROWN.yPx());
-        pen.lines(BodyMap.INK, 3, new ImagePoint(MIDDLE.xPx(), MIDDLE.yPx() + BALL / 2), new ImagePoint(MIDDLE.xPx(), GROUND));
+        pen.lines(
+                BodyMap.INK,
+                3,
+                new ImagePoint(MIDDLE.xPx(), MIDDLE.yPx() + BALL / 2),
+                new ImagePoint(MIDDLE.xPx(), GROUND));
         pen.oval(Color.WHITE, MIDDLE, BALL, BALL);
         pen.rim(BodyMap.INK, 1.5, MIDDLE, BALL, BALL);
     }

@@ -10,8 +10,7 @@ import javafx.scene.layout.Region;
 /** The buttons of a dialog, each where the system has its like. */
 final class DialogButtons {
 
-    private DialogButtons() {
-    }
+    private DialogButtons() {}
 
     /** Enter presses the button that has the focus; else it would press the default one. */
     static Button button(String id, String words, ButtonData where, Runnable action) {

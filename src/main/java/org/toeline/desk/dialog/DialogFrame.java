@@ -44,6 +44,7 @@ public final class DialogFrame {
             return Orientation.HORIZONTAL;
         }
     };
+
     private final ButtonBar buttons = new ButtonBar();
     private final VBox foot = new VBox(10, buttons);
     private Optional<Button> act = Optional.empty();
@@ -209,7 +210,9 @@ public final class DialogFrame {
         foot.getChildren().setAll(buttons);
         focus.ifPresent(Node::requestFocus);
         // a field that gets the focus selects all it holds, and the next key would replace it
-        focus.filter(TextInputControl.class::isInstance).map(TextInputControl.class::cast).ifPresent(TextInputControl::end);
+        focus.filter(TextInputControl.class::isInstance)
+                .map(TextInputControl.class::cast)
+                .ifPresent(TextInputControl::end);
     }
 
     private void leave() {
@@ -227,7 +230,8 @@ public final class DialogFrame {
 
     /** Looks at every field again, and goes to the first that has a fault. */
     private boolean isWell() {
-        List<Fault> wrong = faults(middle.getContent()).stream().filter(f -> !f.isWell()).toList();
+        List<Fault> wrong =
+                faults(middle.getContent()).stream().filter(f -> !f.isWell()).toList();
         wrong.stream().findFirst().ifPresent(Fault::goTo);
         return wrong.isEmpty();
     }
@@ -246,7 +250,10 @@ public final class DialogFrame {
         if (node instanceof Control control && control.isFocusTraversable() && !control.isDisabled()) {
             return Optional.of(control);
         }
-        return node instanceof Parent parent ? parent.getChildrenUnmodifiable().stream()
-                .flatMap(child -> firstField(child).stream()).findFirst() : Optional.empty();
+        return node instanceof Parent parent
+                ? parent.getChildrenUnmodifiable().stream()
+                        .flatMap(child -> firstField(child).stream())
+                        .findFirst()
+                : Optional.empty();
     }
 }

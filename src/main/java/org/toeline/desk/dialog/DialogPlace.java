@@ -38,7 +38,9 @@ final class DialogPlace {
     private Rectangle2D screen() {
         Window owner = stage.getOwner();
         return Screen.getScreensForRectangle(owner.getX(), owner.getY(), owner.getWidth(), owner.getHeight()).stream()
-                .findFirst().orElse(Screen.getPrimary()).getVisualBounds();
+                .findFirst()
+                .orElse(Screen.getPrimary())
+                .getVisualBounds();
     }
 
     private double mostHeight() {
@@ -68,7 +70,8 @@ final class DialogPlace {
         }
         resize(width, height);
         Window owner = stage.getOwner();
-        move(owner.getX() + (owner.getWidth() - width - aroundWidth()) / 2,
+        move(
+                owner.getX() + (owner.getWidth() - width - aroundWidth()) / 2,
                 owner.getY() + (owner.getHeight() - height - aroundHeight()) / 2);
     }
 

@@ -18,8 +18,8 @@ import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Controls;
+import org.toeline.desk.text.Texts;
 import org.toeline.paint.BandGauge;
 
 /** The findings as a column of band gauges; on top, large, the one thing to change first with its sentence. */
@@ -28,6 +28,7 @@ public final class FindingsPane extends VBox {
     private static final double WIDTH = 360;
     /** In a narrow window. */
     private static final double LEAST = 270;
+
     private static final double GAUGE = 84;
     private static final double GAP = 16;
 
@@ -116,11 +117,19 @@ public final class FindingsPane extends VBox {
             shown(help, Optional.empty());
         } else {
             title.setText(Texts.of("findings.good.title"));
-            sentence.setText(Texts.of("findings.good", counted(advice, Verdict.IN_RANGE),
-                    counted(advice, Verdict.TOO_CLOSE), counted(advice, Verdict.CANNOT_TELL)));
+            sentence.setText(Texts.of(
+                    "findings.good",
+                    counted(advice, Verdict.IN_RANGE),
+                    counted(advice, Verdict.TOO_CLOSE),
+                    counted(advice, Verdict.CANNOT_TELL)));
             shown(follows, Optional.empty());
-            shown(help, advice.findings().stream().filter(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)))
-                    .findFirst().map(f -> words.name(f.kind()) + ": " + words.help(f.reading().dominatedBy())));
+            shown(
+                    help,
+                    advice.findings().stream()
+                            .filter(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)))
+                            .findFirst()
+                            .map(f -> words.name(f.kind()) + ": "
+                                    + words.help(f.reading().dominatedBy())));
         }
         arrange(advice);
     }
@@ -130,7 +139,9 @@ public final class FindingsPane extends VBox {
     }
 
     private static long counted(Advice advice, Verdict verdict) {
-        return advice.findings().stream().filter(f -> f.verdict().equals(Optional.of(verdict))).count();
+        return advice.findings().stream()
+                .filter(f -> f.verdict().equals(Optional.of(verdict)))
+                .count();
     }
 
     private static void shown(Label label, Optional<String> text) {
@@ -143,7 +154,8 @@ public final class FindingsPane extends VBox {
     private void arrange(Advice advice) {
         List<Finding> all = new ArrayList<>();
         advice.first().ifPresent(first -> all.add(first.finding()));
-        advice.findings().stream().filter(f -> f.verdict().map(Verdict::isOut).orElse(false) && !all.contains(f))
+        advice.findings().stream()
+                .filter(f -> f.verdict().map(Verdict::isOut).orElse(false) && !all.contains(f))
                 .forEach(all::add);
         advice.findings().stream().filter(f -> !all.contains(f)).forEach(all::add);
         order = List.copyOf(all);
@@ -152,8 +164,12 @@ public final class FindingsPane extends VBox {
             gauges.setHeight(height);
         }
         StringBuilder read = new StringBuilder();
-        order.forEach(f -> read.append(words.name(f.kind())).append(' ').append(words.figure(f.reading())).append(' ')
-                .append(words.verdict(f)).append(". "));
+        order.forEach(f -> read.append(words.name(f.kind()))
+                .append(' ')
+                .append(words.figure(f.reading()))
+                .append(' ')
+                .append(words.verdict(f))
+                .append(". "));
         gauges.setAccessibleText(read.toString());
         paint();
     }

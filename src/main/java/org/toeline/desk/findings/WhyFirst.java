@@ -10,8 +10,8 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.CauseChain;
 import org.toeline.advice.CauseGraph;
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.text.Texts;
 import org.toeline.paint.CausePicture;
 
 /** Why this is the first thing to change: the chain of causes as it stands for this player, and what each step rests on. */
@@ -20,11 +20,11 @@ final class WhyFirst {
     private static final double PICTURE = 620;
     private static final double STEPS = 420;
 
-    private WhyFirst() {
-    }
+    private WhyFirst() {}
 
     static void show(Assessment assessment, Words words, Window window) {
-        CauseGraph graph = CauseGraph.of(assessment.advice(), CauseChain.shipped(), assessment.sheet().club());
+        CauseGraph graph = CauseGraph.of(
+                assessment.advice(), CauseChain.shipped(), assessment.sheet().club());
         CausePicture picture = new CausePicture(graph, words);
         double scale = Math.min(1, PICTURE / picture.width());
         Canvas canvas = new Canvas(picture.width() * scale, picture.height() * scale);
@@ -33,14 +33,19 @@ final class WhyFirst {
         FXGraphics2D g = new FXGraphics2D(canvas.getGraphicsContext2D());
         g.scale(scale, scale);
         picture.paint(g);
-        VBox steps = new VBox(10, wrapped(Texts.of("why.text", words.name(assessment.sheet().club()))));
+        VBox steps = new VBox(
+                10, wrapped(Texts.of("why.text", words.name(assessment.sheet().club()))));
         for (CauseChain.Link link : graph.edges()) {
-            Label step = wrapped(words.name(link.cause()) + " → " + words.name(link.effect()) + ": " + words.step(link));
+            Label step =
+                    wrapped(words.name(link.cause()) + " → " + words.name(link.effect()) + ": " + words.step(link));
             Label grounds = wrapped(words.grounds(link));
             grounds.getStyleClass().add("hint");
             steps.getChildren().add(new VBox(1, step, grounds));
         }
-        new DialogFrame(window, Texts.of("why.title")).middle(new HBox(20, canvas, steps)).leave(Texts.of("dialog.close")).show();
+        new DialogFrame(window, Texts.of("why.title"))
+                .middle(new HBox(20, canvas, steps))
+                .leave(Texts.of("dialog.close"))
+                .show();
     }
 
     private static Label wrapped(String text) {

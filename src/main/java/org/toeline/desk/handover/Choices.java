@@ -55,7 +55,11 @@ record Choices(Shown shown, StillOptions still, Locale language, Paper paper, St
     }
 
     Choices withView(Optional<View> changed) {
-        return new Choices(shown, new StillOptions(still.lines(), still.signed(), changed, still.face()), language, paper,
+        return new Choices(
+                shown,
+                new StillOptions(still.lines(), still.signed(), changed, still.face()),
+                language,
+                paper,
                 coachsWords);
     }
 

@@ -21,9 +21,9 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.players.Said;
 import org.toeline.desk.screen.Controls;
+import org.toeline.desk.text.Texts;
 import org.toeline.handout.FaceCover;
 import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
@@ -55,23 +55,44 @@ final class ChoicesPane extends VBox {
         boxes.setHgrow(Priority.ALWAYS);
         grid.getColumnConstraints().setAll(new ColumnConstraints(), boxes);
         getChildren().addAll(shown(), grid, face(), coachsWords());
-        view.setConverter(Controls.names(v -> v.map(k -> Texts.of("view." + k.id())).orElse(Texts.of("hand-over.best-view"))));
+        view.setConverter(Controls.names(
+                v -> v.map(k -> Texts.of("view." + k.id())).orElse(Texts.of("hand-over.best-view"))));
         view.setOnAction(e -> Optional.ofNullable(view.getValue()).ifPresent(v -> choose(c -> c.withView(v))));
         row("hand-over-view", "hand-over.view", view);
-        beside.setConverter(Controls.names(b -> b.map(l -> Said.day(l.recorded()) + " (" + l.id() + ")")
-                .orElse(Texts.of("hand-over.alone"))));
+        beside.setConverter(Controls.names(
+                b -> b.map(l -> Said.day(l.recorded()) + " (" + l.id() + ")").orElse(Texts.of("hand-over.alone"))));
         beside.getItems().setAll(Optional.empty());
         beside.setValue(Optional.empty());
         beside.setOnAction(e -> Optional.ofNullable(beside.getValue()).ifPresent(b -> handOver.beside(b, changed)));
         row("hand-over-beside", "hand-over.beside", beside);
-        row("hand-over-lines", "hand-over.lines", combo(List.of(StillOptions.Lines.values()),
-                l -> Texts.of("hand-over.lines." + low(l)), StillOptions.Lines.THAT_MATTER, Choices::withLines));
-        row("hand-over-signed", "hand-over.signed", combo(List.of(Signed.values()), s -> Texts.of("hand-over.signed." + low(s)),
-                Signed.INITIALS_AND_DATE, Choices::withSigned));
-        row("hand-over-language", "hand-over.language", combo(Words.languages(), l -> l.getDisplayLanguage(l),
-                Locale.ENGLISH, Choices::withLanguage));
-        row("hand-over-paper", "hand-over.paper", combo(List.of(Paper.values()), p -> Texts.of("hand-over.paper." + low(p)),
-                handOver.choices().paper(), Choices::withPaper));
+        row(
+                "hand-over-lines",
+                "hand-over.lines",
+                combo(
+                        List.of(StillOptions.Lines.values()),
+                        l -> Texts.of("hand-over.lines." + low(l)),
+                        StillOptions.Lines.THAT_MATTER,
+                        Choices::withLines));
+        row(
+                "hand-over-signed",
+                "hand-over.signed",
+                combo(
+                        List.of(Signed.values()),
+                        s -> Texts.of("hand-over.signed." + low(s)),
+                        Signed.INITIALS_AND_DATE,
+                        Choices::withSigned));
+        row(
+                "hand-over-language",
+                "hand-over.language",
+                combo(Words.languages(), l -> l.getDisplayLanguage(l), Locale.ENGLISH, Choices::withLanguage));
+        row(
+                "hand-over-paper",
+                "hand-over.paper",
+                combo(
+                        List.of(Paper.values()),
+                        p -> Texts.of("hand-over.paper." + low(p)),
+                        handOver.choices().paper(),
+                        Choices::withPaper));
     }
 
     private static String low(Enum<?> value) {
@@ -100,7 +121,8 @@ final class ChoicesPane extends VBox {
         return row;
     }
 
-    private <T> ComboBox<T> combo(List<T> all, Function<T, String> name, T first, BiFunction<Choices, T, Choices> change) {
+    private <T> ComboBox<T> combo(
+            List<T> all, Function<T, String> name, T first, BiFunction<Choices, T, Choices> change) {
         ComboBox<T> box = new ComboBox<>();
         box.getItems().setAll(all);
         box.setConverter(Controls.names(name));

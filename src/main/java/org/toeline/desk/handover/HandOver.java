@@ -24,17 +24,17 @@ import org.toeline.desk.records.LessonFrames;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.work.Background;
 import org.toeline.handout.BeforeAfter;
-import org.toeline.paint.Drawing;
 import org.toeline.handout.Handout;
 import org.toeline.handout.PictureFormat;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.WholeFile;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Stills;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.ledger.store.rows.Search;
-import org.toeline.ledger.store.place.Stills;
 import org.toeline.mark.View;
+import org.toeline.paint.Drawing;
 import org.toeline.video.Frame;
 
 /** The handout of the lesson on the desk by what was chosen: painted and written off the interface thread. */
@@ -81,8 +81,7 @@ final class HandOver {
      *
      * @param pictures its address frames, as far as they are found
      */
-    private record Earlier(KeptLesson kept, Map<View, BufferedImage> pictures) {
-    }
+    private record Earlier(KeptLesson kept, Map<View, BufferedImage> pictures) {}
 
     /** The player's other lessons with this club that were kept before the one on the desk, the latest first. */
     void earlierLessons(Consumer<List<LessonLine>> then) {
@@ -92,8 +91,15 @@ final class HandOver {
             then.accept(List.of());
             return;
         }
-        Search search = Search.RECENT.withPlayer(player.getAsInt()).withClub(studio.model().sheet().club());
-        studio.records().ask(l -> l.find(search).stream().filter(line -> line.id() < own.getAsInt()).toList(), then);
+        Search search = Search.RECENT
+                .withPlayer(player.getAsInt())
+                .withClub(studio.model().sheet().club());
+        studio.records()
+                .ask(
+                        l -> l.find(search).stream()
+                                .filter(line -> line.id() < own.getAsInt())
+                                .toList(),
+                        then);
     }
 
     /** Shows an earlier lesson beside this one, or none. */
@@ -104,17 +110,30 @@ final class HandOver {
             return;
         }
         LedgerPlace.Folder files = studio.records().settings().folder();
-        studio.records().ask(l -> new LessonFrames(l.lesson(line.get().id()).orElseThrow(), l.takes(line.get().id()), files),
-                frames -> studio.background().run(frames::pictures, pictures -> {
-                    earlier = Optional.of(new Earlier(frames.kept(), pictures));
-                    then.run();
-                }));
+        studio.records()
+                .ask(
+                        l -> new LessonFrames(
+                                l.lesson(line.get().id()).orElseThrow(),
+                                l.takes(line.get().id()),
+                                files),
+                        frames -> studio.background().run(frames::pictures, pictures -> {
+                            earlier = Optional.of(new Earlier(frames.kept(), pictures));
+                            then.run();
+                        }));
     }
 
     /** What a handout is made from, as it is now. */
-    private record Material(Lesson lesson, Assessment assessment, Map<View, Frame> frames, Choices choices, LengthUnit unit,
-                            Phrases phrases, RangeBook ranges, Optional<Earlier> earlier, LedgerPlace.Folder files,
-                            OptionalInt lessonId) {
+    private record Material(
+            Lesson lesson,
+            Assessment assessment,
+            Map<View, Frame> frames,
+            Choices choices,
+            LengthUnit unit,
+            Phrases phrases,
+            RangeBook ranges,
+            Optional<Earlier> earlier,
+            LedgerPlace.Folder files,
+            OptionalInt lessonId) {
 
         /** Pictures as the desk shows them; for a clip that is gone, the address frame that was kept. */
         Handout handout() throws IOException {
@@ -124,36 +143,59 @@ final class HandOver {
                 if (frame != null) {
                     pictures.put(marks.view(), frame.toImage());
                 } else if (lessonId.isPresent()) {
-                    AddressFrames.read(files, lessonId.getAsInt(), marks.view()).ifPresent(p -> pictures.put(marks.view(), p));
+                    AddressFrames.read(files, lessonId.getAsInt(), marks.view())
+                            .ifPresent(p -> pictures.put(marks.view(), p));
                 }
             }
             return as(lesson, assessment, pictures);
         }
 
         private Handout as(Lesson of, Assessment found, Map<View, BufferedImage> pictures) {
-            return Handout.of(of, found, pictures, Words.of(choices.language(), unit).with(phrases))
-                    .withOptions(choices.still()).withCoachsWords(choices.coachsWords());
+            return Handout.of(
+                            of,
+                            found,
+                            pictures,
+                            Words.of(choices.language(), unit).with(phrases))
+                    .withOptions(choices.still())
+                    .withCoachsWords(choices.coachsWords());
         }
 
         /** The still, or both stills in one picture when an earlier lesson is to be beside it and can be. */
         Drawing still(Handout handout) {
-            return earlier.flatMap(e -> BeforeAfter.of(as(e.kept.lesson(), Assessment.of(e.kept.lesson().sheet(), ranges),
-                    e.pictures), handout)).map(Drawing.class::cast).orElseGet(handout::still);
+            return earlier.flatMap(e -> BeforeAfter.of(
+                            as(e.kept.lesson(), Assessment.of(e.kept.lesson().sheet(), ranges), e.pictures), handout))
+                    .map(Drawing.class::cast)
+                    .orElseGet(handout::still);
         }
     }
 
     private Optional<Material> material() {
-        return studio.assessment().get().map(a -> new Material(studio.model().lesson(), a, studio.frames().get(), choices,
-                studio.words().get().lengthUnit(), phrases, studio.ranges().all(), earlier, studio.records().settings().folder(), studio.records().lessonId()));
+        return studio.assessment()
+                .get()
+                .map(a -> new Material(
+                        studio.model().lesson(),
+                        a,
+                        studio.frames().get(),
+                        choices,
+                        studio.words().get().lengthUnit(),
+                        phrases,
+                        studio.ranges().all(),
+                        earlier,
+                        studio.records().settings().folder(),
+                        studio.records().lessonId()));
     }
 
     /** Paints what the player will see; only the latest is answered. */
     void paint(Consumer<BufferedImage> then) {
-        material().ifPresent(m -> lane.run(() -> {
-            Handout handout = m.handout();
-            return m.choices.shown() == Choices.Shown.PAPER ? page(handout.pdf(m.choices.paper()))
-                    : PictureFormat.image(m.still(handout));
-        }, then));
+        material()
+                .ifPresent(m -> lane.run(
+                        () -> {
+                            Handout handout = m.handout();
+                            return m.choices.shown() == Choices.Shown.PAPER
+                                    ? page(handout.pdf(m.choices.paper()))
+                                    : PictureFormat.image(m.still(handout));
+                        },
+                        then));
     }
 
     private static BufferedImage page(byte[] pdf) throws IOException {
@@ -164,34 +206,53 @@ final class HandOver {
 
     /** The usual name of a file; empty while there is nothing to hand over. */
     Optional<String> fileName(String what, String ending) {
-        return material().map(m -> Handout.of(m.lesson, m.assessment, Map.of(), Words.english()).withOptions(m.choices.still())
-                .fileName(what, ending));
+        return material()
+                .map(m -> Handout.of(m.lesson, m.assessment, Map.of(), Words.english())
+                        .withOptions(m.choices.still())
+                        .fileName(what, ending));
     }
 
     /** Writes one file, its kind by its ending: png, jpg or svg for the still, pdf or html for the page. */
     void write(Path file, Consumer<Path> then) {
-        material().ifPresent(m -> studio.background().run(() -> {
-            WholeFile.write(file, bytes(m, m.handout(), file.getFileName().toString()));
-            return file;
-        }, then));
+        material()
+                .ifPresent(m -> studio.background()
+                        .run(
+                                () -> {
+                                    WholeFile.write(
+                                            file,
+                                            bytes(
+                                                    m,
+                                                    m.handout(),
+                                                    file.getFileName().toString()));
+                                    return file;
+                                },
+                                then));
     }
 
     /** Writes the still and both pages under their usual names, and the still beside the lesson in the ledger. */
     void writeAll(Path folder, Consumer<List<Path>> then) {
-        material().ifPresent(m -> studio.background().run(() -> {
-            Handout handout = m.handout();
-            List<Path> written = new ArrayList<>();
-            for (String name : List.of(handout.fileName("still", "png"), handout.fileName("page", "pdf"),
-                    handout.fileName("page", "html"))) {
-                WholeFile.write(folder.resolve(name), bytes(m, handout, name));
-                written.add(folder.resolve(name));
-            }
-            if (m.lessonId.isPresent()) {
-                WholeFile.write(Stills.folder(m.files, m.lessonId.getAsInt()).resolve(handout.fileName("still", "png")),
-                        PictureFormat.PNG.of(m.still(handout)));
-            }
-            return written;
-        }, then));
+        material()
+                .ifPresent(m -> studio.background()
+                        .run(
+                                () -> {
+                                    Handout handout = m.handout();
+                                    List<Path> written = new ArrayList<>();
+                                    for (String name : List.of(
+                                            handout.fileName("still", "png"),
+                                            handout.fileName("page", "pdf"),
+                                            handout.fileName("page", "html"))) {
+                                        WholeFile.write(folder.resolve(name), bytes(m, handout, name));
+                                        written.add(folder.resolve(name));
+                                    }
+                                    if (m.lessonId.isPresent()) {
+                                        WholeFile.write(
+                                                Stills.folder(m.files, m.lessonId.getAsInt())
+                                                        .resolve(handout.fileName("still", "png")),
+                                                PictureFormat.PNG.of(m.still(handout)));
+                                    }
+                                    return written;
+                                },
+                                then));
     }
 
     private static byte[] bytes(Material material, Handout handout, String name) {

@@ -21,10 +21,10 @@ import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import org.jspecify.annotations.Nullable;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.text.Texts;
 
 /** Exactly what the player will see, at phone and at paper size, and what can be chosen about it. */
 public final class HandOverScreen implements Screen {
@@ -61,9 +61,16 @@ public final class HandOverScreen implements Screen {
         HBox.setHgrow(scroll, Priority.ALWAYS);
         nothing.setWrapText(true);
         nothing.setId("hand-over-nothing");
-        buttons = new VBox(8,
+        buttons = new VBox(
+                8,
                 new FlowPane(8, 8, Controls.button("keep-all", "hand-over.keep-all", this::keepAll)),
-                new FlowPane(8, 8, Controls.button("keep-still", "hand-over.keep-still", () -> keep("still", "png", "*.png", "*.jpg", "*.svg")),
+                new FlowPane(
+                        8,
+                        8,
+                        Controls.button(
+                                "keep-still",
+                                "hand-over.keep-still",
+                                () -> keep("still", "png", "*.png", "*.jpg", "*.svg")),
                         Controls.button("keep-pdf", "hand-over.keep-pdf", () -> keep("page", "pdf", "*.pdf")),
                         Controls.button("keep-html", "hand-over.keep-html", () -> keep("page", "html", "*.html"))));
         Label title = new Label(Texts.of("hand-over.title"));
@@ -104,19 +111,25 @@ public final class HandOverScreen implements Screen {
             return;
         }
         double room = Math.max(PHONE_WIDTH, scroll.getViewportBounds().getWidth() - 2 * AROUND);
-        picture.setFitWidth(switch (handOver.choices().shown()) {
-            case PHONE -> PHONE_WIDTH;
-            case LARGE, PAPER -> Math.min(room, picture.getImage().getWidth());
-        });
-        StackPane.setAlignment(picture, handOver.choices().shown() == Choices.Shown.PHONE ? Pos.CENTER : Pos.TOP_CENTER);
+        picture.setFitWidth(
+                switch (handOver.choices().shown()) {
+                    case PHONE -> PHONE_WIDTH;
+                    case LARGE, PAPER -> Math.min(room, picture.getImage().getWidth());
+                });
+        StackPane.setAlignment(
+                picture, handOver.choices().shown() == Choices.Shown.PHONE ? Pos.CENTER : Pos.TOP_CENTER);
     }
 
     private void keep(String what, String ending, String... endings) {
         FileChooser chooser = new FileChooser();
         chooser.setInitialFileName(handOver.fileName(what, ending).orElse(what + "." + ending));
-        chooser.getExtensionFilters().setAll(List.of(endings).stream()
-                .map(e -> new FileChooser.ExtensionFilter(e.substring(2).toUpperCase(java.util.Locale.ROOT), e)).toList());
-        Optional.ofNullable(chooser.showSaveDialog(root.getScene().getWindow())).map(File::toPath).ifPresent(this::write);
+        chooser.getExtensionFilters()
+                .setAll(List.of(endings).stream()
+                        .map(e -> new FileChooser.ExtensionFilter(e.substring(2).toUpperCase(java.util.Locale.ROOT), e))
+                        .toList());
+        Optional.ofNullable(chooser.showSaveDialog(root.getScene().getWindow()))
+                .map(File::toPath)
+                .ifPresent(this::write);
     }
 
     /** Writes one file, its kind by its ending. */
@@ -125,14 +138,24 @@ public final class HandOverScreen implements Screen {
     }
 
     private void keepAll() {
-        Optional.ofNullable(new DirectoryChooser().showDialog(root.getScene().getWindow())).map(File::toPath)
+        Optional.ofNullable(new DirectoryChooser().showDialog(root.getScene().getWindow()))
+                .map(File::toPath)
                 .ifPresent(this::writeAll);
     }
 
     /** Writes the still and the pages under their usual names. */
     void writeAll(Path folder) {
-        handOver.writeAll(folder, files -> studio.say().accept(Texts.of("hand-over.kept-all", folder,
-                String.join(", ", files.stream().map(f -> f.getFileName().toString()).toList()))));
+        handOver.writeAll(
+                folder,
+                files -> studio.say()
+                        .accept(Texts.of(
+                                "hand-over.kept-all",
+                                folder,
+                                String.join(
+                                        ", ",
+                                        files.stream()
+                                                .map(f -> f.getFileName().toString())
+                                                .toList()))));
     }
 
     @Override

@@ -11,17 +11,16 @@ import javafx.stage.Window;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Phrases;
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
+import org.toeline.desk.text.Texts;
 
 /** The phrases a coach may replace, each with the field for the coach's own. */
 final class PhrasesDialog {
 
     private static final double WIDTH = 680;
 
-    private PhrasesDialog() {
-    }
+    private PhrasesDialog() {}
 
     /** @param kept run once the coach's phrases were kept */
     static void edit(OwnWords own, Locale language, Window window, Runnable kept) {
@@ -35,12 +34,17 @@ final class PhrasesDialog {
             fields.put(key, field);
             rows.getChildren().add(row(key, shipped, language, field));
         }
-        new DialogFrame(window, Texts.of("phrases.title")).text(Texts.of("phrases.text")).middle(rows)
-                .leave(Texts.of("dialog.cancel")).act("phrases-keep", Texts.of("dialog.keep"), () -> {
+        new DialogFrame(window, Texts.of("phrases.title"))
+                .text(Texts.of("phrases.text"))
+                .middle(rows)
+                .leave(Texts.of("dialog.cancel"))
+                .act("phrases-keep", Texts.of("dialog.keep"), () -> {
                     own.keep(changed(own.phrases(), shipped, language.getLanguage(), fields));
                     kept.run();
                 })
-                .asksBeforeLosing(() -> fields.values().stream().map(TextField::getText).toList()).show();
+                .asksBeforeLosing(
+                        () -> fields.values().stream().map(TextField::getText).toList())
+                .show();
     }
 
     private static VBox row(String key, Words shipped, Locale language, TextField field) {
@@ -50,9 +54,20 @@ final class PhrasesDialog {
         Label label = DialogFrame.wrapped(text);
         label.getStyleClass().add("hint");
         label.setLabelFor(field);
-        return new VBox(2, label, field, new Fault(field, () -> field.getText().isBlank() || field.getText().strip().equals(text)
-                || Phrases.canStandFor(language.getLanguage(), key, field.getText().strip())
-                ? Optional.empty() : Optional.of(Texts.of("phrases.fault", Phrases.LONGEST))));
+        return new VBox(
+                2,
+                label,
+                field,
+                new Fault(
+                        field,
+                        () -> field.getText().isBlank()
+                                        || field.getText().strip().equals(text)
+                                        || Phrases.canStandFor(
+                                                language.getLanguage(),
+                                                key,
+                                                field.getText().strip())
+                                ? Optional.empty()
+                                : Optional.of(Texts.of("phrases.fault", Phrases.LONGEST))));
     }
 
     /** A field that holds what is shipped, or nothing, is no phrase of the coach's own. */
@@ -60,7 +75,8 @@ final class PhrasesDialog {
         Phrases changed = before;
         for (Map.Entry<String, TextField> field : fields.entrySet()) {
             String text = field.getValue().getText().strip();
-            changed = text.isEmpty() || text.equals(shipped.text(field.getKey())) ? changed.without(language, field.getKey())
+            changed = text.isEmpty() || text.equals(shipped.text(field.getKey()))
+                    ? changed.without(language, field.getKey())
                     : changed.with(language, field.getKey(), text);
         }
         return changed;

@@ -59,7 +59,8 @@ public enum Act {
 
     /** The screen it goes to, for one that goes to a screen; finding begins among the players. */
     public java.util.Optional<String> screen() {
-        return this == FIND ? java.util.Optional.of("players")
+        return this == FIND
+                ? java.util.Optional.of("players")
                 : java.util.Optional.of(id).filter(i -> i.startsWith("go-")).map(i -> i.substring("go-".length()));
     }
 

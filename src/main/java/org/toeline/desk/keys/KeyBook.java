@@ -34,12 +34,18 @@ public final class KeyBook {
 
     /** What a key press asks for. */
     public Optional<Act> asked(KeyEvent event) {
-        return keys.entrySet().stream().filter(e -> e.getValue().match(event)).map(Map.Entry::getKey).findFirst();
+        return keys.entrySet().stream()
+                .filter(e -> e.getValue().match(event))
+                .map(Map.Entry::getKey)
+                .findFirst();
     }
 
     /** Who has a key already. */
     public Optional<Act> holder(KeyCombination key) {
-        return keys.entrySet().stream().filter(e -> e.getValue().equals(key)).map(Map.Entry::getKey).findFirst();
+        return keys.entrySet().stream()
+                .filter(e -> e.getValue().equals(key))
+                .map(Map.Entry::getKey)
+                .findFirst();
     }
 
     /** Gives an act another key; answers whether it was free. */

@@ -13,8 +13,8 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.text.Texts;
 
 /** All keys on one sheet; a click on a key and the next press change it. */
 public final class KeySheet {
@@ -33,10 +33,18 @@ public final class KeySheet {
     public static void show(KeyBook book, Window window) {
         KeySheet sheet = new KeySheet(book);
         sheet.said.setId("keys-said");
-        DialogFrame frame = new DialogFrame(window, Texts.of("keys.title")).middle(new VBox(14, sheet.said, sheet.grid()))
+        DialogFrame frame = new DialogFrame(window, Texts.of("keys.title"))
+                .middle(new VBox(14, sheet.said, sheet.grid()))
                 .leave(Texts.of("dialog.close"));
-        frame.apart("keys-restore", Texts.of("keys.restore"), () -> frame.ask(Texts.of("keys.restore.sure"),
-                Texts.of("keys.restore.not"), Texts.of("keys.restore.yes"), sheet::restore)).show();
+        frame.apart(
+                        "keys-restore",
+                        Texts.of("keys.restore"),
+                        () -> frame.ask(
+                                Texts.of("keys.restore.sure"),
+                                Texts.of("keys.restore.not"),
+                                Texts.of("keys.restore.yes"),
+                                sheet::restore))
+                .show();
     }
 
     private void restore() {
@@ -80,8 +88,16 @@ public final class KeySheet {
             key.setOnKeyPressed(null);
             if (e.getCode() != KeyCode.ESCAPE) {
                 KeyCombination pressed = combination(e);
-                said.setText(book.give(act, pressed) ? Texts.of("keys.text") : Texts.of("keys.taken",
-                        pressed.getDisplayText(), Texts.of("key." + book.holder(pressed).orElseThrow().id())));
+                said.setText(
+                        book.give(act, pressed)
+                                ? Texts.of("keys.text")
+                                : Texts.of(
+                                        "keys.taken",
+                                        pressed.getDisplayText(),
+                                        Texts.of("key."
+                                                + book.holder(pressed)
+                                                        .orElseThrow()
+                                                        .id())));
             }
             show.run();
         });

@@ -20,18 +20,19 @@ public final class ClickSpread {
     /** Below this nobody clicks, pixels. */
     private static final double STEADIEST_PX = 0.3;
 
-    private ClickSpread() {
-    }
+    private ClickSpread() {}
 
     /** The spread in pixels; empty with too few marks that both have. */
     public static OptionalDouble of(ViewMarks first, ViewMarks again) {
         List<Double> apart = new ArrayList<>();
         for (Mark mark : again.marks()) {
-            first.mark(mark.landmark()).filter(m -> isClicked(m, mark.sigmaPx()))
+            first.mark(mark.landmark())
+                    .filter(m -> isClicked(m, mark.sigmaPx()))
                     .ifPresent(m -> apart.add(m.at().distancePx(mark.at())));
         }
         for (FloorMark mark : again.floorMarks()) {
-            first.floorMark(mark.pointId()).filter(m -> isClicked(m, mark.sigmaPx()))
+            first.floorMark(mark.pointId())
+                    .filter(m -> isClicked(m, mark.sigmaPx()))
                     .ifPresent(m -> apart.add(m.at().distancePx(mark.at())));
         }
         if (apart.size() < LEAST) {
@@ -46,14 +47,21 @@ public final class ClickSpread {
     /** Whether marking an item a second time tells anything: it was clicked the first time, neither suggested nor found. */
     static boolean learnsFrom(ViewMarks first, Item item, double clickSigmaPx) {
         return item instanceof Item.OfLandmark l
-                ? first.mark(l.landmark()).filter(m -> isClicked(m, clickSigmaPx)).isPresent()
+                ? first.mark(l.landmark())
+                        .filter(m -> isClicked(m, clickSigmaPx))
+                        .isPresent()
                 : item instanceof Item.OfFloor f
-                && first.floorMark(f.pointId()).filter(m -> isClicked(m, clickSigmaPx)).isPresent();
+                        && first.floorMark(f.pointId())
+                                .filter(m -> isClicked(m, clickSigmaPx))
+                                .isPresent();
     }
 
     /** Whether enough of a view was clicked to learn the spread when it is marked again. */
     public static boolean learnsFrom(ViewMarks first, double clickSigmaPx) {
-        return Marking.marked(first).stream().filter(item -> learnsFrom(first, item, clickSigmaPx)).count() >= LEAST;
+        return Marking.marked(first).stream()
+                        .filter(item -> learnsFrom(first, item, clickSigmaPx))
+                        .count()
+                >= LEAST;
     }
 
     /** An accepted suggestion is known less well than a click. */

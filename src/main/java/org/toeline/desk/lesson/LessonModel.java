@@ -2,11 +2,9 @@ package org.toeline.desk.lesson;
 
 import java.nio.file.Path;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
@@ -15,7 +13,6 @@ import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
-import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -32,12 +29,12 @@ public final class LessonModel extends UndoableLesson {
         void changed();
 
         /** A gesture was completed: what is marked now should be kept. */
-        default void settled() {
-        }
+        default void settled() {}
     }
 
     /** What was put somewhere last. */
     private Optional<Selection> placed = Optional.empty();
+
     private final Set<View> repeating = EnumSet.noneOf(View.class);
 
     public LessonModel(Lesson lesson) {
@@ -49,7 +46,9 @@ public final class LessonModel extends UndoableLesson {
         begin(opened, from);
         repeating.clear();
         placed = Optional.empty();
-        large = opened.sheet().views().isEmpty() ? View.FACE_ON : opened.sheet().views().get(0).view();
+        large = opened.sheet().views().isEmpty()
+                ? View.FACE_ON
+                : opened.sheet().views().get(0).view();
         selectNext();
     }
 
@@ -102,7 +101,10 @@ public final class LessonModel extends UndoableLesson {
         release();
         sheet().view(large).ifPresent(v -> {
             if (lesson.unfinished().again(large).isEmpty()) {
-                change(sheet(), lesson.unfinished().withAgain(ViewMarks.empty(large, v.widthPx(), v.heightPx())), selection());
+                change(
+                        sheet(),
+                        lesson.unfinished().withAgain(ViewMarks.empty(large, v.widthPx(), v.heightPx())),
+                        selection());
             }
             repeating.add(large);
             selectNext();
@@ -124,7 +126,8 @@ public final class LessonModel extends UndoableLesson {
         leaveRepeat();
         Optional<ViewMarks> again = lesson.unfinished().again(large);
         OptionalDouble spread = again.isPresent() && sheet().view(large).isPresent()
-                ? ClickSpread.of(sheet().view(large).get(), again.get()) : OptionalDouble.empty();
+                ? ClickSpread.of(sheet().view(large).get(), again.get())
+                : OptionalDouble.empty();
         if (spread.isPresent()) {
             change(sheet(), lesson.unfinished().withoutAgain(large), selection());
         }
@@ -136,8 +139,10 @@ public final class LessonModel extends UndoableLesson {
         release();
         Optional<ViewMarks> fits = sheet().view(view).filter(m -> m.widthPx() == width && m.heightPx() == height);
         lesson = lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()));
-        change(sheet().withView(fits.orElse(ViewMarks.empty(view, width, height))),
-                fits.isPresent() ? lesson.unfinished() : lesson.unfinished().withoutAgain(view), selection());
+        change(
+                sheet().withView(fits.orElse(ViewMarks.empty(view, width, height))),
+                fits.isPresent() ? lesson.unfinished() : lesson.unfinished().withoutAgain(view),
+                selection());
     }
 
     /** A view's clip lies elsewhere now; what was marked on it stays. */
@@ -236,8 +241,10 @@ public final class LessonModel extends UndoableLesson {
 
     /** What is selected, when it is only suggested. */
     public Optional<Mark> suggestion() {
-        return selected.filter(i -> i instanceof Item.OfLandmark).map(i -> ((Item.OfLandmark) i).landmark())
-                .flatMap(l -> marks(large).flatMap(v -> v.mark(l))).filter(m -> m.origin() == Mark.Origin.SUGGESTED);
+        return selected.filter(i -> i instanceof Item.OfLandmark)
+                .map(i -> ((Item.OfLandmark) i).landmark())
+                .flatMap(l -> marks(large).flatMap(v -> v.mark(l)))
+                .filter(m -> m.origin() == Mark.Origin.SUGGESTED);
     }
 
     /** Takes all suggestions of the large view as right. */
@@ -257,11 +264,16 @@ public final class LessonModel extends UndoableLesson {
     public void skip() {
         release();
         Optional<Item> item = selected;
-        item.filter(i -> marks(large).filter(v -> Marking.handles(v, i).isEmpty()).isPresent()).ifPresent(i ->
-                change(sheet(), lesson.unfinished().withUnseen(large, names -> {
-                    names.add(i.name());
-                    return names;
-                }), selection()));
+        item.filter(i -> marks(large)
+                        .filter(v -> Marking.handles(v, i).isEmpty())
+                        .isPresent())
+                .ifPresent(i -> change(
+                        sheet(),
+                        lesson.unfinished().withUnseen(large, names -> {
+                            names.add(i.name());
+                            return names;
+                        }),
+                        selection()));
         select(MarkOrder.after(this, item));
     }
 
@@ -269,7 +281,8 @@ public final class LessonModel extends UndoableLesson {
     public void drag(ImagePoint to) {
         if (isGrabbed() && selected.isPresent() && marks(large).isPresent()) {
             ViewMarks moved = Marking.put(marks(large).get(), selected.get(), handle, to, sheet().clickSigmaPx());
-            lesson = repeating() ? lesson.withUnfinished(lesson.unfinished().withAgain(moved))
+            lesson = repeating()
+                    ? lesson.withUnfinished(lesson.unfinished().withAgain(moved))
                     : lesson.withSheet(sheet().withView(moved));
             changed();
         }
@@ -278,19 +291,30 @@ public final class LessonModel extends UndoableLesson {
     /** Moves the selected item a little; while it is not marked yet, the one that was placed last, which is answered. */
     public Optional<Item> nudge(double dxPx, double dyPx) {
         release();
-        Optional<Selection> moved = Optional.of(selection()).filter(this::isMarked).or(() -> placed.filter(this::isMarked));
+        Optional<Selection> moved =
+                Optional.of(selection()).filter(this::isMarked).or(() -> placed.filter(this::isMarked));
         moved.ifPresent(s -> {
             ViewMarks view = marks(large).orElseThrow();
             Item item = s.item().orElseThrow();
-            put(Marking.put(view, item, s.handle(), Marking.handles(view, item).get(s.handle()).plus(dxPx, dyPx),
-                    sheet().clickSigmaPx()), s);
+            put(
+                    Marking.put(
+                            view,
+                            item,
+                            s.handle(),
+                            Marking.handles(view, item).get(s.handle()).plus(dxPx, dyPx),
+                            sheet().clickSigmaPx()),
+                    s);
         });
         return moved.flatMap(Selection::item);
     }
 
     private boolean isMarked(Selection s) {
-        return s.view() == large && s.item().isPresent()
-                && marks(large).filter(v -> s.handle() < Marking.handles(v, s.item().get()).size()).isPresent();
+        return s.view() == large
+                && s.item().isPresent()
+                && marks(large)
+                        .filter(v ->
+                                s.handle() < Marking.handles(v, s.item().get()).size())
+                        .isPresent();
     }
 
     public void delete() {

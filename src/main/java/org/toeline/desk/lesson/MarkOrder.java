@@ -13,14 +13,26 @@ import org.toeline.mark.ViewMarks;
 /** In which order things are marked in a view: what decides most first. */
 public final class MarkOrder {
 
-    private static final List<Landmark> FIRST = List.of(LEAD_SHOULDER, TRAIL_SHOULDER, LEAD_HEEL, LEAD_TOE, TRAIL_HEEL,
-            TRAIL_TOE);
-    private static final List<Landmark> THEN = List.of(LEAD_WRIST, TRAIL_WRIST, HEAD_CENTRE, LEAD_HIP, TRAIL_HIP,
-            CLUB_HEAD, GRIP_END, LEAD_KNEE, TRAIL_KNEE, LEAD_ANKLE, TRAIL_ANKLE, LEAD_ELBOW, TRAIL_ELBOW, NECK);
+    private static final List<Landmark> FIRST =
+            List.of(LEAD_SHOULDER, TRAIL_SHOULDER, LEAD_HEEL, LEAD_TOE, TRAIL_HEEL, TRAIL_TOE);
+    private static final List<Landmark> THEN = List.of(
+            LEAD_WRIST,
+            TRAIL_WRIST,
+            HEAD_CENTRE,
+            LEAD_HIP,
+            TRAIL_HIP,
+            CLUB_HEAD,
+            GRIP_END,
+            LEAD_KNEE,
+            TRAIL_KNEE,
+            LEAD_ANKLE,
+            TRAIL_ANKLE,
+            LEAD_ELBOW,
+            TRAIL_ELBOW,
+            NECK);
     private static final List<Landmark> AT_THE_TEE = List.of(CROWN, GROUND, CLUB_HEAD);
 
-    private MarkOrder() {
-    }
+    private MarkOrder() {}
 
     /** The landmarks a view shows, in order. */
     public static List<Landmark> landmarks(View view) {
@@ -51,21 +63,30 @@ public final class MarkOrder {
     public static Optional<Item> next(LessonModel model) {
         Optional<ViewMarks> view = model.marks(model.large());
         return view.flatMap(v -> items(model, v.view()).stream()
-                .filter(item -> isToBeMarked(model, v, item)).findFirst()
-                .or(() -> items(model, v.view()).stream().filter(item -> suggested(v, item)).findFirst()));
+                .filter(item -> isToBeMarked(model, v, item))
+                .findFirst()
+                .or(() -> items(model, v.view()).stream()
+                        .filter(item -> suggested(v, item))
+                        .findFirst()));
     }
 
     /** Whether an item is not marked yet and nobody said that it cannot be seen; the second time, whether that teaches anything. */
     private static boolean isToBeMarked(LessonModel model, ViewMarks view, Item item) {
-        return Marking.handles(view, item).isEmpty() && !model.unseen(view.view(), item)
-                && (!model.repeating(view.view()) || ClickSpread.learnsFrom(model.sheet().view(view.view()).orElseThrow(), item,
-                model.sheet().clickSigmaPx()));
+        return Marking.handles(view, item).isEmpty()
+                && !model.unseen(view.view(), item)
+                && (!model.repeating(view.view())
+                        || ClickSpread.learnsFrom(
+                                model.sheet().view(view.view()).orElseThrow(),
+                                item,
+                                model.sheet().clickSigmaPx()));
     }
 
     /** Whether an item stands where the program suggests it and nobody has looked. */
     public static boolean suggested(ViewMarks view, Item item) {
         return item instanceof Item.OfLandmark l
-                && view.mark(l.landmark()).filter(m -> m.origin() == Mark.Origin.SUGGESTED).isPresent();
+                && view.mark(l.landmark())
+                        .filter(m -> m.origin() == Mark.Origin.SUGGESTED)
+                        .isPresent();
     }
 
     /** The first thing that is to be marked after an item, beginning anew at the end; then what is only suggested. */

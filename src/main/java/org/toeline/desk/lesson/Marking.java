@@ -16,8 +16,7 @@ import org.toeline.mark.ViewMarks;
 /** Placing, moving and deleting items on a view's marks: pure functions. */
 public final class Marking {
 
-    private Marking() {
-    }
+    private Marking() {}
 
     /** Where an item's handles are, in order; none when it is not marked. */
     public static List<ImagePoint> handles(ViewMarks view, Item item) {
@@ -29,7 +28,10 @@ public final class Marking {
         }
         if (item instanceof Item.OfVertical v) {
             return v.index() < view.verticals().size()
-                    ? List.of(view.verticals().get(v.index()).from(), view.verticals().get(v.index()).to()) : List.of();
+                    ? List.of(
+                            view.verticals().get(v.index()).from(),
+                            view.verticals().get(v.index()).to())
+                    : List.of();
         }
         return view.ball().map(b -> List.of(b.centre())).orElse(List.of());
     }
@@ -55,27 +57,38 @@ public final class Marking {
     public static ViewMarks put(ViewMarks view, Item item, int handle, ImagePoint to, double clickSigmaPx) {
         ImagePoint at = inside(view, to);
         if (item instanceof Item.OfLandmark l) {
-            return view.withMark(Mark.placed(l.landmark(), at, view.mark(l.landmark())
-                    .filter(m -> m.origin() == Mark.Origin.PLACED).map(m -> Math.max(m.sigmaPx(), clickSigmaPx)).orElse(clickSigmaPx)));
+            return view.withMark(Mark.placed(
+                    l.landmark(),
+                    at,
+                    view.mark(l.landmark())
+                            .filter(m -> m.origin() == Mark.Origin.PLACED)
+                            .map(m -> Math.max(m.sigmaPx(), clickSigmaPx))
+                            .orElse(clickSigmaPx)));
         }
         if (item instanceof Item.OfFloor f) {
-            return view.withFloorMark(new FloorMark(f.pointId(), at, view.floorMark(f.pointId())
-                    .map(m -> Math.max(m.sigmaPx(), clickSigmaPx)).orElse(clickSigmaPx)));
+            return view.withFloorMark(new FloorMark(
+                    f.pointId(),
+                    at,
+                    view.floorMark(f.pointId())
+                            .map(m -> Math.max(m.sigmaPx(), clickSigmaPx))
+                            .orElse(clickSigmaPx)));
         }
         if (item instanceof Item.OfVertical v) {
             return vertical(view, v.index(), handle, at, clickSigmaPx);
         }
-        BallMark moved = view.ball().map(b -> new BallMark(at, b.diameterPx(),
-                Math.max(b.sigmaPx(), clickSigmaPx), b.diameterSigmaPx()))
-                .orElse(new BallMark(at, OptionalDouble.empty(), clickSigmaPx,
-                        BallMark.USUAL_DIAMETER_SIGMA_PX));
+        BallMark moved = view.ball()
+                .map(b -> new BallMark(at, b.diameterPx(), Math.max(b.sigmaPx(), clickSigmaPx), b.diameterSigmaPx()))
+                .orElse(new BallMark(at, OptionalDouble.empty(), clickSigmaPx, BallMark.USUAL_DIAMETER_SIGMA_PX));
         return view.withBall(Optional.of(moved));
     }
 
     /** A ball drawn by hand from one side to the other, each side as well as a click. */
     public static BallMark ball(ImagePoint from, ImagePoint to, double clickSigmaPx) {
-        return new BallMark(new ImagePoint(round((from.xPx() + to.xPx()) / 2), round((from.yPx() + to.yPx()) / 2)),
-                OptionalDouble.of(round(from.distancePx(to))), clickSigmaPx / Math.sqrt(2), clickSigmaPx * Math.sqrt(2));
+        return new BallMark(
+                new ImagePoint(round((from.xPx() + to.xPx()) / 2), round((from.yPx() + to.yPx()) / 2)),
+                OptionalDouble.of(round(from.distancePx(to))),
+                clickSigmaPx / Math.sqrt(2),
+                clickSigmaPx * Math.sqrt(2));
     }
 
     /** Both ends of a rod or an upright; a rod's far end is the layout's next point that is not marked. */
@@ -85,8 +98,12 @@ public final class Marking {
         if (line.item() instanceof Item.OfFloor f) {
             ViewMarks one = view.withFloorMark(new FloorMark(f.pointId(), from, line.fromSigmaPx()));
             List<String> ids = floor.points().stream().map(FloorReference::id).toList();
-            return ids.stream().skip(ids.indexOf(f.pointId()) + 1L).filter(id -> view.floorMark(id).isEmpty()).findFirst()
-                    .map(id -> one.withFloorMark(new FloorMark(id, to, line.toSigmaPx()))).orElse(one);
+            return ids.stream()
+                    .skip(ids.indexOf(f.pointId()) + 1L)
+                    .filter(id -> view.floorMark(id).isEmpty())
+                    .findFirst()
+                    .map(id -> one.withFloorMark(new FloorMark(id, to, line.toSigmaPx())))
+                    .orElse(one);
         }
         if (line.item() instanceof Item.OfVertical v && from.distancePx(to) >= VerticalMark.SHORTEST_PX) {
             List<VerticalMark> all = new ArrayList<>(view.verticals());
@@ -120,7 +137,8 @@ public final class Marking {
 
     /** With a suggestion taken as right: looked at, but not clicked, so that it keeps the spread measured for suggestions. */
     static ViewMarks accepted(ViewMarks view, Mark suggested, double clickSigmaPx) {
-        return view.withMark(Mark.placed(suggested.landmark(), suggested.at(), Math.max(clickSigmaPx, suggested.sigmaPx())));
+        return view.withMark(
+                Mark.placed(suggested.landmark(), suggested.at(), Math.max(clickSigmaPx, suggested.sigmaPx())));
     }
 
     public static ViewMarks delete(ViewMarks view, Item item) {
@@ -141,7 +159,8 @@ public final class Marking {
     }
 
     private static ImagePoint inside(ViewMarks view, ImagePoint p) {
-        return new ImagePoint(Math.max(0, Math.min(view.widthPx(), round(p.xPx()))),
+        return new ImagePoint(
+                Math.max(0, Math.min(view.widthPx(), round(p.xPx()))),
                 Math.max(0, Math.min(view.heightPx(), round(p.yPx()))));
     }
 

@@ -10,5 +10,4 @@ import org.toeline.mark.View;
  * @param item   empty when everything is marked
  * @param handle which end of an upright
  */
-record Selection(View view, Optional<Item> item, int handle) {
-}
+record Selection(View view, Optional<Item> item, int handle) {}

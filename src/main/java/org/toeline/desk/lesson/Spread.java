@@ -10,8 +10,7 @@ public final class Spread {
 
     private static final double HALF_OF_95 = 1.96;
 
-    private Spread() {
-    }
+    private Spread() {}
 
     /** Of a standard deviation. */
     public static String half(double sigmaPx) {
@@ -27,7 +26,8 @@ public final class Spread {
             return view.floorMark(f.pointId()).map(m -> half(m.sigmaPx()));
         }
         if (item instanceof Item.OfVertical v) {
-            return v.index() < view.verticals().size() ? Optional.of(half(view.verticals().get(v.index()).sigmaPx()))
+            return v.index() < view.verticals().size()
+                    ? Optional.of(half(view.verticals().get(v.index()).sigmaPx()))
                     : Optional.empty();
         }
         return view.ball().map(b -> half(b.sigmaPx()));

@@ -33,7 +33,15 @@ final class Loupe extends Canvas {
         double ex = Math.min(image.getWidth(), x + span);
         double ey = Math.min(image.getHeight(), y + span);
         if (ex > sx && ey > sy) {
-            g.drawImage(image, sx, sy, ex - sx, ey - sy, (sx - x) * TIMES, (sy - y) * TIMES, (ex - sx) * TIMES,
+            g.drawImage(
+                    image,
+                    sx,
+                    sy,
+                    ex - sx,
+                    ey - sy,
+                    (sx - x) * TIMES,
+                    (sy - y) * TIMES,
+                    (ex - sx) * TIMES,
                     (ey - sy) * TIMES);
         }
         double c = SIDE / 2;

@@ -43,18 +43,30 @@ final class MarkPainter {
                 line(handles.get(0), handles.get(1));
                 handles.forEach(p -> ring(p, FLOOR, chosen, Look.FULL));
             } else if (item instanceof Item.OfFloor f) {
-                ring(handles.get(0), doubted.contains(f.pointId()) ? DOUBT : FLOOR, chosen,
+                ring(
+                        handles.get(0),
+                        doubted.contains(f.pointId()) ? DOUBT : FLOOR,
+                        chosen,
                         doubted.contains(f.pointId()) ? Look.DOUBTED : Look.FULL);
             } else if (item instanceof Item.OfLandmark l) {
                 boolean doubt = doubted.contains(l.landmark().id());
-                boolean suggested = view.mark(l.landmark()).map(m -> m.origin() == Mark.Origin.SUGGESTED).orElse(false);
-                ring(handles.get(0), doubt ? DOUBT : PLACED, chosen,
+                boolean suggested = view.mark(l.landmark())
+                        .map(m -> m.origin() == Mark.Origin.SUGGESTED)
+                        .orElse(false);
+                ring(
+                        handles.get(0),
+                        doubt ? DOUBT : PLACED,
+                        chosen,
                         doubt ? Look.DOUBTED : suggested ? Look.DASHED : Look.FULL);
             }
         }
     }
 
-    private enum Look { FULL, DASHED, DOUBTED }
+    private enum Look {
+        FULL,
+        DASHED,
+        DOUBTED
+    }
 
     private void ring(ImagePoint at, Color color, boolean chosen, Look look) {
         double x = transform.deviceX(at);

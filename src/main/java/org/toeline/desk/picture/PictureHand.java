@@ -22,9 +22,16 @@ final class PictureHand {
     private static final double REACH = 11;
     /** On a mark's ring itself: a stroke for what is to be placed next may begin close beside another mark. */
     private static final double ON_THE_RING = 6;
+
     private static final double STILL = 4;
 
-    private enum Doing { NOTHING, PRESSED, MARK, STROKE, PICTURE }
+    private enum Doing {
+        NOTHING,
+        PRESSED,
+        MARK,
+        STROKE,
+        PICTURE
+    }
 
     private final PicturePane pane;
     private final LessonModel model;
@@ -82,7 +89,8 @@ final class PictureHand {
         for (Item item : Marking.marked(marks)) {
             int handle = 0;
             for (ImagePoint p : Marking.handles(marks, item)) {
-                double d = Math.hypot(pane.transform().deviceX(p) - pressX, pane.transform().deviceY(p) - pressY);
+                double d = Math.hypot(
+                        pane.transform().deviceX(p) - pressX, pane.transform().deviceY(p) - pressY);
                 if (d < nearest) {
                     nearest = d;
                     under = Optional.of(item);
@@ -108,8 +116,12 @@ final class PictureHand {
             pane.magnify(at, e.getX());
         } else if (doing == Doing.STROKE) {
             pane.magnify(at(e), e.getX());
-            pane.stroke(meant.filter(i -> i instanceof Item.OfBall).isPresent() ? Stroke.CIRCLE : Stroke.LINE, pressX, pressY,
-                    e.getX(), e.getY());
+            pane.stroke(
+                    meant.filter(i -> i instanceof Item.OfBall).isPresent() ? Stroke.CIRCLE : Stroke.LINE,
+                    pressX,
+                    pressY,
+                    e.getX(),
+                    e.getY());
         } else if (doing == Doing.PICTURE) {
             pane.pan(e.getX() - lastX, e.getY() - lastY);
         }

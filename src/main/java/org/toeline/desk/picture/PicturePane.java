@@ -77,7 +77,8 @@ public final class PicturePane extends Pane {
 
     /** Shows a picture; its size is that of the clip, marks keep their place in it. */
     public void show(@Nullable Image picture) {
-        boolean other = image.getImage() == null || picture == null
+        boolean other = image.getImage() == null
+                || picture == null
                 || image.getImage().getWidth() != picture.getWidth()
                 || image.getImage().getHeight() != picture.getHeight();
         image.setImage(picture);
@@ -112,8 +113,8 @@ public final class PicturePane extends Pane {
     public void fit() {
         fitted = true;
         if (image.getImage() != null && getWidth() > 0 && getHeight() > 0) {
-            transform = PictureTransform.fit(image.getImage().getWidth(), image.getImage().getHeight(), getWidth(),
-                    getHeight());
+            transform = PictureTransform.fit(
+                    image.getImage().getWidth(), image.getImage().getHeight(), getWidth(), getHeight());
         }
         layOut();
     }
@@ -136,7 +137,8 @@ public final class PicturePane extends Pane {
 
     private void layOut() {
         if (image.getImage() != null) {
-            image.setViewport(new Rectangle2D(0, 0, image.getImage().getWidth(), image.getImage().getHeight()));
+            image.setViewport(new Rectangle2D(
+                    0, 0, image.getImage().getWidth(), image.getImage().getHeight()));
             image.setFitWidth(image.getImage().getWidth() * transform.scale());
             image.setFitHeight(image.getImage().getHeight() * transform.scale());
             image.setSmooth(transform.scale() < 3);
@@ -167,7 +169,11 @@ public final class PicturePane extends Pane {
     /** Whether a point lies in the picture and not beside it. */
     boolean shows(ImagePoint p) {
         Image shown = image.getImage();
-        return shown != null && p.xPx() >= 0 && p.xPx() <= shown.getWidth() && p.yPx() >= 0 && p.yPx() <= shown.getHeight();
+        return shown != null
+                && p.xPx() >= 0
+                && p.xPx() <= shown.getWidth()
+                && p.yPx() >= 0
+                && p.yPx() <= shown.getHeight();
     }
 
     void pan(double dx, double dy) {

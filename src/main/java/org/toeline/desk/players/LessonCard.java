@@ -12,9 +12,9 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.rows.Aside;
 import org.toeline.ledger.store.rows.LessonLine;
@@ -69,8 +69,10 @@ final class LessonCard extends VBox {
         name.getStyleClass().add("first-title");
         name.setId("card-player");
         name.setWrapText(true);
-        StringBuilder about = new StringBuilder(Texts.of("hand." + details.handedness().id()));
-        details.heightM().ifPresent(h -> about.append(" · ").append(Texts.of("players.height", String.format("%.2f", h))));
+        StringBuilder about =
+                new StringBuilder(Texts.of("hand." + details.handedness().id()));
+        details.heightM()
+                .ifPresent(h -> about.append(" · ").append(Texts.of("players.height", String.format("%.2f", h))));
         details.bornYear().ifPresent(y -> about.append(" · ").append(Texts.of("players.born", Integer.toString(y))));
         Label line = new Label(about.toString());
         line.getStyleClass().add("first-follows");
@@ -79,8 +81,12 @@ final class LessonCard extends VBox {
         note.setMaxWidth(TEXT_WIDTH);
         note.setVisible(!details.note().isBlank());
         note.setManaged(note.isVisible());
-        FlowPane row = new FlowPane(8, 6, Controls.button("edit-player", "players.edit", () -> actions.edit(shelf.player())),
-                Controls.button("new-lesson", "players.new-for", () -> studio.desk().fresh(shelf.player())));
+        FlowPane row = new FlowPane(
+                8,
+                6,
+                Controls.button("edit-player", "players.edit", () -> actions.edit(shelf.player())),
+                Controls.button(
+                        "new-lesson", "players.new-for", () -> studio.desk().fresh(shelf.player())));
         return new VBox(4, name, line, note, row);
     }
 
@@ -89,7 +95,10 @@ final class LessonCard extends VBox {
         Label when = new Label(Said.day(lesson.recorded().map(Object::toString)) + " · "
                 + Said.club(studio.words().get(), lesson.sheet().club().id()));
         when.setStyle("-fx-font-size: 16px; -fx-font-weight: bold;");
-        Button open = Controls.button("open-lesson", "players.open", () -> studio.desk().open(shelf.kept().id()));
+        Button open = Controls.button(
+                "open-lesson",
+                "players.open",
+                () -> studio.desk().open(shelf.kept().id()));
         open.setDefaultButton(false);
         open.setStyle("-fx-font-weight: bold;");
         HBox row = new HBox(16, when, open);
@@ -100,7 +109,8 @@ final class LessonCard extends VBox {
     private VBox findings(Shelf shelf) {
         VBox box = new VBox(3);
         List<StatedFinding> out = shelf.kept().findings().stream()
-                .filter(f -> f.verdict().filter(v -> v.startsWith("out")).isPresent()).toList();
+                .filter(f -> f.verdict().filter(v -> v.startsWith("out")).isPresent())
+                .toList();
         if (shelf.kept().findings().isEmpty()) {
             box.getChildren().add(new Label(Texts.of("players.no-findings")));
         } else if (out.isEmpty()) {
@@ -154,22 +164,31 @@ final class LessonCard extends VBox {
             studio.model().describe(l -> l.withPlace(place).withNotes(notes));
             return;
         }
-        studio.records().ask(l -> {
-            var now = l.lesson(id).orElseThrow();
-            return l.save(id, now.version(), now.lesson().withPlace(place).withNotes(notes), now.findings());
-        }, saved -> {
-            if (saved instanceof Saved.Conflict conflict) {
-                studio.say().accept(conflict.sentence());
-            }
-            changed.run();
-        });
+        studio.records()
+                .ask(
+                        l -> {
+                            var now = l.lesson(id).orElseThrow();
+                            return l.save(
+                                    id,
+                                    now.version(),
+                                    now.lesson().withPlace(place).withNotes(notes),
+                                    now.findings());
+                        },
+                        saved -> {
+                            if (saved instanceof Saved.Conflict conflict) {
+                                studio.say().accept(conflict.sentence());
+                            }
+                            changed.run();
+                        });
     }
 
     private VBox clips(Shelf shelf) {
         VBox box = new VBox(3);
         for (Take take : shelf.takes()) {
             boolean there = shelf.clips().containsKey(take.view());
-            Label line = new Label(Texts.of(there ? "players.clip" : "players.clip-missing", Texts.of("view." + take.view().id()),
+            Label line = new Label(Texts.of(
+                    there ? "players.clip" : "players.clip-missing",
+                    Texts.of("view." + take.view().id()),
                     java.nio.file.Path.of(take.path()).getFileName()));
             line.getStyleClass().add(there ? "hint" : "doubt");
             line.setTooltip(new javafx.scene.control.Tooltip(take.path()));
@@ -181,7 +200,10 @@ final class LessonCard extends VBox {
     private HBox aside(Shelf shelf, Aside aside) {
         Label label = new Label(Texts.of("players.aside", aside.keptBy(), Said.day(Optional.of(aside.keptAt()))));
         label.getStyleClass().add("doubt");
-        HBox row = new HBox(8, label, Controls.button("aside-take", "players.aside-take", () -> actions.take(shelf, aside)),
+        HBox row = new HBox(
+                8,
+                label,
+                Controls.button("aside-take", "players.aside-take", () -> actions.take(shelf, aside)),
                 Controls.button("aside-drop", "players.aside-drop", () -> actions.drop(aside)));
         row.setAlignment(Pos.CENTER_LEFT);
         return row;

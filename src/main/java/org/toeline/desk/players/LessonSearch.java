@@ -17,7 +17,9 @@ final class LessonSearch {
 
     /** When a lesson took place. */
     enum When {
-        EVER(0), MONTH(31), YEAR(366);
+        EVER(0),
+        MONTH(31),
+        YEAR(366);
 
         private final int days;
 
@@ -47,8 +49,15 @@ final class LessonSearch {
     }
 
     void club(Optional<Club> club) {
-        search = new Search(search.text(), search.playerId(), club, search.reading(), search.verdicts(), search.from(),
-                search.to(), search.most());
+        search = new Search(
+                search.text(),
+                search.playerId(),
+                club,
+                search.reading(),
+                search.verdicts(),
+                search.from(),
+                search.to(),
+                search.most());
         look();
     }
 
@@ -64,7 +73,9 @@ final class LessonSearch {
     }
 
     void look() {
-        Search now = outOfRange.map(r -> search.withFinding(r.id(), Set.of(Verdict.OUT_LOW.id(), Verdict.OUT_HIGH.id()))).orElse(search);
+        Search now = outOfRange
+                .map(r -> search.withFinding(r.id(), Set.of(Verdict.OUT_LOW.id(), Verdict.OUT_HIGH.id())))
+                .orElse(search);
         if (when != When.EVER) {
             LocalDate today = LocalDate.now();
             now = now.between(today.minusDays(when.days), today);

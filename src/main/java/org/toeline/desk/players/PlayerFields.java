@@ -9,11 +9,11 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.stage.Window;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.dialog.FieldRows;
 import org.toeline.desk.screen.Controls;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.mark.Handedness;
 
@@ -38,17 +38,25 @@ final class PlayerFields {
         note.setWrapText(true);
         name.setText(shown.name().orElse(""));
         hand.setValue(shown.handedness());
-        height.setText(shown.heightM().isPresent() ? String.format("%.2f", shown.heightM().getAsDouble()) : "");
-        born.setText(shown.bornYear().isPresent() ? Integer.toString(shown.bornYear().getAsInt()) : "");
+        height.setText(
+                shown.heightM().isPresent()
+                        ? String.format("%.2f", shown.heightM().getAsDouble())
+                        : "");
+        born.setText(
+                shown.bornYear().isPresent() ? Integer.toString(shown.bornYear().getAsInt()) : "");
         note.setText(shown.note());
     }
 
     /** @param then is given the details once they are kept */
     static void ask(Window window, PlayerDetails before, Consumer<PlayerDetails> then) {
         PlayerFields fields = new PlayerFields(before);
-        new DialogFrame(window, Texts.of("player.title")).text(Texts.of("player.hint")).middle(fields.rows())
-                .leave(Texts.of("dialog.cancel")).act("player-keep", Texts.of("dialog.keep"), () -> then.accept(fields.details()))
-                .asksBeforeLosing(fields::typed).show();
+        new DialogFrame(window, Texts.of("player.title"))
+                .text(Texts.of("player.hint"))
+                .middle(fields.rows())
+                .leave(Texts.of("dialog.cancel"))
+                .act("player-keep", Texts.of("dialog.keep"), () -> then.accept(fields.details()))
+                .asksBeforeLosing(fields::typed)
+                .show();
     }
 
     private List<Object> typed() {
@@ -60,9 +68,13 @@ final class PlayerFields {
         return new FieldRows()
                 .row(Texts.of("player.name"), name)
                 .row(Texts.of("player.hand"), hand)
-                .row(Texts.of("player.height"), height,
+                .row(
+                        Texts.of("player.height"),
+                        height,
                         Fault.ofReading(height, Texts.of("player.height.fault"), () -> unknown.withHeightM(heightM())))
-                .row(Texts.of("player.born"), born,
+                .row(
+                        Texts.of("player.born"),
+                        born,
                         Fault.ofReading(born, Texts.of("player.born.fault"), () -> unknown.withBornYear(bornYear())))
                 .row(Texts.of("player.note"), note);
     }

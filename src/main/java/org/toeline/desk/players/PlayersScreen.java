@@ -23,10 +23,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
@@ -60,8 +60,9 @@ public final class PlayersScreen implements Screen {
         list.setAccessibleText(Texts.of("screen.players"));
         list.setCellFactory(l -> new LessonCell(studio.words()));
         list.setPlaceholder(placeholder());
-        list.getSelectionModel().selectedItemProperty().addListener((o, before, line) ->
-                Optional.ofNullable(line).ifPresentOrElse(card::show, card::clear));
+        list.getSelectionModel()
+                .selectedItemProperty()
+                .addListener((o, before, line) -> Optional.ofNullable(line).ifPresentOrElse(card::show, card::clear));
         list.setOnMouseClicked(e -> {
             if (e.getClickCount() == 2) {
                 open();
@@ -104,25 +105,35 @@ public final class PlayersScreen implements Screen {
 
     private FlowPane filters() {
         Words words = studio.words().get();
-        FlowPane row = new FlowPane(8, 6,
+        FlowPane row = new FlowPane(
+                8,
+                6,
                 choice("filter-club", "players.any-club", List.of(Club.values()), words::name, search::club),
-                choice("filter-finding", "players.any-finding", List.of(ReadingKind.values()),
-                        k -> Texts.of("players.out", words.name(k).toLowerCase(Locale.ROOT)), search::outOfRange),
-                choice("filter-when", "players.ever", List.of(LessonSearch.When.MONTH, LessonSearch.When.YEAR),
+                choice(
+                        "filter-finding",
+                        "players.any-finding",
+                        List.of(ReadingKind.values()),
+                        k -> Texts.of("players.out", words.name(k).toLowerCase(Locale.ROOT)),
+                        search::outOfRange),
+                choice(
+                        "filter-when",
+                        "players.ever",
+                        List.of(LessonSearch.When.MONTH, LessonSearch.When.YEAR),
                         w -> Texts.of("players.when." + w.name().toLowerCase(Locale.ROOT)),
                         w -> search.when(w.orElse(LessonSearch.When.EVER))));
         row.setPrefWrapLength(LIST - 32);
         return row;
     }
 
-    private static <T> ComboBox<Optional<T>> choice(String id, String any, List<T> all, Function<T, String> name,
-                                                    Consumer<Optional<T>> chosen) {
+    private static <T> ComboBox<Optional<T>> choice(
+            String id, String any, List<T> all, Function<T, String> name, Consumer<Optional<T>> chosen) {
         ComboBox<Optional<T>> box = new ComboBox<>();
         box.setId(id);
         box.setAccessibleText(Texts.of(any));
         box.getItems().add(Optional.empty());
         all.forEach(t -> box.getItems().add(Optional.of(t)));
-        box.setConverter(Controls.names(value -> Controls.sentence(value.map(name).orElse(Texts.of(any)))));
+        box.setConverter(
+                Controls.names(value -> Controls.sentence(value.map(name).orElse(Texts.of(any)))));
         box.setValue(Optional.empty());
         box.setOnAction(e -> chosen.accept(box.getValue()));
         box.setPrefWidth(FILTER);
@@ -152,15 +163,22 @@ public final class PlayersScreen implements Screen {
     }
 
     private void open() {
-        Optional.ofNullable(list.getSelectionModel().getSelectedItem()).ifPresent(line -> studio.desk().open(line.id()));
+        Optional.ofNullable(list.getSelectionModel().getSelectedItem())
+                .ifPresent(line -> studio.desk().open(line.id()));
     }
 
     private void found(List<LessonLine> found) {
-        Optional<Integer> before = Optional.ofNullable(list.getSelectionModel().getSelectedItem()).map(LessonLine::id);
+        Optional<Integer> before =
+                Optional.ofNullable(list.getSelectionModel().getSelectedItem()).map(LessonLine::id);
         lines.setAll(found);
-        count.setText(found.isEmpty() ? "" : Texts.of(found.size() < LessonSearch.MOST ? "players.count" : "players.count-more",
-                found.size()));
-        int same = before.map(id -> found.stream().map(LessonLine::id).toList().indexOf(id)).orElse(-1);
+        count.setText(
+                found.isEmpty()
+                        ? ""
+                        : Texts.of(
+                                found.size() < LessonSearch.MOST ? "players.count" : "players.count-more",
+                                found.size()));
+        int same = before.map(id -> found.stream().map(LessonLine::id).toList().indexOf(id))
+                .orElse(-1);
         select(Math.max(0, same));
     }
 

@@ -7,8 +7,8 @@ import java.time.format.FormatStyle;
 import java.util.Arrays;
 import java.util.Optional;
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Controls;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.mark.Club;
@@ -20,8 +20,7 @@ public final class Said {
     /** Half widths below this are told with a decimal. */
     private static final double FINE = 3;
 
-    private Said() {
-    }
+    private Said() {}
 
     public static String player(Optional<String> name, int id) {
         return name.orElseGet(() -> Texts.of("players.nameless", Integer.toString(id)));
@@ -30,16 +29,22 @@ public final class Said {
     /** The day in the words of the place; as it is written when it is no date. */
     public static String day(Optional<String> recorded) {
         return recorded.map(r -> {
-            try {
-                return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).format(OffsetDateTime.parse(r));
-            } catch (DateTimeParseException e) {
-                return r;
-            }
-        }).orElse(Texts.of("players.no-date"));
+                    try {
+                        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
+                                .format(OffsetDateTime.parse(r));
+                    } catch (DateTimeParseException e) {
+                        return r;
+                    }
+                })
+                .orElse(Texts.of("players.no-date"));
     }
 
     static String club(Words words, String id) {
-        String name = Arrays.stream(Club.values()).filter(c -> c.id().equals(id)).findFirst().map(words::name).orElse(id);
+        String name = Arrays.stream(Club.values())
+                .filter(c -> c.id().equals(id))
+                .findFirst()
+                .map(words::name)
+                .orElse(id);
         return Controls.sentence(name);
     }
 
@@ -47,21 +52,27 @@ public final class Said {
     static String figure(StatedFinding finding) {
         double half = (finding.high() - finding.low()) / 2;
         String number = half < FINE ? "%.1f" : "%.0f";
-        String unit = switch (finding.unit()) {
-            case "percent" -> "\u00a0%";
-            case "deg" -> "°";
-            case "ratio" -> "";
-            default -> "\u00a0" + finding.unit();
-        };
+        String unit =
+                switch (finding.unit()) {
+                    case "percent" -> "\u00a0%";
+                    case "deg" -> "°";
+                    case "ratio" -> "";
+                    default -> "\u00a0" + finding.unit();
+                };
         return String.format(number, finding.value()) + " ± " + String.format(number, half) + unit;
     }
 
     static String first(Words words, LessonLine line) {
-        return line.first().map(id -> Texts.of("players.first", reading(words, id)))
+        return line.first()
+                .map(id -> Texts.of("players.first", reading(words, id)))
                 .orElse(Texts.of("players.nothing-first"));
     }
 
     static String reading(Words words, String id) {
-        return Arrays.stream(ReadingKind.values()).filter(k -> k.id().equals(id)).findFirst().map(words::name).orElse(id);
+        return Arrays.stream(ReadingKind.values())
+                .filter(k -> k.id().equals(id))
+                .findFirst()
+                .map(words::name)
+                .orElse(id);
     }
 }

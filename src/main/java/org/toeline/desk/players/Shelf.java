@@ -7,12 +7,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.toeline.ledger.store.rows.Aside;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.Media;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerPlace;
-import org.toeline.ledger.store.Media;
+import org.toeline.ledger.store.rows.Aside;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
@@ -31,7 +31,8 @@ record Shelf(KeptLesson kept, Player player, List<Take> takes, Map<View, Path> c
         asides = List.copyOf(asides);
     }
 
-    static Optional<Shelf> of(Ledger ledger, LedgerPlace.Folder files, int lessonId) throws LedgerException, IOException {
+    static Optional<Shelf> of(Ledger ledger, LedgerPlace.Folder files, int lessonId)
+            throws LedgerException, IOException {
         Optional<KeptLesson> kept = ledger.lesson(lessonId);
         Optional<Player> player = kept.isPresent() ? ledger.player(kept.get().playerId()) : Optional.empty();
         if (player.isEmpty()) {

@@ -13,18 +13,18 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.rows.Aside;
 import org.toeline.ledger.store.Deleted;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.exchange.LessonArchive;
 import org.toeline.ledger.store.backup.OldBackups;
-import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.exchange.LessonArchive;
 import org.toeline.ledger.store.place.Stills;
+import org.toeline.ledger.store.rows.Aside;
+import org.toeline.ledger.store.rows.Player;
 
 /** What can be done with a lesson and a player of the ledger; each asks before anything is lost. */
 final class ShelfActions {
@@ -40,7 +40,9 @@ final class ShelfActions {
     }
 
     FlowPane row(Shelf shelf) {
-        return new FlowPane(8, 8,
+        return new FlowPane(
+                8,
+                8,
                 Controls.button("give-document", "players.give-document", () -> giveDocument(shelf)),
                 Controls.button("give-archive", "players.give-archive", () -> giveArchive(shelf)),
                 Controls.button("delete-lesson", "players.delete-lesson", () -> deleteLesson(shelf)),
@@ -50,23 +52,33 @@ final class ShelfActions {
     private Optional<Path> where(String ending, int lessonId) {
         FileChooser chooser = new FileChooser();
         chooser.setInitialFileName(String.format(Locale.ROOT, "lesson-%06d.%s", lessonId, ending));
-        return Optional.ofNullable(chooser.showSaveDialog(owner.getScene().getWindow())).map(File::toPath);
+        return Optional.ofNullable(chooser.showSaveDialog(owner.getScene().getWindow()))
+                .map(File::toPath);
     }
 
     private void giveDocument(Shelf shelf) {
-        where("lesson.json", shelf.kept().id()).ifPresent(file -> studio.background().run(() -> {
-            LessonDocument.write(shelf.kept().lesson(), file);
-            return file;
-        }, this::given));
+        where("lesson.json", shelf.kept().id())
+                .ifPresent(file -> studio.background()
+                        .run(
+                                () -> {
+                                    LessonDocument.write(shelf.kept().lesson(), file);
+                                    return file;
+                                },
+                                this::given));
     }
 
     private void giveArchive(Shelf shelf) {
-        where("zip", shelf.kept().id()).ifPresent(file -> studio.background().run(() -> archive(shelf, file), this::given));
+        where("zip", shelf.kept().id())
+                .ifPresent(file -> studio.background().run(() -> archive(shelf, file), this::given));
     }
 
     private Path archive(Shelf shelf, Path file) throws Exception {
-        LessonArchive.write(shelf.kept().lesson(), shelf.kept().findings(), shelf.clips(),
-                Stills.of(studio.records().settings().folder(), shelf.kept().id()), file);
+        LessonArchive.write(
+                shelf.kept().lesson(),
+                shelf.kept().findings(),
+                shelf.clips(),
+                Stills.of(studio.records().settings().folder(), shelf.kept().id()),
+                file);
         return file;
     }
 
@@ -75,38 +87,55 @@ final class ShelfActions {
     }
 
     void edit(Player player) {
-        PlayerFields.ask(owner.getScene().getWindow(), player.details(), details ->
-                studio.records().ask(l -> l.changePlayer(new Player(player.id(), player.version(), details)), kept -> {
-                    if (kept.isEmpty()) {
-                        studio.say().accept(Texts.of("players.changed-meanwhile"));
-                    }
-                    studio.records().named(player.id());
-                    changed.run();
-                }));
+        PlayerFields.ask(
+                owner.getScene().getWindow(),
+                player.details(),
+                details -> studio.records()
+                        .ask(l -> l.changePlayer(new Player(player.id(), player.version(), details)), kept -> {
+                            if (kept.isEmpty()) {
+                                studio.say().accept(Texts.of("players.changed-meanwhile"));
+                            }
+                            studio.records().named(player.id());
+                            changed.run();
+                        }));
     }
 
     void take(Shelf shelf, Aside aside) {
         int id = shelf.kept().id();
-        sure("aside-take", aside, () -> studio.records().ask(l -> {
-            var now = l.lesson(id).orElseThrow();
-            var saved = l.saveMarks(id, now.version(), aside.lesson());
-            l.dropAside(aside.id());
-            return saved;
-        }, saved -> studio.desk().open(id)));
+        sure(
+                "aside-take",
+                aside,
+                () -> studio.records()
+                        .ask(
+                                l -> {
+                                    var now = l.lesson(id).orElseThrow();
+                                    var saved = l.saveMarks(id, now.version(), aside.lesson());
+                                    l.dropAside(aside.id());
+                                    return saved;
+                                },
+                                saved -> studio.desk().open(id)));
     }
 
     void drop(Aside aside) {
-        sure("aside-drop", aside, () -> studio.records().ask(l -> {
-            l.dropAside(aside.id());
-            return true;
-        }, done -> changed.run()));
+        sure(
+                "aside-drop",
+                aside,
+                () -> studio.records()
+                        .ask(
+                                l -> {
+                                    l.dropAside(aside.id());
+                                    return true;
+                                },
+                                done -> changed.run()));
     }
 
     private void sure(String what, Aside aside, Runnable action) {
         new DialogFrame(owner.getScene().getWindow(), Texts.of("other-bay.name"))
                 .heading(Texts.of("players." + what + ".sure", aside.keptBy(), Said.day(Optional.of(aside.keptAt()))))
-                .text(Texts.of("players." + what + ".text")).leave(Texts.of("dialog.cancel"))
-                .destroy("sure-" + what, Texts.of("players." + what), action).show();
+                .text(Texts.of("players." + what + ".text"))
+                .leave(Texts.of("dialog.cancel"))
+                .destroy("sure-" + what, Texts.of("players." + what), action)
+                .show();
     }
 
     private void deleteLesson(Shelf shelf) {
@@ -126,27 +155,37 @@ final class ShelfActions {
         give.setSelected(true);
         CheckBox backups = new CheckBox(Texts.of("players.backups-too"));
         backups.setId("backups-too");
-        sure("player", Said.player(player.details().name(), player.id()), () -> {
-            OldBackups old = backups.isSelected() ? OldBackups.REPLACE : OldBackups.KEEP;
-            if (!give.isSelected()) {
-                deletePlayer(player, Optional.empty(), old);
-            } else {
-                Optional.ofNullable(new DirectoryChooser().showDialog(owner.getScene().getWindow())).map(File::toPath)
-                        .ifPresent(folder -> deletePlayer(player, Optional.of(folder), old));
-            }
-        }, give, backups);
+        sure(
+                "player",
+                Said.player(player.details().name(), player.id()),
+                () -> {
+                    OldBackups old = backups.isSelected() ? OldBackups.REPLACE : OldBackups.KEEP;
+                    if (!give.isSelected()) {
+                        deletePlayer(player, Optional.empty(), old);
+                    } else {
+                        Optional.ofNullable(new DirectoryChooser()
+                                        .showDialog(owner.getScene().getWindow()))
+                                .map(File::toPath)
+                                .ifPresent(folder -> deletePlayer(player, Optional.of(folder), old));
+                    }
+                },
+                give,
+                backups);
     }
 
     private void deletePlayer(Player player, Optional<Path> archives, OldBackups old) {
         if (studio.records().playerId().equals(OptionalInt.of(player.id()))) {
             clearDesk();
         }
-        studio.records().ask(l -> {
-            if (archives.isPresent()) {
-                giveAll(l, player, archives.get());
-            }
-            return l.deletePlayer(player.id(), old);
-        }, this::deleted);
+        studio.records()
+                .ask(
+                        l -> {
+                            if (archives.isPresent()) {
+                                giveAll(l, player, archives.get());
+                            }
+                            return l.deletePlayer(player.id(), old);
+                        },
+                        this::deleted);
     }
 
     /** What is deleted is on the desk no longer. */
@@ -158,15 +197,20 @@ final class ShelfActions {
     private List<Path> giveAll(Ledger ledger, Player player, Path folder) throws Exception {
         List<Path> given = new ArrayList<>();
         for (int id : ledger.lessonNumbers(Optional.of(player.id()))) {
-            Shelf shelf = Shelf.of(ledger, studio.records().settings().folder(), id).orElseThrow();
+            Shelf shelf =
+                    Shelf.of(ledger, studio.records().settings().folder(), id).orElseThrow();
             given.add(archive(shelf, folder.resolve(String.format(Locale.ROOT, "lesson-%06d.zip", id))));
         }
         return given;
     }
 
     private void deleted(Deleted what) {
-        studio.say().accept(Texts.of(what.stillHolding().isEmpty() ? "players.deleted" : "players.deleted-but", what.lessons(),
-                what.clips(), what.stillHolding().size()));
+        studio.say()
+                .accept(Texts.of(
+                        what.stillHolding().isEmpty() ? "players.deleted" : "players.deleted-but",
+                        what.lessons(),
+                        what.clips(),
+                        what.stillHolding().size()));
         changed.run();
     }
 
@@ -174,7 +218,10 @@ final class ShelfActions {
         VBox content = new VBox(10, DialogFrame.wrapped(Texts.of("players.sure")));
         content.getChildren().addAll(more);
         new DialogFrame(owner.getScene().getWindow(), Texts.of("players.deleting-" + what))
-                .heading(Texts.of("players.sure-" + what, name)).middle(content).leave(Texts.of("dialog.cancel"))
-                .destroy("sure-delete", Texts.of("players.delete"), delete).show();
+                .heading(Texts.of("players.sure-" + what, name))
+                .middle(content)
+                .leave(Texts.of("dialog.cancel"))
+                .destroy("sure-delete", Texts.of("players.delete"), delete)
+                .show();
     }
 }

@@ -13,8 +13,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
@@ -61,28 +61,37 @@ public final class Whose {
 
     private void look() {
         String typed = name.getText().strip();
-        studio.records().ask(l -> {
-            List<Player> players = new ArrayList<>();
-            for (LessonLine line : l.find(Search.text(typed).withMost(SEARCHED))) {
-                if (players.size() < MOST && line.playerName().isPresent()
-                        && players.stream().noneMatch(p -> p.id() == line.playerId())) {
-                    l.player(line.playerId()).ifPresent(players::add);
-                }
-            }
-            return players;
-        }, players -> {
-            if (typed.equals(name.getText().strip())) {
-                show(players);
-            }
-        });
+        studio.records()
+                .ask(
+                        l -> {
+                            List<Player> players = new ArrayList<>();
+                            for (LessonLine line : l.find(Search.text(typed).withMost(SEARCHED))) {
+                                if (players.size() < MOST
+                                        && line.playerName().isPresent()
+                                        && players.stream().noneMatch(p -> p.id() == line.playerId())) {
+                                    l.player(line.playerId()).ifPresent(players::add);
+                                }
+                            }
+                            return players;
+                        },
+                        players -> {
+                            if (typed.equals(name.getText().strip())) {
+                                show(players);
+                            }
+                        });
     }
 
     private void show(List<Player> players) {
         found = players;
         choices.getChildren().clear();
         for (Player player : players) {
-            choices.getChildren().add(choice("whose-" + player.id(), player.details().name().orElseThrow() + " · "
-                    + Texts.of("hand." + player.details().handedness().id()), () -> give(player)));
+            choices.getChildren()
+                    .add(choice(
+                            "whose-" + player.id(),
+                            player.details().name().orElseThrow() + " · "
+                                    + Texts.of("hand."
+                                            + player.details().handedness().id()),
+                            () -> give(player)));
         }
         String typed = name.getText().strip();
         if (!typed.isEmpty()) {
@@ -109,16 +118,22 @@ public final class Whose {
     }
 
     private void add(String typed) {
-        studio.records().ask(l -> l.addPlayer(PlayerDetails.of(Optional.of(typed), studio.model().sheet().handedness())),
-                this::give);
+        studio.records()
+                .ask(
+                        l -> l.addPlayer(PlayerDetails.of(
+                                Optional.of(typed), studio.model().sheet().handedness())),
+                        this::give);
     }
 
     private void give(Player player) {
         popup.hide();
         studio.records().give(player, given -> {
             if (given.details().handedness() != studio.model().sheet().handedness()) {
-                studio.say().accept(Texts.of("whose.other-hand", given.details().name().orElse(""),
-                        Texts.of("hand." + given.details().handedness().id())));
+                studio.say()
+                        .accept(Texts.of(
+                                "whose.other-hand",
+                                given.details().name().orElse(""),
+                                Texts.of("hand." + given.details().handedness().id())));
             }
         });
     }

@@ -48,12 +48,13 @@ final class RangeFields {
         wrong.getStyleClass().add("doubt");
         wrong.setVisible(false);
         wrong.setManaged(false);
-        Label unit = new Label(switch (row.kind().unit()) {
-            case PERCENT -> "%";
-            case DEGREE -> "°";
-            case RATIO -> "×";
-            default -> row.kind().unit().id();
-        });
+        Label unit = new Label(
+                switch (row.kind().unit()) {
+                    case PERCENT -> "%";
+                    case DEGREE -> "°";
+                    case RATIO -> "×";
+                    default -> row.kind().unit().id();
+                });
         grid.addRow(line, name, low, aim, high, unit, new VBox(2, word(), wrong), back());
     }
 
@@ -83,14 +84,17 @@ final class RangeFields {
     }
 
     private String word(Range range) {
-        String shipped = row.shipped().map(s -> " " + Texts.of("ranges.instead-of", RangeRow.shown(s.shownLow()),
-                RangeRow.shown(s.shownHigh()))).orElse("");
+        String shipped = row.shipped()
+                .map(s -> " "
+                        + Texts.of("ranges.instead-of", RangeRow.shown(s.shownLow()), RangeRow.shown(s.shownHigh())))
+                .orElse("");
         if (range.provenance() == Provenance.COACHS_OWN) {
             return Texts.of("ranges.own") + shipped;
         }
         // the source of what no study says begins with just that
         return range.provenance() == Provenance.COMMON_PRACTICE
-                ? range.source().substring(0, 1).toUpperCase(Locale.ROOT) + range.source().substring(1)
+                ? range.source().substring(0, 1).toUpperCase(Locale.ROOT)
+                        + range.source().substring(1)
                 : Texts.of("ranges.by.published") + " " + range.source();
     }
 

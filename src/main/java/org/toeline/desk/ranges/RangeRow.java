@@ -20,7 +20,8 @@ import org.toeline.reading.ReadingKind;
 record RangeRow(ReadingKind kind, Club club, Optional<Range> shipped, Optional<Range> own) {
 
     static RangeRow of(OwnRanges ranges, ReadingKind kind, Club club) {
-        return new RangeRow(kind, club, org.toeline.advice.RangeBook.shipped().range(kind, club), ranges.own(kind, club));
+        return new RangeRow(
+                kind, club, org.toeline.advice.RangeBook.shipped().range(kind, club), ranges.own(kind, club));
     }
 
     /** What lessons are judged by; empty when the reading is not judged. */
@@ -51,8 +52,10 @@ record RangeRow(ReadingKind kind, Club club, Optional<Range> shipped, Optional<R
             throw new IllegalArgumentException("ranges.not-rising");
         }
         Range typed = Range.coachsOwn(kind, counts().map(Range::clubs).orElse(Set.of(club)), least, most, wanted, why);
-        boolean same = counts().filter(c -> shown(c.shownLow()).equals(shown(least)) && shown(c.shownAim()).equals(shown(wanted))
-                && shown(c.shownHigh()).equals(shown(most))).isPresent();
+        boolean same = counts().filter(c -> shown(c.shownLow()).equals(shown(least))
+                        && shown(c.shownAim()).equals(shown(wanted))
+                        && shown(c.shownHigh()).equals(shown(most)))
+                .isPresent();
         return same ? Optional.empty() : Optional.of(typed);
     }
 

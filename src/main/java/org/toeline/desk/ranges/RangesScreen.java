@@ -18,11 +18,11 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.toeline.advice.Words;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.text.Texts;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
@@ -39,7 +39,8 @@ public final class RangesScreen implements Screen {
         club.setId("ranges-club");
         club.getItems().setAll(Club.values());
         club.setAccessibleText(Texts.of("ranges.club"));
-        club.setConverter(Controls.names(c -> Controls.sentence(studio.words().get().name(c))));
+        club.setConverter(
+                Controls.names(c -> Controls.sentence(studio.words().get().name(c))));
         club.setOnAction(e -> show());
         grid.setHgap(14);
         grid.setVgap(6);
@@ -61,7 +62,11 @@ public final class RangesScreen implements Screen {
         text.setWrapText(true);
         text.setMaxWidth(900);
         text.setMinHeight(Region.USE_PREF_SIZE);
-        FlowPane row = new FlowPane(8, 8, club, Controls.button("ranges-take-in", "ranges.take-in", this::takeIn),
+        FlowPane row = new FlowPane(
+                8,
+                8,
+                club,
+                Controls.button("ranges-take-in", "ranges.take-in", this::takeIn),
                 Controls.button("ranges-give-out", "ranges.give-out", this::giveOut),
                 Controls.button("ranges-restore-all", "ranges.restore-all", this::restoreAll));
         return new VBox(8, title, text, row);
@@ -72,7 +77,8 @@ public final class RangesScreen implements Screen {
             return;
         }
         grid.getChildren().clear();
-        String[] heads = {"ranges.reading", "ranges.low", "ranges.aim", "ranges.high", "ranges.unit", "ranges.word", ""};
+        String[] heads = {"ranges.reading", "ranges.low", "ranges.aim", "ranges.high", "ranges.unit", "ranges.word", ""
+        };
         for (int i = 0; i < heads.length; i++) {
             Label head = new Label(heads[i].isEmpty() ? "" : Texts.of(heads[i]));
             head.getStyleClass().add("hint");
@@ -81,7 +87,8 @@ public final class RangesScreen implements Screen {
         Words words = studio.words().get();
         List<RangeRow> rows = java.util.Arrays.stream(ReadingKind.values())
                 .map(kind -> RangeRow.of(studio.ranges(), kind, club.getValue()))
-                .sorted(java.util.Comparator.comparing(row -> row.counts().isEmpty())).toList();
+                .sorted(java.util.Comparator.comparing(row -> row.counts().isEmpty()))
+                .toList();
         for (int i = 0; i < rows.size(); i++) {
             RangeFields fields = new RangeFields(rows.get(i), words, this::put, this::restore);
             fields.into(grid, i + 1);
@@ -98,9 +105,11 @@ public final class RangesScreen implements Screen {
 
     private void restoreAll() {
         new DialogFrame(root.getScene().getWindow(), Texts.of("ranges.restore-all.title"))
-                .heading(Texts.of("ranges.restore-all.sure")).text(Texts.of("ranges.restore-all.text"))
+                .heading(Texts.of("ranges.restore-all.sure"))
+                .text(Texts.of("ranges.restore-all.text"))
                 .leave(Texts.of("dialog.cancel"))
-                .destroy("sure-restore-all", Texts.of("ranges.restore-all.yes"), () -> change(r -> r.restoreAll())).show();
+                .destroy("sure-restore-all", Texts.of("ranges.restore-all.yes"), () -> change(r -> r.restoreAll()))
+                .show();
     }
 
     /** A change of the coach's own ranges. */

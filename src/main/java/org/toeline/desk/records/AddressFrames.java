@@ -24,15 +24,15 @@ public final class AddressFrames {
 
     private static final float QUALITY = 0.9f;
 
-    private AddressFrames() {
-    }
+    private AddressFrames() {}
 
     private static Path file(LedgerPlace.Folder place, int lessonId, View view) {
         return Stills.folder(place, lessonId).resolve("frame-" + view.id() + ".jpg");
     }
 
     /** @param frame opaque, in the clip's full resolution */
-    public static void write(LedgerPlace.Folder place, int lessonId, View view, BufferedImage frame) throws IOException {
+    public static void write(LedgerPlace.Folder place, int lessonId, View view, BufferedImage frame)
+            throws IOException {
         Path file = file(place, lessonId, view);
         Files.createDirectories(file.getParent());
         WholeFile.write(file, jpeg(frame));

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.toeline.desk.text.Texts;
-import org.toeline.ledger.store.rows.KeptLesson;
-import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.Media;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -38,8 +38,7 @@ public record LessonFrames(KeptLesson kept, List<Take> takes, LedgerPlace.Folder
      * @param remark  why there is none; empty when all is well
      * @param missing the clip, when it is not where it was
      */
-    public record Found(Optional<BufferedImage> picture, String remark, Optional<Take> missing) {
-    }
+    public record Found(Optional<BufferedImage> picture, String remark, Optional<Take> missing) {}
 
     /** The frames that are found. */
     public Map<View, BufferedImage> pictures() {
@@ -52,16 +51,19 @@ public record LessonFrames(KeptLesson kept, List<Take> takes, LedgerPlace.Folder
 
     /** The frame that a view was marked on. */
     public Found of(ViewMarks marks) {
-        Optional<Take> take = takes.stream().filter(t -> t.view() == marks.view()).findFirst();
+        Optional<Take> take =
+                takes.stream().filter(t -> t.view() == marks.view()).findFirst();
         try {
             return found(take, marks);
         } catch (IOException e) {
-            return new Found(Optional.empty(), Texts.of("across.still.unreadable", String.valueOf(e.getMessage())), take);
+            return new Found(
+                    Optional.empty(), Texts.of("across.still.unreadable", String.valueOf(e.getMessage())), take);
         }
     }
 
     private Found found(Optional<Take> take, ViewMarks marks) throws IOException {
-        Optional<Path> clip = take.isEmpty() ? Optional.empty() : new Media(place.media()).locate(take.get(), place.folder());
+        Optional<Path> clip =
+                take.isEmpty() ? Optional.empty() : new Media(place.media()).locate(take.get(), place.folder());
         String trouble = Texts.of("across.still.missing");
         if (clip.isPresent()) {
             try {
@@ -74,13 +76,15 @@ public record LessonFrames(KeptLesson kept, List<Take> takes, LedgerPlace.Folder
                 trouble = e.getMessage();
             }
         }
-        Optional<BufferedImage> left = AddressFrames.read(place, kept.id(), marks.view()).filter(p -> fits(p, marks));
+        Optional<BufferedImage> left =
+                AddressFrames.read(place, kept.id(), marks.view()).filter(p -> fits(p, marks));
         return new Found(left, left.isPresent() ? "" : trouble, clip.isPresent() ? Optional.empty() : take);
     }
 
     private static BufferedImage decoded(Path file, Take take) throws ClipException {
         try (Clip clip = Clip.open(file, CACHE_BYTES)) {
-            return clip.frameAt(take.seconds().orElse(clip.info().startSeconds())).toImage();
+            return clip.frameAt(take.seconds().orElse(clip.info().startSeconds()))
+                    .toImage();
         }
     }
 

@@ -10,12 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.place.Fingerprint;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.Media;
+import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerPlace;
-import org.toeline.ledger.store.Media;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Saved;
 import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
@@ -24,11 +24,9 @@ import org.toeline.mark.View;
 public final class LostClips {
 
     /** A lesson's clip that is neither at its place nor among the copies. */
-    public record Lost(int lessonId, Take take) {
-    }
+    public record Lost(int lessonId, Take take) {}
 
-    private LostClips() {
-    }
+    private LostClips() {}
 
     /** Those of the lessons that cannot be found; looks at names and copies, reads no clip. */
     public static List<Lost> among(Ledger ledger, List<Integer> lessons, LedgerPlace.Folder folder)
@@ -37,7 +35,8 @@ public final class LostClips {
         Media copies = new Media(folder.media());
         for (int id : lessons) {
             for (Take take : ledger.takes(id)) {
-                boolean copied = take.fingerprint().isPresent() && copies.copyOf(take.fingerprint().get()).isPresent();
+                boolean copied = take.fingerprint().isPresent()
+                        && copies.copyOf(take.fingerprint().get()).isPresent();
                 if (!copied && !Files.isRegularFile(folder.folder().resolve(take.path()))) {
                     lost.add(new Lost(id, take));
                 }
@@ -48,10 +47,14 @@ public final class LostClips {
 
     /** Looks below a folder; takes as long as walking it, and reading what has a right size. */
     public static Map<Lost, Path> search(List<Lost> lost, Path below) throws IOException {
-        List<Fingerprint> wanted = lost.stream().flatMap(l -> l.take().fingerprint().stream()).distinct().toList();
+        List<Fingerprint> wanted = lost.stream()
+                .flatMap(l -> l.take().fingerprint().stream())
+                .distinct()
+                .toList();
         Map<Fingerprint, Path> found = Media.search(wanted, below);
         Map<Lost, Path> where = new LinkedHashMap<>();
-        lost.forEach(l -> l.take().fingerprint().map(found::get).ifPresent(path -> where.put(l, path.toAbsolutePath())));
+        lost.forEach(
+                l -> l.take().fingerprint().map(found::get).ifPresent(path -> where.put(l, path.toAbsolutePath())));
         return where;
     }
 
@@ -69,7 +72,10 @@ public final class LostClips {
         }
         for (Lost lost : found.keySet()) {
             if (lost.take().fingerprint().isPresent()) {
-                ledger.noteClip(lost.lessonId(), lost.take().view(), lost.take().fingerprint().get());
+                ledger.noteClip(
+                        lost.lessonId(),
+                        lost.take().view(),
+                        lost.take().fingerprint().get());
             }
         }
         return kept;
@@ -80,7 +86,8 @@ public final class LostClips {
         for (var clip : where.entrySet()) {
             ClipMoment moment = lesson.clips().get(clip.getKey());
             if (moment != null) {
-                lesson = lesson.withClip(clip.getKey(), moment.moved(clip.getValue().toString()));
+                lesson = lesson.withClip(
+                        clip.getKey(), moment.moved(clip.getValue().toString()));
             }
         }
         Saved saved = ledger.save(kept.id(), kept.version(), lesson, kept.findings());

@@ -43,10 +43,12 @@ public final class OwnRanges {
     private String aside(Exception why) {
         try {
             Path aside = SettingsFile.aside(file);
-            return file + " could not be read (" + String.valueOf(why.getMessage()).lines().findFirst().orElse("")
-                    + "); it was moved to " + aside.getFileName() + ", and the ranges that come with the program are used";
+            return file + " could not be read ("
+                    + String.valueOf(why.getMessage()).lines().findFirst().orElse("") + "); it was moved to "
+                    + aside.getFileName() + ", and the ranges that come with the program are used";
         } catch (IOException e) {
-            return file + " could not be read nor moved aside; the ranges that come with the program are used until it is";
+            return file
+                    + " could not be read nor moved aside; the ranges that come with the program are used until it is";
         }
     }
 
@@ -94,7 +96,8 @@ public final class OwnRanges {
             keep(own.with(given));
             return given.ranges().size();
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(from + " holds no ranges (" + e.getMessage() + "); nothing was changed", e);
+            throw new IllegalArgumentException(
+                    from + " holds no ranges (" + e.getMessage() + "); nothing was changed", e);
         }
     }
 

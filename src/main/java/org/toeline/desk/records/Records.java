@@ -13,12 +13,12 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import org.jspecify.annotations.Nullable;
-import org.toeline.advice.RangeBook;
 import org.toeline.across.StatedFindings;
+import org.toeline.advice.RangeBook;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.Saved;
 import org.toeline.ledger.store.rows.Search;
@@ -40,8 +40,7 @@ public final class Records {
         void changed();
 
         /** Another bay changed the lesson on the desk; the desk's own stands beside it until the coach has chosen. */
-        default void conflict(Saved.Conflict conflict) {
-        }
+        default void conflict(Saved.Conflict conflict) {}
     }
 
     /** A question to the ledger. */
@@ -86,12 +85,14 @@ public final class Records {
             ledger = opened;
             usable = !opened.isReadOnly();
             if (!usable) {
-                unusable = opened.place().name() + " cannot be written; lessons are kept as documents until the ledger is put "
+                unusable = opened.place().name()
+                        + " cannot be written; lessons are kept as documents until the ledger is put "
                         + "where it can be (Settings)";
                 tell(unusable);
             }
         } catch (LedgerException e) {
-            unusable = e.getMessage() + e.backup().map(b -> "; the newest backup is " + b).orElse("");
+            unusable = e.getMessage()
+                    + e.backup().map(b -> "; the newest backup is " + b).orElse("");
             tell("The ledger could not be opened; lessons are kept as documents meanwhile: " + unusable);
         }
         Platform.runLater(this::changed);
@@ -106,8 +107,8 @@ public final class Records {
         try {
             // the list first: it may be asked for already
             ledger.find(Search.RECENT);
-            Lesson empty = Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)
-                    .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080)));
+            Lesson empty = Lesson.of(
+                    MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withView(ViewMarks.empty(View.FACE_ON, 1920, 1080)));
             ledger.lessonLike(empty);
             if (!ledger.isReadOnly()) {
                 ledger.rehearse(empty);
@@ -226,7 +227,11 @@ public final class Records {
             return;
         }
         try {
-            if (ledger.save(keeping.lessonId().orElseThrow(), keeping.version(), lesson, StatedFindings.of(lesson, ranges.get()))
+            if (ledger.save(
+                            keeping.lessonId().orElseThrow(),
+                            keeping.version(),
+                            lesson,
+                            StatedFindings.of(lesson, ranges.get()))
                     instanceof Saved.Done done) {
                 keeping.stated(done.version());
             }
@@ -239,8 +244,12 @@ public final class Records {
     private void put(Ledger into, Keeping keeping, Lesson lesson) throws LedgerException {
         if (keeping.lessonId().isEmpty()) {
             OptionalInt player = keeping.playerId();
-            KeptLesson kept = into.lesson(into.takeIn(lesson, List.of(), player.isPresent() ? Optional.of(player.getAsInt())
-                    : Optional.empty()).lessonId()).orElseThrow();
+            KeptLesson kept = into.lesson(into.takeIn(
+                                    lesson,
+                                    List.of(),
+                                    player.isPresent() ? Optional.of(player.getAsInt()) : Optional.empty())
+                            .lessonId())
+                    .orElseThrow();
             keeping.added(kept, lesson);
             Platform.runLater(this::changed);
             return;
@@ -273,26 +282,30 @@ public final class Records {
             keeping.next(own);
             write(keeping);
         });
-        ask(l -> {
-            l.dropAside(conflict.asideId());
-            return true;
-        }, done -> { });
+        ask(
+                l -> {
+                    l.dropAside(conflict.asideId());
+                    return true;
+                },
+                done -> {});
     }
 
     /** The lesson on the desk is this player's. A player without a name who has no other lesson is forgotten. */
     public void give(Player player, Consumer<Player> then) {
         Keeping keeping = current;
-        ask(l -> {
-            if (keeping.lessonId().isPresent()) {
-                keeping.givenTo(player.id(), l.give(keeping.lessonId().getAsInt(), player.id()));
-            } else {
-                keeping.givenTo(player.id(), 0);
-            }
-            return player;
-        }, given -> {
-            then.accept(given);
-            changed();
-        });
+        ask(
+                l -> {
+                    if (keeping.lessonId().isPresent()) {
+                        keeping.givenTo(player.id(), l.give(keeping.lessonId().getAsInt(), player.id()));
+                    } else {
+                        keeping.givenTo(player.id(), 0);
+                    }
+                    return player;
+                },
+                given -> {
+                    then.accept(given);
+                    changed();
+                });
     }
 
     /** What is written of a player was changed. */

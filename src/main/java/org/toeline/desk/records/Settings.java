@@ -17,7 +17,8 @@ import org.toeline.ledger.store.place.LedgerPlace;
  * @param folder  the ledger's folder; with a server, that of copied clips and stills
  * @param bay     what other bays are told this one is called, 1 to 60 characters
  */
-public record Settings(Optional<LedgerPlace.Server> server, LedgerPlace.Folder folder, String bay, Clips clips, ObjectNode rest) {
+public record Settings(
+        Optional<LedgerPlace.Server> server, LedgerPlace.Folder folder, String bay, Clips clips, ObjectNode rest) {
 
     static final JsonMapper JSON = JsonMapper.builder().build();
     private static final int LONGEST_BAY = 60;
@@ -38,7 +39,8 @@ public record Settings(Optional<LedgerPlace.Server> server, LedgerPlace.Folder f
     }
 
     public static Settings usual(Path folder) {
-        return new Settings(Optional.empty(), new LedgerPlace.Folder(folder), "this bay", Clips.STAY, JSON.createObjectNode());
+        return new Settings(
+                Optional.empty(), new LedgerPlace.Folder(folder), "this bay", Clips.STAY, JSON.createObjectNode());
     }
 
     public LedgerPlace place() {
@@ -63,7 +65,8 @@ public record Settings(Optional<LedgerPlace.Server> server, LedgerPlace.Folder f
 
     /** @throws IllegalArgumentException when it does not tell what settings tell */
     static Settings of(JsonNode tree, Settings usual) {
-        if (!(tree instanceof ObjectNode object) || !object.path("format").asText().equals("toeline-settings")) {
+        if (!(tree instanceof ObjectNode object)
+                || !object.path("format").asText().equals("toeline-settings")) {
             throw new IllegalArgumentException("the format “toeline-settings” is needed");
         }
         Settings read = new Settings(usual.server, usual.folder, usual.bay, usual.clips, object.deepCopy());
@@ -77,7 +80,9 @@ public record Settings(Optional<LedgerPlace.Server> server, LedgerPlace.Folder f
             read = read.withClips(text(object, "clips").equals("copy") ? Clips.COPY : Clips.STAY);
         }
         if (object.get("server") instanceof ObjectNode server) {
-            read = read.withServer(Optional.of(new LedgerPlace.Server(text(server, "url"), text(server, "user"),
+            read = read.withServer(Optional.of(new LedgerPlace.Server(
+                    text(server, "url"),
+                    text(server, "user"),
                     server.path("password").asText())));
         }
         return read;
@@ -93,10 +98,16 @@ public record Settings(Optional<LedgerPlace.Server> server, LedgerPlace.Folder f
 
     void write(Path file) throws IOException {
         ObjectNode out = rest.deepCopy();
-        out.put("format", "toeline-settings").put("version", 1).put("folder", folder.folder().toString()).put("bay", bay)
+        out.put("format", "toeline-settings")
+                .put("version", 1)
+                .put("folder", folder.folder().toString())
+                .put("bay", bay)
                 .put("clips", clips == Clips.COPY ? "copy" : "stay");
         out.remove("server");
-        server.ifPresent(s -> out.putObject("server").put("url", s.url()).put("user", s.user()).put("password", s.password()));
+        server.ifPresent(s -> out.putObject("server")
+                .put("url", s.url())
+                .put("user", s.user())
+                .put("password", s.password()));
         WholeFile.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(out));
         SettingsFile.onlyForTheOwner(file);
     }

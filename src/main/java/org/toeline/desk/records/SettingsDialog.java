@@ -16,10 +16,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Window;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.dialog.FieldRows;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.place.LedgerPlace;
 
 /** Where the ledger is and what this bay is called. A change counts from the next start. */
@@ -56,14 +56,17 @@ public final class SettingsDialog {
     /** @param say is told, once the settings were changed and written, how that went */
     public static void ask(SettingsFile file, Settings before, Window window, Consumer<String> say) {
         SettingsDialog fields = new SettingsDialog(before);
-        new DialogFrame(window, Texts.of("settings.title")).middle(fields.rows()).leave(Texts.of("dialog.cancel"))
+        new DialogFrame(window, Texts.of("settings.title"))
+                .middle(fields.rows())
+                .leave(Texts.of("dialog.cancel"))
                 .act("settings-keep", Texts.of("dialog.keep"), () -> {
                     Settings changed = fields.settings();
                     if (!changed.equals(before)) {
                         say.accept(written(file, changed));
                     }
                 })
-                .asksBeforeLosing(fields::typed).show();
+                .asksBeforeLosing(fields::typed)
+                .show();
     }
 
     private static String written(SettingsFile file, Settings changed) {
@@ -76,23 +79,32 @@ public final class SettingsDialog {
     }
 
     private List<Object> typed() {
-        return List.of(folder.getText(), bay.getText(), url.getText(), user.getText(), password.getText(), copy.isSelected());
+        return List.of(
+                folder.getText(), bay.getText(), url.getText(), user.getText(), password.getText(), copy.isSelected());
     }
 
     private FieldRows rows() {
         Button choose = new Button(Texts.of("settings.choose"));
         choose.setMinWidth(Region.USE_PREF_SIZE);
-        choose.setOnAction(e -> Optional.ofNullable(new DirectoryChooser().showDialog(folder.getScene().getWindow()))
-                .map(File::toString).ifPresent(folder::setText));
+        choose.setOnAction(e -> Optional.ofNullable(
+                        new DirectoryChooser().showDialog(folder.getScene().getWindow()))
+                .map(File::toString)
+                .ifPresent(folder::setText));
         HBox.setHgrow(folder, Priority.ALWAYS);
         Label hint = DialogFrame.wrapped(Texts.of("settings.hint"));
         hint.getStyleClass().add("hint");
         return new FieldRows()
-                .row(Texts.of("settings.folder"), new HBox(8, folder, choose),
+                .row(
+                        Texts.of("settings.folder"),
+                        new HBox(8, folder, choose),
                         Fault.ofReading(folder, Texts.of("settings.no-folder"), () -> before.withFolder(folder())))
-                .row(Texts.of("settings.bay"), bay,
+                .row(
+                        Texts.of("settings.bay"),
+                        bay,
                         Fault.ofReading(bay, Texts.of("settings.no-bay"), () -> before.withBay(bay.getText())))
-                .row(Texts.of("settings.server"), url,
+                .row(
+                        Texts.of("settings.server"),
+                        url,
                         Fault.ofReading(url, Texts.of("settings.no-server"), this::server))
                 .row(Texts.of("settings.user"), user)
                 .row(Texts.of("settings.password"), password)
@@ -108,12 +120,16 @@ public final class SettingsDialog {
     }
 
     private Optional<LedgerPlace.Server> server() {
-        return url.getText().isBlank() ? Optional.empty()
-                : Optional.of(new LedgerPlace.Server(url.getText().strip(), user.getText().strip(), password.getText()));
+        return url.getText().isBlank()
+                ? Optional.empty()
+                : Optional.of(new LedgerPlace.Server(
+                        url.getText().strip(), user.getText().strip(), password.getText()));
     }
 
     private Settings settings() {
-        return before.withServer(server()).withFolder(folder()).withBay(bay.getText())
+        return before.withServer(server())
+                .withFolder(folder())
+                .withBay(bay.getText())
                 .withClips(copy.isSelected() ? Settings.Clips.COPY : Settings.Clips.STAY);
     }
 }

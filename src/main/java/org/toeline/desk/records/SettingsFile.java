@@ -21,16 +21,18 @@ import java.nio.file.attribute.PosixFilePermissions;
 public record SettingsFile(Path file, Settings usual) {
 
     private static final JsonMapper STRICT = JsonMapper.builder(com.fasterxml.jackson.core.JsonFactory.builder()
-            .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(50).build()).build())
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
+                    .streamReadConstraints(
+                            StreamReadConstraints.builder().maxNestingDepth(50).build())
+                    .build())
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
 
     /**
      * What was read.
      *
      * @param remark one sentence for the person; empty when all is well
      */
-    public record Read(Settings settings, String remark) {
-    }
+    public record Read(Settings settings, String remark) {}
 
     public Read read() {
         if (!Files.exists(file)) {
@@ -40,16 +42,20 @@ public record SettingsFile(Path file, Settings usual) {
             JsonNode tree = STRICT.readTree(Files.readAllBytes(file));
             return new Read(Settings.of(tree, usual), "");
         } catch (IOException | IllegalArgumentException e) {
-            return new Read(usual, movedAside(String.valueOf(e.getMessage()).lines().findFirst().orElse("")));
+            return new Read(
+                    usual,
+                    movedAside(
+                            String.valueOf(e.getMessage()).lines().findFirst().orElse("")));
         }
     }
 
     private String movedAside(String why) {
         try {
-            return file + " could not be read (" + why + "); it was moved to " + aside(file).getFileName()
-                    + ", and the usual settings are used";
+            return file + " could not be read (" + why + "); it was moved to "
+                    + aside(file).getFileName() + ", and the usual settings are used";
         } catch (IOException e) {
-            return file + " could not be read (" + why + ") nor moved aside; the usual settings are used, and it is left as it is";
+            return file + " could not be read (" + why
+                    + ") nor moved aside; the usual settings are used, and it is left as it is";
         }
     }
 

@@ -10,8 +10,7 @@ import org.toeline.desk.text.Texts;
 /** Controls as all screens have them: with an id, words from the bundle, and never cut short. */
 public final class Controls {
 
-    private Controls() {
-    }
+    private Controls() {}
 
     /** @param key of its words in the desk's bundle */
     public static Button button(String id, String key, Runnable action) {

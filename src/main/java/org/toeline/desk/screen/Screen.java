@@ -14,10 +14,8 @@ public interface Screen {
     void entered();
 
     /** It gives way to another screen. */
-    default void left() {
-    }
+    default void left() {}
 
     /** The desk is closed. */
-    default void close() {
-    }
+    default void close() {}
 }

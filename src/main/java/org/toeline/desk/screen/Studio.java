@@ -7,8 +7,8 @@ import java.util.function.Supplier;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
 import org.toeline.desk.lesson.LessonModel;
-import org.toeline.desk.records.Records;
 import org.toeline.desk.records.OwnRanges;
+import org.toeline.desk.records.Records;
 import org.toeline.desk.work.Background;
 import org.toeline.mark.View;
 import org.toeline.video.Frame;
@@ -26,8 +26,14 @@ import org.toeline.video.Frame;
  * @param say        one sentence for the line at the bottom of the window
  * @param go         to another screen, by its id
  */
-public record Studio(LessonModel model, LessonDesk desk, Records records, Background background,
-                     Supplier<Optional<Assessment>> assessment,
-                     Supplier<Map<View, Frame>> frames, OwnRanges ranges, Supplier<Words> words,
-                     Consumer<String> say, Consumer<String> go) {
-}
+public record Studio(
+        LessonModel model,
+        LessonDesk desk,
+        Records records,
+        Background background,
+        Supplier<Optional<Assessment>> assessment,
+        Supplier<Map<View, Frame>> frames,
+        OwnRanges ranges,
+        Supplier<Words> words,
+        Consumer<String> say,
+        Consumer<String> go) {}

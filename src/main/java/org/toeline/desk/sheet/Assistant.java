@@ -38,6 +38,7 @@ public final class Assistant implements PicturePane.Gestures {
     private static final double SMALLEST_BALL_PX = 4;
     /** Nor a larger one, as a share of the picture's height; a stroke that was meant to move the picture is none. */
     private static final double LARGEST_BALL = 0.06;
+
     private static final double LARGEST_BALL_AT_THE_TEE = 0.4;
 
     private final LessonModel model;
@@ -47,7 +48,8 @@ public final class Assistant implements PicturePane.Gestures {
     private final Steadier steadier;
     private Optional<LandmarkSuggester> suggester = Optional.empty();
 
-    public Assistant(LessonModel model, Background background, ClipDrawer clips, Supplier<Words> words, Consumer<String> say) {
+    public Assistant(
+            LessonModel model, Background background, ClipDrawer clips, Supplier<Words> words, Consumer<String> say) {
         this.model = model;
         this.clips = clips;
         this.say = say;
@@ -66,17 +68,25 @@ public final class Assistant implements PicturePane.Gestures {
             return;
         }
         double focalPx = focalPx(frame.get());
-        searches.run(of, Item.BALL, frame.get(), Texts.of("ball.looking"),
-                () -> BallOutline.fit(frame.get(), of, focalPx, at), found -> {
+        searches.run(
+                of,
+                Item.BALL,
+                frame.get(),
+                Texts.of("ball.looking"),
+                () -> BallOutline.fit(frame.get(), of, focalPx, at),
+                found -> {
                     found.ifPresent(mark -> model.place(of, mark));
-                    say.accept(found.map(mark -> Texts.of("ball.found", Spread.half(mark.sigmaPx()),
-                            Spread.half(mark.diameterSigmaPx()))).orElse(Texts.of("ball.none")));
+                    say.accept(found.map(mark -> Texts.of(
+                                    "ball.found", Spread.half(mark.sigmaPx()), Spread.half(mark.diameterSigmaPx())))
+                            .orElse(Texts.of("ball.none")));
                 });
     }
 
     /** As known of the view's lens, or as usual. */
     private double focalPx(Frame frame) {
-        return model.marks(model.large()).map(v -> v.lens().focalPx()).orElse(OptionalDouble.empty())
+        return model.marks(model.large())
+                .map(v -> v.lens().focalPx())
+                .orElse(OptionalDouble.empty())
                 .orElse(UsualLens.MAIN.focalPx(frame.width(), frame.height()));
     }
 
@@ -102,10 +112,11 @@ public final class Assistant implements PicturePane.Gestures {
             say.accept(Texts.of("line.by-hand", Spread.half(click)));
             return;
         }
-        searches.run(of, rough.item(), frame.get(), Texts.of("line.looking"),
-                () -> snapped(frame.get(), rough), found -> {
+        searches.run(
+                of, rough.item(), frame.get(), Texts.of("line.looking"), () -> snapped(frame.get(), rough), found -> {
                     model.place(of, found.orElse(rough));
-                    say.accept(Texts.of(found.isPresent() ? "line.found" : "line.none",
+                    say.accept(Texts.of(
+                            found.isPresent() ? "line.found" : "line.none",
                             Spread.half(found.orElse(rough).fromSigmaPx())));
                 });
     }
@@ -116,7 +127,9 @@ public final class Assistant implements PicturePane.Gestures {
             return;
         }
         double largest = of == View.TEE ? LARGEST_BALL_AT_THE_TEE : LARGEST_BALL;
-        if (model.marks(of).filter(v -> from.distancePx(to) > largest * v.heightPx()).isPresent()) {
+        if (model.marks(of)
+                .filter(v -> from.distancePx(to) > largest * v.heightPx())
+                .isPresent()) {
             say.accept(Texts.of("ball.too-large"));
             return;
         }
@@ -128,7 +141,11 @@ public final class Assistant implements PicturePane.Gestures {
     private static Optional<LineMark> snapped(Frame frame, LineMark rough) {
         if (rough.item() instanceof Item.OfFloor) {
             Optional<SnappedRod> rod = EdgeSnap.rod(frame, rough.from(), rough.to());
-            return rod.map(r -> new LineMark(rough.item(), r.from().at(), r.from().sigmaPx(r.sigmaAcrossPx()), r.to().at(),
+            return rod.map(r -> new LineMark(
+                    rough.item(),
+                    r.from().at(),
+                    r.from().sigmaPx(r.sigmaAcrossPx()),
+                    r.to().at(),
                     r.to().sigmaPx(r.sigmaAcrossPx())));
         }
         Optional<SnappedLine> line = EdgeSnap.along(frame, rough.from(), rough.to());
@@ -150,21 +167,27 @@ public final class Assistant implements PicturePane.Gestures {
         }
         say.accept(Texts.of("suggest.looking"));
         Handedness handedness = model.sheet().handedness();
-        List<ImagePoint> hints = marks.get().ball().map(b -> List.of(b.centre())).orElse(List.of());
-        searches.run(of, frame.get(), Texts.of("suggest.looking"), () -> {
-            if (suggester.isEmpty()) {
-                suggester = LandmarkSuggester.load();
-            }
-            return suggester.map(s -> s.suggest(frame.get(), of, handedness, hints));
-        }, found -> {
-            if (found.isEmpty()) {
-                say.accept(Texts.of("suggest.no-model"));
-            } else if (found.get() instanceof LandmarkSuggestion.Landmarks landmarks) {
-                add(of, landmarks);
-            } else {
-                say.accept(Texts.of("suggest.nobody"));
-            }
-        });
+        List<ImagePoint> hints =
+                marks.get().ball().map(b -> List.of(b.centre())).orElse(List.of());
+        searches.run(
+                of,
+                frame.get(),
+                Texts.of("suggest.looking"),
+                () -> {
+                    if (suggester.isEmpty()) {
+                        suggester = LandmarkSuggester.load();
+                    }
+                    return suggester.map(s -> s.suggest(frame.get(), of, handedness, hints));
+                },
+                found -> {
+                    if (found.isEmpty()) {
+                        say.accept(Texts.of("suggest.no-model"));
+                    } else if (found.get() instanceof LandmarkSuggestion.Landmarks landmarks) {
+                        add(of, landmarks);
+                    } else {
+                        say.accept(Texts.of("suggest.nobody"));
+                    }
+                });
     }
 
     /** What was placed, also meanwhile, stays; what the coach said cannot be seen is not suggested. */
@@ -172,8 +195,12 @@ public final class Assistant implements PicturePane.Gestures {
         ViewMarks v = model.sheet().view(of).orElseThrow();
         int count = 0;
         for (Mark mark : landmarks.marks()) {
-            boolean placed = v.mark(mark.landmark()).filter(m -> m.origin() == Mark.Origin.PLACED).isPresent();
-            boolean inside = mark.at().xPx() >= 0 && mark.at().xPx() <= v.widthPx() && mark.at().yPx() >= 0
+            boolean placed = v.mark(mark.landmark())
+                    .filter(m -> m.origin() == Mark.Origin.PLACED)
+                    .isPresent();
+            boolean inside = mark.at().xPx() >= 0
+                    && mark.at().xPx() <= v.widthPx()
+                    && mark.at().yPx() >= 0
                     && mark.at().yPx() <= v.heightPx();
             if (!placed && inside && !model.unseen(of, new Item.OfLandmark(mark.landmark()))) {
                 v = v.withMark(mark);

@@ -58,8 +58,13 @@ public final class ClipDrawer {
     private final MissingOnSheet missing;
     private final KeptIndexes indexes;
 
-    public ClipDrawer(LessonModel model, Background background, BiConsumer<View, WritableImage> shown,
-               Consumer<String> report, MissingOnSheet missing, KeptIndexes indexes) {
+    public ClipDrawer(
+            LessonModel model,
+            Background background,
+            BiConsumer<View, WritableImage> shown,
+            Consumer<String> report,
+            MissingOnSheet missing,
+            KeptIndexes indexes) {
         this.model = model;
         this.background = background;
         this.shown = shown;
@@ -73,8 +78,9 @@ public final class ClipDrawer {
     public void openAll() {
         close();
         missing.clear();
-        model.lesson().clips().forEach((view, moment) -> open(view, KeptClips.resolved(moment, model.file()),
-                moment.seconds()));
+        model.lesson()
+                .clips()
+                .forEach((view, moment) -> open(view, KeptClips.resolved(moment, model.file()), moment.seconds()));
     }
 
     /** What is being opened or looked through, a line each. */
@@ -84,13 +90,21 @@ public final class ClipDrawer {
 
     /** A new clip for a view, with the moment of address if one is found. */
     public void choose(View view, Path file) {
-        open(view, file, clip -> {
-            clip.info().remarks().forEach(report);
-            model.clip(view, file.toAbsolutePath().toString(), clip.info().width(), clip.info().height());
-            put(view, clip, OptionalDouble.empty());
-            model.show(view);
-            findAddress(view);
-        }, () -> report.accept(Texts.of("lost.here", file)));
+        open(
+                view,
+                file,
+                clip -> {
+                    clip.info().remarks().forEach(report);
+                    model.clip(
+                            view,
+                            file.toAbsolutePath().toString(),
+                            clip.info().width(),
+                            clip.info().height());
+                    put(view, clip, OptionalDouble.empty());
+                    model.show(view);
+                    findAddress(view);
+                },
+                () -> report.accept(Texts.of("lost.here", file)));
     }
 
     private void open(View view, Path file, OptionalDouble seconds) {
@@ -99,9 +113,13 @@ public final class ClipDrawer {
 
     /** Opens a file for a view; a later one for the same view, or another lesson, makes its result void. */
     private void open(View view, Path file, Consumer<Clip> then, Runnable gone) {
-        WorkLines.Work work = begin(opening, view, Texts.of("clip.opening", file.getFileName()),
+        WorkLines.Work work = begin(
+                opening,
+                view,
+                Texts.of("clip.opening", file.getFileName()),
                 Texts.of("clip.stopped", file.getFileName()));
-        background.run(() -> work.during(() -> Files.exists(file) ? Clip.open(file, work, indexes) : Optional.<Clip>empty()),
+        background.run(
+                () -> work.during(() -> Files.exists(file) ? Clip.open(file, work, indexes) : Optional.<Clip>empty()),
                 found -> {
                     if (work.stopped()) {
                         found.ifPresent(Clip::close);
@@ -148,7 +166,9 @@ public final class ClipDrawer {
     public Optional<double[]> time(View view) {
         return Optional.ofNullable(open.get(view)).map(o -> {
             Clip clip = o.fetcher.clip();
-            return new double[] {clip.seconds(o.at), clip.info().startSeconds() + clip.info().durationSeconds()};
+            return new double[] {
+                clip.seconds(o.at), clip.info().startSeconds() + clip.info().durationSeconds()
+            };
         });
     }
 
@@ -175,7 +195,9 @@ public final class ClipDrawer {
     private void go(View view, int index) {
         Open o = open.get(view);
         o.at = Math.max(0, Math.min(o.fetcher.clip().frameCount() - 1, index));
-        o.fetcher.fetch(o.at, near -> Platform.runLater(() -> onTheWay(view, near)),
+        o.fetcher.fetch(
+                o.at,
+                near -> Platform.runLater(() -> onTheWay(view, near)),
                 frame -> Platform.runLater(() -> show(view, frame)),
                 e -> Platform.runLater(() -> report.accept(e.getMessage())));
     }
@@ -202,8 +224,8 @@ public final class ClipDrawer {
 
     private static WritableImage image(Frame frame) {
         // all pixels are opaque, so that multiplied in or not is the same; nothing is copied
-        return new WritableImage(new PixelBuffer<>(frame.width(), frame.height(), IntBuffer.wrap(frame.argb()),
-                PixelFormat.getIntArgbPreInstance()));
+        return new WritableImage(new PixelBuffer<>(
+                frame.width(), frame.height(), IntBuffer.wrap(frame.argb()), PixelFormat.getIntArgbPreInstance()));
     }
 
     /** Looks for the moment of address in a reader of its own, so that the clip can be stepped meanwhile. */
@@ -215,8 +237,8 @@ public final class ClipDrawer {
         Clip clip = o.fetcher.clip();
         SlowMotion filmed = slowMotion(view);
         report.accept(Texts.of("address.looking"));
-        WorkLines.Work work = begin(looking, view, Texts.of("address.looking.in", clip.file().getFileName()),
-                Texts.of("address.stopped"));
+        WorkLines.Work work = begin(
+                looking, view, Texts.of("address.looking.in", clip.file().getFileName()), Texts.of("address.stopped"));
         background.run(() -> work.during(() -> AddressFinder.find(clip, filmed, work)), span -> {
             if (open.get(view) == o && !work.stopped()) {
                 span.ifPresent(s -> seek(view, s.addressSeconds()));
@@ -230,12 +252,14 @@ public final class ClipDrawer {
     public SlowMotion slowMotion(View view) {
         Optional<Clip> clip = Optional.ofNullable(open.get(view)).map(o -> o.fetcher.clip());
         OptionalDouble said = filmedAt(view);
-        return clip.map(c -> said.isPresent() ? c.capturedAt(said.getAsDouble()) : c.slowMotion()).orElse(SlowMotion.NONE);
+        return clip.map(c -> said.isPresent() ? c.capturedAt(said.getAsDouble()) : c.slowMotion())
+                .orElse(SlowMotion.NONE);
     }
 
     /** Frames a second at which a view's clip was filmed, as the coach says. */
     public OptionalDouble filmedAt(View view) {
-        return Optional.ofNullable(model.lesson().clips().get(view)).map(ClipMoment::filmedAt)
+        return Optional.ofNullable(model.lesson().clips().get(view))
+                .map(ClipMoment::filmedAt)
                 .orElse(OptionalDouble.empty());
     }
 

@@ -11,8 +11,8 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.records.Settings;
 import org.toeline.desk.work.Background;
-import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.Media;
+import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 
@@ -47,7 +47,9 @@ final class ClipNotes implements LessonModel.Listener {
             return;
         }
         Map<View, String> clips = new HashMap<>();
-        KeptClips.absolute(model.lesson(), model.file()).clips().forEach((view, moment) -> clips.put(view, moment.clip()));
+        KeptClips.absolute(model.lesson(), model.file())
+                .clips()
+                .forEach((view, moment) -> clips.put(view, moment.clip()));
         if (id.getAsInt() != lessonId || !clips.equals(noted)) {
             lessonId = id.getAsInt();
             noted = clips;
@@ -62,14 +64,21 @@ final class ClipNotes implements LessonModel.Listener {
             return;
         }
         Path file = settings.folder().folder().resolve(take.path());
-        background.run(() -> looked(file, take, settings), fingerprint -> fingerprint.filter(f -> take.fingerprint().isEmpty())
-                .ifPresent(f -> records.ask(l -> {
-                    // another clip may have been chosen meanwhile
-                    if (l.takes(lesson).stream().anyMatch(t -> t.view() == take.view() && t.path().equals(take.path()))) {
-                        l.noteClip(lesson, take.view(), f);
-                    }
-                    return f;
-                }, kept -> { })));
+        background.run(
+                () -> looked(file, take, settings),
+                fingerprint -> fingerprint
+                        .filter(f -> take.fingerprint().isEmpty())
+                        .ifPresent(f -> records.ask(
+                                l -> {
+                                    // another clip may have been chosen meanwhile
+                                    if (l.takes(lesson).stream()
+                                            .anyMatch(t -> t.view() == take.view()
+                                                    && t.path().equals(take.path()))) {
+                                        l.noteClip(lesson, take.view(), f);
+                                    }
+                                    return f;
+                                },
+                                kept -> {})));
     }
 
     /** What it holds; empty when it is not there. */
@@ -77,9 +86,11 @@ final class ClipNotes implements LessonModel.Listener {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
-        Fingerprint fingerprint = take.fingerprint().isPresent() ? take.fingerprint().get() : Fingerprint.of(file);
+        Fingerprint fingerprint =
+                take.fingerprint().isPresent() ? take.fingerprint().get() : Fingerprint.of(file);
         Media media = new Media(settings.folder().media());
-        if (settings.clips() == Settings.Clips.COPY && media.copyOf(fingerprint).isEmpty()
+        if (settings.clips() == Settings.Clips.COPY
+                && media.copyOf(fingerprint).isEmpty()
                 && Files.size(file) == fingerprint.sizeBytes()) {
             media.copyIn(file, fingerprint);
         }

@@ -59,7 +59,8 @@ final class FilmedAt extends HBox {
 
     private static String number(OptionalDouble said) {
         double value = said.orElseThrow();
-        return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value)
+        return value == Math.rint(value)
+                ? String.format(Locale.ROOT, "%.0f", value)
                 : String.format(Locale.ROOT, "%.2f", value);
     }
 
@@ -87,7 +88,8 @@ final class FilmedAt extends HBox {
     private String slowed() {
         double factor = clips.slowMotion(model.large()).factor();
         boolean whole = Math.abs(factor - Math.rint(factor)) < 0.05;
-        return factor == 1 ? "" : Texts.of("filmed.slowed", String.format(Locale.ROOT, whole ? "%.0f" : "%.1f",
-                factor));
+        return factor == 1
+                ? ""
+                : Texts.of("filmed.slowed", String.format(Locale.ROOT, whole ? "%.0f" : "%.1f", factor));
     }
 }

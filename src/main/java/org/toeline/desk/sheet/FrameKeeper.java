@@ -33,12 +33,10 @@ final class FrameKeeper implements LessonModel.Listener {
     private static final double SAME_S = 0.001;
 
     /** Whose frame is kept. */
-    private record Place(int lessonId, View view) {
-    }
+    private record Place(int lessonId, View view) {}
 
     /** The frame that is kept there. */
-    private record Kept(String clip, int frame) {
-    }
+    private record Kept(String clip, int frame) {}
 
     private final LessonModel model;
     private final Records records;
@@ -68,7 +66,7 @@ final class FrameKeeper implements LessonModel.Listener {
     /** In the background; before the lesson leaves the desk, while its frames are still there. */
     void keep() {
         rest.stop();
-        due().forEach(work -> background.run(work, kept -> { }));
+        due().forEach(work -> background.run(work, kept -> {}));
     }
 
     /** At once: the program ends. */
@@ -89,12 +87,15 @@ final class FrameKeeper implements LessonModel.Listener {
         if (id.isEmpty() || !records.keeps() || !(records.settings().place() instanceof LedgerPlace.Folder place)) {
             return work;
         }
-        model.lesson().clips().forEach((view, moment) -> clips.frame(view).filter(f -> isMarked(view, moment, f))
-                .filter(f -> isNew(new Place(id.getAsInt(), view), new Kept(moment.clip(), f.index())))
-                .ifPresent(f -> work.add(() -> {
-                    AddressFrames.write(place, id.getAsInt(), view, f.toImage());
-                    return view;
-                })));
+        model.lesson()
+                .clips()
+                .forEach((view, moment) -> clips.frame(view)
+                        .filter(f -> isMarked(view, moment, f))
+                        .filter(f -> isNew(new Place(id.getAsInt(), view), new Kept(moment.clip(), f.index())))
+                        .ifPresent(f -> work.add(() -> {
+                            AddressFrames.write(place, id.getAsInt(), view, f.toImage());
+                            return view;
+                        })));
         return work;
     }
 
@@ -104,8 +105,11 @@ final class FrameKeeper implements LessonModel.Listener {
 
     /** The frame shown is the one that was marked. */
     private boolean isMarked(View view, ClipMoment moment, Frame frame) {
-        boolean marked = model.sheet().view(view).filter(FrameKeeper::holdsAnything).isPresent();
-        return marked && moment.seconds().isPresent() && Math.abs(moment.seconds().getAsDouble() - frame.seconds()) < SAME_S;
+        boolean marked =
+                model.sheet().view(view).filter(FrameKeeper::holdsAnything).isPresent();
+        return marked
+                && moment.seconds().isPresent()
+                && Math.abs(moment.seconds().getAsDouble() - frame.seconds()) < SAME_S;
     }
 
     private static boolean holdsAnything(ViewMarks marks) {

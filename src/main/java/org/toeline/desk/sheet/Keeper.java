@@ -30,7 +30,7 @@ final class Keeper implements LessonModel.Listener {
         this.folder = folder;
         // the first document takes its time to be written: not while the coach's first mark waits for it
         Lesson empty = model.lesson();
-        lane.run(() -> LessonDocument.bytes(empty), done -> { });
+        lane.run(() -> LessonDocument.bytes(empty), done -> {});
     }
 
     @Override
@@ -47,14 +47,16 @@ final class Keeper implements LessonModel.Listener {
         Optional<Path> file = model.file();
         records.keep(KeptClips.absolute(lesson, file));
         if (file.isPresent()) {
-            lane.run(() -> {
-                Files.createDirectories(file.get().toAbsolutePath().getParent());
-                LessonDocument.write(lesson, file.get());
-                return file;
-            }, done -> { });
+            lane.run(
+                    () -> {
+                        Files.createDirectories(file.get().toAbsolutePath().getParent());
+                        LessonDocument.write(lesson, file.get());
+                        return file;
+                    },
+                    done -> {});
         } else if (!records.keeps()) {
-            model.keepIn(folder.resolve("lesson-" + DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss")
-                    .format(LocalDateTime.now()) + ".lesson.json"));
+            model.keepIn(folder.resolve("lesson-"
+                    + DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss").format(LocalDateTime.now()) + ".lesson.json"));
         }
     }
 }

@@ -9,20 +9,23 @@ import org.toeline.ledger.Lesson;
 /** Names of clips: a document may name them beside itself, the ledger needs to know where they are. */
 public final class KeptClips {
 
-    private KeptClips() {
-    }
+    private KeptClips() {}
 
     /** Where a clip is that a lesson names. */
     public static Path resolved(ClipMoment moment, Optional<Path> document) {
         Path clip = Path.of(moment.clip());
-        return clip.isAbsolute() ? clip : document.map(f -> f.toAbsolutePath().resolveSibling(moment.clip())).orElse(clip);
+        return clip.isAbsolute()
+                ? clip
+                : document.map(f -> f.toAbsolutePath().resolveSibling(moment.clip()))
+                        .orElse(clip);
     }
 
     public static Lesson absolute(Lesson lesson, Optional<Path> document) {
         Lesson absolute = lesson;
         for (var clip : Map.copyOf(lesson.clips()).entrySet()) {
-            absolute = absolute.withClip(clip.getKey(), clip.getValue().moved(
-                    resolved(clip.getValue(), document).toString()));
+            absolute = absolute.withClip(
+                    clip.getKey(),
+                    clip.getValue().moved(resolved(clip.getValue(), document).toString()));
         }
         return absolute;
     }

@@ -43,7 +43,8 @@ public final class LessonName extends Button implements Records.Listener {
     }
 
     private void show(Optional<String> name) {
-        setText(name.map(n -> n.length() > LONGEST ? n.substring(0, LONGEST) + "…" : n).orElse(Texts.of("whose.nobody")) + " ▾");
+        setText(name.map(n -> n.length() > LONGEST ? n.substring(0, LONGEST) + "…" : n)
+                        .orElse(Texts.of("whose.nobody")) + " ▾");
     }
 
     /** The name goes where handouts look for it. */

@@ -30,7 +30,9 @@ final class MissingBar extends HBox {
         look.setOnAction(e -> {
             DirectoryChooser chooser = new DirectoryChooser();
             chooser.setTitle(Texts.of("across.look"));
-            Optional.ofNullable(chooser.showDialog(getScene().getWindow())).map(File::toPath).ifPresent(missing::look);
+            Optional.ofNullable(chooser.showDialog(getScene().getWindow()))
+                    .map(File::toPath)
+                    .ifPresent(missing::look);
         });
         getChildren().addAll(said, look);
         show(Optional.empty());

@@ -32,8 +32,7 @@ import org.toeline.mark.View;
 public final class MissingOnSheet {
 
     /** Where a clip was found, or the frame that is left of it. */
-    private record Left(Optional<Path> copy, Optional<BufferedImage> frame) {
-    }
+    private record Left(Optional<Path> copy, Optional<BufferedImage> frame) {}
 
     private final LessonModel model;
     private final Records records;
@@ -42,7 +41,7 @@ public final class MissingOnSheet {
     private final Map<View, Path> missing = new EnumMap<>(View.class);
     private final BiConsumer<View, WritableImage> picture;
     private final Runnable changed;
-    private Opening opening = (view, file, seconds) -> { };
+    private Opening opening = (view, file, seconds) -> {};
 
     /** Opens a clip that was found. */
     public interface Opening {
@@ -53,8 +52,13 @@ public final class MissingOnSheet {
      * @param picture takes the frame that was kept of a view
      * @param changed is told when a clip is missing, or found
      */
-    public MissingOnSheet(LessonModel model, Records records, Background background, Consumer<String> report,
-                   BiConsumer<View, WritableImage> picture, Runnable changed) {
+    public MissingOnSheet(
+            LessonModel model,
+            Records records,
+            Background background,
+            Consumer<String> report,
+            BiConsumer<View, WritableImage> picture,
+            Runnable changed) {
         this.model = model;
         this.records = records;
         this.background = background;
@@ -85,20 +89,25 @@ public final class MissingOnSheet {
             return;
         }
         Settings settings = records.settings();
-        records.ask(l -> l.takes(id.getAsInt()), takes -> background.run(
-                () -> left(takes, id.getAsInt(), view, settings), left -> {
+        records.ask(
+                l -> l.takes(id.getAsInt()),
+                takes -> background.run(() -> left(takes, id.getAsInt(), view, settings), left -> {
                     if (!records.lessonId().equals(id)) {
                         return;
                     }
-                    left.copy.ifPresentOrElse(copy -> opening.open(view, copy, seconds), () -> lost(view, file, left.frame));
+                    left.copy.ifPresentOrElse(
+                            copy -> opening.open(view, copy, seconds), () -> lost(view, file, left.frame));
                 }));
     }
 
     private static Left left(List<Take> takes, int lessonId, View view, Settings settings) throws IOException {
         Optional<Take> take = takes.stream().filter(t -> t.view() == view).findFirst();
-        Optional<Path> copy = take.isEmpty() ? Optional.empty()
-                : new Media(settings.folder().media()).locate(take.get(), settings.folder().folder());
-        return new Left(copy, copy.isPresent() ? Optional.empty() : AddressFrames.read(settings.folder(), lessonId, view));
+        Optional<Path> copy = take.isEmpty()
+                ? Optional.empty()
+                : new Media(settings.folder().media())
+                        .locate(take.get(), settings.folder().folder());
+        return new Left(
+                copy, copy.isPresent() ? Optional.empty() : AddressFrames.read(settings.folder(), lessonId, view));
     }
 
     private void lost(View view, Path file, Optional<BufferedImage> frame) {
@@ -116,7 +125,9 @@ public final class MissingOnSheet {
             return;
         }
         report.accept(Texts.of("lost.looking", below));
-        records.ask(l -> LostClips.among(l, List.of(id.getAsInt()), records.settings().folder()),
+        records.ask(
+                l -> LostClips.among(
+                        l, List.of(id.getAsInt()), records.settings().folder()),
                 lost -> background.run(() -> LostClips.search(lost, below), where -> found(id, lost, where, below)));
     }
 
@@ -130,7 +141,8 @@ public final class MissingOnSheet {
             model.moved(view, path.toString());
             opening.open(view, path, model.lesson().clips().get(view).seconds());
         });
-        report.accept(where.isEmpty() ? Texts.of("lost.none", below) : Texts.of("lost.found", where.size(), lost.size()));
+        report.accept(
+                where.isEmpty() ? Texts.of("lost.none", below) : Texts.of("lost.found", where.size(), lost.size()));
         changed.run();
     }
 }

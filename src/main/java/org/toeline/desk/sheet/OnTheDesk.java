@@ -40,8 +40,14 @@ public final class OnTheDesk implements LessonDesk {
      * @param leaving keeps what is to be kept of the lesson that leaves the desk
      * @param take    puts a lesson onto the sheet, with the document it has
      */
-    public OnTheDesk(LessonModel model, Records records, Background background, Path folder, Consumer<String> say, Runnable leaving,
-              BiConsumer<Lesson, Optional<Path>> take) {
+    public OnTheDesk(
+            LessonModel model,
+            Records records,
+            Background background,
+            Path folder,
+            Consumer<String> say,
+            Runnable leaving,
+            BiConsumer<Lesson, Optional<Path>> take) {
         this.model = model;
         this.records = records;
         this.background = background;
@@ -80,14 +86,21 @@ public final class OnTheDesk implements LessonDesk {
 
     @Override
     public void fresh() {
-        fresh(OptionalInt.empty(), MarkSheet.empty(Handedness.RIGHT, model.sheet().club()));
+        fresh(
+                OptionalInt.empty(),
+                MarkSheet.empty(Handedness.RIGHT, model.sheet().club()));
     }
 
     @Override
     public void fresh(Player player) {
-        MarkSheet sheet = MarkSheet.empty(player.details().handedness(), model.sheet().club());
-        fresh(OptionalInt.of(player.id()), player.details().heightM().isPresent()
-                ? sheet.withStature(Optional.of(Stature.told(player.details().heightM().getAsDouble()))) : sheet);
+        MarkSheet sheet =
+                MarkSheet.empty(player.details().handedness(), model.sheet().club());
+        fresh(
+                OptionalInt.of(player.id()),
+                player.details().heightM().isPresent()
+                        ? sheet.withStature(Optional.of(
+                                Stature.told(player.details().heightM().getAsDouble())))
+                        : sheet);
     }
 
     private void fresh(OptionalInt player, MarkSheet sheet) {
@@ -95,25 +108,30 @@ public final class OnTheDesk implements LessonDesk {
         double own = left.getDouble("clickSigmaPx", MarkSheet.USUAL_CLICK_SIGMA_PX);
         records.fresh(player);
         // the bay stays: what lies on its floor is known from the lesson before
-        Lesson lesson = Lesson.of(sheet.withClickSigmaPx(own).withFloor(model.sheet().floor()));
+        Lesson lesson =
+                Lesson.of(sheet.withClickSigmaPx(own).withFloor(model.sheet().floor()));
         take.accept(lesson.withRecorded(OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)), Optional.empty());
     }
 
     /** The sample lessons as the coach's own: what is tried on them stays out of the program's folder. */
     public void sample() {
-        SampleLessons sample = new SampleLessons(Path.of(Optional.ofNullable(System.getProperty("toeline.home")).orElse("."),
-                "sample-media").toAbsolutePath());
+        SampleLessons sample = new SampleLessons(
+                Path.of(Optional.ofNullable(System.getProperty("toeline.home")).orElse("."), "sample-media")
+                        .toAbsolutePath());
         if (!sample.areThere()) {
             say.accept(Texts.of("sample.missing"));
         } else if (!records.failed()) {
             records.ask(sample::takeIn, this::open);
         } else {
-            background.run(sample::before, lesson -> take.accept(lesson, Optional.of(folder.resolve("sample.lesson.json"))));
+            background.run(
+                    sample::before, lesson -> take.accept(lesson, Optional.of(folder.resolve("sample.lesson.json"))));
         }
     }
 
     /** The lesson that was kept last, when there is one. */
     public void latest(Consumer<LessonLine> then) {
-        records.ask(l -> l.find(Search.RECENT.withMost(1)), lines -> lines.stream().findFirst().ifPresent(then));
+        records.ask(
+                l -> l.find(Search.RECENT.withMost(1)),
+                lines -> lines.stream().findFirst().ifPresent(then));
     }
 }

@@ -32,10 +32,18 @@ public final class OtherBay implements Records.Listener {
         }
         asking = true;
         new DialogFrame(owner.getScene().getWindow(), Texts.of("other-bay.name"))
-                .heading(Texts.of("other-bay.title", conflict.theirs().changedBy())).text(Texts.of("other-bay.text"))
+                .heading(Texts.of("other-bay.title", conflict.theirs().changedBy()))
+                .text(Texts.of("other-bay.text"))
                 .leave(Texts.of("other-bay.later"))
-                .destroy("other-bay-own", Texts.of("other-bay.own"), () -> studio.records().keepOwn(conflict, studio.model().lesson()))
-                .choice("other-bay-theirs", Texts.of("other-bay.theirs"), () -> studio.desk().open(conflict.theirs().id()))
-                .closed(() -> asking = false).show();
+                .destroy(
+                        "other-bay-own",
+                        Texts.of("other-bay.own"),
+                        () -> studio.records().keepOwn(conflict, studio.model().lesson()))
+                .choice(
+                        "other-bay-theirs",
+                        Texts.of("other-bay.theirs"),
+                        () -> studio.desk().open(conflict.theirs().id()))
+                .closed(() -> asking = false)
+                .show();
     }
 }

@@ -11,15 +11,15 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.picture.PictureTransform;
+import org.toeline.mark.View;
 import org.toeline.paint.OverlayPainter;
 import org.toeline.paint.OverlayShapes.Kind;
-import org.toeline.mark.View;
 
 /** The lines that follow from the marks, drawn by the one painter of overlay and still. */
 final class OverlayLines implements PicturePane.Overlay {
 
-    private static final Set<Kind> SHOWN = EnumSet.of(Kind.SHOULDERS, Kind.TOES, Kind.PLUMB, Kind.GAP, Kind.TARGET,
-            Kind.CROWN);
+    private static final Set<Kind> SHOWN =
+            EnumSet.of(Kind.SHOULDERS, Kind.TOES, Kind.PLUMB, Kind.GAP, Kind.TARGET, Kind.CROWN);
 
     private final Supplier<Optional<Assessment>> assessment;
     private Words words = Words.english();
@@ -42,8 +42,20 @@ final class OverlayLines implements PicturePane.Overlay {
         if (hidden) {
             return;
         }
-        assessment.get().ifPresent(a -> new OverlayPainter(words, 3, 15).paint(new FXGraphics2D(g), a, view,
-                new AffineTransform(transform.scale(), 0, 0, transform.scale(), transform.offsetX(),
-                        transform.offsetY()), SHOWN));
+        assessment
+                .get()
+                .ifPresent(a -> new OverlayPainter(words, 3, 15)
+                        .paint(
+                                new FXGraphics2D(g),
+                                a,
+                                view,
+                                new AffineTransform(
+                                        transform.scale(),
+                                        0,
+                                        0,
+                                        transform.scale(),
+                                        transform.offsetX(),
+                                        transform.offsetY()),
+                                SHOWN));
     }
 }

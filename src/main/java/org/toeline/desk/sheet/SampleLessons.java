@@ -10,9 +10,9 @@ import org.toeline.flight.table.ShotImport;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.TakenIn;
 
 /** The lessons that come with the program: one player before and after a change. */
@@ -48,7 +48,9 @@ record SampleLessons(Path media) {
         Path shots = media.resolve("shots").resolve(id + ".csv");
         if (taken instanceof TakenIn.New && Files.isRegularFile(shots)) {
             byte[] table = Files.readAllBytes(shots);
-            ledger.keepShots(taken.lessonId(), ShotImport.read(table, Proposal.of(table, id).template()).shots());
+            ledger.keepShots(
+                    taken.lessonId(),
+                    ShotImport.read(table, Proposal.of(table, id).template()).shots());
         }
         return taken.lessonId();
     }

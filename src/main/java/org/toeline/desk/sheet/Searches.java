@@ -25,11 +25,9 @@ import org.toeline.video.Frame;
 final class Searches {
 
     /** A thing of a view; no item for the whole player. */
-    private record Target(View view, Optional<Item> item) {
-    }
+    private record Target(View view, Optional<Item> item) {}
 
-    private record Search(Frame in, boolean again, List<ImagePoint> was, WorkLines.Work line) {
-    }
+    private record Search(Frame in, boolean again, List<ImagePoint> was, WorkLines.Work line) {}
 
     private final LessonModel model;
     private final Background background;
@@ -74,11 +72,14 @@ final class Searches {
     }
 
     private List<ImagePoint> was(Target target) {
-        return model.marks(target.view()).flatMap(v -> target.item().map(i -> Marking.handles(v, i))).orElse(List.of());
+        return model.marks(target.view())
+                .flatMap(v -> target.item().map(i -> Marking.handles(v, i)))
+                .orElse(List.of());
     }
 
     private boolean stands(Target target, Search search) {
-        return clips.frame(target.view()).filter(f -> f == search.in()).isPresent() && search.again() == model.repeating(target.view())
+        return clips.frame(target.view()).filter(f -> f == search.in()).isPresent()
+                && search.again() == model.repeating(target.view())
                 && search.was().equals(was(target));
     }
 

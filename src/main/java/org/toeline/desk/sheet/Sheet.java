@@ -39,7 +39,8 @@ import org.toeline.video.KeptIndexes;
 /** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
 public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.Helps {
 
-    private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, org.toeline.mark.Club.DRIVER)));
+    private final LessonModel model =
+            new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, org.toeline.mark.Club.DRIVER)));
     private final SheetView view;
     private final SheetActs acts;
     private final Background background;
@@ -67,7 +68,13 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
      * @param report     takes one sentence for the line at the bottom of the window
      * @param go         to another screen, by its id
      */
-    public Sheet(Path folder, Records records, OwnRanges ranges, Background background, Consumer<String> report, Consumer<String> go) {
+    public Sheet(
+            Path folder,
+            Records records,
+            OwnRanges ranges,
+            Background background,
+            Consumer<String> report,
+            Consumer<String> go) {
         this.folder = folder;
         this.records = records;
         this.ranges = ranges;
@@ -77,8 +84,8 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         this.go = go;
         this.assessing = background.lane();
         this.missing = new MissingOnSheet(model, records, background, this::say, this::shown, this::updated);
-        this.clips = new ClipDrawer(model, background, this::shown, this::say, missing,
-                KeptIndexes.in(folder.resolve("lists-of-frames")));
+        this.clips = new ClipDrawer(
+                model, background, this::shown, this::say, missing, KeptIndexes.in(folder.resolve("lists-of-frames")));
         this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::words, this::say);
         this.view = new SheetView(model, this);
@@ -150,8 +157,11 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     public void camera(View shown, Consumer<String> then) {
         CameraWords words = new CameraWords(view.words());
         Optional<Assessment> now = assessment;
-        background.run(() -> now.flatMap(a -> CameraStand.of(a.posture(), shown).map(stand -> words.stand(stand) + " "
-                + words.move(shown, CameraMove.best(a, shown)))).orElse(Texts.of("camera.unmarked")), then);
+        background.run(
+                () -> now.flatMap(a -> CameraStand.of(a.posture(), shown)
+                                .map(stand -> words.stand(stand) + " " + words.move(shown, CameraMove.best(a, shown))))
+                        .orElse(Texts.of("camera.unmarked")),
+                then);
     }
 
     public Background background() {
@@ -214,7 +224,9 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     @Override
     public void again() {
         if (!model.repeating()) {
-            if (model.marks(model.large()).filter(v -> ClickSpread.learnsFrom(v, model.sheet().clickSigmaPx())).isEmpty()) {
+            if (model.marks(model.large())
+                    .filter(v -> ClickSpread.learnsFrom(v, model.sheet().clickSigmaPx()))
+                    .isEmpty()) {
                 say(Texts.of("again.few", ClickSpread.LEAST));
                 return;
             }
@@ -258,8 +270,12 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
 
     /** Names of marks of a view that do not fit the rest. */
     public Set<String> doubted(View of) {
-        return assessment.map(a -> a.posture().doubts().stream().filter(d -> d.view() == of).map(Doubt::mark)
-                .collect(Collectors.toSet())).orElse(Set.of());
+        return assessment
+                .map(a -> a.posture().doubts().stream()
+                        .filter(d -> d.view() == of)
+                        .map(Doubt::mark)
+                        .collect(Collectors.toSet()))
+                .orElse(Set.of());
     }
 
     public KeyBook keyBook() {

@@ -61,14 +61,15 @@ final class SheetActs {
             case MORE_CONTRAST -> view.light(0, LIGHT_STEP);
             case LESS_CONTRAST -> view.light(0, -LIGHT_STEP);
             case KEYS -> sheet.keySheet();
-            case GO_LESSON, GO_PLAYERS, GO_ACROSS, GO_SHOTS, GO_HAND_OVER, GO_RANGES, FIND -> throw new IllegalArgumentException(
-                    act + " is no act of the sheet's");
+            case GO_LESSON, GO_PLAYERS, GO_ACROSS, GO_SHOTS, GO_HAND_OVER, GO_RANGES, FIND ->
+                throw new IllegalArgumentException(act + " is no act of the sheet's");
         }
     }
 
     /** What moves need not be what is selected: just after a click it is what was clicked. */
     private void nudge(double dxPx, double dyPx) {
-        model.nudge(dxPx, dyPx).filter(i -> !model.selected().equals(Optional.of(i)))
+        model.nudge(dxPx, dyPx)
+                .filter(i -> !model.selected().equals(Optional.of(i)))
                 .ifPresent(i -> sheet.say(Texts.of("nudged", ItemNames.of(i, sheet.words()))));
     }
 

@@ -71,7 +71,8 @@ final class SheetView extends BorderPane {
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
         this.toolbar = new Toolbar(model, sheet, this::unit);
         this.missing = new MissingBar(sheet.missing());
-        this.welcome = new WelcomePane(() -> sheet.desk().sample(), id -> sheet.desk().open(id));
+        this.welcome =
+                new WelcomePane(() -> sheet.desk().sample(), id -> sheet.desk().open(id));
         Region work = sheet.clips().lines();
         // over the picture, not below it: nothing moves under the hand when a line comes or goes
         work.setMaxHeight(USE_PREF_SIZE);
@@ -139,8 +140,7 @@ final class SheetView extends BorderPane {
         open.setId("open-clip");
         open.setOnAction(e -> {
             FileChooser chooser = new FileChooser();
-            Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow()))
-                    .ifPresent(f -> chosen(f.toPath()));
+            Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow())).ifPresent(f -> chosen(f.toPath()));
         });
         row.getChildren().add(open);
         return row;
@@ -148,7 +148,7 @@ final class SheetView extends BorderPane {
 
     /** How well the view is tied to the world, and where its camera stands. */
     private HBox badgeRow() {
-        Button where = step("camera", "camera.where", () -> { });
+        Button where = step("camera", "camera.where", () -> {});
         where.setOnAction(e -> sheet.camera(model.large(), text -> {
             Label label = new Label(text);
             label.setWrapText(true);
@@ -184,8 +184,13 @@ final class SheetView extends BorderPane {
     }
 
     private FlowPane steps() {
-        FlowPane row = new FlowPane(6, 6, step("step-back10", "step.back10", () -> sheet.clips().jump(model.large(), -0.1)),
-                step("step-back", "step.back", () -> sheet.clips().step(model.large(), -1)), time, length,
+        FlowPane row = new FlowPane(
+                6,
+                6,
+                step("step-back10", "step.back10", () -> sheet.clips().jump(model.large(), -0.1)),
+                step("step-back", "step.back", () -> sheet.clips().step(model.large(), -1)),
+                time,
+                length,
                 step("step-on", "step.on", () -> sheet.clips().step(model.large(), 1)),
                 step("step-on10", "step.on10", () -> sheet.clips().jump(model.large(), 0.1)),
                 step("find-address", "step.address", () -> sheet.clips().findAddress(model.large())),
@@ -199,7 +204,11 @@ final class SheetView extends BorderPane {
         length.setMinWidth(70);
         time.setOnAction(e -> {
             try {
-                sheet.clips().seek(model.large(), Double.parseDouble(time.getText().replace(',', '.').strip()));
+                sheet.clips()
+                        .seek(
+                                model.large(),
+                                Double.parseDouble(
+                                        time.getText().replace(',', '.').strip()));
                 picture.requestFocus();
             } catch (NumberFormatException x) {
                 update();
@@ -285,7 +294,8 @@ final class SheetView extends BorderPane {
             time.setText(at.map(t -> String.format(Locale.ROOT, "%.3f", t[0])).orElse(""));
         }
         filmedAt.update();
-        length.setText(at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1])).orElse(Texts.of("view.no-clip")));
+        length.setText(
+                at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1])).orElse(Texts.of("view.no-clip")));
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();

@@ -57,7 +57,8 @@ final class Steadier {
         double at = clips.time(of).orElseThrow()[0];
         SlowMotion filmed = clips.slowMotion(of);
         stop();
-        WorkLines.Work work = clips.lines().begin(Texts.of("steady.following"), () -> say.accept(Texts.of("search.stopped")));
+        WorkLines.Work work =
+                clips.lines().begin(Texts.of("steady.following"), () -> say.accept(Texts.of("search.stopped")));
         going = Optional.of(work);
         background.run(() -> work.during(() -> tracks(file.get(), filmed, at, marks.get(), work)), tracks -> {
             if (work.stopped()) {
@@ -80,13 +81,19 @@ final class Steadier {
         return was.isPresent();
     }
 
-    private static Optional<List<Track>> tracks(Path file, SlowMotion filmed, double at, ViewMarks marks, Progress progress)
-            throws Exception {
+    private static Optional<List<Track>> tracks(
+            Path file, SlowMotion filmed, double at, ViewMarks marks, Progress progress) throws Exception {
         try (Clip clip = Clip.open(file)) {
             Optional<StillSpan> span = AddressFinder.find(clip, filmed, progress)
                     .filter(s -> s.startSeconds() <= at && at <= s.endSeconds());
-            return span.isEmpty() ? Optional.empty() : Follow.through(clip, span.get(), at,
-                    marks.marks().stream().map(Mark::at).toList(), progress);
+            return span.isEmpty()
+                    ? Optional.empty()
+                    : Follow.through(
+                            clip,
+                            span.get(),
+                            at,
+                            marks.marks().stream().map(Mark::at).toList(),
+                            progress);
         }
     }
 
@@ -95,7 +102,8 @@ final class Steadier {
         for (int i = 0; i < tracks.size(); i++) {
             Mark mark = marks.marks().get(i);
             if (tracks.get(i).held()) {
-                steady = steady.withMark(new Mark(mark.landmark(), tracks.get(i).mean(), mark.sigmaPx(), mark.origin()));
+                steady =
+                        steady.withMark(new Mark(mark.landmark(), tracks.get(i).mean(), mark.sigmaPx(), mark.origin()));
             }
         }
         model.apply(model.sheet().withView(steady));
@@ -107,16 +115,29 @@ final class Steadier {
         List<String> drifted = new ArrayList<>();
         for (int i = 0; i < tracks.size(); i++) {
             if (!tracks.get(i).held()) {
-                drifted.add(Texts.of("steady.drifted." + tracks.get(i).outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                drifted.add(Texts.of(
+                        "steady.drifted."
+                                + tracks.get(i)
+                                        .outcome()
+                                        .name()
+                                        .toLowerCase(Locale.ROOT)
+                                        .replace('_', '-'),
                         words.name(marks.get(i).landmark())));
             }
         }
-        String sway = Follow.sway(tracks).map(s -> px(Math.hypot(s.acrossPx(), s.upPx()))).orElse("0.0");
+        String sway = Follow.sway(tracks)
+                .map(s -> px(Math.hypot(s.acrossPx(), s.upPx())))
+                .orElse("0.0");
         String done = Texts.of("steady.done", tracks.size() - drifted.size(), tracks.size(), sway);
-        Optional<String> most = IntStream.range(0, tracks.size()).boxed().filter(i -> tracks.get(i).held())
-                .max(Comparator.comparingDouble(i -> spreadPx(tracks.get(i)))).map(i -> " " + Texts.of("steady.most",
-                        words.name(marks.get(i).landmark()), px(spreadPx(tracks.get(i)))));
-        return done + most.orElse("") + (drifted.isEmpty() ? "" : " " + Texts.of("steady.drifted", String.join(", ", drifted)));
+        Optional<String> most = IntStream.range(0, tracks.size())
+                .boxed()
+                .filter(i -> tracks.get(i).held())
+                .max(Comparator.comparingDouble(i -> spreadPx(tracks.get(i))))
+                .map(i -> " "
+                        + Texts.of("steady.most", words.name(marks.get(i).landmark()), px(spreadPx(tracks.get(i)))));
+        return done
+                + most.orElse("")
+                + (drifted.isEmpty() ? "" : " " + Texts.of("steady.drifted", String.join(", ", drifted)));
     }
 
     private static double spreadPx(Track track) {

@@ -42,8 +42,8 @@ final class Toolbar extends ToolBar {
         club.setOnAction(e -> Optional.ofNullable(club.getValue()).ifPresent(model::club));
         oneMoment.setId("one-moment");
         oneMoment.setTooltip(new Tooltip(Texts.of("tool.takes.hint")));
-        oneMoment.setOnAction(e -> model.apply(model.sheet().withTakes(
-                oneMoment.isSelected() ? Takes.SIMULTANEOUS : Takes.SEPARATE)));
+        oneMoment.setOnAction(e ->
+                model.apply(model.sheet().withTakes(oneMoment.isSelected() ? Takes.SIMULTANEOUS : Takes.SEPARATE)));
         undo.setId("undo");
         redo.setId("redo");
         undo.setOnAction(e -> model.undo());

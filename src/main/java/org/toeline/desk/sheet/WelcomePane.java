@@ -46,7 +46,15 @@ final class WelcomePane extends VBox {
     /** Offers the last lesson, first. */
     void goOn(LessonLine last) {
         getChildren().removeIf(n -> "go-on".equals(n.getId()));
-        getChildren().add(2, button("go-on", Texts.of("welcome.go-on", Said.player(last.playerName(), last.playerId()),
-                Said.day(last.recorded())), () -> open.accept(last.id())));
+        getChildren()
+                .add(
+                        2,
+                        button(
+                                "go-on",
+                                Texts.of(
+                                        "welcome.go-on",
+                                        Said.player(last.playerName(), last.playerId()),
+                                        Said.day(last.recorded())),
+                                () -> open.accept(last.id())));
     }
 }

@@ -37,13 +37,22 @@ final class AirBar extends FlowPane {
         from.setAccessibleText(Texts.of("shots.air.from"));
         from.setOnAction(e -> {
             if (!filling) {
-                height.setText(from.getValue() == Conditions.From.ALTITUDE ? "0" : number(Air.SEA_LEVEL_PA / PA_IN_HPA));
+                height.setText(
+                        from.getValue() == Conditions.From.ALTITUDE ? "0" : number(Air.SEA_LEVEL_PA / PA_IN_HPA));
             }
         });
         fault.setId("air-fault");
         fault.getStyleClass().add("doubt");
-        getChildren().addAll(new Label(Texts.of("shots.air")), named(temperature, "temperature"), new HBox(4, from, height),
-                named(humidity, "humidity"), named(behind, "behind"), named(fromLeft, "from-left"), windUnit, fault);
+        getChildren()
+                .addAll(
+                        new Label(Texts.of("shots.air")),
+                        named(temperature, "temperature"),
+                        new HBox(4, from, height),
+                        named(humidity, "humidity"),
+                        named(behind, "behind"),
+                        named(fromLeft, "from-left"),
+                        windUnit,
+                        fault);
         getChildren().forEach(c -> {
             if (c instanceof Label label) {
                 label.setMinHeight(30);
@@ -73,8 +82,13 @@ final class AirBar extends FlowPane {
             return;
         }
         try {
-            Conditions typed = new Conditions(value(temperature), from.getValue(), value(height), value(humidity),
-                    speed.toInside(value(behind)), speed.toInside(value(fromLeft)));
+            Conditions typed = new Conditions(
+                    value(temperature),
+                    from.getValue(),
+                    value(height),
+                    value(humidity),
+                    speed.toInside(value(behind)),
+                    speed.toInside(value(fromLeft)));
             fault.setText("");
             changed.accept(typed);
         } catch (NumberFormatException e) {

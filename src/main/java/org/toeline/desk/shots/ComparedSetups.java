@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.toeline.flight.ComputedFigures;
-import org.toeline.flight.FlightBand;
 import org.toeline.flight.Flight;
+import org.toeline.flight.FlightBand;
 import org.toeline.flight.RememberedFlights;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
@@ -33,8 +33,12 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
      * @param flights  each shot's flight by the model whose figures stand first, where it can be computed
      * @param middle   the flight of the middle launch, by each model; empty when it cannot be computed
      */
-    record Setup(String name, List<Shot> measured, List<SetupFigure> middles, List<Optional<Flight>> flights,
-                 List<Flight> middle) {
+    record Setup(
+            String name,
+            List<Shot> measured,
+            List<SetupFigure> middles,
+            List<Optional<Flight>> flights,
+            List<Flight> middle) {
 
         Optional<SetupFigure> middle(ShotFigure figure) {
             return middles.stream().filter(m -> m.figure() == figure).findFirst();
@@ -42,8 +46,7 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
     }
 
     /** Shots under a name. */
-    record Named(String name, List<Shot> shots) {
-    }
+    record Named(String name, List<Shot> shots) {}
 
     ComparedSetups {
         setups = List.copyOf(setups);
@@ -52,8 +55,10 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
 
     /** Figures are computed for all setups alike: no measured figure is held against a computed one. */
     static ComparedSetups of(List<Named> named, RememberedFlights air) {
-        ComputedFigures all = ComputedFigures.of(named.stream().flatMap(n -> n.shots.stream()).toList(),
-                FlightBand.MODELS.get(0).words(), air::first);
+        ComputedFigures all = ComputedFigures.of(
+                named.stream().flatMap(n -> n.shots.stream()).toList(),
+                FlightBand.MODELS.get(0).words(),
+                air::first);
         List<Setup> setups = new ArrayList<>();
         List<List<Shot>> figures = new ArrayList<>();
         int from = 0;
@@ -62,16 +67,25 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
             from += one.shots.size();
             figures.add(filled);
             List<SetupFigure> middles = SetupFigure.of(filled);
-            setups.add(new Setup(one.name, one.shots, middles,
-                    one.shots.stream().map(s -> s.launch().map(air::first)).toList(), middleFlight(middles, air)));
+            setups.add(new Setup(
+                    one.name,
+                    one.shots,
+                    middles,
+                    one.shots.stream().map(s -> s.launch().map(air::first)).toList(),
+                    middleFlight(middles, air)));
         }
-        return new ComparedSetups(setups, all.computed(), figures.size() < 2 ? Optional.empty()
-                : Optional.of(SetupComparison.of(figures.get(0), figures.get(1))));
+        return new ComparedSetups(
+                setups,
+                all.computed(),
+                figures.size() < 2
+                        ? Optional.empty()
+                        : Optional.of(SetupComparison.of(figures.get(0), figures.get(1))));
     }
 
     private static List<Flight> middleFlight(List<SetupFigure> middles, RememberedFlights air) {
-        Map<ShotFigure, Double> launch = middles.stream().collect(Collectors.toMap(SetupFigure::figure, SetupFigure::centre,
-                (a, b) -> a, () -> new EnumMap<>(ShotFigure.class)));
+        Map<ShotFigure, Double> launch = middles.stream()
+                .collect(Collectors.toMap(
+                        SetupFigure::figure, SetupFigure::centre, (a, b) -> a, () -> new EnumMap<>(ShotFigure.class)));
         return new Shot(launch).launch().map(l -> air.of(l).flights()).orElse(List.of());
     }
 }

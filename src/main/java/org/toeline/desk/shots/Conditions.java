@@ -12,8 +12,8 @@ import org.toeline.flight.Air;
  * @param behindMps       wind from behind, m/s; below zero it blows against the shots
  * @param fromLeftMps     wind from the left, looking at the target, m/s; below zero from the right
  */
-record Conditions(double temperatureC, From from, double height, double humidityPercent, double behindMps,
-                  double fromLeftMps) {
+record Conditions(
+        double temperatureC, From from, double height, double humidityPercent, double behindMps, double fromLeftMps) {
 
     static final Conditions USUAL = new Conditions(20, From.ALTITUDE, 0, 50, 0, 0);
 
@@ -42,9 +42,15 @@ record Conditions(double temperatureC, From from, double height, double humidity
     }
 
     /** Wind from the left blows to the right, where {@code h} is below zero. */
-    private static Air air(double temperatureC, From from, double height, double humidityPercent, double behindMps,
+    private static Air air(
+            double temperatureC,
+            From from,
+            double height,
+            double humidityPercent,
+            double behindMps,
             double fromLeftMps) {
-        Air still = from == From.ALTITUDE ? Air.atAltitude(temperatureC, height, humidityPercent / PERCENT)
+        Air still = from == From.ALTITUDE
+                ? Air.atAltitude(temperatureC, height, humidityPercent / PERCENT)
                 : Air.of(temperatureC, height * PA_IN_HPA, humidityPercent / PERCENT);
         return still.withWind(behindMps, -fromLeftMps);
     }

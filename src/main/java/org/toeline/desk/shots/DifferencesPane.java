@@ -24,11 +24,11 @@ import org.toeline.flight.compare.State;
 final class DifferencesPane extends VBox {
 
     /** A lesson to compare with, or none. */
-    record Choice(Optional<PlayersShots.OfLesson> lesson, String words) {
-    }
+    record Choice(Optional<PlayersShots.OfLesson> lesson, String words) {}
 
     /** The first columns are never broken into lines: figures read badly then. */
     private static final int WHOLE = 4;
+
     private static final String HEAD = "shots-head";
     private static final String LINE = "shots-line";
 
@@ -79,15 +79,21 @@ final class DifferencesPane extends VBox {
     void choices(List<Choice> choices, Optional<PlayersShots.OfLesson> chosen) {
         filling = true;
         with.getItems().setAll(choices);
-        with.setValue(choices.stream().filter(c -> c.lesson().map(PlayersShots.OfLesson::lessonId)
-                .equals(chosen.map(PlayersShots.OfLesson::lessonId))).findFirst().orElse(choices.get(0)));
+        with.setValue(choices.stream()
+                .filter(c -> c.lesson()
+                        .map(PlayersShots.OfLesson::lessonId)
+                        .equals(chosen.map(PlayersShots.OfLesson::lessonId)))
+                .findFirst()
+                .orElse(choices.get(0)));
         with.setDisable(choices.size() < 2);
         filling = false;
     }
 
     void show(ComparedSetups compared, ShotUnits units, List<String> expectations) {
-        grid.show(compared.comparison().isPresent() ? differences(compared, units)
-                : middles(compared.setups().get(0), compared, units));
+        grid.show(
+                compared.comparison().isPresent()
+                        ? differences(compared, units)
+                        : middles(compared.setups().get(0), compared, units));
         help.setText(help(compared));
         List<List<TextGrid.Cell>> lines = new ArrayList<>();
         if (!expectations.isEmpty()) {
@@ -103,9 +109,13 @@ final class DifferencesPane extends VBox {
             return Texts.of("shots.differences.empty");
         }
         if (!compared.computed().isEmpty()) {
-            text.append(Texts.of("shots.differences.computed", FlightBand.MODELS.get(0).words())).append(' ');
+            text.append(Texts.of(
+                            "shots.differences.computed",
+                            FlightBand.MODELS.get(0).words()))
+                    .append(' ');
         }
-        text.append(compared.comparison().map(c -> Texts.of("shots.differences.help", c.differences().size()))
+        text.append(compared.comparison()
+                .map(c -> Texts.of("shots.differences.help", c.differences().size()))
                 .orElseGet(() -> Texts.of("shots.differences.one")));
         return text.toString();
     }
@@ -114,14 +124,24 @@ final class DifferencesPane extends VBox {
         ComparedSetups.Setup before = compared.setups().get(0);
         ComparedSetups.Setup after = compared.setups().get(1);
         List<List<TextGrid.Cell>> lines = new ArrayList<>();
-        lines.add(row(HEAD, Texts.of("shots.head.figure"), head(before), head(after), Texts.of("shots.head.difference"),
+        lines.add(row(
+                HEAD,
+                Texts.of("shots.head.figure"),
+                head(before),
+                head(after),
+                Texts.of("shots.head.difference"),
                 Texts.of("shots.head.says")));
         for (Difference d : compared.comparison().orElseThrow().differences()) {
-            List<TextGrid.Cell> line = new ArrayList<>(row(LINE, name(d.figure(), compared, units),
-                    middle(before, d.figure(), units), middle(after, d.figure(), units),
+            List<TextGrid.Cell> line = new ArrayList<>(row(
+                    LINE,
+                    name(d.figure(), compared, units),
+                    middle(before, d.figure(), units),
+                    middle(after, d.figure(), units),
                     d.estimate().map(e -> change(d.figure(), e, units)).orElse("–")));
-            line.add(new TextGrid.Cell(mark(d.state()) + " " + d.words(), List.of(LINE,
-                    "state-" + d.state().name().toLowerCase(Locale.ROOT)), "says-" + d.figure().id()));
+            line.add(new TextGrid.Cell(
+                    mark(d.state()) + " " + d.words(),
+                    List.of(LINE, "state-" + d.state().name().toLowerCase(Locale.ROOT)),
+                    "says-" + d.figure().id()));
             lines.add(line);
         }
         return lines;
@@ -132,13 +152,19 @@ final class DifferencesPane extends VBox {
         return setup.name().replaceFirst(",? (?=[0-9-]+$)", "\n");
     }
 
-    private static List<List<TextGrid.Cell>> middles(ComparedSetups.Setup setup, ComparedSetups compared, ShotUnits units) {
+    private static List<List<TextGrid.Cell>> middles(
+            ComparedSetups.Setup setup, ComparedSetups compared, ShotUnits units) {
         List<List<TextGrid.Cell>> lines = new ArrayList<>();
         if (!setup.middles().isEmpty()) {
-            lines.add(row(HEAD, Texts.of("shots.head.figure"), Texts.of("shots.head.middle"), Texts.of("shots.head.count")));
+            lines.add(row(
+                    HEAD, Texts.of("shots.head.figure"), Texts.of("shots.head.middle"), Texts.of("shots.head.count")));
         }
-        setup.middles().forEach(m -> lines.add(row(LINE, name(m.figure(), compared, units), middle(setup, m.figure(), units),
-                String.valueOf(m.count()))));
+        setup.middles()
+                .forEach(m -> lines.add(row(
+                        LINE,
+                        name(m.figure(), compared, units),
+                        middle(setup, m.figure(), units),
+                        String.valueOf(m.count()))));
         return lines;
     }
 
@@ -148,8 +174,12 @@ final class DifferencesPane extends VBox {
     }
 
     private static String middle(ComparedSetups.Setup setup, ShotFigure figure, ShotUnits units) {
-        return setup.middle(figure).map(m -> units.number(figure, m.centre()) + (m.halfWidth().isPresent()
-                ? " ± " + units.width(figure, m.halfWidth().getAsDouble()) : "")).orElse("–");
+        return setup.middle(figure)
+                .map(m -> units.number(figure, m.centre())
+                        + (m.halfWidth().isPresent()
+                                ? " ± " + units.width(figure, m.halfWidth().getAsDouble())
+                                : ""))
+                .orElse("–");
     }
 
     private static String change(ShotFigure figure, Estimate e, ShotUnits units) {

@@ -27,7 +27,8 @@ record ExpectationWords(Words words) {
         for (Expectation e : Expectations.shipped().all()) {
             Optional<StatedFinding> first = before.finding(e.reading());
             Optional<StatedFinding> second = after.finding(e.reading());
-            Optional<Difference> difference = comparison.differences().stream().filter(d -> d.figure() == e.figure())
+            Optional<Difference> difference = comparison.differences().stream()
+                    .filter(d -> d.figure() == e.figure())
                     .findFirst();
             if (first.isPresent() && second.isPresent() && difference.isPresent()) {
                 all.add(sentence(e, first.get(), second.get(), difference.get(), trail(after.handedness())));
@@ -40,8 +41,8 @@ record ExpectationWords(Words words) {
         return handedness == Handedness.RIGHT ? TrailSide.RIGHT : TrailSide.LEFT;
     }
 
-    private String sentence(Expectation e, StatedFinding before, StatedFinding after, Difference difference,
-            TrailSide trail) {
+    private String sentence(
+            Expectation e, StatedFinding before, StatedFinding after, Difference difference, TrailSide trail) {
         double change = after.value() - before.value();
         String reading = name(e.reading());
         String figure = Texts.of("shots.figure." + e.figure().id());
@@ -49,11 +50,19 @@ record ExpectationWords(Words words) {
         if (Math.abs(change) <= COVERAGE * Math.hypot(before.u(), after.u())) {
             return "○ " + Texts.of("shots.expected.no-change", reading, figure, provenance);
         }
-        String amount = String.format(Locale.ROOT, "%+.1f %s", change, before.unit()).replace('-', '−');
+        String amount =
+                String.format(Locale.ROOT, "%+.1f %s", change, before.unit()).replace('-', '−');
         String way = Texts.of("shots.goes." + (change > 0 ? e.goes() : opposite(e.goes())).id());
         Expectation.Outcome outcome = e.outcome(change, difference, trail);
-        return mark(outcome) + " " + Texts.of("shots.expected.sentence", reading, amount, figure, way,
-                Texts.of("shots.outcome." + outcome.name().toLowerCase(Locale.ROOT)), provenance);
+        return mark(outcome) + " "
+                + Texts.of(
+                        "shots.expected.sentence",
+                        reading,
+                        amount,
+                        figure,
+                        way,
+                        Texts.of("shots.outcome." + outcome.name().toLowerCase(Locale.ROOT)),
+                        provenance);
     }
 
     private static String mark(Expectation.Outcome outcome) {

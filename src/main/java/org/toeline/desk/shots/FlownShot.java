@@ -26,6 +26,7 @@ record FlownShot(Optional<FlightBand.Figures> flights, Optional<RoughRun> run, L
 
     static FlownShot of(Shot shot, RememberedFlights air) {
         Optional<FlightBand.Figures> flights = shot.launch().map(air::of);
-        return new FlownShot(flights, flights.map(f -> RoughRun.after(f.first())), new Plausibility(air::of).check(shot));
+        return new FlownShot(
+                flights, flights.map(f -> RoughRun.after(f.first())), new Plausibility(air::of).check(shot));
     }
 }

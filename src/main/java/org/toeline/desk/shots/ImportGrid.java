@@ -23,8 +23,7 @@ final class ImportGrid extends GridPane {
     private final Runnable changed;
 
     /** What a column can be taken for. */
-    private record Use(Optional<Meaning> meaning, String words, String id) {
-    }
+    private record Use(Optional<Meaning> meaning, String words, String id) {}
 
     private static final Use NOTHING = new Use(Optional.empty(), Texts.of("shots.import.nothing"), "nothing");
     private static final Use REMARK = new Use(Optional.empty(), Texts.of("shots.import.remark"), "remark");
@@ -39,7 +38,8 @@ final class ImportGrid extends GridPane {
 
     /** Only what is not shown yet is made anew: the focus stays where it was when nothing moved. */
     void update() {
-        Optional<String> focused = getChildren().stream().filter(Node::isFocused).map(Node::getId).findFirst();
+        Optional<String> focused =
+                getChildren().stream().filter(Node::isFocused).map(Node::getId).findFirst();
         getChildren().clear();
         List<String> headings = model.look().headings();
         if (headings.isEmpty()) {
@@ -48,7 +48,9 @@ final class ImportGrid extends GridPane {
         for (int i = 0; i < headings.size(); i++) {
             column(i, headings.get(i));
         }
-        focused.ifPresent(id -> getChildren().stream().filter(n -> id.equals(n.getId())).findFirst()
+        focused.ifPresent(id -> getChildren().stream()
+                .filter(n -> id.equals(n.getId()))
+                .findFirst()
                 .ifPresent(Node::requestFocus));
     }
 
@@ -77,17 +79,25 @@ final class ImportGrid extends GridPane {
         for (Meaning meaning : Meaning.values()) {
             uses.add(new Use(Optional.of(meaning), Texts.of("shots.figure." + meaning.id()), meaning.id()));
         }
-        ComboBox<Use> meaning = box(uses, column.flatMap(c -> uses.stream().filter(u -> u.meaning().equals(
-                Optional.of(c.meaning()))).findFirst()).orElse(model.remark(heading) ? REMARK : NOTHING), Use::words,
+        ComboBox<Use> meaning = box(
+                uses,
+                column.flatMap(c -> uses.stream()
+                                .filter(u -> u.meaning().equals(Optional.of(c.meaning())))
+                                .findFirst())
+                        .orElse(model.remark(heading) ? REMARK : NOTHING),
+                Use::words,
                 use -> means(heading, use));
         put(meaning, "import-meaning-" + place, "shots.import.meaning", heading, place, 1);
         column.ifPresent(c -> {
-            ComboBox<FigureUnit> unit = box(FigureUnit.of(c.meaning().quantity()), c.unit(), FigureUnit::id,
-                    u -> model.in(heading, u));
+            ComboBox<FigureUnit> unit =
+                    box(FigureUnit.of(c.meaning().quantity()), c.unit(), FigureUnit::id, u -> model.in(heading, u));
             put(unit, "import-unit-" + place, "shots.import.unit", heading, place, 2);
             if (c.meaning().sided()) {
-                ComboBox<PositiveSide> side = box(List.of(PositiveSide.values()), c.positiveSide(),
-                        s -> Texts.of("shots.import.plus." + s.id()), s -> model.plusIs(heading, s));
+                ComboBox<PositiveSide> side = box(
+                        List.of(PositiveSide.values()),
+                        c.positiveSide(),
+                        s -> Texts.of("shots.import.plus." + s.id()),
+                        s -> model.plusIs(heading, s));
                 put(side, "import-plus-" + place, "shots.import.plus", heading, place, 3);
             }
         });
@@ -103,8 +113,8 @@ final class ImportGrid extends GridPane {
         }
     }
 
-    private <T> ComboBox<T> box(List<T> choices, T now, java.util.function.Function<T, String> words,
-            java.util.function.Consumer<T> act) {
+    private <T> ComboBox<T> box(
+            List<T> choices, T now, java.util.function.Function<T, String> words, java.util.function.Consumer<T> act) {
         ComboBox<T> box = new ComboBox<>();
         box.getItems().setAll(choices);
         box.setConverter(new ShownAs<>(words));

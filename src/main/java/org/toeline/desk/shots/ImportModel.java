@@ -27,6 +27,7 @@ final class ImportModel {
 
     /** Larger files are not tables of shots. */
     private static final long MOST_BYTES = 20_000_000;
+
     private static final int ROWS = 5;
 
     private final Path file;
@@ -44,7 +45,10 @@ final class ImportModel {
         List<Template> all = new ArrayList<>(List.of(proposal.template()));
         all.addAll(kept);
         this.templates = List.copyOf(all);
-        this.template = kept.stream().filter(t -> TableLook.of(bytes, t, 1).has(t)).findFirst().orElse(proposal.template());
+        this.template = kept.stream()
+                .filter(t -> TableLook.of(bytes, t, 1).has(t))
+                .findFirst()
+                .orElse(proposal.template());
         this.look = TableLook.of(bytes, template, ROWS);
         this.imported = ShotImport.read(bytes, template);
     }
@@ -59,8 +63,7 @@ final class ImportModel {
     }
 
     /** What came of it. */
-    record Taken(Path file, Imported imported, Optional<Template> template) {
-    }
+    record Taken(Path file, Imported imported, Optional<Template> template) {}
 
     Path file() {
         return file;
@@ -89,7 +92,9 @@ final class ImportModel {
     }
 
     Optional<Column> column(String heading) {
-        return template.columns().stream().filter(c -> c.header().equals(heading)).findFirst();
+        return template.columns().stream()
+                .filter(c -> c.header().equals(heading))
+                .findFirst();
     }
 
     boolean remark(String heading) {
@@ -104,7 +109,9 @@ final class ImportModel {
 
     /** A heading means a figure from now on; another heading that did means nothing any more. */
     void means(String heading, Meaning meaning) {
-        FigureUnit unit = column(heading).map(Column::unit).filter(u -> u.quantity() == meaning.quantity())
+        FigureUnit unit = column(heading)
+                .map(Column::unit)
+                .filter(u -> u.quantity() == meaning.quantity())
                 .orElseGet(() -> ShotUnits.METRIC.of(meaning));
         put(heading, Optional.of(new Column(heading, meaning, unit, PositiveSide.RIGHT)), false);
     }
@@ -118,12 +125,14 @@ final class ImportModel {
     }
 
     void in(String heading, FigureUnit unit) {
-        column(heading).ifPresent(c -> put(heading, Optional.of(new Column(heading, c.meaning(), unit, c.positiveSide())),
-                false));
+        column(heading)
+                .ifPresent(c ->
+                        put(heading, Optional.of(new Column(heading, c.meaning(), unit, c.positiveSide())), false));
     }
 
     void plusIs(String heading, PositiveSide side) {
-        column(heading).ifPresent(c -> put(heading, Optional.of(new Column(heading, c.meaning(), c.unit(), side)), false));
+        column(heading)
+                .ifPresent(c -> put(heading, Optional.of(new Column(heading, c.meaning(), c.unit(), side)), false));
     }
 
     void cutAt(Separator separator, DecimalMark mark) {
@@ -131,8 +140,10 @@ final class ImportModel {
     }
 
     private void put(String heading, Optional<Column> column, boolean asRemark) {
-        List<Column> columns = new ArrayList<>(template.columns().stream().filter(c -> !c.header().equals(heading)
-                && column.map(n -> n.meaning() != c.meaning()).orElse(true)).toList());
+        List<Column> columns = new ArrayList<>(template.columns().stream()
+                .filter(c -> !c.header().equals(heading)
+                        && column.map(n -> n.meaning() != c.meaning()).orElse(true))
+                .toList());
         column.ifPresent(columns::add);
         List<String> remarks = new ArrayList<>(template.remarks());
         remarks.remove(heading);
@@ -144,7 +155,11 @@ final class ImportModel {
 
     /** @param name under which the template is to be kept; blank when it is not */
     Taken taken(String name) {
-        return new Taken(file, imported, name.isBlank() || template.columns().isEmpty() ? Optional.empty()
-                : Optional.of(template.withName(name.strip())));
+        return new Taken(
+                file,
+                imported,
+                name.isBlank() || template.columns().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(template.withName(name.strip())));
     }
 }

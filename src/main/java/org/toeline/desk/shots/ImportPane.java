@@ -80,8 +80,14 @@ final class ImportPane extends BorderPane {
         mark.setConverter(new ShownAs<>(d -> Texts.of("shots.decimal." + d.id())));
         mark.setId("import-decimal");
         mark.setOnAction(e -> change(() -> model.cutAt(separator.getValue(), mark.getValue())));
-        HBox row = new HBox(8, labelled("shots.import.template", templates), templates,
-                labelled("shots.import.separator", separator), separator, labelled("shots.import.decimal", mark), mark);
+        HBox row = new HBox(
+                8,
+                labelled("shots.import.template", templates),
+                templates,
+                labelled("shots.import.separator", separator),
+                separator,
+                labelled("shots.import.decimal", mark),
+                mark);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
     }
@@ -118,7 +124,9 @@ final class ImportPane extends BorderPane {
 
     private void update() {
         filling = true;
-        templates.setValue(model.templates().stream().filter(t -> t.name().equals(model.template().name())).findFirst()
+        templates.setValue(model.templates().stream()
+                .filter(t -> t.name().equals(model.template().name()))
+                .findFirst()
                 .orElse(model.templates().get(0)));
         separator.setValue(model.template().separator());
         mark.setValue(model.template().decimalMark());
@@ -134,15 +142,20 @@ final class ImportPane extends BorderPane {
         remarks.addAll(imported.notes());
         remarks.forEach(s -> say("shots-line", "! " + s));
         for (LeftOut out : imported.leftOut()) {
-            say("shots-line", Texts.of(out.extent() == LeftOut.Extent.ROW ? "shots.import.row-out" : "shots.import.cell-out",
-                    out.line(), out.reason()));
+            say(
+                    "shots-line",
+                    Texts.of(
+                            out.extent() == LeftOut.Extent.ROW ? "shots.import.row-out" : "shots.import.cell-out",
+                            out.line(),
+                            out.reason()));
         }
     }
 
     private static String figures(Imported imported) {
         return Arrays.stream(org.toeline.flight.ShotFigure.values())
                 .filter(f -> imported.shots().stream().anyMatch(s -> s.figure(f).isPresent()))
-                .map(f -> Texts.of("shots.figure." + f.id())).collect(Collectors.joining(", "));
+                .map(f -> Texts.of("shots.figure." + f.id()))
+                .collect(Collectors.joining(", "));
     }
 
     private void say(String style, String text) {

@@ -12,25 +12,35 @@ record LessonNames(Words words) {
     private static final int LONGEST_NOTE = 40;
 
     String title(Optional<Player> player, Optional<PlayersShots.OfLesson> own, Lesson lesson) {
-        String who = player.flatMap(p -> p.details().name()).or(lesson::playerName).orElse(Texts.of("shots.nobody"));
+        String who =
+                player.flatMap(p -> p.details().name()).or(lesson::playerName).orElse(Texts.of("shots.nobody"));
         String day = own.flatMap(PlayersShots.OfLesson::day)
-                .or(() -> lesson.recorded().map(t -> t.toLocalDate().toString())).map(d -> ", " + d).orElse("");
+                .or(() -> lesson.recorded().map(t -> t.toLocalDate().toString()))
+                .map(d -> ", " + d)
+                .orElse("");
         return Texts.of("shots.title", who, day, words.name(lesson.sheet().club()));
     }
 
     String own(Optional<PlayersShots.OfLesson> lesson) {
-        return Texts.of("shots.this-lesson", lesson.flatMap(PlayersShots.OfLesson::day).map(d -> ", " + d).orElse(""));
+        return Texts.of(
+                "shots.this-lesson",
+                lesson.flatMap(PlayersShots.OfLesson::day).map(d -> ", " + d).orElse(""));
     }
 
     String shortly(PlayersShots.OfLesson lesson) {
-        return lesson.day().map(d -> Texts.of("shots.other-lesson", d))
+        return lesson.day()
+                .map(d -> Texts.of("shots.other-lesson", d))
                 .orElseGet(() -> Texts.of("shots.other-lesson.number", String.valueOf(lesson.lessonId())));
     }
 
     String choice(PlayersShots.OfLesson lesson) {
         String notes = lesson.notes().strip().lines().findFirst().orElse("");
         String shortened = notes.length() > LONGEST_NOTE ? notes.substring(0, LONGEST_NOTE - 1) + "…" : notes;
-        return Texts.of("shots.compare.choice", shortly(lesson), words.name(lesson.club()), lesson.shots().size())
+        return Texts.of(
+                        "shots.compare.choice",
+                        shortly(lesson),
+                        words.name(lesson.club()),
+                        lesson.shots().size())
                 + (shortened.isEmpty() ? "" : " · " + shortened);
     }
 }

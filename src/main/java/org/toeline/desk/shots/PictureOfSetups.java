@@ -23,8 +23,12 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
      * @param row  the row to point out; one that is not there points out none
      */
     ShotPicture onScreen(int own, int row) {
-        return picture(own, row, List.of(Texts.of(metric() ? "shots.picture.brief.m" : "shots.picture.brief.yd",
-                FlightBand.MODELS.get(0).words())));
+        return picture(
+                own,
+                row,
+                List.of(Texts.of(
+                        metric() ? "shots.picture.brief.m" : "shots.picture.brief.yd",
+                        FlightBand.MODELS.get(0).words())));
     }
 
     /** As it is written to a file: it says all that is to be known beside it, and points out no shot. */
@@ -49,33 +53,44 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         List<ShotPicture.Trace> traces = new ArrayList<>();
         for (int i = 0; i < setup.measured().size(); i++) {
             Shot shot = setup.measured().get(i);
-            traces.add(new ShotPicture.Trace(setup.flights().get(i), shot.figure(ShotFigure.CARRY),
-                    shot.figure(ShotFigure.SIDE), shot.figure(ShotFigure.APEX),
+            traces.add(new ShotPicture.Trace(
+                    setup.flights().get(i),
+                    shot.figure(ShotFigure.CARRY),
+                    shot.figure(ShotFigure.SIDE),
+                    shot.figure(ShotFigure.APEX),
                     i == row ? Texts.of("shots.picture.shot", row + 1) : ""));
         }
-        Map<ShotFigure, SetupFigure> middles = setup.middles().stream().collect(Collectors.toMap(SetupFigure::figure, m -> m,
-                (a, b) -> a, () -> new EnumMap<>(ShotFigure.class)));
+        Map<ShotFigure, SetupFigure> middles = setup.middles().stream()
+                .collect(Collectors.toMap(
+                        SetupFigure::figure, m -> m, (a, b) -> a, () -> new EnumMap<>(ShotFigure.class)));
         // one shot is its own middle: a second curve upon it would only hide it
-        List<Flight> middle = setup.measured().size() < 2 ? setup.middle().stream().skip(1).toList() : setup.middle();
+        List<Flight> middle =
+                setup.measured().size() < 2 ? setup.middle().stream().skip(1).toList() : setup.middle();
         return new ShotPicture.Setup(setup.name(), traces, setup.measured().size() < 2 ? List.of() : middle, middles);
     }
 
     private List<String> notes() {
-        List<String> others = FlightBand.MODELS.stream().skip(1).map(m -> m.words()).toList();
-        return List.of(Texts.of("shots.picture.curves", FlightBand.MODELS.get(0).words(), String.join("; ", others)),
-                Texts.of("shots.picture.points"), Texts.of(metric() ? "shots.picture.short.m" : "shots.picture.short.yd"));
+        List<String> others =
+                FlightBand.MODELS.stream().skip(1).map(m -> m.words()).toList();
+        return List.of(
+                Texts.of("shots.picture.curves", FlightBand.MODELS.get(0).words(), String.join("; ", others)),
+                Texts.of("shots.picture.points"),
+                Texts.of(metric() ? "shots.picture.short.m" : "shots.picture.short.yd"));
     }
 
     /** The picture for who cannot see it. */
     private String inWords() {
-        return compared.setups().stream().map(s -> s.name() + ": " + Texts.of("shots.picture.count", s.measured().size())
-                + middle(s, ShotFigure.CARRY) + middle(s, ShotFigure.APEX) + middle(s, ShotFigure.SIDE))
+        return compared.setups().stream()
+                .map(s -> s.name() + ": "
+                        + Texts.of("shots.picture.count", s.measured().size()) + middle(s, ShotFigure.CARRY)
+                        + middle(s, ShotFigure.APEX) + middle(s, ShotFigure.SIDE))
                 .collect(Collectors.joining(". "));
     }
 
     private String middle(ComparedSetups.Setup setup, ShotFigure figure) {
         Optional<SetupFigure> middle = setup.middle(figure);
         return middle.map(m -> ", " + Texts.of("shots.figure." + figure.id()) + " "
-                + settings.units().figure(figure, m.centre())).orElse("");
+                        + settings.units().figure(figure, m.centre()))
+                .orElse("");
     }
 }

@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.flight.Shot;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.ledger.store.rows.Search;
 import org.toeline.ledger.store.rows.StatedFinding;
@@ -28,8 +28,14 @@ record PlayersShots(Club club, List<OfLesson> lessons) {
      *
      * @param day when it was held, as far as the lesson says
      */
-    record OfLesson(int lessonId, Optional<String> day, Club club, Handedness handedness, String notes, List<Shot> shots,
-                    List<StatedFinding> findings) {
+    record OfLesson(
+            int lessonId,
+            Optional<String> day,
+            Club club,
+            Handedness handedness,
+            String notes,
+            List<Shot> shots,
+            List<StatedFinding> findings) {
 
         Optional<StatedFinding> finding(String reading) {
             return findings.stream().filter(f -> f.reading().equals(reading)).findFirst();
@@ -58,9 +64,14 @@ record PlayersShots(Club club, List<OfLesson> lessons) {
     }
 
     private static OfLesson lesson(KeptLesson kept, List<Shot> shots) {
-        return new OfLesson(kept.id(), kept.lesson().recorded().map(t -> t.toLocalDate().toString()),
-                kept.lesson().sheet().club(), kept.lesson().sheet().handedness(), kept.lesson().notes(),
-                shots.stream().map(s -> TypedShot.of(s).shot()).toList(), kept.findings());
+        return new OfLesson(
+                kept.id(),
+                kept.lesson().recorded().map(t -> t.toLocalDate().toString()),
+                kept.lesson().sheet().club(),
+                kept.lesson().sheet().handedness(),
+                kept.lesson().notes(),
+                shots.stream().map(s -> TypedShot.of(s).shot()).toList(),
+                kept.findings());
     }
 
     Optional<OfLesson> lesson(int id) {
@@ -69,12 +80,18 @@ record PlayersShots(Club club, List<OfLesson> lessons) {
 
     /** The latest other lesson with the same club: what one would compare with. */
     Optional<OfLesson> nearest(int own) {
-        return lessons.stream().filter(l -> l.lessonId != own && l.club == club)
+        return lessons.stream()
+                .filter(l -> l.lessonId != own && l.club == club)
                 .max(Comparator.comparingInt(OfLesson::lessonId));
     }
 
     PlayersShots withShots(int own, List<Shot> shots) {
-        return new PlayersShots(club, lessons.stream().map(l -> l.lessonId != own ? l : new OfLesson(l.lessonId, l.day, l.club,
-                l.handedness, l.notes, shots, l.findings)).toList());
+        return new PlayersShots(
+                club,
+                lessons.stream()
+                        .map(l -> l.lessonId != own
+                                ? l
+                                : new OfLesson(l.lessonId, l.day, l.club, l.handedness, l.notes, shots, l.findings))
+                        .toList());
     }
 }

@@ -26,9 +26,12 @@ record Reckoned(List<FlownShot> shots, Optional<Implausible> together, ComparedS
      * @param other those of the lesson to compare with
      * @param order which of the two comes first
      */
-    static Reckoned of(ComparedSetups.Named own, Optional<ComparedSetups.Named> other, Order order, RememberedFlights air) {
-        List<FlownShot> flown = own.shots().stream().map(s -> FlownShot.of(s, air)).toList();
-        List<Shot> complete = own.shots().stream().filter(s -> !s.figures().isEmpty()).toList();
+    static Reckoned of(
+            ComparedSetups.Named own, Optional<ComparedSetups.Named> other, Order order, RememberedFlights air) {
+        List<FlownShot> flown =
+                own.shots().stream().map(s -> FlownShot.of(s, air)).toList();
+        List<Shot> complete =
+                own.shots().stream().filter(s -> !s.figures().isEmpty()).toList();
         List<ComparedSetups.Named> named = new ArrayList<>(List.of(own));
         other.ifPresent(o -> named.add(order == Order.OWN_FIRST ? 1 : 0, o));
         return new Reckoned(flown, new Plausibility(air::of).checkTogether(complete), ComparedSetups.of(named, air));

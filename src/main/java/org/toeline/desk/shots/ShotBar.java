@@ -58,16 +58,27 @@ final class ShotBar extends FlowPane {
         remove = button("remove", acts::removeRow);
         columns.setId("shots-columns");
         columns.setTooltip(new Tooltip(Texts.of("shots.columns.hint")));
-        for (Meaning meaning : java.util.stream.Stream.concat(ShotTable.LAUNCH.stream(), ShotTable.FLIGHT.stream()).toList()) {
+        for (Meaning meaning : java.util.stream.Stream.concat(ShotTable.LAUNCH.stream(), ShotTable.FLIGHT.stream())
+                .toList()) {
             CheckMenuItem item = new CheckMenuItem(Texts.of("shots.figure." + meaning.id()));
             item.setId("shots-column-" + meaning.id());
             item.setUserData(meaning);
-            item.setOnAction(e -> change(settings.withColumn(meaning, item.isSelected() ? ShotSettings.Shown.YES
-                    : ShotSettings.Shown.NO)));
+            item.setOnAction(e -> change(
+                    settings.withColumn(meaning, item.isSelected() ? ShotSettings.Shown.YES : ShotSettings.Shown.NO)));
             columns.getItems().add(item);
         }
-        getChildren().addAll(takeIn, table, picture, undo, redo, remove, columns, named("speed", speed),
-                named("length", length), named("height", height));
+        getChildren()
+                .addAll(
+                        takeIn,
+                        table,
+                        picture,
+                        undo,
+                        redo,
+                        remove,
+                        columns,
+                        named("speed", speed),
+                        named("length", length),
+                        named("height", height));
     }
 
     private static Button button(String id, Runnable act) {
@@ -83,8 +94,8 @@ final class ShotBar extends FlowPane {
         box.getItems().setAll(FigureUnit.of(quantity));
         box.setConverter(new ShownAs<>(FigureUnit::id));
         box.setId("shots-" + id);
-        box.setOnAction(e -> change(settings.withUnits(new ShotUnits(speed.getValue(), length.getValue(),
-                height.getValue()))));
+        box.setOnAction(
+                e -> change(settings.withUnits(new ShotUnits(speed.getValue(), length.getValue(), height.getValue()))));
         return box;
     }
 
@@ -110,7 +121,8 @@ final class ShotBar extends FlowPane {
         speed.setValue(shown.units().speed());
         length.setValue(shown.units().length());
         height.setValue(shown.units().height());
-        columns.getItems().forEach(i -> ((CheckMenuItem) i).setSelected(shown.columns().contains((Meaning) i.getUserData())));
+        columns.getItems()
+                .forEach(i -> ((CheckMenuItem) i).setSelected(shown.columns().contains((Meaning) i.getUserData())));
         filling = false;
     }
 

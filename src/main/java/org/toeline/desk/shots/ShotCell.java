@@ -61,7 +61,8 @@ final class ShotCell extends TableCell<Integer, Integer> {
         } else if (typedRow < 0) {
             setContentDisplay(ContentDisplay.TEXT_ONLY);
             setGraphic(null);
-            setText((fault.isPresent() ? "✕ " : "") + shot.text(meaning, table.model().units()));
+            setText((fault.isPresent() ? "✕ " : "")
+                    + shot.text(meaning, table.model().units()));
         }
     }
 
@@ -72,7 +73,10 @@ final class ShotCell extends TableCell<Integer, Integer> {
         TextField typing = field();
         typedRow = getItem();
         typing.setId("cell-" + (typedRow + 1) + "-" + meaning.id());
-        typing.setAccessibleText(Texts.of("shots.cell", typedRow + 1, Texts.of("shots.figure." + meaning.id()),
+        typing.setAccessibleText(Texts.of(
+                "shots.cell",
+                typedRow + 1,
+                Texts.of("shots.figure." + meaning.id()),
                 table.model().units().of(meaning).id()));
         begun = shot.text(meaning, table.model().units());
         typing.setText(begun);
@@ -123,14 +127,15 @@ final class ShotCell extends TableCell<Integer, Integer> {
             return;
         }
         KeyCode code = e.getCode();
-        Runnable move = switch (code) {
-            case ENTER -> table::nextRow;
-            case TAB -> e.isShiftDown() ? () -> table.moveColumn(-1) : () -> table.moveColumn(1);
-            case UP -> () -> table.moveRow(-1);
-            case DOWN -> () -> table.moveRow(1);
-            case ESCAPE -> table::giveUp;
-            default -> null;
-        };
+        Runnable move =
+                switch (code) {
+                    case ENTER -> table::nextRow;
+                    case TAB -> e.isShiftDown() ? () -> table.moveColumn(-1) : () -> table.moveColumn(1);
+                    case UP -> () -> table.moveRow(-1);
+                    case DOWN -> () -> table.moveRow(1);
+                    case ESCAPE -> table::giveUp;
+                    default -> null;
+                };
         if (move != null) {
             e.consume();
             if (code != KeyCode.ESCAPE) {

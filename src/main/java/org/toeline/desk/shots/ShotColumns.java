@@ -20,6 +20,7 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
 
     /** From such a share of the flight on it is said that the model was not published for it. */
     private static final double MUCH = 0.25;
+
     private static final double PERCENT = 100;
 
     @Override
@@ -27,35 +28,49 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
         String first = FlightBand.MODELS.get(0).words();
         String all = Texts.of("shots.column.all-models", FlightBand.MODELS.size());
         return switch (meaning) {
-            case CARRY -> List.of(new ShotTable.ComputedColumn(first, flown(ShotFigure.CARRY, Flight::carryM)),
-                    new ShotTable.ComputedColumn(all, band(ShotFigure.CARRY, FlightBand.Figures::shortestM,
-                            FlightBand.Figures::longestM)));
-            case APEX -> List.of(new ShotTable.ComputedColumn(first, flown(ShotFigure.APEX, Flight::apexM)),
-                    new ShotTable.ComputedColumn(all, band(ShotFigure.APEX, FlightBand.Figures::lowestM,
-                            FlightBand.Figures::highestM)));
+            case CARRY ->
+                List.of(
+                        new ShotTable.ComputedColumn(first, flown(ShotFigure.CARRY, Flight::carryM)),
+                        new ShotTable.ComputedColumn(
+                                all,
+                                band(ShotFigure.CARRY, FlightBand.Figures::shortestM, FlightBand.Figures::longestM)));
+            case APEX ->
+                List.of(
+                        new ShotTable.ComputedColumn(first, flown(ShotFigure.APEX, Flight::apexM)),
+                        new ShotTable.ComputedColumn(
+                                all, band(ShotFigure.APEX, FlightBand.Figures::lowestM, FlightBand.Figures::highestM)));
             case SIDE -> List.of(new ShotTable.ComputedColumn(first, flown(ShotFigure.SIDE, Flight::sideM)));
-            case DESCENT_ANGLE -> List.of(new ShotTable.ComputedColumn(first,
-                    flown(ShotFigure.DESCENT_ANGLE, Flight::descentRad)));
-            case HANG_TIME -> List.of(new ShotTable.ComputedColumn(first, flown(ShotFigure.HANG_TIME, Flight::hangTimeS)));
+            case DESCENT_ANGLE ->
+                List.of(new ShotTable.ComputedColumn(first, flown(ShotFigure.DESCENT_ANGLE, Flight::descentRad)));
+            case HANG_TIME ->
+                List.of(new ShotTable.ComputedColumn(first, flown(ShotFigure.HANG_TIME, Flight::hangTimeS)));
             case TOTAL -> List.of(new ShotTable.ComputedColumn(Texts.of("shots.column.run"), this::run));
             default -> List.of();
         };
     }
 
     private java.util.function.IntFunction<String> flown(ShotFigure figure, Function<Flight, Double> of) {
-        return row -> reckoned.get().shot(row).flights().map(FlightBand.Figures::first)
-                .map(f -> model.units().number(figure, of.apply(f))).orElse("");
+        return row -> reckoned.get()
+                .shot(row)
+                .flights()
+                .map(FlightBand.Figures::first)
+                .map(f -> model.units().number(figure, of.apply(f)))
+                .orElse("");
     }
 
-    private java.util.function.IntFunction<String> band(ShotFigure figure, Function<FlightBand.Figures, Double> least,
-            Function<FlightBand.Figures, Double> most) {
-        return row -> reckoned.get().shot(row).flights()
-                .map(f -> whole(figure, least.apply(f)) + " – " + whole(figure, most.apply(f))).orElse("");
+    private java.util.function.IntFunction<String> band(
+            ShotFigure figure, Function<FlightBand.Figures, Double> least, Function<FlightBand.Figures, Double> most) {
+        return row -> reckoned.get()
+                .shot(row)
+                .flights()
+                .map(f -> whole(figure, least.apply(f)) + " – " + whole(figure, most.apply(f)))
+                .orElse("");
     }
 
     private String run(int row) {
         Optional<RoughRun> run = reckoned.get().shot(row).run();
-        return run.map(r -> whole(ShotFigure.TOTAL, r.softM()) + " … " + whole(ShotFigure.TOTAL, r.firmM())).orElse("");
+        return run.map(r -> whole(ShotFigure.TOTAL, r.softM()) + " … " + whole(ShotFigure.TOTAL, r.firmM()))
+                .orElse("");
     }
 
     private String whole(ShotFigure figure, double inside) {
@@ -82,8 +97,9 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
         if (shot.blank()) {
             return "";
         }
-        Stream<String> faults = shot.unread().keySet().stream().map(m -> "✕ " + Texts.of("shots.figure." + m.id()) + ": "
-                + shot.fault(m, model.units().of(m)).orElse(""));
+        Stream<String> faults = shot.unread().keySet().stream()
+                .map(m -> "✕ " + Texts.of("shots.figure." + m.id()) + ": "
+                        + shot.fault(m, model.units().of(m)).orElse(""));
         FlownShot flown = reckoned.get().shot(row);
         Stream<String> flags = flown.flags().stream().map(f -> grade(f) + " " + f.reason());
         String said = Stream.concat(faults, flags).collect(Collectors.joining(" · "));
@@ -91,7 +107,10 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
             return said;
         }
         double outside = flown.flights().map(f -> f.first().outsideShare()).orElse(0.0);
-        return shot.shot().launch().isEmpty() ? Texts.of("shots.note.no-launch")
-                : outside >= MUCH ? Texts.of("shots.note.outside", Math.round(PERCENT * outside)) : shot.shot().remark();
+        return shot.shot().launch().isEmpty()
+                ? Texts.of("shots.note.no-launch")
+                : outside >= MUCH
+                        ? Texts.of("shots.note.outside", Math.round(PERCENT * outside))
+                        : shot.shot().remark();
     }
 }

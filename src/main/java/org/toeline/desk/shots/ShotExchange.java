@@ -7,13 +7,13 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.Shot;
 import org.toeline.flight.table.ShotExport;
 import org.toeline.handout.PictureFormat;
-import org.toeline.paint.ShotPicture;
 import org.toeline.ledger.WholeFile;
+import org.toeline.paint.ShotPicture;
 
 /** Shots in and out of files: a table looked at and taken in, the table and the picture written. */
 final class ShotExchange {
@@ -68,10 +68,18 @@ final class ShotExchange {
         table.forget();
         int already = model.add(taken.imported().shots());
         int added = taken.imported().shots().size() - already;
-        studio.say().accept(Texts.of("shots.import.done", added, taken.file().getFileName(), already,
-                taken.imported().leftOut().size()));
-        taken.template().ifPresent(t -> studio.background().run(() -> files.keep(t),
-                kept -> studio.say().accept(Texts.of("shots.import.template-kept", added, t.name()))));
+        studio.say()
+                .accept(Texts.of(
+                        "shots.import.done",
+                        added,
+                        taken.file().getFileName(),
+                        already,
+                        taken.imported().leftOut().size()));
+        taken.template()
+                .ifPresent(t -> studio.background()
+                        .run(
+                                () -> files.keep(t),
+                                kept -> studio.say().accept(Texts.of("shots.import.template-kept", added, t.name()))));
     }
 
     void writeTable(Path file) {
@@ -81,14 +89,20 @@ final class ShotExchange {
 
     void writePicture(Path file, ShotPicture picture) {
         String name = file.toString().toLowerCase(Locale.ROOT);
-        write(file, () -> name.endsWith(".pdf") ? picture.pdf()
-                : PictureFormat.byName(name).orElse(PictureFormat.PNG).of(picture));
+        write(
+                file,
+                () -> name.endsWith(".pdf")
+                        ? picture.pdf()
+                        : PictureFormat.byName(name).orElse(PictureFormat.PNG).of(picture));
     }
 
     private void write(Path file, Callable<byte[]> bytes) {
-        studio.background().run(() -> {
-            WholeFile.write(file, bytes.call());
-            return file;
-        }, written -> studio.say().accept(Texts.of("shots.exported", written)));
+        studio.background()
+                .run(
+                        () -> {
+                            WholeFile.write(file, bytes.call());
+                            return file;
+                        },
+                        written -> studio.say().accept(Texts.of("shots.exported", written)));
     }
 }

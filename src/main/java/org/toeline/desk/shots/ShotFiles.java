@@ -48,7 +48,8 @@ record ShotFiles(Path folder) {
         }
         List<Template> all = new ArrayList<>();
         try (Stream<Path> files = Files.list(templateFolder())) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
                 try {
                     all.add(TemplateDocument.read(Files.readAllBytes(file)));
                 } catch (TemplateDocument.Unreadable e) {
@@ -62,7 +63,8 @@ record ShotFiles(Path folder) {
     /** A template under its name; an earlier one of that name is replaced. */
     Path keep(Template template) throws IOException {
         String plain = template.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-        Path file = templateFolder().resolve(plain + "-" + Integer.toHexString(template.name().hashCode()) + ".json");
+        Path file = templateFolder()
+                .resolve(plain + "-" + Integer.toHexString(template.name().hashCode()) + ".json");
         WholeFile.write(file, TemplateDocument.write(template).getBytes(StandardCharsets.UTF_8));
         return file;
     }
@@ -71,8 +73,10 @@ record ShotFiles(Path folder) {
     static Optional<Path> choose(Window window) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(Texts.of("shots.import"));
-        chooser.getExtensionFilters().addAll(new FileChooser.ExtensionFilter(Texts.of("shots.tables"), "*.csv", "*.txt",
-                "*.tsv"), new FileChooser.ExtensionFilter(Texts.of("shots.any-file"), "*.*"));
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter(Texts.of("shots.tables"), "*.csv", "*.txt", "*.tsv"),
+                        new FileChooser.ExtensionFilter(Texts.of("shots.any-file"), "*.*"));
         return Optional.ofNullable(chooser.showOpenDialog(window)).map(File::toPath);
     }
 

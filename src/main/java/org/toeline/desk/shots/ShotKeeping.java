@@ -47,15 +47,19 @@ final class ShotKeeping {
     }
 
     private void put(int lesson, List<Shot> shots) {
-        studio.records().ask(ledger -> {
-            ledger.keepShots(lesson, shots);
-            return true;
-        }, done -> { });
+        studio.records()
+                .ask(
+                        ledger -> {
+                            ledger.keepShots(lesson, shots);
+                            return true;
+                        },
+                        done -> {});
     }
 
     /** The day tells lessons without marks apart. */
     private static Lesson dated(Lesson lesson) {
-        return lesson.recorded().isPresent() ? lesson
+        return lesson.recorded().isPresent()
+                ? lesson
                 : lesson.withRecorded(OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS));
     }
 
@@ -83,6 +87,8 @@ final class ShotKeeping {
 
     /** Why shots are not kept now, if they are not. */
     Optional<String> unable() {
-        return studio.records().failed() ? Optional.of(org.toeline.desk.text.Texts.of("shots.not-kept")) : Optional.empty();
+        return studio.records().failed()
+                ? Optional.of(org.toeline.desk.text.Texts.of("shots.not-kept"))
+                : Optional.empty();
     }
 }

@@ -60,8 +60,10 @@ final class ShotPlotPane extends Region {
     private void paint() {
         canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
         if (canvas.getWidth() > 2 * MARGIN && canvas.getHeight() > 2 * MARGIN) {
-            picture.paint(new FXGraphics2D(canvas.getGraphicsContext2D()), new Rectangle2D.Double(MARGIN, MARGIN,
-                    canvas.getWidth() - 2 * MARGIN, canvas.getHeight() - 2 * MARGIN));
+            picture.paint(
+                    new FXGraphics2D(canvas.getGraphicsContext2D()),
+                    new Rectangle2D.Double(
+                            MARGIN, MARGIN, canvas.getWidth() - 2 * MARGIN, canvas.getHeight() - 2 * MARGIN));
         }
     }
 }

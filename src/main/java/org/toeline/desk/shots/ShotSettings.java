@@ -20,9 +20,19 @@ import org.toeline.ledger.WholeFile;
  */
 record ShotSettings(ShotUnits units, Set<Meaning> columns, Conditions conditions) {
 
-    static final ShotSettings USUAL = new ShotSettings(ShotUnits.METRIC, EnumSet.of(Meaning.BALL_SPEED,
-            Meaning.LAUNCH_ANGLE, Meaning.LAUNCH_DIRECTION, Meaning.SPIN_RATE, Meaning.SPIN_AXIS, Meaning.CLUB_SPEED,
-            Meaning.CARRY, Meaning.APEX, Meaning.SIDE), Conditions.USUAL);
+    static final ShotSettings USUAL = new ShotSettings(
+            ShotUnits.METRIC,
+            EnumSet.of(
+                    Meaning.BALL_SPEED,
+                    Meaning.LAUNCH_ANGLE,
+                    Meaning.LAUNCH_DIRECTION,
+                    Meaning.SPIN_RATE,
+                    Meaning.SPIN_AXIS,
+                    Meaning.CLUB_SPEED,
+                    Meaning.CARRY,
+                    Meaning.APEX,
+                    Meaning.SIDE),
+            Conditions.USUAL);
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final String FORMAT = "toeline-shot-settings";
@@ -56,7 +66,10 @@ record ShotSettings(ShotUnits units, Set<Meaning> columns, Conditions conditions
     }
 
     /** Whether a column is there to type into. */
-    enum Shown { YES, NO }
+    enum Shown {
+        YES,
+        NO
+    }
 
     static Path file(Path folder) {
         return folder.resolve("shots.json");
@@ -72,30 +85,45 @@ record ShotSettings(ShotUnits units, Set<Meaning> columns, Conditions conditions
         }
         JsonNode root = JSON.readTree(Files.readAllBytes(file));
         if (!root.path("format").asText().equals(FORMAT)) {
-            throw new IllegalArgumentException(file + ": the format “" + FORMAT + "” is needed; the usual settings are used");
+            throw new IllegalArgumentException(
+                    file + ": the format “" + FORMAT + "” is needed; the usual settings are used");
         }
         EnumSet<Meaning> columns = EnumSet.noneOf(Meaning.class);
         root.path("columns").forEach(c -> Meaning.of(c.asText()).ifPresent(columns::add));
         JsonNode air = root.path("air");
-        return new ShotSettings(new ShotUnits(unit(root, "speed"), unit(root, "length"), unit(root, "height")),
-                columns.isEmpty() ? USUAL.columns : columns, new Conditions(air.path("temperatureC").asDouble(),
-                air.path("from").asText().equals(Conditions.From.PRESSURE.id()) ? Conditions.From.PRESSURE
-                        : Conditions.From.ALTITUDE, air.path("height").asDouble(), air.path("humidityPercent").asDouble(),
-                air.path("behindMps").asDouble(), air.path("fromLeftMps").asDouble()));
+        return new ShotSettings(
+                new ShotUnits(unit(root, "speed"), unit(root, "length"), unit(root, "height")),
+                columns.isEmpty() ? USUAL.columns : columns,
+                new Conditions(
+                        air.path("temperatureC").asDouble(),
+                        air.path("from").asText().equals(Conditions.From.PRESSURE.id())
+                                ? Conditions.From.PRESSURE
+                                : Conditions.From.ALTITUDE,
+                        air.path("height").asDouble(),
+                        air.path("humidityPercent").asDouble(),
+                        air.path("behindMps").asDouble(),
+                        air.path("fromLeftMps").asDouble()));
     }
 
     private static FigureUnit unit(JsonNode root, String key) {
-        return FigureUnit.of(root.path(key).asText()).orElseThrow(
-                () -> new IllegalArgumentException("the settings of shots name no unit of " + key + " that is known"));
+        return FigureUnit.of(root.path(key).asText())
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "the settings of shots name no unit of " + key + " that is known"));
     }
 
     void write(Path file) throws IOException {
         ObjectNode root = JSON.createObjectNode().put("format", FORMAT).put("version", 1);
-        root.put("speed", units.speed().id()).put("length", units.length().id()).put("height", units.height().id());
+        root.put("speed", units.speed().id())
+                .put("length", units.length().id())
+                .put("height", units.height().id());
         columns.forEach(c -> root.withArray("/columns").add(c.id()));
-        root.putObject("air").put("temperatureC", conditions.temperatureC()).put("from", conditions.from().id())
-                .put("height", conditions.height()).put("humidityPercent", conditions.humidityPercent())
-                .put("behindMps", conditions.behindMps()).put("fromLeftMps", conditions.fromLeftMps());
+        root.putObject("air")
+                .put("temperatureC", conditions.temperatureC())
+                .put("from", conditions.from().id())
+                .put("height", conditions.height())
+                .put("humidityPercent", conditions.humidityPercent())
+                .put("behindMps", conditions.behindMps())
+                .put("fromLeftMps", conditions.fromLeftMps());
         WholeFile.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(root));
     }
 }

@@ -27,16 +27,25 @@ import org.toeline.flight.table.Meaning;
 final class ShotTable extends TableView<Integer> {
 
     /** Where columns to type into stand, in their order; those of the flight stand beside the computed figures. */
-    static final List<Meaning> LAUNCH = List.of(Meaning.BALL_SPEED, Meaning.LAUNCH_ANGLE, Meaning.LAUNCH_DIRECTION,
-            Meaning.SPIN_RATE, Meaning.SPIN_AXIS, Meaning.BACK_SPIN, Meaning.SIDE_SPIN, Meaning.CLUB_SPEED);
-    static final List<Meaning> FLIGHT = List.of(Meaning.CARRY, Meaning.APEX, Meaning.SIDE, Meaning.DESCENT_ANGLE,
-            Meaning.HANG_TIME, Meaning.TOTAL);
+    static final List<Meaning> LAUNCH = List.of(
+            Meaning.BALL_SPEED,
+            Meaning.LAUNCH_ANGLE,
+            Meaning.LAUNCH_DIRECTION,
+            Meaning.SPIN_RATE,
+            Meaning.SPIN_AXIS,
+            Meaning.BACK_SPIN,
+            Meaning.SIDE_SPIN,
+            Meaning.CLUB_SPEED);
+
+    static final List<Meaning> FLIGHT =
+            List.of(Meaning.CARRY, Meaning.APEX, Meaning.SIDE, Meaning.DESCENT_ANGLE, Meaning.HANG_TIME, Meaning.TOTAL);
 
     private static final double NARROW = 66;
     private static final double WIDE = 84;
     private static final double ROW = 28;
     /** What is odd needs at least so much room; it has all that is left. */
     private static final double NOTES = 170;
+
     private static final double SCROLL_BAR = 20;
 
     private final ShotsModel model;
@@ -66,13 +75,17 @@ final class ShotTable extends TableView<Integer> {
     void columns(Set<Meaning> wanted, ComputedCells computed) {
         liveCells.clear();
         typedCells.clear();
-        typed = java.util.stream.Stream.concat(LAUNCH.stream(), FLIGHT.stream()).filter(wanted::contains).toList();
+        typed = java.util.stream.Stream.concat(LAUNCH.stream(), FLIGHT.stream())
+                .filter(wanted::contains)
+                .toList();
         if (!typed.contains(cursorColumn)) {
             cursorColumn = typed.get(0);
         }
         List<TableColumn<Integer, Integer>> all = new ArrayList<>();
-        all.add(shown(Texts.of("shots.column.number"), 50, row -> row < model.rows().size() ? (row + 1) + computed.sign(row)
-                : "+"));
+        all.add(shown(
+                Texts.of("shots.column.number"),
+                50,
+                row -> row < model.rows().size() ? (row + 1) + computed.sign(row) : "+"));
         LAUNCH.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m, "\n"))));
         for (Meaning meaning : FLIGHT) {
             TableColumn<Integer, Integer> group = new TableColumn<>(headed(meaning, ", "));
@@ -95,12 +108,15 @@ final class ShotTable extends TableView<Integer> {
     }
 
     private static double width(TableColumn<Integer, ?> column) {
-        return column.getColumns().isEmpty() ? column.getPrefWidth()
+        return column.getColumns().isEmpty()
+                ? column.getPrefWidth()
                 : column.getColumns().stream().mapToDouble(ShotTable::width).sum();
     }
 
     private String headed(Meaning meaning, String between) {
-        return Texts.of("shots.figure." + meaning.id()) + between + model.units().of(meaning).id();
+        return Texts.of("shots.figure." + meaning.id())
+                + between
+                + model.units().of(meaning).id();
     }
 
     private TableColumn<Integer, Integer> typed(Meaning meaning, String heading) {
@@ -255,7 +271,8 @@ final class ShotTable extends TableView<Integer> {
     }
 
     private void bringIntoSight() {
-        if (lookup(".virtual-flow") instanceof VirtualFlow<?> flow && flow.getFirstVisibleCell() != null
+        if (lookup(".virtual-flow") instanceof VirtualFlow<?> flow
+                && flow.getFirstVisibleCell() != null
                 && flow.getLastVisibleCell() != null) {
             int first = flow.getFirstVisibleCell().getIndex();
             int last = flow.getLastVisibleCell().getIndex();
@@ -286,8 +303,7 @@ final class ShotTable extends TableView<Integer> {
      * @param heading names the model
      * @param text    of a row; empty when it cannot be computed
      */
-    record ComputedColumn(String heading, IntFunction<String> text) {
-    }
+    record ComputedColumn(String heading, IntFunction<String> text) {}
 
     static ShotFigure figure(Meaning meaning) {
         return meaning.figure().orElseThrow();

@@ -19,9 +19,11 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
     static final ShotUnits METRIC = new ShotUnits(FigureUnit.METRES_PER_SECOND, FigureUnit.METRE, FigureUnit.METRE);
 
     ShotUnits {
-        if (speed.quantity() != Quantity.SPEED || length.quantity() != Quantity.LENGTH
+        if (speed.quantity() != Quantity.SPEED
+                || length.quantity() != Quantity.LENGTH
                 || height.quantity() != Quantity.LENGTH) {
-            throw new IllegalArgumentException(speed + ", " + length + ", " + height + " are not a speed and two lengths");
+            throw new IllegalArgumentException(
+                    speed + ", " + length + ", " + height + " are not a speed and two lengths");
         }
     }
 
@@ -57,7 +59,9 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
 
     /** The number with its unit. */
     String figure(ShotFigure figure, double inside) {
-        return figure.sided() ? number(figure, inside).replaceFirst("( [LR])?$", " " + of(figure).id() + "$1")
+        return figure.sided()
+                ? number(figure, inside)
+                        .replaceFirst("( [LR])?$", " " + of(figure).id() + "$1")
                 : number(figure, inside) + " " + of(figure).id();
     }
 

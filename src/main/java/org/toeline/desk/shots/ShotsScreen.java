@@ -8,9 +8,9 @@ import java.util.OptionalInt;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import org.toeline.desk.text.Texts;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.flight.RememberedFlights;
 import org.toeline.flight.Shot;
@@ -20,8 +20,11 @@ import org.toeline.ledger.store.rows.Player;
 /** The screen of the shots: joins the table, what follows from it, and the ledger. */
 public final class ShotsScreen implements Screen, ShotBar.Acts {
 
-    private static final Reckoned NOTHING = Reckoned.of(new ComparedSetups.Named("", List.of()), Optional.empty(),
-            Reckoned.Order.OWN_FIRST, new RememberedFlights(Conditions.USUAL.air()));
+    private static final Reckoned NOTHING = Reckoned.of(
+            new ComparedSetups.Named("", List.of()),
+            Optional.empty(),
+            Reckoned.Order.OWN_FIRST,
+            new RememberedFlights(Conditions.USUAL.air()));
 
     private final Studio studio;
     private final ShotKeeping keeping;
@@ -130,8 +133,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         lookUp();
     }
 
-    private record LookedUp(Optional<Player> player, PlayersShots shots) {
-    }
+    private record LookedUp(Optional<Player> player, PlayersShots shots) {}
 
     /** The player, and the lessons that can be compared with. */
     private void lookUp() {
@@ -144,15 +146,18 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
             return;
         }
         int id = lesson.getAsInt();
-        studio.records().ask(l -> {
-            Optional<Player> named = l.player(whose.getAsInt());
-            return new LookedUp(named, PlayersShots.read(l, whose.getAsInt(), id, club));
-        }, read -> {
-            if (keeping.lessonId().equals(lesson)) {
-                player = read.player;
-                found(read.shots);
-            }
-        });
+        studio.records()
+                .ask(
+                        l -> {
+                            Optional<Player> named = l.player(whose.getAsInt());
+                            return new LookedUp(named, PlayersShots.read(l, whose.getAsInt(), id, club));
+                        },
+                        read -> {
+                            if (keeping.lessonId().equals(lesson)) {
+                                player = read.player;
+                                found(read.shots);
+                            }
+                        });
     }
 
     private void found(PlayersShots read) {
@@ -160,7 +165,8 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         int own = keeping.lessonId().orElse(0);
         other = chosen ? other.flatMap(o -> all.lesson(o.lessonId())) : all.nearest(own);
         differences.choices(choices(), other);
-        view.title(new LessonNames(studio.words().get()).title(player, all.lesson(own), studio.model().lesson()));
+        view.title(new LessonNames(studio.words().get())
+                .title(player, all.lesson(own), studio.model().lesson()));
         reckon();
     }
 
@@ -168,7 +174,9 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         List<DifferencesPane.Choice> choices = new ArrayList<>();
         choices.add(new DifferencesPane.Choice(Optional.empty(), Texts.of("shots.compare.nothing")));
         LessonNames names = new LessonNames(studio.words().get());
-        all.lessons().stream().filter(l -> l.lessonId() != keeping.lessonId().orElse(0) && !l.shots().isEmpty())
+        all.lessons().stream()
+                .filter(l -> l.lessonId() != keeping.lessonId().orElse(0)
+                        && !l.shots().isEmpty())
                 .forEach(l -> choices.add(new DifferencesPane.Choice(Optional.of(l), names.choice(l))));
         return choices;
     }
@@ -186,7 +194,8 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         int own = keeping.lessonId().orElse(0);
         ComparedSetups.Named mine = new ComparedSetups.Named(names.own(all.lesson(own)), model.shots());
         Optional<ComparedSetups.Named> theirs = other.map(o -> new ComparedSetups.Named(names.shortly(o), o.shots()));
-        Reckoned.Order order = other.isPresent() && other.get().lessonId() < own ? Reckoned.Order.OTHER_FIRST
+        Reckoned.Order order = other.isPresent() && other.get().lessonId() < own
+                ? Reckoned.Order.OTHER_FIRST
                 : Reckoned.Order.OWN_FIRST;
         RememberedFlights through = air;
         PlayersShots lessons = all.withShots(own, model.shots());
@@ -194,8 +203,10 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
             reckoned = done;
             shown();
         });
-        pairing.run(() -> TogetherPane.of(lessons, through), (List<GoesTogether> pairs) -> together.show(lessons, pairs,
-                new ExpectationWords(studio.words().get())));
+        pairing.run(
+                () -> TogetherPane.of(lessons, through),
+                (List<GoesTogether> pairs) -> together.show(
+                        lessons, pairs, new ExpectationWords(studio.words().get())));
     }
 
     private void shown() {
@@ -206,18 +217,24 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     private List<String> expectations() {
         Optional<PlayersShots.OfLesson> mine = all.lesson(keeping.lessonId().orElse(0));
-        if (mine.isEmpty() || other.isEmpty() || reckoned.compared().comparison().isEmpty()) {
+        if (mine.isEmpty()
+                || other.isEmpty()
+                || reckoned.compared().comparison().isEmpty()) {
             return List.of();
         }
         boolean ownFirst = mine.get().lessonId() < other.get().lessonId();
-        return new ExpectationWords(studio.words().get()).of(ownFirst ? mine.get() : other.get(),
-                ownFirst ? other.get() : mine.get(), reckoned.compared().comparison().get());
+        return new ExpectationWords(studio.words().get())
+                .of(
+                        ownFirst ? mine.get() : other.get(),
+                        ownFirst ? other.get() : mine.get(),
+                        reckoned.compared().comparison().get());
     }
 
     /** The picture points out the row that is typed into, and what is odd about it is said in full. */
     private void picked() {
         PictureOfSetups pictures = new PictureOfSetups(reckoned.compared(), settings);
-        int own = other.isPresent() && other.get().lessonId() < keeping.lessonId().orElse(0) ? 1 : 0;
+        int own =
+                other.isPresent() && other.get().lessonId() < keeping.lessonId().orElse(0) ? 1 : 0;
         plot.show(pictures.onScreen(own, table.row()));
         String note = new ShotColumns(model, this::reckoned).note(table.row());
         List<String> said = new ArrayList<>();
@@ -233,7 +250,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         boolean otherAir = !changed.conditions().equals(settings.conditions());
         boolean otherBar = !changed.units().equals(settings.units());
         settings = changed;
-        writing.run(() -> files.keep(changed), kept -> { });
+        writing.run(() -> files.keep(changed), kept -> {});
         if (otherAir) {
             airChanged();
         } else {

@@ -21,7 +21,12 @@ final class ShotsView extends StackPane {
     private final Label title = new Label();
     private final Label said = new Label();
 
-    ShotsView(ShotBar bar, AirBar air, ShotTable table, ShotPlotPane picture, DifferencesPane differences,
+    ShotsView(
+            ShotBar bar,
+            AirBar air,
+            ShotTable table,
+            ShotPlotPane picture,
+            DifferencesPane differences,
             TogetherPane together) {
         setId("shots");
         getStyleClass().add("paper");

@@ -36,8 +36,10 @@ final class TogetherPane extends ScrollPane {
     /** The pairs, the surest first; a pure function, to be reckoned off the interface thread. */
     static List<GoesTogether> of(PlayersShots all, RememberedFlights air) {
         List<PlayersShots.OfLesson> lessons = withShots(all);
-        ComputedFigures figures = ComputedFigures.of(lessons.stream().flatMap(l -> l.shots().stream()).toList(),
-                FlightBand.MODELS.get(0).words(), air::first);
+        ComputedFigures figures = ComputedFigures.of(
+                lessons.stream().flatMap(l -> l.shots().stream()).toList(),
+                FlightBand.MODELS.get(0).words(),
+                air::first);
         List<LessonFigures> points = new ArrayList<>();
         int from = 0;
         for (PlayersShots.OfLesson lesson : lessons) {
@@ -51,12 +53,14 @@ final class TogetherPane extends ScrollPane {
     }
 
     private static Map<String, Double> readings(PlayersShots.OfLesson lesson) {
-        return lesson.findings().stream().collect(Collectors.toMap(StatedFinding::reading, StatedFinding::value, (a, b) -> a,
-                TreeMap::new));
+        return lesson.findings().stream()
+                .collect(Collectors.toMap(StatedFinding::reading, StatedFinding::value, (a, b) -> a, TreeMap::new));
     }
 
     private static List<PlayersShots.OfLesson> withShots(PlayersShots all) {
-        return all.lessons().stream().filter(l -> l.club() == all.club() && !l.shots().isEmpty()).toList();
+        return all.lessons().stream()
+                .filter(l -> l.club() == all.club() && !l.shots().isEmpty())
+                .toList();
     }
 
     void show(PlayersShots all, List<GoesTogether> pairs, ExpectationWords words) {
@@ -66,8 +70,12 @@ final class TogetherPane extends ScrollPane {
             said.add(line(Texts.of("shots.together.few", RankCorrelation.LEAST, lessons), "hint"));
         } else {
             said.add(line(Texts.of("shots.together.help", lessons, pairs.size()), "hint"));
-            pairs.stream().limit(MOST).forEach(g -> said.add(line((g.shown() ? "● " : "○ ") + words.name(g.reading()) + " – "
-                    + Texts.of("shots.figure." + g.figure().id()) + ": " + g.words(), "shots-line")));
+            pairs.stream()
+                    .limit(MOST)
+                    .forEach(g -> said.add(line(
+                            (g.shown() ? "● " : "○ ") + words.name(g.reading()) + " – "
+                                    + Texts.of("shots.figure." + g.figure().id()) + ": " + g.words(),
+                            "shots-line")));
         }
         lines.show(said);
     }

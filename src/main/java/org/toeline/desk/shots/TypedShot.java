@@ -49,8 +49,12 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
     /** As the ledger keeps it. */
     Shot kept() {
         StringBuilder remark = new StringBuilder(shot.remark());
-        unread.forEach((meaning, text) -> remark.append(remark.isEmpty() ? "" : " ").append('[').append(meaning.id())
-                .append("? ").append(text.replace(']', ')')).append(']'));
+        unread.forEach((meaning, text) -> remark.append(remark.isEmpty() ? "" : " ")
+                .append('[')
+                .append(meaning.id())
+                .append("? ")
+                .append(text.replace(']', ')'))
+                .append(']'));
         return new Shot(shot.figures(), remark.toString());
     }
 
@@ -82,7 +86,8 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
     /** Why what stands in a cell is not a figure. */
     Optional<String> fault(Meaning meaning, FigureUnit unit) {
         String typed = unread.get(meaning);
-        return typed == null ? Optional.empty()
+        return typed == null
+                ? Optional.empty()
                 : Optional.of(TypedFigure.of(typed, meaning, unit).fault().orElse(NO_BACK_SPIN));
     }
 
@@ -97,22 +102,33 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
         if (read.inside().isEmpty()) {
             return read.fault().isEmpty() ? without : without.withUnread(meaning, text);
         }
-        TypedShot changed = switch (meaning) {
-            case BACK_SPIN -> without.withSpin(read.inside(), figure(Meaning.SIDE_SPIN));
-            case SIDE_SPIN -> figure(Meaning.BACK_SPIN).isPresent()
-                    ? without.withSpin(figure(Meaning.BACK_SPIN), read.inside()) : without.withUnread(meaning, text);
-            default -> new TypedShot(without.shot.with(meaning.figure().orElseThrow(), read.inside().getAsDouble()),
-                    without.unread);
-        };
+        TypedShot changed =
+                switch (meaning) {
+                    case BACK_SPIN -> without.withSpin(read.inside(), figure(Meaning.SIDE_SPIN));
+                    case SIDE_SPIN ->
+                        figure(Meaning.BACK_SPIN).isPresent()
+                                ? without.withSpin(figure(Meaning.BACK_SPIN), read.inside())
+                                : without.withUnread(meaning, text);
+                    default ->
+                        new TypedShot(
+                                without.shot.with(
+                                        meaning.figure().orElseThrow(),
+                                        read.inside().getAsDouble()),
+                                without.unread);
+                };
         String waiting = changed.unread.get(Meaning.SIDE_SPIN);
-        return meaning == Meaning.BACK_SPIN && waiting != null ? changed.put(Meaning.SIDE_SPIN, waiting, units)
+        return meaning == Meaning.BACK_SPIN && waiting != null
+                ? changed.put(Meaning.SIDE_SPIN, waiting, units)
                 : changed;
     }
 
     private TypedShot withSpin(OptionalDouble back, OptionalDouble side) {
         Shot spun = shot.with(ShotFigure.SPIN_RATE, Math.hypot(back.getAsDouble(), side.orElse(0)));
-        return new TypedShot(side.isEmpty() ? spun
-                : spun.with(ShotFigure.SPIN_AXIS, Math.atan2(side.getAsDouble(), back.getAsDouble())), unread);
+        return new TypedShot(
+                side.isEmpty()
+                        ? spun
+                        : spun.with(ShotFigure.SPIN_AXIS, Math.atan2(side.getAsDouble(), back.getAsDouble())),
+                unread);
     }
 
     private TypedShot withUnread(Meaning meaning, String text) {

@@ -9,8 +9,7 @@ public final class Texts {
 
     private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("org.toeline.desk.desk", Locale.getDefault());
 
-    private Texts() {
-    }
+    private Texts() {}
 
     public static String of(String key, Object... values) {
         return values.length == 0 ? BUNDLE.getString(key) : MessageFormat.format(BUNDLE.getString(key), values);

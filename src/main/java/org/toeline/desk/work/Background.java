@@ -39,8 +39,7 @@ public final class Background {
             return t;
         });
 
-        private Lane() {
-        }
+        private Lane() {}
 
         public <T> void run(Callable<T> work, Consumer<T> then) {
             long ticket = latest.incrementAndGet();
@@ -86,7 +85,8 @@ public final class Background {
 
     private static String sentence(Throwable e) {
         String message = e.getMessage();
-        return message == null ? "Something went wrong (" + e.getClass().getSimpleName() + "); nothing marked was lost."
+        return message == null
+                ? "Something went wrong (" + e.getClass().getSimpleName() + "); nothing marked was lost."
                 : message.lines().findFirst().orElse(message);
     }
 }

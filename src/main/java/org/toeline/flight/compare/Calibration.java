@@ -12,14 +12,15 @@ package org.toeline.flight.compare;
 final class Calibration {
 
     /** −1/n for 3, 4, 5, 6, 7, 8, 10, 15, 20 and 30 shots. */
-    private static final double[] COUNTS = {-1.0 / 3, -1.0 / 4, -1.0 / 5, -1.0 / 6, -1.0 / 7, -1.0 / 8, -1.0 / 10, -1.0 / 15,
-        -1.0 / 20, -1.0 / 30};
+    private static final double[] COUNTS = {
+        -1.0 / 3, -1.0 / 4, -1.0 / 5, -1.0 / 6, -1.0 / 7, -1.0 / 8, -1.0 / 10, -1.0 / 15, -1.0 / 20, -1.0 / 30
+    };
+
     private static final double[] FACTORS = {0.99, 0.957, 0.964, 1.26, 1.257, 1.155, 1.105, 1.075, 1.062, 1.066};
     private static final double MIXED = 0.037;
     private static final double MIXED_BALANCED = -0.129;
 
-    private Calibration() {
-    }
+    private Calibration() {}
 
     /** @param share the first centre's share of the variance of the difference, 0 to 1 */
     static double factor(int firstCount, int secondCount, double share) {

@@ -34,8 +34,11 @@ record Centre(double value, double variance, double freedom, int count, int apar
             throw new IllegalArgumentException(figures.length + " figures; at least " + LEAST + " are needed");
         }
         double median = StatUtils.percentile(figures, 50);
-        double spread = StatUtils.percentile(Arrays.stream(figures).map(x -> Math.abs(x - median)).toArray(), 50);
-        return figures.length < LEAST_ROBUST || spread == 0 ? mean(figures) : biweight(figures, median, TUNING * spread);
+        double spread = StatUtils.percentile(
+                Arrays.stream(figures).map(x -> Math.abs(x - median)).toArray(), 50);
+        return figures.length < LEAST_ROBUST || spread == 0
+                ? mean(figures)
+                : biweight(figures, median, TUNING * spread);
     }
 
     private static Centre mean(double[] figures) {

@@ -14,7 +14,12 @@ import org.toeline.flight.ShotFigure;
  * @param moreShots  if too few, about how many more with each setup would bring the interval's half width down to what a
  *                   coach would act on; else 0
  */
-public record Difference(ShotFigure figure, int before, int after, State state, @Nullable Estimate found,
+public record Difference(
+        ShotFigure figure,
+        int before,
+        int after,
+        State state,
+        @Nullable Estimate found,
         int moreShots) {
 
     /** More than this is not worth counting. */
@@ -35,7 +40,8 @@ public record Difference(ShotFigure figure, int before, int after, State state, 
         if (state != State.TOO_FEW) {
             return state.words();
         }
-        return moreShots > MOST_MORE ? state.words() + ": more than " + MOST_MORE + " more with each setup"
+        return moreShots > MOST_MORE
+                ? state.words() + ": more than " + MOST_MORE + " more with each setup"
                 : String.format(Locale.ROOT, "%s: about %d more with each setup", state.words(), moreShots);
     }
 }

@@ -23,7 +23,11 @@ public record Estimate(double difference, double low, double high, double p, int
         TDistribution t = new TDistribution(welch.freedom());
         double half = t.inverseCumulativeProbability(0.5 + CONFIDENCE / 2) * scale;
         double p = 2 * t.cumulativeProbability(-Math.abs(welch.difference()) / scale);
-        return new Estimate(welch.difference(), welch.difference() - half, welch.difference() + half, p,
+        return new Estimate(
+                welch.difference(),
+                welch.difference() - half,
+                welch.difference() + half,
+                p,
                 before.apart() + after.apart());
     }
 

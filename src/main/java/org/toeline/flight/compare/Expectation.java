@@ -31,7 +31,10 @@ public record Expectation(String reading, ShotFigure figure, Goes goes, String p
         }
 
         static Goes of(String id) {
-            return Arrays.stream(values()).filter(g -> g.id.equals(id)).findFirst().orElseThrow();
+            return Arrays.stream(values())
+                    .filter(g -> g.id.equals(id))
+                    .findFirst()
+                    .orElseThrow();
         }
 
         private double sign(TrailSide trail) {
@@ -55,8 +58,8 @@ public record Expectation(String reading, ShotFigure figure, Goes goes, String p
     public Expectation {
         boolean sideways = goes == Goes.TO_TRAIL_SIDE || goes == Goes.TO_LEAD_SIDE;
         if (sideways != figure.sided()) {
-            throw new IllegalArgumentException(figure.id() + " goes " + goes.id() + ": only sided figures go to a side, "
-                    + "and they go nowhere else");
+            throw new IllegalArgumentException(figure.id() + " goes " + goes.id()
+                    + ": only sided figures go to a side, " + "and they go nowhere else");
         }
     }
 
@@ -67,10 +70,12 @@ public record Expectation(String reading, ShotFigure figure, Goes goes, String p
      */
     public Outcome outcome(double readingChange, Difference difference, TrailSide trail) {
         if (difference.figure() != figure) {
-            throw new IllegalArgumentException("a difference of " + difference.figure().id() + "; " + figure.id()
-                    + " is needed");
+            throw new IllegalArgumentException(
+                    "a difference of " + difference.figure().id() + "; " + figure.id() + " is needed");
         }
-        if (readingChange == 0 || difference.state() != State.REAL || difference.estimate().isEmpty()) {
+        if (readingChange == 0
+                || difference.state() != State.REAL
+                || difference.estimate().isEmpty()) {
             return Outcome.CANNOT_TELL;
         }
         double expected = Math.signum(readingChange) * goes.sign(trail);

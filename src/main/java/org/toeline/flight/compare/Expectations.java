@@ -32,15 +32,19 @@ public record Expectations(List<Expectation> all) {
     private static Expectations load() {
         JsonNode document = resource("expectations.json");
         var faults = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                .getSchema(resource("expectations.schema.json")).validate(document);
+                .getSchema(resource("expectations.schema.json"))
+                .validate(document);
         if (!faults.isEmpty()) {
-            throw new IllegalStateException("expectations.json: " + faults.iterator().next().getMessage());
+            throw new IllegalStateException(
+                    "expectations.json: " + faults.iterator().next().getMessage());
         }
         List<Expectation> all = new ArrayList<>();
         for (JsonNode node : document.path("expectations")) {
-            all.add(new Expectation(node.path("reading").asText(),
+            all.add(new Expectation(
+                    node.path("reading").asText(),
                     ShotFigure.of(node.path("figure").asText()).orElseThrow(),
-                    Expectation.Goes.of(node.path("goes").asText()), node.path("provenance").asText(),
+                    Expectation.Goes.of(node.path("goes").asText()),
+                    node.path("provenance").asText(),
                     node.path("source").asText()));
         }
         return new Expectations(all);

@@ -20,8 +20,7 @@ import org.toeline.flight.ShotFigure;
  */
 public record GoesTogether(String reading, ShotFigure figure, RankCorrelation correlation, boolean shown) {
 
-    private record Pair(String reading, ShotFigure figure) {
-    }
+    private record Pair(String reading, ShotFigure figure) {}
 
     /**
      * Every reading with every figure that enough lessons have both of, the surest first.
@@ -32,29 +31,33 @@ public record GoesTogether(String reading, ShotFigure figure, RankCorrelation co
         lessons.forEach(l -> readings.addAll(l.readings().keySet()));
         for (String reading : readings) {
             for (ShotFigure figure : ShotFigure.values()) {
-                correlation(lessons, reading, figure)
-                        .ifPresent(r -> correlations.put(new Pair(reading, figure), r));
+                correlation(lessons, reading, figure).ifPresent(r -> correlations.put(new Pair(reading, figure), r));
             }
         }
         Map<Pair, Double> p = new LinkedHashMap<>();
         correlations.forEach((pair, r) -> p.put(pair, r.p()));
         Set<Pair> holding = Holm.holding(p);
         List<GoesTogether> all = new ArrayList<>();
-        correlations.forEach((pair, r) -> all.add(new GoesTogether(pair.reading, pair.figure, r, holding.contains(pair))));
+        correlations.forEach(
+                (pair, r) -> all.add(new GoesTogether(pair.reading, pair.figure, r, holding.contains(pair))));
         all.sort(Comparator.comparingDouble(g -> g.correlation.p()));
         return List.copyOf(all);
     }
 
-    private static Optional<RankCorrelation> correlation(List<LessonFigures> lessons, String reading, ShotFigure figure) {
+    private static Optional<RankCorrelation> correlation(
+            List<LessonFigures> lessons, String reading, ShotFigure figure) {
         List<LessonFigures> both = lessons.stream()
-                .filter(l -> l.readings().containsKey(reading) && l.figures().containsKey(figure)).toList();
-        return RankCorrelation.of(both.stream().mapToDouble(l -> l.readings().get(reading)).toArray(),
+                .filter(l -> l.readings().containsKey(reading) && l.figures().containsKey(figure))
+                .toList();
+        return RankCorrelation.of(
+                both.stream().mapToDouble(l -> l.readings().get(reading)).toArray(),
                 both.stream().mapToDouble(l -> l.figures().get(figure)).toArray());
     }
 
     /** In words, such as “goes with, over 9 lessons (rank correlation 0.78, 0.15 to 0.96)”. */
     public String words() {
-        return shown || !correlation.shown() ? correlation.words()
+        return shown || !correlation.shown()
+                ? correlation.words()
                 : "may go together by chance: " + correlation.words();
     }
 }

@@ -16,8 +16,7 @@ final class Holm {
     /** 5 %: what the 95 % intervals leave. */
     static final double CHANCE = 0.05;
 
-    private Holm() {
-    }
+    private Holm() {}
 
     /** The keys whose comparisons hold, all of them allowed for. */
     static <K> Set<K> holding(Map<K, Double> p) {

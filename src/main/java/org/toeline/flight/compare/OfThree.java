@@ -15,11 +15,11 @@ final class OfThree {
     private static final double[] BY_SHARE = {0.92, 1.03, 1.10, 1.09};
     /** The first of {@link #BY_SHARE} when the other setup has four shots. */
     private static final double FOUR_LOW = 0.95;
+
     private static final double BOTH_EDGE = 1.0;
     private static final double BOTH_MIDDLE = 0.93;
 
-    private OfThree() {
-    }
+    private OfThree() {}
 
     /**
      * @param other the other setup's shots, at least three

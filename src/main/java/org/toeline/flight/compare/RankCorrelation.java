@@ -64,7 +64,13 @@ public record RankCorrelation(double value, double low, double high, int lessons
     /** In words, such as “goes with, over 9 lessons (rank correlation 0.78, 0.15 to 0.96)”. */
     public String words() {
         String what = !shown() ? "not shown to go with" : value > 0 ? "goes with" : "goes against";
-        return String.format(Locale.ROOT, "%s, over %d lessons (rank correlation %.2f, %.2f to %.2f)", what, lessons,
-                value, low, high);
+        return String.format(
+                Locale.ROOT,
+                "%s, over %d lessons (rank correlation %.2f, %.2f to %.2f)",
+                what,
+                lessons,
+                value,
+                low,
+                high);
     }
 }

@@ -47,8 +47,8 @@ public record SetupComparison(List<Difference> differences) {
         estimates.forEach((figure, estimate) -> p.put(figure, estimate.p()));
         Set<ShotFigure> real = Holm.holding(p);
         List<Difference> differences = new ArrayList<>();
-        counts.forEach((figure, n) -> differences.add(difference(figure, n, estimates.get(figure), centres.get(figure),
-                real.contains(figure))));
+        counts.forEach((figure, n) -> differences.add(
+                difference(figure, n, estimates.get(figure), centres.get(figure), real.contains(figure))));
         return new SetupComparison(differences);
     }
 
@@ -56,8 +56,11 @@ public record SetupComparison(List<Difference> differences) {
         return shots.stream().flatMapToDouble(s -> s.figure(figure).stream()).toArray();
     }
 
-    private static Difference difference(ShotFigure figure, int[] counts,
-            @org.jspecify.annotations.Nullable Estimate estimate, Centre @org.jspecify.annotations.Nullable [] centres,
+    private static Difference difference(
+            ShotFigure figure,
+            int[] counts,
+            @org.jspecify.annotations.Nullable Estimate estimate,
+            Centre @org.jspecify.annotations.Nullable [] centres,
             boolean real) {
         if (estimate == null || centres == null) {
             int missing = Math.max(1, Centre.LEAST - Math.min(counts[0], counts[1]));
@@ -66,7 +69,12 @@ public record SetupComparison(List<Difference> differences) {
         if (real || estimate.halfWidth() <= figure.worthwhile()) {
             return new Difference(figure, counts[0], counts[1], real ? State.REAL : State.NOT_SHOWN, estimate, 0);
         }
-        return new Difference(figure, counts[0], counts[1], State.TOO_FEW, estimate,
+        return new Difference(
+                figure,
+                counts[0],
+                counts[1],
+                State.TOO_FEW,
+                estimate,
                 more(centres[0], centres[1], figure.worthwhile()));
     }
 
@@ -77,7 +85,8 @@ public record SetupComparison(List<Difference> differences) {
             Centre second = grown(after, more);
             Welch welch = Welch.of(first, second);
             double half = new TDistribution(welch.freedom()).inverseCumulativeProbability(0.5 + Estimate.CONFIDENCE / 2)
-                    * welch.standardError() * Calibration.factor(first.count(), second.count(), welch.share());
+                    * welch.standardError()
+                    * Calibration.factor(first.count(), second.count(), welch.share());
             if (half <= halfWidth) {
                 return more;
             }
@@ -87,7 +96,7 @@ public record SetupComparison(List<Difference> differences) {
 
     private static Centre grown(Centre centre, int more) {
         double share = (double) centre.count() / (centre.count() + more);
-        return new Centre(centre.value(), centre.variance() * share, centre.freedom() + 0.7 * more,
-                centre.count() + more, 0);
+        return new Centre(
+                centre.value(), centre.variance() * share, centre.freedom() + 0.7 * more, centre.count() + more, 0);
     }
 }

@@ -21,7 +21,9 @@ public record SetupFigure(ShotFigure figure, int count, double centre, OptionalD
     public static List<SetupFigure> of(List<Shot> shots) {
         List<SetupFigure> all = new ArrayList<>();
         for (ShotFigure figure : ShotFigure.values()) {
-            double[] values = shots.stream().flatMapToDouble(s -> s.figure(figure).stream()).toArray();
+            double[] values = shots.stream()
+                    .flatMapToDouble(s -> s.figure(figure).stream())
+                    .toArray();
             if (values.length > 0) {
                 all.add(of(figure, values));
             }
@@ -32,12 +34,15 @@ public record SetupFigure(ShotFigure figure, int count, double centre, OptionalD
     private static SetupFigure of(ShotFigure figure, double[] values) {
         int n = values.length;
         if (n < Centre.LEAST) {
-            return new SetupFigure(figure, n, java.util.Arrays.stream(values).average().orElseThrow(),
-                    OptionalDouble.empty());
+            return new SetupFigure(
+                    figure, n, java.util.Arrays.stream(values).average().orElseThrow(), OptionalDouble.empty());
         }
         Centre centre = Centre.of(values);
         double t = new TDistribution(centre.freedom()).inverseCumulativeProbability(0.5 + Estimate.CONFIDENCE / 2);
-        return new SetupFigure(figure, n, centre.value(),
+        return new SetupFigure(
+                figure,
+                n,
+                centre.value(),
                 OptionalDouble.of(t * Math.sqrt(centre.variance()) * Calibration.factor(n, n, 1)));
     }
 }

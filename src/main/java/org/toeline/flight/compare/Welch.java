@@ -13,8 +13,10 @@ record Welch(double difference, double standardError, double freedom, double sha
         if (!(variance > 0)) {
             throw new IllegalArgumentException("neither setup's figures vary; their difference has no interval");
         }
-        double freedom = variance * variance / (before.variance() * before.variance() / before.freedom()
-                + after.variance() * after.variance() / after.freedom());
+        double freedom = variance
+                * variance
+                / (before.variance() * before.variance() / before.freedom()
+                        + after.variance() * after.variance() / after.freedom());
         return new Welch(after.value() - before.value(), Math.sqrt(variance), freedom, before.variance() / variance);
     }
 }

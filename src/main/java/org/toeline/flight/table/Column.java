@@ -16,8 +16,8 @@ public record Column(String header, Meaning meaning, FigureUnit unit, PositiveSi
             throw new IllegalArgumentException("a column for " + meaning.id() + " has no heading");
         }
         if (unit.quantity() != meaning.quantity()) {
-            throw new IllegalArgumentException("“" + header + "” is " + meaning.id() + " in " + unit.id()
-                    + "; that is not a unit for it");
+            throw new IllegalArgumentException(
+                    "“" + header + "” is " + meaning.id() + " in " + unit.id() + "; that is not a unit for it");
         }
     }
 }

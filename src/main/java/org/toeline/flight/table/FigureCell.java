@@ -10,21 +10,21 @@ import org.toeline.flight.FigureUnit;
 /** The figure in a cell: a number with or without sign, side, grouping and unit. */
 final class FigureCell {
 
-    private static final Set<String> NOTHING = Set.of("", "-", "--", "---", "–", "—", "n/a", "na", "nan", "null", "none",
-            "k.a.", "?", "#n/a", "#nv");
-    private static final Pattern PARTS = Pattern.compile(
-            "(?<before>l|r|left|right|links|rechts)?\\s*(?<sign>[+-])?\\s*"
+    private static final Set<String> NOTHING =
+            Set.of("", "-", "--", "---", "–", "—", "n/a", "na", "nan", "null", "none", "k.a.", "?", "#n/a", "#nv");
+    private static final Pattern PARTS = Pattern.compile("(?<before>l|r|left|right|links|rechts)?\\s*(?<sign>[+-])?\\s*"
             + "(?<number>\\d[\\d.,'’ ]*|[.,]\\d+)\\s*(?<rest>.*)");
     private static final Pattern SIDE_LAST = Pattern.compile("(?<unit>.*?)\\s*\\b(?<side>l|r|left|right|links|rechts)");
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d*,(\\d{1,2}|\\d{4,})(\\D.*)?|[^,]*\\.\\d{3},\\d+.*");
-    private static final Pattern DECIMAL_POINT = Pattern.compile("\\d*\\.(\\d{1,2}|\\d{4,})(\\D.*)?|[^.]*,\\d{3}\\.\\d+.*");
+    private static final Pattern DECIMAL_COMMA =
+            Pattern.compile("\\d*,(\\d{1,2}|\\d{4,})(\\D.*)?|[^,]*\\.\\d{3},\\d+.*");
+    private static final Pattern DECIMAL_POINT =
+            Pattern.compile("\\d*\\.(\\d{1,2}|\\d{4,})(\\D.*)?|[^.]*,\\d{3}\\.\\d+.*");
 
     private static final int MOST_DIGITS = 24;
     /** A longer cell holds no figure. */
     private static final int MOST_LETTERS = 80;
 
-    private FigureCell() {
-    }
+    private FigureCell() {}
 
     /** A cell is not a figure; the message says why, in the middle of a sentence. */
     static final class Unreadable extends Exception {
@@ -83,7 +83,8 @@ final class FigureCell {
     private static double sided(String cell, Column column, double figure, boolean left, boolean minus)
             throws Unreadable {
         if (!column.meaning().sided()) {
-            throw new Unreadable("“" + shortened(cell) + "” names a side, but " + column.meaning().id() + " has none");
+            throw new Unreadable("“" + shortened(cell) + "” names a side, but "
+                    + column.meaning().id() + " has none");
         }
         if (minus) {
             throw new Unreadable("“" + shortened(cell) + "” has both a minus and a side");
@@ -95,10 +96,11 @@ final class FigureCell {
         if (rest.isBlank()) {
             return column.unit();
         }
-        FigureUnit stated = UnitWords.of(rest).orElseThrow(
-                () -> new Unreadable("“" + shortened(cell) + "” is not a number"));
+        FigureUnit stated =
+                UnitWords.of(rest).orElseThrow(() -> new Unreadable("“" + shortened(cell) + "” is not a number"));
         if (stated.quantity() != column.meaning().quantity()) {
-            throw new Unreadable("“" + shortened(cell) + "” is not in a unit for " + column.meaning().id());
+            throw new Unreadable("“" + shortened(cell) + "” is not in a unit for "
+                    + column.meaning().id());
         }
         return stated;
     }
@@ -113,17 +115,24 @@ final class FigureCell {
         String whole = mark < 0 ? plain : plain.substring(0, mark);
         if (whole.indexOf(group) >= 0 && !whole.matches("\\d{1,3}(" + Pattern.quote(String.valueOf(group)) + "\\d{3})+")
                 || mark >= 0 && !plain.substring(mark + 1).matches("\\d*")) {
-            throw new Unreadable("“" + shortened(cell) + "” is not a number with a decimal "
-                    + (decimal == '.' ? "point" : "comma"));
+            throw new Unreadable(
+                    "“" + shortened(cell) + "” is not a number with a decimal " + (decimal == '.' ? "point" : "comma"));
         }
         return Double.parseDouble(whole.replace(String.valueOf(group), "")
-                + (mark < 0 ? "" : "." + plain.substring(mark + 1)) + (mark == plain.length() - 1 ? "0" : ""));
+                + (mark < 0 ? "" : "." + plain.substring(mark + 1))
+                + (mark == plain.length() - 1 ? "0" : ""));
     }
 
     /** Lower case, one kind of minus and of space, no quotes. */
     private static String plain(String cell) {
-        return cell.replace('\u2212', '-').replace('\u2012', '-').replace('\u00a0', ' ').replace('\u202f', ' ')
-                .replace('\u2009', ' ').replace("\"", "").strip().toLowerCase(Locale.ROOT);
+        return cell.replace('\u2212', '-')
+                .replace('\u2012', '-')
+                .replace('\u00a0', ' ')
+                .replace('\u202f', ' ')
+                .replace('\u2009', ' ')
+                .replace("\"", "")
+                .strip()
+                .toLowerCase(Locale.ROOT);
     }
 
     static String shortened(String cell) {

@@ -44,8 +44,14 @@ record Grid(List<Row> rows, char separator) {
     }
 
     private static CSVFormat format(char separator) {
-        return CSVFormat.DEFAULT.builder().setDelimiter(separator).setIgnoreSurroundingSpaces(separator != '\t')
-                .setTrim(true).setIgnoreEmptyLines(false).setTrailingData(true).get();
+        return CSVFormat.DEFAULT
+                .builder()
+                .setDelimiter(separator)
+                .setIgnoreSurroundingSpaces(separator != '\t')
+                .setTrim(true)
+                .setIgnoreEmptyLines(false)
+                .setTrailingData(true)
+                .get();
     }
 
     private static List<Row> parse(String text, CSVFormat format) throws IOException {
@@ -78,7 +84,10 @@ record Grid(List<Row> rows, char separator) {
         Map<Integer, Integer> widths = new HashMap<>();
         List<Row> looked = rows.stream().limit(LOOK_AT).filter(r -> !r.blank()).toList();
         looked.forEach(r -> widths.merge(r.cells().size(), 1, Integer::sum));
-        int commonest = widths.entrySet().stream().filter(e -> e.getKey() > 1).mapToInt(Map.Entry::getValue).max()
+        int commonest = widths.entrySet().stream()
+                .filter(e -> e.getKey() > 1)
+                .mapToInt(Map.Entry::getValue)
+                .max()
                 .orElse(0);
         return looked.isEmpty() ? 0 : commonest / (double) looked.size();
     }

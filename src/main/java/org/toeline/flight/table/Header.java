@@ -18,7 +18,8 @@ record Header(Row row, int index) {
         long most = 0;
         for (int i = 0; i < Math.min(LOOK_AT, grid.rows().size()); i++) {
             Header header = new Header(grid.rows().get(i), i);
-            long found = sought.stream().filter(s -> header.column(s).isPresent()).count();
+            long found =
+                    sought.stream().filter(s -> header.column(s).isPresent()).count();
             if (found > most) {
                 best = header;
                 most = found;

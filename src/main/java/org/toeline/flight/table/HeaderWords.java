@@ -19,8 +19,7 @@ final class HeaderWords {
 
     private static final Map<String, String> PHRASES = load();
 
-    private HeaderWords() {
-    }
+    private HeaderWords() {}
 
     private static Map<String, String> load() {
         Properties lines = new Properties();
@@ -37,8 +36,8 @@ final class HeaderWords {
             for (String phrase : words.toString().split("\\|")) {
                 String already = phrases.put(plain(phrase), meaning.toString());
                 if (already != null && !already.equals(meaning)) {
-                    throw new IllegalStateException("header-words.properties: “" + phrase + "” means both " + already
-                            + " and " + meaning);
+                    throw new IllegalStateException(
+                            "header-words.properties: “" + phrase + "” means both " + already + " and " + meaning);
                 }
             }
         });
@@ -59,7 +58,10 @@ final class HeaderWords {
         Guess best = null;
         for (Map.Entry<String, String> e : PHRASES.entrySet()) {
             if (padded.contains(" " + e.getKey() + " ")) {
-                Guess guess = new Guess(e.getValue(), e.getKey().length(), padded.length() == e.getKey().length() + 2);
+                Guess guess = new Guess(
+                        e.getValue(),
+                        e.getKey().length(),
+                        padded.length() == e.getKey().length() + 2);
                 if (best == null || guess.better(best)) {
                     best = guess;
                 }
@@ -70,7 +72,9 @@ final class HeaderWords {
 
     private static String plain(String words) {
         return words.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ")
-                .toLowerCase(Locale.ROOT).replaceAll("[_\\-/:]+", " ")
-                .replaceAll("\\s+", " ").strip();
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[_\\-/:]+", " ")
+                .replaceAll("\\s+", " ")
+                .strip();
     }
 }

@@ -12,8 +12,8 @@ import org.toeline.flight.Shot;
  * @param notes    what holds for the whole table: sentences without a full stop
  * @param encoding the encoding the bytes turned out to have
  */
-public record Imported(List<Shot> shots, List<Integer> lines, List<LeftOut> leftOut, List<String> notes,
-        String encoding) {
+public record Imported(
+        List<Shot> shots, List<Integer> lines, List<LeftOut> leftOut, List<String> notes, String encoding) {
 
     public Imported {
         shots = List.copyOf(shots);

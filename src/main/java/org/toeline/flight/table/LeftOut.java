@@ -10,7 +10,10 @@ package org.toeline.flight.table;
 public record LeftOut(int line, String reason, Extent extent) {
 
     /** How much was left out. */
-    public enum Extent { ROW, CELL }
+    public enum Extent {
+        ROW,
+        CELL
+    }
 
     static LeftOut row(int line, String reason) {
         return new LeftOut(line, reason, Extent.ROW);

@@ -41,27 +41,35 @@ public record Proposal(Template template, List<String> supposed, List<String> un
         int best = -1;
         long most = LEAST_HEADINGS - 1;
         for (int i = 0; i < Math.min(Header.LOOK_AT, grid.rows().size()); i++) {
-            long known = grid.rows().get(i).cells().stream().filter(Proposal::saysAFigure).count();
+            long known = grid.rows().get(i).cells().stream()
+                    .filter(Proposal::saysAFigure)
+                    .count();
             if (known > most) {
                 best = i;
                 most = known;
             }
         }
         if (best < 0) {
-            return new Proposal(new Template(name, Separator.GUESS, DecimalMark.GUESS, List.of(), List.of()), List.of(),
-                    List.of());
+            return new Proposal(
+                    new Template(name, Separator.GUESS, DecimalMark.GUESS, List.of(), List.of()), List.of(), List.of());
         }
-        return of(name, grid.rows().get(best), best + 1 < grid.rows().size() ? grid.rows().get(best + 1)
-                : new Row(1, List.of()));
+        return of(
+                name,
+                grid.rows().get(best),
+                best + 1 < grid.rows().size() ? grid.rows().get(best + 1) : new Row(1, List.of()));
     }
 
     private static boolean saysAFigure(String cell) {
-        return HeaderWords.guess(UnitWords.heading(cell).words()).flatMap(g -> Meaning.of(g.meaning())).isPresent();
+        return HeaderWords.guess(UnitWords.heading(cell).words())
+                .flatMap(g -> Meaning.of(g.meaning()))
+                .isPresent();
     }
 
     private static Proposal of(String name, Row headings, Row below) {
-        boolean unitsBelow = below.filled() > 0 && below.cells().stream().filter(c -> !c.isEmpty())
-                .allMatch(c -> UnitWords.of(c).isPresent());
+        boolean unitsBelow = below.filled() > 0
+                && below.cells().stream()
+                        .filter(c -> !c.isEmpty())
+                        .allMatch(c -> UnitWords.of(c).isPresent());
         Map<Meaning, Candidate> chosen = new EnumMap<>(Meaning.class);
         List<String> remarks = new ArrayList<>();
         List<String> unmapped = new ArrayList<>();
@@ -70,10 +78,19 @@ public record Proposal(Template template, List<String> supposed, List<String> un
             UnitWords.Heading parts = UnitWords.heading(header);
             Optional<HeaderWords.Guess> guess = HeaderWords.guess(parts.words());
             Optional<Meaning> meaning = guess.flatMap(g -> Meaning.of(g.meaning()));
-            Optional<FigureUnit> unit = parts.unit().isPresent() || !unitsBelow ? parts.unit() : UnitWords.of(below.cell(i));
-            if (meaning.isPresent() && unit.map(u -> u.quantity() == meaning.get().quantity()).orElse(true)) {
-                choose(chosen, meaning.get(), new Candidate(header, guess.get(), unit,
-                        LETTERED.matcher(below.cell(i)).find()), unmapped);
+            Optional<FigureUnit> unit =
+                    parts.unit().isPresent() || !unitsBelow ? parts.unit() : UnitWords.of(below.cell(i));
+            if (meaning.isPresent()
+                    && unit.map(u -> u.quantity() == meaning.get().quantity()).orElse(true)) {
+                choose(
+                        chosen,
+                        meaning.get(),
+                        new Candidate(
+                                header,
+                                guess.get(),
+                                unit,
+                                LETTERED.matcher(below.cell(i)).find()),
+                        unmapped);
             } else if (guess.isPresent() && guess.get().meaning().equals(HeaderWords.REMARK)) {
                 remarks.add(header);
             } else if (!header.isEmpty()) {
@@ -82,11 +99,12 @@ public record Proposal(Template template, List<String> supposed, List<String> un
         }
         List<String> supposed = new ArrayList<>();
         List<Column> columns = columns(chosen, supposed);
-        return new Proposal(new Template(name, Separator.GUESS, DecimalMark.GUESS, columns, remarks), supposed, unmapped);
+        return new Proposal(
+                new Template(name, Separator.GUESS, DecimalMark.GUESS, columns, remarks), supposed, unmapped);
     }
 
-    private static void choose(Map<Meaning, Candidate> chosen, Meaning meaning, Candidate candidate,
-            List<String> unmapped) {
+    private static void choose(
+            Map<Meaning, Candidate> chosen, Meaning meaning, Candidate candidate, List<String> unmapped) {
         Candidate other = chosen.get(meaning);
         if (other == null || candidate.better(other)) {
             chosen.put(meaning, candidate);
@@ -99,8 +117,10 @@ public record Proposal(Template template, List<String> supposed, List<String> un
     }
 
     private static List<Column> columns(Map<Meaning, Candidate> chosen, List<String> supposed) {
-        boolean metric = chosen.values().stream().flatMap(c -> c.unit.stream())
-                .anyMatch(u -> u == FigureUnit.METRE || u == FigureUnit.KILOMETRES_PER_HOUR
+        boolean metric = chosen.values().stream()
+                .flatMap(c -> c.unit.stream())
+                .anyMatch(u -> u == FigureUnit.METRE
+                        || u == FigureUnit.KILOMETRES_PER_HOUR
                         || u == FigureUnit.METRES_PER_SECOND);
         List<Column> columns = new ArrayList<>();
         chosen.forEach((meaning, candidate) -> {
@@ -112,7 +132,8 @@ public record Proposal(Template template, List<String> supposed, List<String> un
                 return usual;
             });
             if (meaning.sided() && !candidate.lettered) {
-                supposed.add("a plus under “" + candidate.header + "” is supposed to be to the right of the target line");
+                supposed.add(
+                        "a plus under “" + candidate.header + "” is supposed to be to the right of the target line");
             }
             columns.add(new Column(candidate.header, meaning, unit, PositiveSide.RIGHT));
         });

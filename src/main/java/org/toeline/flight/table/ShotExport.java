@@ -22,27 +22,30 @@ public final class ShotExport {
     private static final String REMARK = "Remark";
     private static final int DECIMALS = 4;
 
-    private ShotExport() {
-    }
+    private ShotExport() {}
 
     /** The template that reads back what is written here. */
     public static Template template() {
-        List<Column> columns = Arrays.stream(ShotFigure.values()).map(f -> new Column(heading(f),
-                Meaning.of(f.id()).orElseThrow(), f.shownUnit(), PositiveSide.RIGHT)).toList();
+        List<Column> columns = Arrays.stream(ShotFigure.values())
+                .map(f -> new Column(heading(f), Meaning.of(f.id()).orElseThrow(), f.shownUnit(), PositiveSide.RIGHT))
+                .toList();
         return new Template("as written by the program", Separator.COMMA, DecimalMark.POINT, columns, List.of(REMARK));
     }
 
     /** All figures that any of the shots has. */
     public static String csv(List<Shot> shots) {
         List<ShotFigure> figures = Arrays.stream(ShotFigure.values())
-                .filter(f -> shots.stream().anyMatch(s -> s.figure(f).isPresent())).toList();
+                .filter(f -> shots.stream().anyMatch(s -> s.figure(f).isPresent()))
+                .toList();
         StringBuilder out = new StringBuilder();
         try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180)) {
-            List<String> headings = new ArrayList<>(figures.stream().map(ShotExport::heading).toList());
+            List<String> headings =
+                    new ArrayList<>(figures.stream().map(ShotExport::heading).toList());
             headings.add(REMARK);
             printer.printRecord(headings);
             for (Shot shot : shots) {
-                List<String> cells = new ArrayList<>(figures.stream().map(f -> cell(shot, f)).toList());
+                List<String> cells =
+                        new ArrayList<>(figures.stream().map(f -> cell(shot, f)).toList());
                 cells.add(harmless(shot.remark()));
                 printer.printRecord(cells);
             }
@@ -54,7 +57,8 @@ public final class ShotExport {
 
     private static String heading(ShotFigure figure) {
         String words = figure.words();
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + " (" + figure.shownUnit().id() + ")";
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + " ("
+                + figure.shownUnit().id() + ")";
     }
 
     private static String cell(Shot shot, ShotFigure figure) {
@@ -63,7 +67,10 @@ public final class ShotExport {
             return "";
         }
         double shown = figure.shownUnit().fromInside(value.getAsDouble()) * (figure.sided() ? -1 : 1);
-        return BigDecimal.valueOf(shown).setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(shown)
+                .setScale(DECIMALS, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** Text that begins like a formula (=, +, −, @, tab, line end; also in full width) is made plain text. */

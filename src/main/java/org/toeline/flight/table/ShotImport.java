@@ -19,10 +19,32 @@ import org.toeline.flight.ShotFigure;
  */
 public final class ShotImport {
 
-    private static final List<String> SUMMARY_WORDS = List.of("average", "avg", "mean", "median", "total", "sum",
-            "std", "std.", "st.dev", "stdev", "standard deviation", "deviation",
-            "min", "max", "minimum", "maximum", "consistency",
-            "mittelwert", "durchschnitt", "mittel", "summe", "gesamt", "standardabweichung", "streuung", "ø");
+    private static final List<String> SUMMARY_WORDS = List.of(
+            "average",
+            "avg",
+            "mean",
+            "median",
+            "total",
+            "sum",
+            "std",
+            "std.",
+            "st.dev",
+            "stdev",
+            "standard deviation",
+            "deviation",
+            "min",
+            "max",
+            "minimum",
+            "maximum",
+            "consistency",
+            "mittelwert",
+            "durchschnitt",
+            "mittel",
+            "summe",
+            "gesamt",
+            "standardabweichung",
+            "streuung",
+            "ø");
 
     /** A word that begins more rows than this is a name or a club, not a summary. */
     private static final long OFTEN = 3;
@@ -46,16 +68,24 @@ public final class ShotImport {
         TableText text = TableText.of(bytes);
         ShotImport work = new ShotImport(template);
         work.read(template.separator().cut(text.text()));
-        return new Imported(work.shots, work.lines, work.leftOut, work.notes, text.encoding().name());
+        return new Imported(
+                work.shots,
+                work.lines,
+                work.leftOut,
+                work.notes,
+                text.encoding().name());
     }
 
     private void read(Grid grid) {
-        List<String> sought = Stream.concat(template.columns().stream().map(Column::header),
-                template.remarks().stream()).toList();
+        List<String> sought = Stream.concat(
+                        template.columns().stream().map(Column::header), template.remarks().stream())
+                .toList();
         Optional<Header> found = Header.find(grid, sought);
         if (found.isEmpty()) {
-            leftOut.add(LeftOut.row(1, "none of the headings of “" + template.name() + "” stands in the first "
-                    + Header.LOOK_AT + " lines"));
+            leftOut.add(LeftOut.row(
+                    1,
+                    "none of the headings of “" + template.name() + "” stands in the first " + Header.LOOK_AT
+                            + " lines"));
             return;
         }
         Header header = found.get();
@@ -77,10 +107,13 @@ public final class ShotImport {
 
     private void place(Header header) {
         for (Column column : template.columns()) {
-            header.column(column.header()).ifPresentOrElse(i -> places.put(column, i),
-                    () -> notes.add("there is no column “" + column.header() + "”"));
-            long often = header.row().cells().stream().filter(c -> Header.plain(c).equals(
-                    Header.plain(column.header()))).count();
+            header.column(column.header())
+                    .ifPresentOrElse(
+                            i -> places.put(column, i),
+                            () -> notes.add("there is no column “" + column.header() + "”"));
+            long often = header.row().cells().stream()
+                    .filter(c -> Header.plain(c).equals(Header.plain(column.header())))
+                    .count();
             if (often > 1) {
                 notes.add("“" + FigureCell.shortened(column.header()) + "” stands over " + often
                         + " columns; the first was read");
@@ -94,11 +127,14 @@ public final class ShotImport {
         if (template.decimalMark() != DecimalMark.GUESS) {
             return template.decimalMark() == DecimalMark.COMMA ? ',' : '.';
         }
-        Map<Character, Long> votes = body.stream().flatMap(r -> places.values().stream().map(r::cell))
-                .map(FigureCell::decisive).filter(c -> c != 0)
+        Map<Character, Long> votes = body.stream()
+                .flatMap(r -> places.values().stream().map(r::cell))
+                .map(FigureCell::decisive)
+                .filter(c -> c != 0)
                 .collect(Collectors.groupingBy(c -> c, Collectors.counting()));
         return votes.getOrDefault(',', 0L) > votes.getOrDefault('.', 0L) && separator != ',' || onlyQuotedCommas(votes)
-                ? ',' : '.';
+                ? ','
+                : '.';
     }
 
     private static boolean onlyQuotedCommas(Map<Character, Long> votes) {
@@ -119,15 +155,18 @@ public final class ShotImport {
                 try {
                     figures.put(column.meaning(), figure(cell, column, decimal));
                 } catch (FigureCell.Unreadable e) {
-                    cells.add(LeftOut.cell(row.line(), "“" + FigureCell.shortened(column.header())
-                            + "”: " + e.getMessage()));
+                    cells.add(LeftOut.cell(
+                            row.line(), "“" + FigureCell.shortened(column.header()) + "”: " + e.getMessage()));
                 }
             }
         });
         Shot shot = new Shot(figuresOf(figures), remark(row));
         if (shot.figures().isEmpty()) {
-            leftOut.add(LeftOut.row(row.line(), cells.isEmpty() ? "no figure stands under a heading that was mapped"
-                    : cells.get(0).reason()));
+            leftOut.add(LeftOut.row(
+                    row.line(),
+                    cells.isEmpty()
+                            ? "no figure stands under a heading that was mapped"
+                            : cells.get(0).reason()));
             return;
         }
         leftOut.addAll(cells);
@@ -147,13 +186,18 @@ public final class ShotImport {
         if (summary(row) && beginnings.getOrDefault(first(row), 0L) <= OFTEN) {
             return Optional.of("a summary, not a shot (“" + FigureCell.shortened(first(row)) + "”)");
         }
-        long beyond = row.cells().stream().skip(header.width()).filter(c -> !c.isEmpty()).count();
+        long beyond = row.cells().stream()
+                .skip(header.width())
+                .filter(c -> !c.isEmpty())
+                .count();
         if (beyond > 0) {
             return Optional.of((header.width() + beyond) + " cells under " + header.width()
                     + " headings: a separator within a figure?");
         }
-        boolean units = row.filled() > 0 && row.cells().stream().filter(c -> !c.isEmpty())
-                .allMatch(c -> UnitWords.of(c).isPresent());
+        boolean units = row.filled() > 0
+                && row.cells().stream()
+                        .filter(c -> !c.isEmpty())
+                        .allMatch(c -> UnitWords.of(c).isPresent());
         return units ? Optional.of("units, not a shot") : Optional.empty();
     }
 
@@ -162,7 +206,8 @@ public final class ShotImport {
     }
 
     private static boolean summary(Row row) {
-        String first = first(row).toLowerCase(Locale.ROOT).replaceAll("[:=]$", "").strip();
+        String first =
+                first(row).toLowerCase(Locale.ROOT).replaceAll("[:=]$", "").strip();
         return SUMMARY_WORDS.stream()
                 .anyMatch(w -> first.equals(w) || first.startsWith(w + " ") || first.startsWith(w + ":"));
     }

@@ -24,7 +24,8 @@ public record TableLook(List<String> headings, List<List<String>> rows) {
      */
     public static TableLook of(byte[] bytes, Template template, int most) {
         Grid grid = template.separator().cut(TableText.of(bytes).text());
-        List<String> sought = new ArrayList<>(template.columns().stream().map(Column::header).toList());
+        List<String> sought =
+                new ArrayList<>(template.columns().stream().map(Column::header).toList());
         sought.addAll(template.remarks());
         int top = Header.find(grid, sought).map(Header::index).orElseGet(() -> firstFilled(grid));
         if (top < 0) {
@@ -32,8 +33,12 @@ public record TableLook(List<String> headings, List<List<String>> rows) {
         }
         Row headings = grid.rows().get(top);
         int width = Math.max(1, new Header(headings, top).width());
-        List<List<String>> rows = grid.rows().stream().skip(top + 1L).filter(r -> !r.blank()).limit(most)
-                .map(r -> cells(r, width)).toList();
+        List<List<String>> rows = grid.rows().stream()
+                .skip(top + 1L)
+                .filter(r -> !r.blank())
+                .limit(most)
+                .map(r -> cells(r, width))
+                .toList();
         return new TableLook(cells(headings, width), rows);
     }
 

@@ -33,8 +33,13 @@ record TableText(String text, Charset encoding) {
             return decoded(bytes, 0, StandardCharsets.UTF_16BE);
         }
         try {
-            return new TableText(StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-                    .decode(ByteBuffer.wrap(bytes)).toString(), StandardCharsets.UTF_8);
+            return new TableText(
+                    StandardCharsets.UTF_8
+                            .newDecoder()
+                            .onMalformedInput(CodingErrorAction.REPORT)
+                            .decode(ByteBuffer.wrap(bytes))
+                            .toString(),
+                    StandardCharsets.UTF_8);
         } catch (CharacterCodingException e) {
             return decoded(bytes, 0, WINDOWS);
         }

@@ -10,8 +10,8 @@ import java.util.Set;
  * @param columns what the columns mean, each meaning once
  * @param remarks headings of columns whose text is kept as the shot's remark, in this order
  */
-public record Template(String name, Separator separator, DecimalMark decimalMark, List<Column> columns,
-        List<String> remarks) {
+public record Template(
+        String name, Separator separator, DecimalMark decimalMark, List<Column> columns, List<String> remarks) {
 
     public Template {
         if (name.isBlank()) {

@@ -23,8 +23,7 @@ public final class TemplateDocument {
     private static final JsonSchema SCHEMA = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
             .getSchema(TemplateDocument.class.getResourceAsStream("template.schema.json"));
 
-    private TemplateDocument() {
-    }
+    private TemplateDocument() {}
 
     /** A document is not a template; the message says where and why, in the middle of a sentence. */
     public static final class Unreadable extends Exception {
@@ -39,11 +38,14 @@ public final class TemplateDocument {
     public static String write(Template template) {
         ObjectNode root = JSON.createObjectNode();
         root.put("format", "toeline-shot-template").put("version", 1).put("name", template.name());
-        root.put("separator", template.separator().id()).put("decimalMark", template.decimalMark().id());
+        root.put("separator", template.separator().id())
+                .put("decimalMark", template.decimalMark().id());
         ArrayNode columns = root.putArray("columns");
         for (Column column : template.columns()) {
             ObjectNode node = columns.addObject();
-            node.put("header", column.header()).put("meaning", column.meaning().id()).put("unit", column.unit().id());
+            node.put("header", column.header())
+                    .put("meaning", column.meaning().id())
+                    .put("unit", column.unit().id());
             if (column.meaning().sided()) {
                 node.put("plus", column.positiveSide().id());
             }
@@ -78,17 +80,25 @@ public final class TemplateDocument {
     private static Template template(JsonNode root) {
         List<Column> columns = new ArrayList<>();
         for (JsonNode node : root.path("columns")) {
-            PositiveSide side = node.path("plus").asText("right").equals(PositiveSide.LEFT.id()) ? PositiveSide.LEFT
+            PositiveSide side = node.path("plus").asText("right").equals(PositiveSide.LEFT.id())
+                    ? PositiveSide.LEFT
                     : PositiveSide.RIGHT;
-            columns.add(new Column(node.path("header").asText(), Meaning.of(node.path("meaning").asText()).orElseThrow(),
-                    FigureUnit.of(node.path("unit").asText()).orElseThrow(), side));
+            columns.add(new Column(
+                    node.path("header").asText(),
+                    Meaning.of(node.path("meaning").asText()).orElseThrow(),
+                    FigureUnit.of(node.path("unit").asText()).orElseThrow(),
+                    side));
         }
         List<String> remarks = new ArrayList<>();
         root.path("remarks").forEach(r -> remarks.add(r.asText()));
         Separator separator = Arrays.stream(Separator.values())
-                .filter(s -> s.id().equals(root.path("separator").asText("guess"))).findFirst().orElseThrow();
+                .filter(s -> s.id().equals(root.path("separator").asText("guess")))
+                .findFirst()
+                .orElseThrow();
         DecimalMark mark = Arrays.stream(DecimalMark.values())
-                .filter(d -> d.id().equals(root.path("decimalMark").asText("guess"))).findFirst().orElseThrow();
+                .filter(d -> d.id().equals(root.path("decimalMark").asText("guess")))
+                .findFirst()
+                .orElseThrow();
         return new Template(root.path("name").asText(), separator, mark, columns, remarks);
     }
 }

@@ -20,10 +20,13 @@ public record TypedFigure(OptionalDouble inside, Optional<String> fault) {
             return new TypedFigure(OptionalDouble.empty(), Optional.empty());
         }
         try {
-            double figure = FigureCell.read(text, new Column(meaning.id(), meaning, unit, PositiveSide.RIGHT),
+            double figure = FigureCell.read(
+                    text,
+                    new Column(meaning.id(), meaning, unit, PositiveSide.RIGHT),
                     FigureCell.decisive(text) == ',' ? ',' : '.');
             boolean below = (meaning == Meaning.SPIN_RATE || meaning == Meaning.BACK_SPIN) && figure < 0;
-            return below ? unread("“" + FigureCell.shortened(text) + "” is below zero")
+            return below
+                    ? unread("“" + FigureCell.shortened(text) + "” is below zero")
                     : new TypedFigure(OptionalDouble.of(figure), Optional.empty());
         } catch (FigureCell.Unreadable e) {
             return unread(e.getMessage());

@@ -11,44 +11,66 @@ import org.toeline.flight.FigureUnit;
 final class UnitWords {
 
     private static final Map<String, FigureUnit> WORDS = Map.ofEntries(
-            Map.entry("mph", FigureUnit.MILES_PER_HOUR), Map.entry("mi/h", FigureUnit.MILES_PER_HOUR),
-            Map.entry("m/s", FigureUnit.METRES_PER_SECOND), Map.entry("mps", FigureUnit.METRES_PER_SECOND),
-            Map.entry("km/h", FigureUnit.KILOMETRES_PER_HOUR), Map.entry("kmh", FigureUnit.KILOMETRES_PER_HOUR),
+            Map.entry("mph", FigureUnit.MILES_PER_HOUR),
+            Map.entry("mi/h", FigureUnit.MILES_PER_HOUR),
+            Map.entry("m/s", FigureUnit.METRES_PER_SECOND),
+            Map.entry("mps", FigureUnit.METRES_PER_SECOND),
+            Map.entry("km/h", FigureUnit.KILOMETRES_PER_HOUR),
+            Map.entry("kmh", FigureUnit.KILOMETRES_PER_HOUR),
             Map.entry("kph", FigureUnit.KILOMETRES_PER_HOUR),
-            Map.entry("m", FigureUnit.METRE), Map.entry("meter", FigureUnit.METRE), Map.entry("meters", FigureUnit.METRE),
-            Map.entry("metre", FigureUnit.METRE), Map.entry("metres", FigureUnit.METRE),
-            Map.entry("yd", FigureUnit.YARD), Map.entry("yds", FigureUnit.YARD), Map.entry("yard", FigureUnit.YARD),
+            Map.entry("m", FigureUnit.METRE),
+            Map.entry("meter", FigureUnit.METRE),
+            Map.entry("meters", FigureUnit.METRE),
+            Map.entry("metre", FigureUnit.METRE),
+            Map.entry("metres", FigureUnit.METRE),
+            Map.entry("yd", FigureUnit.YARD),
+            Map.entry("yds", FigureUnit.YARD),
+            Map.entry("yard", FigureUnit.YARD),
             Map.entry("yards", FigureUnit.YARD),
-            Map.entry("ft", FigureUnit.FOOT), Map.entry("feet", FigureUnit.FOOT), Map.entry("foot", FigureUnit.FOOT),
-            Map.entry("fuß", FigureUnit.FOOT), Map.entry("fuss", FigureUnit.FOOT),
-            Map.entry("°", FigureUnit.DEGREE), Map.entry("deg", FigureUnit.DEGREE), Map.entry("degrees", FigureUnit.DEGREE),
-            Map.entry("degree", FigureUnit.DEGREE), Map.entry("grad", FigureUnit.DEGREE),
-            Map.entry("rad", FigureUnit.RADIAN), Map.entry("rad/s", FigureUnit.RADIANS_PER_SECOND),
-            Map.entry("rpm", FigureUnit.TURNS_PER_MINUTE), Map.entry("u/min", FigureUnit.TURNS_PER_MINUTE),
-            Map.entry("upm", FigureUnit.TURNS_PER_MINUTE), Map.entry("1/min", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("ft", FigureUnit.FOOT),
+            Map.entry("feet", FigureUnit.FOOT),
+            Map.entry("foot", FigureUnit.FOOT),
+            Map.entry("fuß", FigureUnit.FOOT),
+            Map.entry("fuss", FigureUnit.FOOT),
+            Map.entry("°", FigureUnit.DEGREE),
+            Map.entry("deg", FigureUnit.DEGREE),
+            Map.entry("degrees", FigureUnit.DEGREE),
+            Map.entry("degree", FigureUnit.DEGREE),
+            Map.entry("grad", FigureUnit.DEGREE),
+            Map.entry("rad", FigureUnit.RADIAN),
+            Map.entry("rad/s", FigureUnit.RADIANS_PER_SECOND),
+            Map.entry("rpm", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("u/min", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("upm", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("1/min", FigureUnit.TURNS_PER_MINUTE),
             Map.entry("min-1", FigureUnit.TURNS_PER_MINUTE),
-            Map.entry("s", FigureUnit.SECOND), Map.entry("sec", FigureUnit.SECOND), Map.entry("sek", FigureUnit.SECOND),
-            Map.entry("seconds", FigureUnit.SECOND), Map.entry("sekunden", FigureUnit.SECOND));
+            Map.entry("s", FigureUnit.SECOND),
+            Map.entry("sec", FigureUnit.SECOND),
+            Map.entry("sek", FigureUnit.SECOND),
+            Map.entry("seconds", FigureUnit.SECOND),
+            Map.entry("sekunden", FigureUnit.SECOND));
 
     /** A unit at the end of a heading: in brackets, after “in”, or after a comma, slash, bar, dash or underscore. */
     private static final Pattern AT_END = Pattern.compile(
             "^(?<name>.*?)\\s*(?:[(\\[{]\\s*(?<in>[^)\\]}]+?)\\s*[)\\]}]|(?:\\s+in\\s+|\\s*[,|_\\-]\\s*|\\s+/?\\s*)"
-            + "(?<after>[^\\s,|_(\\[]+))\\s*\\.?$", Pattern.CASE_INSENSITIVE);
+                    + "(?<after>[^\\s,|_(\\[]+))\\s*\\.?$",
+            Pattern.CASE_INSENSITIVE);
 
     /** A longer text is no heading. */
     private static final int MOST_LETTERS = 120;
 
-    private UnitWords() {
-    }
+    private UnitWords() {}
 
     static Optional<FigureUnit> of(String word) {
-        String plain = word.strip().toLowerCase(Locale.ROOT).replaceAll("^[(\\[{]|[)\\]}.]$", "").strip();
+        String plain = word.strip()
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("^[(\\[{]|[)\\]}.]$", "")
+                .strip();
         return Optional.ofNullable(WORDS.get(plain));
     }
 
     /** A heading taken apart: its words without the unit, and the unit it states if it states one. */
-    record Heading(String words, Optional<FigureUnit> unit) {
-    }
+    record Heading(String words, Optional<FigureUnit> unit) {}
 
     static Heading heading(String text) {
         Matcher matcher = AT_END.matcher(text.strip());

@@ -68,14 +68,21 @@ final class FolderOpening {
     private LedgerException cannot(IOException e) {
         String message = String.valueOf(e.getMessage());
         boolean full = message.contains("No space left") || message.contains("not enough space");
-        return new LedgerException(full ? Fault.FULL : Fault.READ_ONLY, place.folder() + ": the ledger cannot be opened or made "
-                + "here (" + e.getClass().getSimpleName() + ": " + message + "); choose another folder or make room", e);
+        return new LedgerException(
+                full ? Fault.FULL : Fault.READ_ONLY,
+                place.folder() + ": the ledger cannot be opened or made " + "here ("
+                        + e.getClass().getSimpleName() + ": " + message + "); choose another folder or make room",
+                e);
     }
 
     private LedgerException damaged(String how) {
         Optional<Path> backup = Backups.newest(place);
-        return new LedgerException(Fault.DAMAGED, place.file() + ": the ledger is damaged (" + how + "); nothing was changed; "
-                + backup.map(b -> "the newest backup is " + b).orElse("there is no backup in " + place.backups()), backup);
+        return new LedgerException(
+                Fault.DAMAGED,
+                place.file() + ": the ledger is damaged (" + how + "); nothing was changed; "
+                        + backup.map(b -> "the newest backup is " + b)
+                                .orElse("there is no backup in " + place.backups()),
+                backup);
     }
 
     /** What a program left that was stopped while it made a ledger. */
@@ -91,8 +98,11 @@ final class FolderOpening {
     private void make(Path file) throws IOException, LedgerException {
         Optional<Path> backup = Backups.newest(place);
         if (backup.isPresent()) {
-            throw new LedgerException(Fault.MISSING, file + ": there is no ledger here, but backups of one; nothing was changed; "
-                    + "the newest is " + backup.get(), backup);
+            throw new LedgerException(
+                    Fault.MISSING,
+                    file + ": there is no ledger here, but backups of one; nothing was changed; " + "the newest is "
+                            + backup.get(),
+                    backup);
         }
         Path beside = file.resolveSibling(UNFINISHED + UUID.randomUUID() + ".db");
         try {
@@ -132,14 +142,17 @@ final class FolderOpening {
 
     private LedgerException reported(SQLException e) {
         return Faults.fault(e) == Fault.DAMAGED || Faults.fault(e) == Fault.OTHER
-                ? damaged(Faults.reason(e)) : Faults.of(e, "the ledger could not be opened", place);
+                ? damaged(Faults.reason(e))
+                : Faults.of(e, "the ledger could not be opened", place);
     }
 
     /** Commits that wait in a log cannot be read where nothing may be written: then a copy is opened. */
     private Database openReadOnly(Path file) throws IOException, LedgerException {
         if (!Files.exists(file)) {
-            throw new LedgerException(Fault.READ_ONLY, place.folder()
-                    + ": there is no ledger here, and none can be made, since nothing can be written; choose another folder");
+            throw new LedgerException(
+                    Fault.READ_ONLY,
+                    place.folder()
+                            + ": there is no ledger here, and none can be made, since nothing can be written; choose another folder");
         }
         Path read = LedgerFile.hasLog(file) ? copy(file) : file;
         Optional<String> fault = LedgerFile.plainFault(read);
@@ -154,8 +167,10 @@ final class FolderOpening {
                 throw damaged("it has no tables of a ledger");
             }
             if (version.getAsInt() < Schema.LATEST) {
-                throw new LedgerException(Fault.READ_ONLY, place.file() + ": the ledger has version " + version.getAsInt()
-                        + " and must be brought to " + Schema.LATEST + ", but nothing can be written here; copy its folder");
+                throw new LedgerException(
+                        Fault.READ_ONLY,
+                        place.file() + ": the ledger has version " + version.getAsInt() + " and must be brought to "
+                                + Schema.LATEST + ", but nothing can be written here; copy its folder");
             }
         } catch (SQLException e) {
             throw reported(e);

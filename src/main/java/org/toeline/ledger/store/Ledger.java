@@ -17,6 +17,7 @@ import org.toeline.ledger.store.backup.ServerBackups;
 import org.toeline.ledger.store.place.Database;
 import org.toeline.ledger.store.place.Database.Access;
 import org.toeline.ledger.store.place.Faults;
+import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.ledger.store.place.LedgerPlace;
@@ -25,7 +26,6 @@ import org.toeline.ledger.store.place.Sources;
 import org.toeline.ledger.store.rows.Aside;
 import org.toeline.ledger.store.rows.Finder;
 import org.toeline.ledger.store.rows.FindingRows;
-import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.rows.Intake;
 import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.LensRows;
@@ -72,8 +72,10 @@ public final class Ledger implements AutoCloseable {
         return open(place, bay, Clock.systemDefaultZone(), UnaryOperator.identity());
     }
 
-    static Ledger open(LedgerPlace place, String bay, Clock clock, UnaryOperator<DataSource> through) throws LedgerException {
-        Database database = place instanceof LedgerPlace.Folder folder ? new FolderOpening(folder, through).open()
+    static Ledger open(LedgerPlace place, String bay, Clock clock, UnaryOperator<DataSource> through)
+            throws LedgerException {
+        Database database = place instanceof LedgerPlace.Folder folder
+                ? new FolderOpening(folder, through).open()
                 : server((LedgerPlace.Server) place, through);
         return new Ledger(database, new Stamp(bay, clock));
     }
@@ -138,8 +140,12 @@ public final class Ledger implements AutoCloseable {
     /** Keeps a new lesson. */
     public KeptLesson keep(int playerId, Lesson lesson, List<StatedFinding> findings) throws LedgerException {
         return database.write("the lesson could not be kept", h -> {
-            Player player = new Players(h, stamp).get(playerId).orElseThrow(() -> new LedgerException(Fault.UNKNOWN,
-                    place().name() + ": there is no player " + playerId + " (any more); the lesson was not kept"));
+            Player player = new Players(h, stamp)
+                    .get(playerId)
+                    .orElseThrow(() -> new LedgerException(
+                            Fault.UNKNOWN,
+                            place().name() + ": there is no player " + playerId
+                                    + " (any more); the lesson was not kept"));
             return lessons(h).get(lessons(h).add(player, lesson, findings)).orElseThrow();
         });
     }
@@ -150,18 +156,21 @@ public final class Ledger implements AutoCloseable {
      *
      * @param playerId whose lesson it is, where the name does not say
      */
-    public TakenIn takeIn(Lesson lesson, List<StatedFinding> findings, Optional<Integer> playerId) throws LedgerException {
-        return database.write("the lesson could not be taken in", h -> new Intake(new Players(h, stamp), lessons(h), place())
-                .take(lesson, findings, playerId));
+    public TakenIn takeIn(Lesson lesson, List<StatedFinding> findings, Optional<Integer> playerId)
+            throws LedgerException {
+        return database.write(
+                "the lesson could not be taken in",
+                h -> new Intake(new Players(h, stamp), lessons(h), place()).take(lesson, findings, playerId));
     }
 
     /**
      * Saves a changed lesson over the version it was made from. When another bay changed it meanwhile, theirs stands and this
      * one is kept beside it: nobody's work is overwritten unseen.
      */
-    public Saved save(int lessonId, int baseVersion, Lesson lesson, List<StatedFinding> findings) throws LedgerException {
-        return database.write("the lesson could not be saved",
-                h -> lessons(h).save(lessonId, baseVersion, lesson, findings));
+    public Saved save(int lessonId, int baseVersion, Lesson lesson, List<StatedFinding> findings)
+            throws LedgerException {
+        return database.write(
+                "the lesson could not be saved", h -> lessons(h).save(lessonId, baseVersion, lesson, findings));
     }
 
     /**
@@ -172,8 +181,12 @@ public final class Ledger implements AutoCloseable {
      */
     public int give(int lessonId, int playerId) throws LedgerException {
         return database.write("the lesson could not be given to the player", h -> {
-            Player player = new Players(h, stamp).get(playerId).orElseThrow(() -> new LedgerException(Fault.UNKNOWN,
-                    place().name() + ": there is no player " + playerId + " (any more); the lesson stays as it was"));
+            Player player = new Players(h, stamp)
+                    .get(playerId)
+                    .orElseThrow(() -> new LedgerException(
+                            Fault.UNKNOWN,
+                            place().name() + ": there is no player " + playerId
+                                    + " (any more); the lesson stays as it was"));
             return lessons(h).give(lessonId, player);
         });
     }
@@ -193,7 +206,8 @@ public final class Ledger implements AutoCloseable {
     public void rehearse(Lesson lesson) throws LedgerException {
         database.write("the ledger cannot be written", h -> {
             h.savepoint(REHEARSAL);
-            Player player = new Players(h, stamp).add(PlayerDetails.of(Optional.empty(), lesson.sheet().handedness()));
+            Player player = new Players(h, stamp)
+                    .add(PlayerDetails.of(Optional.empty(), lesson.sheet().handedness()));
             int id = lessons(h).add(player, lesson, List.of());
             lessons(h).save(id, 1, lesson, List.of());
             lessons(h).get(id);
@@ -243,7 +257,8 @@ public final class Ledger implements AutoCloseable {
 
     /** Notes what a lesson's clip holds, so that it can be found again under another name. */
     public void noteClip(int lessonId, View view, Fingerprint fingerprint) throws LedgerException {
-        database.write("the clip's fingerprint could not be kept", h -> new TakeRows(h).note(lessonId, view, fingerprint));
+        database.write(
+                "the clip's fingerprint could not be kept", h -> new TakeRows(h).note(lessonId, view, fingerprint));
     }
 
     /** Keeps the shots hit from a lesson's setup, in their order, in place of those that were kept. */
@@ -295,7 +310,9 @@ public final class Ledger implements AutoCloseable {
      * @param beside in whose backup folder the copy of a server's ledger is put
      */
     public Path backUp(LedgerPlace.Folder beside) throws LedgerException {
-        return place() instanceof LedgerPlace.Server server ? new ServerBackups(server).make(beside.backups()) : backUp();
+        return place() instanceof LedgerPlace.Server server
+                ? new ServerBackups(server).make(beside.backups())
+                : backUp();
     }
 
     /** Puts a copy of a server's ledger into a database that has none yet. */
@@ -326,7 +343,8 @@ public final class Ledger implements AutoCloseable {
         if (place() instanceof LedgerPlace.Folder folder) {
             return folder;
         }
-        throw new LedgerException(Fault.OTHER, place().name() + ": a server's ledger has no folder; say where its backup is to be put");
+        throw new LedgerException(
+                Fault.OTHER, place().name() + ": a server's ledger has no folder; say where its backup is to be put");
     }
 
     @Override

@@ -28,6 +28,7 @@ public final class Media {
     private static final String UNFINISHED = ".copy-";
     /** A search looks no deeper into folders, and at no more files, than these. */
     private static final int DEEPEST = 8;
+
     private static final int MOST_FILES = 200_000;
 
     private final Path folder;
@@ -83,7 +84,8 @@ public final class Media {
     }
 
     private static boolean holds(Path file, Fingerprint fingerprint) throws IOException {
-        return Files.isRegularFile(file) && Files.size(file) == fingerprint.sizeBytes()
+        return Files.isRegularFile(file)
+                && Files.size(file) == fingerprint.sizeBytes()
                 && Fingerprint.of(file).equals(fingerprint);
     }
 
@@ -102,7 +104,8 @@ public final class Media {
                         found.putIfAbsent(fingerprint, file);
                     }
                 }
-                return found.size() == Set.copyOf(wanted).size() || ++seen[0] >= MOST_FILES ? FileVisitResult.TERMINATE
+                return found.size() == Set.copyOf(wanted).size() || ++seen[0] >= MOST_FILES
+                        ? FileVisitResult.TERMINATE
                         : FileVisitResult.CONTINUE;
             }
 

@@ -17,7 +17,9 @@ record ThoroughCheck(Database database) {
         boolean file = database.place() instanceof LedgerPlace.Folder;
         return database.read("the ledger could not be checked", h -> {
             if (file) {
-                String found = h.createQuery("pragma integrity_check(1)").mapTo(String.class).first();
+                String found = h.createQuery("pragma integrity_check(1)")
+                        .mapTo(String.class)
+                        .first();
                 if (!found.equals("ok")) {
                     return Optional.of(found.lines().findFirst().orElse("its pages do not fit together"));
                 }
@@ -30,13 +32,15 @@ record ThoroughCheck(Database database) {
     }
 
     private static Optional<String> firstAlteredLesson(Handle handle) {
-        record Row(int id, String sum, String document) {
-        }
+        record Row(int id, String sum, String document) {}
         int after = 0;
         while (true) {
-            List<Row> rows = handle.createQuery("select lesson_id, sha256, document from lesson_document where lesson_id > :after "
-                            + "order by lesson_id limit " + AT_ONCE).bind("after", after)
-                    .map((r, context) -> new Row(r.getInt(1), r.getString(2), r.getString(3))).list();
+            List<Row> rows = handle.createQuery(
+                            "select lesson_id, sha256, document from lesson_document where lesson_id > :after "
+                                    + "order by lesson_id limit " + AT_ONCE)
+                    .bind("after", after)
+                    .map((r, context) -> new Row(r.getInt(1), r.getString(2), r.getString(3)))
+                    .list();
             if (rows.isEmpty()) {
                 return Optional.empty();
             }

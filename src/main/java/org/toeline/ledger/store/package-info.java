@@ -16,4 +16,3 @@
 package org.toeline.ledger.store;
 
 import org.jspecify.annotations.NullMarked;
-

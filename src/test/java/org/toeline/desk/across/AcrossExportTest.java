@@ -18,14 +18,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import org.toeline.advice.Words;
+import org.toeline.across.Comparison;
 import org.toeline.across.StatedFindings;
+import org.toeline.advice.Words;
 import org.toeline.desk.across.AcrossExport.Format;
 import org.toeline.desk.work.Background;
-import org.toeline.paint.AcrossPlot;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.across.Comparison;
 import org.toeline.ledger.store.rows.LessonFindings;
+import org.toeline.paint.AcrossPlot;
 
 /** What changed, written where the coach wants it. */
 @ExtendWith(ApplicationExtension.class)
@@ -40,13 +40,21 @@ class AcrossExportTest {
     }
 
     private static LessonFindings lesson(int id, String name) throws Exception {
-        return new LessonFindings(id, Optional.empty(), "", StatedFindings.of(
-                LessonDocument.read(Path.of("sample-media", name, name + ".lesson.json"))));
+        return new LessonFindings(
+                id,
+                Optional.empty(),
+                "",
+                StatedFindings.of(LessonDocument.read(Path.of("sample-media", name, name + ".lesson.json"))));
     }
 
     private static AcrossPlot plot() throws Exception {
-        return new AcrossPlot("A. Sample, driver", "Really changed: tee height.", List.of("May 14", "Jun 11"), List.of(),
-                Comparison.of(List.of(lesson(1, "before"), lesson(2, "after")), 1, 2), Words.english());
+        return new AcrossPlot(
+                "A. Sample, driver",
+                "Really changed: tee height.",
+                List.of("May 14", "Jun 11"),
+                List.of(),
+                Comparison.of(List.of(lesson(1, "before"), lesson(2, "after")), 1, 2),
+                Words.english());
     }
 
     @ParameterizedTest
@@ -58,13 +66,17 @@ class AcrossExportTest {
         WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> !said.isEmpty());
         assertThat(said).containsExactly("What changed is in " + file);
         String begins = new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);
-        assertThat(begins).startsWith(switch (format) {
-            case PNG -> "\u0089PNG";
-            case PDF -> "%PDF-";
-            case CSV -> "reading,unit,lesson,";
-        });
+        assertThat(begins)
+                .startsWith(
+                        switch (format) {
+                            case PNG -> "\u0089PNG";
+                            case PDF -> "%PDF-";
+                            case CSV -> "reading,unit,lesson,";
+                        });
         if (format == Format.CSV) {
-            assertThat(begins.lines()).as("each reading of both lessons").hasSize(1 + 2 * plot().comparison().rows().size());
+            assertThat(begins.lines())
+                    .as("each reading of both lessons")
+                    .hasSize(1 + 2 * plot().comparison().rows().size());
         }
     }
 }

@@ -63,7 +63,9 @@ class DialogFrameTest {
     }
 
     private List<Window> dialogs() {
-        return Window.getWindows().stream().filter(w -> w instanceof Stage s && s.getOwner() == owner).toList();
+        return Window.getWindows().stream()
+                .filter(w -> w instanceof Stage s && s.getOwner() == owner)
+                .toList();
     }
 
     private Stage dialog() {
@@ -77,12 +79,18 @@ class DialogFrameTest {
     }
 
     private DialogFrame form() {
-        return new DialogFrame(owner, "A form").middle(new FieldRows().row("What it is called in full", field))
-                .leave("Cancel").act("keep", "Keep", () -> done.add("kept")).asksBeforeLosing(field::getText);
+        return new DialogFrame(owner, "A form")
+                .middle(new FieldRows().row("What it is called in full", field))
+                .leave("Cancel")
+                .act("keep", "Keep", () -> done.add("kept"))
+                .asksBeforeLosing(field::getText);
     }
 
     private DialogFrame question() {
-        return new DialogFrame(owner, "A question").heading("Shall it go?").text("It cannot be undone.").leave("Cancel")
+        return new DialogFrame(owner, "A question")
+                .heading("Shall it go?")
+                .text("It cannot be undone.")
+                .leave("Cancel")
                 .destroy("delete", "Delete", () -> done.add("deleted"));
     }
 
@@ -90,8 +98,10 @@ class DialogFrameTest {
     void itIsInTheMiddleOfItsWindowAndAsLargeAsItsWords(FxRobot robot) {
         show(robot, this::form);
         Stage dialog = dialog();
-        assertThat(dialog.getX() + dialog.getWidth() / 2).isCloseTo(owner.getX() + owner.getWidth() / 2, within(ROUNDED));
-        assertThat(dialog.getY() + dialog.getHeight() / 2).isCloseTo(owner.getY() + owner.getHeight() / 2, within(ROUNDED));
+        assertThat(dialog.getX() + dialog.getWidth() / 2)
+                .isCloseTo(owner.getX() + owner.getWidth() / 2, within(ROUNDED));
+        assertThat(dialog.getY() + dialog.getHeight() / 2)
+                .isCloseTo(owner.getY() + owner.getHeight() / 2, within(ROUNDED));
         assertThat(dialog.getWidth()).isBetween(400.0, 700.0);
         assertThat(dialog.getHeight()).isBetween(90.0, 220.0);
         for (Node label : dialog.getScene().getRoot().lookupAll(".label")) {
@@ -105,11 +115,18 @@ class DialogFrameTest {
         for (int i = 0; i < 100; i++) {
             rows.getChildren().add(new TextField("row " + i));
         }
-        show(robot, () -> new DialogFrame(owner, "Long").middle(rows).leave("Cancel").act("keep", "Keep", () -> done.add("kept")));
-        assertThat(dialog().getHeight()).isLessThanOrEqualTo(Screen.getPrimary().getVisualBounds().getHeight());
+        show(
+                robot,
+                () -> new DialogFrame(owner, "Long")
+                        .middle(rows)
+                        .leave("Cancel")
+                        .act("keep", "Keep", () -> done.add("kept")));
+        assertThat(dialog().getHeight())
+                .isLessThanOrEqualTo(Screen.getPrimary().getVisualBounds().getHeight());
         assertThat(dialog().getY()).isGreaterThanOrEqualTo(0);
         Node keep = robot.lookup("#keep").query();
-        assertThat(keep.localToScreen(keep.getBoundsInLocal()).getMaxY()).as("the buttons are in reach")
+        assertThat(keep.localToScreen(keep.getBoundsInLocal()).getMaxY())
+                .as("the buttons are in reach")
                 .isLessThan(Screen.getPrimary().getVisualBounds().getHeight());
         robot.clickOn("#keep");
         assertThat(done).containsExactly("kept");
@@ -117,7 +134,8 @@ class DialogFrameTest {
 
     @Test
     void itGrowsWithItsMiddle(FxRobot robot) {
-        VBox rows = new VBox(8, field, DialogFrame.wrapped("Words that need more lines where there is less room. ".repeat(6)));
+        VBox rows = new VBox(
+                8, field, DialogFrame.wrapped("Words that need more lines where there is less room. ".repeat(6)));
         rows.setPrefWidth(240);
         show(robot, () -> new DialogFrame(owner, "Growing").middle(rows).leave("Close"));
         double before = dialog().getHeight();
@@ -177,14 +195,20 @@ class DialogFrameTest {
         assertThat(field.getText()).contains("typed");
         robot.type(KeyCode.ESCAPE);
         assertThat(robot.lookup("#dialog-question").queryLabeled().getText()).contains("not kept");
-        assertThat(isScrolled((Region) field.getParent().getParent())).as("room for the question").isFalse();
+        assertThat(isScrolled((Region) field.getParent().getParent()))
+                .as("room for the question")
+                .isFalse();
         robot.type(KeyCode.ESCAPE);
-        assertThat(robot.lookup("#dialog-question").tryQuery()).as("Esc goes on, twice or not").isEmpty();
+        assertThat(robot.lookup("#dialog-question").tryQuery())
+                .as("Esc goes on, twice or not")
+                .isEmpty();
         assertThat(dialog().isShowing()).isTrue();
         robot.write(" on");
         assertThat(field.getText()).as("goes on where it was").isEqualTo("typed on");
         robot.interact(() -> dialog().fireEvent(new WindowEvent(dialog(), WindowEvent.WINDOW_CLOSE_REQUEST)));
-        assertThat(robot.lookup("#dialog-question").tryQuery()).as("the window’s own cross").isPresent();
+        assertThat(robot.lookup("#dialog-question").tryQuery())
+                .as("the window’s own cross")
+                .isPresent();
         robot.type(KeyCode.ENTER);
         assertThat(dialog().isShowing()).as("the default goes on").isTrue();
         assertThat(field.getText()).contains("typed");
@@ -204,10 +228,17 @@ class DialogFrameTest {
     @Test
     void aFaultIsSaidBesideItsFieldAndNothingIsKept(FxRobot robot) {
         TextField second = new TextField();
-        Fault fault = new Fault(field, () -> field.getText().length() > 3 ? Optional.of("Three letters at most.") : Optional.empty());
-        show(robot, () -> new DialogFrame(owner, "A form").middle(new FieldRows().row("Short", field, fault).row("Another", second))
-                .leave("Cancel").act("keep", "Keep", () -> done.add("kept")));
-        assertThat(fault.isVisible()).as("nothing is said before anything is done").isFalse();
+        Fault fault = new Fault(
+                field, () -> field.getText().length() > 3 ? Optional.of("Three letters at most.") : Optional.empty());
+        show(
+                robot,
+                () -> new DialogFrame(owner, "A form")
+                        .middle(new FieldRows().row("Short", field, fault).row("Another", second))
+                        .leave("Cancel")
+                        .act("keep", "Keep", () -> done.add("kept")));
+        assertThat(fault.isVisible())
+                .as("nothing is said before anything is done")
+                .isFalse();
         robot.interact(second::requestFocus);
         assertThat(fault.isVisible()).as("the field was left").isTrue();
         robot.clickOn("#keep");
@@ -215,9 +246,14 @@ class DialogFrameTest {
         assertThat(field.isFocused()).isTrue();
         assertThat(robot.lookup("#field-fault").queryLabeled().getText()).isEqualTo("Three letters at most.");
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(isScrolled((Region) field.getParent().getParent())).as("room for what is wrong").isFalse();
-        assertThat(fault.localToScene(0, 0).getY()).as("below its field, above the next")
-                .isBetween(field.localToScene(0, 0).getY(), second.localToScene(0, 0).getY());
+        assertThat(isScrolled((Region) field.getParent().getParent()))
+                .as("room for what is wrong")
+                .isFalse();
+        assertThat(fault.localToScene(0, 0).getY())
+                .as("below its field, above the next")
+                .isBetween(
+                        field.localToScene(0, 0).getY(),
+                        second.localToScene(0, 0).getY());
         robot.interact(() -> field.setText("abc"));
         assertThat(fault.isVisible()).as("mended").isFalse();
         robot.clickOn("#keep");

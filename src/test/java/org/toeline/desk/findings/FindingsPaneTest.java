@@ -33,7 +33,8 @@ class FindingsPaneTest {
     }
 
     private static Assessment sample(String id) throws Exception {
-        return Assessment.of(LessonDocument.read(Path.of("sample-media", id, id + ".lesson.json")).sheet());
+        return Assessment.of(LessonDocument.read(Path.of("sample-media", id, id + ".lesson.json"))
+                .sheet());
     }
 
     @Test
@@ -44,11 +45,16 @@ class FindingsPaneTest {
             pane.show(before);
         });
         robot.clickOn("#why-first");
-        assertThat(robot.lookup("#chain").query().getAccessibleText()).contains("Kim et al. 2018").contains("Ball against lead shoulder");
+        assertThat(robot.lookup("#chain").query().getAccessibleText())
+                .contains("Kim et al. 2018")
+                .contains("Ball against lead shoulder");
         WritableImage[] image = new WritableImage[1];
-        robot.interact(() -> image[0] = robot.lookup("#chain").query().getScene().snapshot(null));
+        robot.interact(
+                () -> image[0] = robot.lookup("#chain").query().getScene().snapshot(null));
         Files.createDirectories(Path.of("target", "screens"));
-        javax.imageio.ImageIO.write(SwingFXUtils.fromFXImage(image[0], null), "png",
+        javax.imageio.ImageIO.write(
+                SwingFXUtils.fromFXImage(image[0], null),
+                "png",
                 Path.of("target", "screens", "why-first.png").toFile());
         robot.clickOn("Close");
     }

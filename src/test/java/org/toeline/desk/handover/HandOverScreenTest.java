@@ -34,8 +34,8 @@ import org.toeline.handout.PhraseFile;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.mark.View;
 import org.toeline.video.Clip;
 import org.toeline.video.Frame;
@@ -56,8 +56,11 @@ class HandOverScreenTest extends ScreenUnderTest {
         Path media = Path.of("sample-media", id).toAbsolutePath();
         Lesson lesson = LessonDocument.read(media.resolve(id + ".lesson.json"));
         for (var clip : Map.copyOf(lesson.clips()).entrySet()) {
-            lesson = lesson.withClip(clip.getKey(), new ClipMoment(media.resolve(clip.getValue().clip()).toString(),
-                    clip.getValue().seconds()));
+            lesson = lesson.withClip(
+                    clip.getKey(),
+                    new ClipMoment(
+                            media.resolve(clip.getValue().clip()).toString(),
+                            clip.getValue().seconds()));
         }
         return lesson;
     }
@@ -106,10 +109,16 @@ class HandOverScreenTest extends ScreenUnderTest {
     @Test
     void whatIsShownIsWhatIsWritten(FxRobot robot) throws Exception {
         openSample(robot);
-        assertThat(robot.lookup("#handout").queryAs(ImageView.class).getFitWidth()).as("as wide as a phone").isEqualTo(360);
+        assertThat(robot.lookup("#handout").queryAs(ImageView.class).getFitWidth())
+                .as("as wide as a phone")
+                .isEqualTo(360);
         picture(robot, "hand-over-phone");
         robot.clickOn("#hand-over-words").write("Good grip today.");
-        changes(robot, () -> ((javafx.scene.control.RadioButton) robot.lookup("#shown-paper").query()).fire());
+        changes(
+                robot,
+                () -> ((javafx.scene.control.RadioButton)
+                                robot.lookup("#shown-paper").query())
+                        .fire());
         picture(robot, "hand-over-paper");
         robot.interact(() -> screen.writeAll(folder.resolve("out")));
         until(() -> said().stream().anyMatch(s -> s.contains("page.html")));
@@ -118,9 +127,15 @@ class HandOverScreenTest extends ScreenUnderTest {
         try (var files = Files.list(folder.resolve("out"))) {
             names = files.map(f -> f.getFileName().toString()).sorted().toList();
         }
-        assertThat(names).containsExactly("AS-2026-05-14-page.html", "AS-2026-05-14-page.pdf", "AS-2026-05-14-still.png");
-        BufferedImage still = javax.imageio.ImageIO.read(folder.resolve("out/AS-2026-05-14-still.png").toFile());
-        changes(robot, () -> ((javafx.scene.control.RadioButton) robot.lookup("#shown-large").query()).fire());
+        assertThat(names)
+                .containsExactly("AS-2026-05-14-page.html", "AS-2026-05-14-page.pdf", "AS-2026-05-14-still.png");
+        BufferedImage still = javax.imageio.ImageIO.read(
+                folder.resolve("out/AS-2026-05-14-still.png").toFile());
+        changes(
+                robot,
+                () -> ((javafx.scene.control.RadioButton)
+                                robot.lookup("#shown-large").query())
+                        .fire());
         BufferedImage onScreen = SwingFXUtils.fromFXImage(shown(robot), null);
         assertThat(onScreen.getWidth()).isEqualTo(still.getWidth());
         for (int y = 0; y < still.getHeight(); y += 7) {
@@ -128,7 +143,8 @@ class HandOverScreenTest extends ScreenUnderTest {
                 assertThat(onScreen.getRGB(x, y)).isEqualTo(still.getRGB(x, y));
             }
         }
-        try (PDDocument page = Loader.loadPDF(folder.resolve("out/AS-2026-05-14-page.pdf").toFile())) {
+        try (PDDocument page =
+                Loader.loadPDF(folder.resolve("out/AS-2026-05-14-page.pdf").toFile())) {
             assertThat(new PDFTextStripper().getText(page)).contains("Good grip today.");
         }
     }
@@ -140,7 +156,11 @@ class HandOverScreenTest extends ScreenUnderTest {
         changes(robot, () -> choose(robot, "#hand-over-view", Optional.of(View.DOWN_THE_LINE)));
         changes(robot, () -> choose(robot, "#hand-over-language", Locale.GERMAN));
         changes(robot, () -> choose(robot, "#hand-over-signed", org.toeline.handout.Signed.NOT));
-        changes(robot, () -> ((javafx.scene.control.CheckBox) robot.lookup("#hand-over-face").query()).fire());
+        changes(
+                robot,
+                () -> ((javafx.scene.control.CheckBox)
+                                robot.lookup("#hand-over-face").query())
+                        .fire());
         picture(robot, "hand-over-choices");
     }
 
@@ -150,15 +170,30 @@ class HandOverScreenTest extends ScreenUnderTest {
         KeptLesson after;
         try (Ledger ledger = Ledger.open(Settings.usual(folder).place(), "the test")) {
             ledger.takeIn(sample("before"), List.of(), Optional.empty());
-            after = ledger.lesson(ledger.takeIn(sample("after"), List.of(), Optional.empty()).lessonId()).orElseThrow();
+            after = ledger.lesson(ledger.takeIn(sample("after"), List.of(), Optional.empty())
+                            .lessonId())
+                    .orElseThrow();
         }
         robot.interact(() -> studio.records().opened(after));
         open(robot, after.lesson());
-        until(() -> robot.lookup("#hand-over-beside").queryAs(ComboBox.class).getItems().size() == 2);
+        until(() -> robot.lookup("#hand-over-beside")
+                        .queryAs(ComboBox.class)
+                        .getItems()
+                        .size()
+                == 2);
         Image alone = shown(robot);
-        changes(robot, () -> choose(robot, "#hand-over-beside",
-                robot.lookup("#hand-over-beside").queryAs(ComboBox.class).getItems().get(1)));
-        assertThat(shown(robot).getHeight()).as("another picture than the one still").isNotEqualTo(alone.getHeight());
+        changes(
+                robot,
+                () -> choose(
+                        robot,
+                        "#hand-over-beside",
+                        robot.lookup("#hand-over-beside")
+                                .queryAs(ComboBox.class)
+                                .getItems()
+                                .get(1)));
+        assertThat(shown(robot).getHeight())
+                .as("another picture than the one still")
+                .isNotEqualTo(alone.getHeight());
         picture(robot, "hand-over-before-after");
         changes(robot, () -> choose(robot, "#hand-over-beside", Optional.empty()));
         assertThat(shown(robot).getHeight()).isEqualTo(alone.getHeight());
@@ -169,7 +204,8 @@ class HandOverScreenTest extends ScreenUnderTest {
         openSample(robot);
         robot.clickOn("#hand-over-words").write("See you in two weeks.");
         robot.clickOn("#hand-over-keep-sentence");
-        assertThat(PhraseFile.read(folder.resolve("phrases.json")).phrases().own()).containsExactly("See you in two weeks.");
+        assertThat(PhraseFile.read(folder.resolve("phrases.json")).phrases().own())
+                .containsExactly("See you in two weeks.");
     }
 
     @Test
@@ -190,7 +226,10 @@ class HandOverScreenTest extends ScreenUnderTest {
         assertThat(dialog.isShowing()).as("what was typed is still there").isTrue();
         changes(robot, () -> robot.lookup("#phrases-keep").queryButton().fire());
         assertThat(dialog.isShowing()).isFalse();
-        assertThat(PhraseFile.read(folder.resolve("phrases.json")).phrases().byLanguage().get("en"))
+        assertThat(PhraseFile.read(folder.resolve("phrases.json"))
+                        .phrases()
+                        .byLanguage()
+                        .get("en"))
                 .containsEntry("handout.first", "Begin with this");
     }
 
@@ -207,8 +246,13 @@ class HandOverScreenTest extends ScreenUnderTest {
             for (Object item : List.copyOf(box.getItems())) {
                 robot.interact(() -> box.setValue(item));
                 WaitForAsyncUtils.waitForFxEvents();
-                Node chosen = box.getChildrenUnmodifiable().stream().filter(ListCell.class::isInstance).findFirst().orElseThrow();
-                assertThat(((Text) chosen.lookup(".text")).getText()).as(box.getId()).isEqualTo(box.getConverter().toString(item));
+                Node chosen = box.getChildrenUnmodifiable().stream()
+                        .filter(ListCell.class::isInstance)
+                        .findFirst()
+                        .orElseThrow();
+                assertThat(((Text) chosen.lookup(".text")).getText())
+                        .as(box.getId())
+                        .isEqualTo(box.getConverter().toString(item));
             }
         }
     }

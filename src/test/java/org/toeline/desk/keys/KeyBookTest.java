@@ -25,13 +25,17 @@ class KeyBookTest {
             KeyBook book = new KeyBook(own);
             Set<KeyCombination> all = new HashSet<>();
             for (Act act : Act.values()) {
-                assertThat(all.add(book.key(act))).as(act + " has a key of its own").isTrue();
+                assertThat(all.add(book.key(act)))
+                        .as(act + " has a key of its own")
+                        .isTrue();
             }
             assertThat(book.asked(press(KeyCode.G, false))).contains(Act.SUGGEST);
             assertThat(book.asked(press(KeyCode.ENTER, true))).contains(Act.ACCEPT_ALL);
             assertThat(book.asked(press(KeyCode.LEFT, true))).contains(Act.LEFT_FAR);
             assertThat(book.asked(press(KeyCode.Q, false))).isEmpty();
-            assertThat(book.give(Act.SUGGEST, KeyCombination.valueOf("S"))).as("taken").isFalse();
+            assertThat(book.give(Act.SUGGEST, KeyCombination.valueOf("S")))
+                    .as("taken")
+                    .isFalse();
             assertThat(book.give(Act.SUGGEST, KeyCombination.valueOf("Q"))).isTrue();
             KeyBook again = new KeyBook(own);
             assertThat(again.asked(press(KeyCode.Q, false))).contains(Act.SUGGEST);

@@ -25,8 +25,12 @@ class ClickSpreadTest {
     private static ViewMarks clicked(SplittableRandom random, double sigmaPx) {
         ViewMarks v = ViewMarks.empty(View.FACE_ON, 1920, 1080);
         for (Landmark landmark : Landmark.values()) {
-            v = v.withMark(Mark.placed(landmark, new ImagePoint(300 + 40 * landmark.ordinal()
-                    + sigmaPx * random.nextGaussian(), 500 + sigmaPx * random.nextGaussian()), 2));
+            v = v.withMark(Mark.placed(
+                    landmark,
+                    new ImagePoint(
+                            300 + 40 * landmark.ordinal() + sigmaPx * random.nextGaussian(),
+                            500 + sigmaPx * random.nextGaussian()),
+                    2));
         }
         return v;
     }
@@ -55,8 +59,8 @@ class ClickSpreadTest {
 
     @Test
     void fewMarksTeachNothing() {
-        ViewMarks few = ViewMarks.empty(View.FACE_ON, 1920, 1080)
-                .withMark(Mark.placed(Landmark.NECK, new ImagePoint(5, 5), 2));
+        ViewMarks few =
+                ViewMarks.empty(View.FACE_ON, 1920, 1080).withMark(Mark.placed(Landmark.NECK, new ImagePoint(5, 5), 2));
         assertThat(ClickSpread.of(few, few)).isEmpty();
     }
 
@@ -65,7 +69,8 @@ class ClickSpreadTest {
     void theFirstMarksComeBack() {
         SplittableRandom random = new SplittableRandom(7);
         ViewMarks first = clicked(random, 1.5);
-        LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withView(first)));
+        LessonModel model = new LessonModel(
+                Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withView(first)));
         MarkSheet before = model.sheet();
         model.repeat();
         assertThat(model.marks(View.FACE_ON).orElseThrow().marks()).isEmpty();
@@ -78,7 +83,12 @@ class ClickSpreadTest {
         assertThat(model.marks(View.FACE_ON)).contains(first);
         MarkSheet learnt = ClickSpread.applied(model.sheet(), 1.4);
         assertThat(learnt.clickSigmaPx()).isEqualTo(1.4);
-        assertThat(learnt.view(View.FACE_ON).orElseThrow().mark(Landmark.NECK).orElseThrow().sigmaPx()).isEqualTo(1.4);
+        assertThat(learnt.view(View.FACE_ON)
+                        .orElseThrow()
+                        .mark(Landmark.NECK)
+                        .orElseThrow()
+                        .sigmaPx())
+                .isEqualTo(1.4);
     }
 
     /** Suggestions that were accepted and rods that were found tell nothing of the hand. */
@@ -92,10 +102,25 @@ class ClickSpreadTest {
         for (Landmark landmark : new Landmark[] {Landmark.LEAD_HIP, Landmark.TRAIL_HIP, Landmark.NECK}) {
             accepted = accepted.withMark(Mark.placed(landmark, new ImagePoint(100, 900), 8));
         }
-        ViewMarks fewer = again.withoutMark(Landmark.LEAD_HIP).withoutMark(Landmark.TRAIL_HIP).withoutMark(Landmark.NECK);
+        ViewMarks fewer = again.withoutMark(Landmark.LEAD_HIP)
+                .withoutMark(Landmark.TRAIL_HIP)
+                .withoutMark(Landmark.NECK);
         assertThat(ClickSpread.learnsFrom(accepted, 2)).isTrue();
-        assertThat(ClickSpread.learnsFrom(ClickSpread.applied(new MarkSheet(Handedness.RIGHT, Club.DRIVER, Takes.SEPARATE,
-                FloorLayout.NONE, List.of(first), 2), 5).views().get(0), 2)).as("all less sure than a click").isFalse();
+        assertThat(ClickSpread.learnsFrom(
+                        ClickSpread.applied(
+                                        new MarkSheet(
+                                                Handedness.RIGHT,
+                                                Club.DRIVER,
+                                                Takes.SEPARATE,
+                                                FloorLayout.NONE,
+                                                List.of(first),
+                                                2),
+                                        5)
+                                .views()
+                                .get(0),
+                        2))
+                .as("all less sure than a click")
+                .isFalse();
         assertThat(ClickSpread.of(accepted, again)).isEqualTo(ClickSpread.of(first, fewer));
         ViewMarks found = first;
         ViewMarks foundAgain = again;

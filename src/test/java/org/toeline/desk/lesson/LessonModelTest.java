@@ -33,15 +33,19 @@ class LessonModelTest {
     void twoViews() {
         MarkSheet sheet = MarkSheet.empty(Handedness.RIGHT, Club.DRIVER);
         for (View view : new View[] {View.FACE_ON, View.DOWN_THE_LINE}) {
-            sheet = sheet.withView(ViewMarks.empty(view, 1920, 1080)
-                    .withMark(Mark.placed(Landmark.LEAD_SHOULDER, HERE, 2)));
+            sheet = sheet.withView(
+                    ViewMarks.empty(view, 1920, 1080).withMark(Mark.placed(Landmark.LEAD_SHOULDER, HERE, 2)));
         }
         model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)));
         model.open(Lesson.of(sheet), Optional.empty());
     }
 
     private ImagePoint shoulder(View view) {
-        return model.marks(view).orElseThrow().mark(Landmark.LEAD_SHOULDER).orElseThrow().at();
+        return model.marks(view)
+                .orElseThrow()
+                .mark(Landmark.LEAD_SHOULDER)
+                .orElseThrow()
+                .at();
     }
 
     @Test
@@ -66,7 +70,9 @@ class LessonModelTest {
         model.drag(THERE);
         model.delete();
         model.drag(new ImagePoint(1500, 900));
-        assertThat(model.marks(View.FACE_ON).orElseThrow().marks()).as("deleted, not placed anew").isEmpty();
+        assertThat(model.marks(View.FACE_ON).orElseThrow().marks())
+                .as("deleted, not placed anew")
+                .isEmpty();
         model.undo();
         assertThat(shoulder(View.FACE_ON)).isEqualTo(THERE);
     }
@@ -109,7 +115,12 @@ class LessonModelTest {
         assertThat(model.large()).as("in the view it was placed in").isEqualTo(View.FACE_ON);
         assertThat(model.selected()).contains(TOE);
         model.place(THERE);
-        assertThat(model.marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_TOE).orElseThrow().at()).isEqualTo(THERE);
+        assertThat(model.marks(View.FACE_ON)
+                        .orElseThrow()
+                        .mark(Landmark.LEAD_TOE)
+                        .orElseThrow()
+                        .at())
+                .isEqualTo(THERE);
         assertThat(model.selected()).isEqualTo(next);
     }
 
@@ -124,7 +135,10 @@ class LessonModelTest {
         Optional<Item> next = model.selected();
         assertThat(next).isNotEqualTo(Optional.of(TOE));
         for (Item item : MarkOrder.items(model, View.FACE_ON)) {
-            if (model.marks(View.FACE_ON).filter(v -> Marking.handles(v, item).isEmpty()).isPresent() && !item.equals(TOE)) {
+            if (model.marks(View.FACE_ON)
+                            .filter(v -> Marking.handles(v, item).isEmpty())
+                            .isPresent()
+                    && !item.equals(TOE)) {
                 model.select(item);
                 model.place(HERE);
             }
@@ -218,7 +232,11 @@ class LessonModelTest {
         model.place(HERE);
         Optional<Item> next = model.selected();
         assertThat(model.nudge(1, 0)).contains(TOE);
-        assertThat(model.marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_TOE).orElseThrow().at())
+        assertThat(model.marks(View.FACE_ON)
+                        .orElseThrow()
+                        .mark(Landmark.LEAD_TOE)
+                        .orElseThrow()
+                        .at())
                 .isEqualTo(new ImagePoint(401, 300));
         assertThat(model.selected()).as("the next click is still for the next").isEqualTo(next);
         model.show(View.DOWN_THE_LINE);
@@ -229,14 +247,17 @@ class LessonModelTest {
 
     @Test
     void oneSuggestionIsRefused() {
-        model.apply(model.sheet().withView(model.marks(View.FACE_ON).orElseThrow()
-                .withMark(new Mark(Landmark.LEAD_TOE, HERE, 4, Mark.Origin.SUGGESTED))));
+        model.apply(model.sheet()
+                .withView(model.marks(View.FACE_ON)
+                        .orElseThrow()
+                        .withMark(new Mark(Landmark.LEAD_TOE, HERE, 4, Mark.Origin.SUGGESTED))));
         model.select(SHOULDER);
         model.refuse();
         assertThat(shoulder(View.FACE_ON)).as("placed, not suggested").isEqualTo(HERE);
         model.select(TOE);
         model.refuse();
-        assertThat(model.marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_TOE)).isEmpty();
+        assertThat(model.marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_TOE))
+                .isEmpty();
         assertThat(model.selected()).as("to be marked by hand").contains(TOE);
     }
 

@@ -21,8 +21,8 @@ import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.records.Settings;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.ledger.store.rows.Saved;
@@ -31,7 +31,8 @@ import org.toeline.mark.Handedness;
 /** The screen over a real ledger, by mouse and key. */
 class PlayersScreenTest extends ScreenUnderTest {
 
-    private static final String LONG = "Maximiliana-Konstantina von und zu Hohenlangenfeld-Überlingen am Bodensee (junior squad, second bay)";
+    private static final String LONG =
+            "Maximiliana-Konstantina von und zu Hohenlangenfeld-Überlingen am Bodensee (junior squad, second bay)";
 
     private PlayersScreen screen;
     private Stage window;
@@ -48,11 +49,13 @@ class PlayersScreenTest extends ScreenUnderTest {
 
     private static Lesson sample(String id, String day) throws Exception {
         return LessonDocument.read(Path.of("sample-media", id, id + ".lesson.json"))
-                .withRecorded(OffsetDateTime.parse(day + "T10:00:00+02:00")).withPlayerName(Optional.empty());
+                .withRecorded(OffsetDateTime.parse(day + "T10:00:00+02:00"))
+                .withPlayerName(Optional.empty());
     }
 
     private static void keep(Ledger ledger, String name, String id, String day, String notes) throws Exception {
-        Player player = ledger.playersNamed(name, Handedness.RIGHT).stream().findFirst().orElse(null);
+        Player player =
+                ledger.playersNamed(name, Handedness.RIGHT).stream().findFirst().orElse(null);
         if (player == null) {
             player = ledger.addPlayer(PlayerDetails.of(Optional.of(name), Handedness.RIGHT));
         }
@@ -70,7 +73,10 @@ class PlayersScreenTest extends ScreenUnderTest {
     }
 
     private static String player(FxRobot robot) {
-        return robot.lookup("#card-player").tryQueryAs(Label.class).map(Label::getText).orElse("");
+        return robot.lookup("#card-player")
+                .tryQueryAs(Label.class)
+                .map(Label::getText)
+                .orElse("");
     }
 
     @Test
@@ -114,7 +120,8 @@ class PlayersScreenTest extends ScreenUnderTest {
             }
         });
         robot.write("postu");
-        until(() -> list(robot).getItems().size() == 1 && ((TextField) robot.lookup("#find").query()).getText().equals("postu"));
+        until(() -> list(robot).getItems().size() == 1
+                && ((TextField) robot.lookup("#find").query()).getText().equals("postu"));
         robot.write("xx");
         until(() -> list(robot).getItems().isEmpty());
         assertThat(player(robot)).as("nothing chosen, nothing shown").isEmpty();
@@ -124,19 +131,27 @@ class PlayersScreenTest extends ScreenUnderTest {
     void sixtyLessonsAndLongNamesFit(FxRobot robot) throws Exception {
         try (Ledger ledger = ledger()) {
             for (int i = 0; i < 60; i++) {
-                keep(ledger, i % 3 == 0 ? LONG : "D. Walker", i % 2 == 0 ? "before" : "after",
-                        String.format("2026-%02d-%02d", 1 + i / 28, 1 + i % 28), "lesson " + i);
+                keep(
+                        ledger,
+                        i % 3 == 0 ? LONG : "D. Walker",
+                        i % 2 == 0 ? "before" : "after",
+                        String.format("2026-%02d-%02d", 1 + i / 28, 1 + i % 28),
+                        "lesson " + i);
             }
         }
         enter(robot, 60);
         robot.write("max");
         until(() -> list(robot).getItems().size() == 20 && player(robot).equals(LONG));
         Label name = robot.lookup("#card-player").queryAs(Label.class);
-        assertThat(name.localToScene(name.getBoundsInLocal()).getMaxX()).as("inside the window")
+        assertThat(name.localToScene(name.getBoundsInLocal()).getMaxX())
+                .as("inside the window")
                 .isLessThanOrEqualTo(name.getScene().getWidth());
         assertThat(robot.lookup("#lessons").queryListView().lookupAll(".scroll-bar").stream()
-                .filter(b -> b instanceof javafx.scene.control.ScrollBar s && s.isVisible()
-                        && s.getOrientation() == javafx.geometry.Orientation.HORIZONTAL)).as("no scrolling sideways").isEmpty();
+                        .filter(b -> b instanceof javafx.scene.control.ScrollBar s
+                                && s.isVisible()
+                                && s.getOrientation() == javafx.geometry.Orientation.HORIZONTAL))
+                .as("no scrolling sideways")
+                .isEmpty();
         picture(robot, "players-60");
     }
 
@@ -160,7 +175,8 @@ class PlayersScreenTest extends ScreenUnderTest {
             keep(ledger, "D. Walker", "before", "2026-03-01", "grip");
             KeptLesson kept = ledger.lesson(1).orElseThrow();
             ledger.saveMarks(1, kept.version(), kept.lesson().withNotes("theirs"));
-            assertThat(ledger.saveMarks(1, kept.version(), kept.lesson().withNotes("mine"))).isInstanceOf(Saved.Conflict.class);
+            assertThat(ledger.saveMarks(1, kept.version(), kept.lesson().withNotes("mine")))
+                    .isInstanceOf(Saved.Conflict.class);
         }
         enter(robot, 1);
         until(() -> robot.lookup("#aside-drop").tryQuery().isPresent());
@@ -187,7 +203,8 @@ class PlayersScreenTest extends ScreenUnderTest {
         until(() -> robot.lookup("#edit-player").tryQuery().isPresent());
         robot.clickOn("#edit-player");
         Stage dialog = ShownDialog.wellMade(window);
-        robot.interact(() -> robot.lookup("#player-height").queryAs(TextField.class).setText("tall"));
+        robot.interact(
+                () -> robot.lookup("#player-height").queryAs(TextField.class).setText("tall"));
         robot.clickOn("#player-keep");
         assertThat(dialog.isShowing()).isTrue();
         assertThat(robot.lookup("#player-height-fault").query().isVisible()).isTrue();
@@ -195,7 +212,8 @@ class PlayersScreenTest extends ScreenUnderTest {
         robot.type(KeyCode.ESCAPE);
         assertThat(dialog.isShowing()).as("asked first").isTrue();
         robot.type(KeyCode.ENTER);
-        robot.interact(() -> robot.lookup("#player-height").queryAs(TextField.class).setText("178"));
+        robot.interact(
+                () -> robot.lookup("#player-height").queryAs(TextField.class).setText("178"));
         robot.clickOn("#player-keep");
         until(() -> {
             try (Ledger ledger = ledger()) {

@@ -42,15 +42,23 @@ class RangesScreenTest extends ScreenUnderTest {
     void aTypedRangeCountsIsKeptAndCanBeTakenBack(FxRobot robot) throws Exception {
         assertThat(word(robot, "tee-height")).startsWith("Common practice:");
         type(robot, "#range-tee-height-high", "60");
-        assertThat(studio.ranges().own(ReadingKind.TEE_HEIGHT, Club.DRIVER)).hasValueSatisfying(r ->
-                assertThat(r.shownHigh()).isEqualTo(60));
+        assertThat(studio.ranges().own(ReadingKind.TEE_HEIGHT, Club.DRIVER))
+                .hasValueSatisfying(r -> assertThat(r.shownHigh()).isEqualTo(60));
         assertThat(word(robot, "tee-height")).isEqualTo("Your own. The program comes with 30 to 55.");
-        assertThat(new OwnRanges(folder.resolve("ranges.json")).all()).as("another start finds it").isEqualTo(studio.ranges().all());
+        assertThat(new OwnRanges(folder.resolve("ranges.json")).all())
+                .as("another start finds it")
+                .isEqualTo(studio.ranges().all());
         picture(robot, "ranges");
         robot.clickOn("#range-tee-height-restore");
         assertThat(studio.ranges().own().ranges()).isEmpty();
-        assertThat(robot.lookup("#range-tee-height-high").queryAs(TextField.class).getText()).isEqualTo("55");
-        assertThat(robot.lookup("#range-tee-height-restore").queryAs(Button.class).isDisabled()).isTrue();
+        assertThat(robot.lookup("#range-tee-height-high")
+                        .queryAs(TextField.class)
+                        .getText())
+                .isEqualTo("55");
+        assertThat(robot.lookup("#range-tee-height-restore")
+                        .queryAs(Button.class)
+                        .isDisabled())
+                .isTrue();
     }
 
     @Test
@@ -68,23 +76,33 @@ class RangesScreenTest extends ScreenUnderTest {
     @Test
     void whatIsNoRangeIsSaidAndChangesNothing(FxRobot robot) {
         type(robot, "#range-tee-height-high", "ten");
-        assertThat(robot.lookup("Three numbers are needed: from, aim, to. Nothing was changed.").tryQuery()).isPresent();
+        assertThat(robot.lookup("Three numbers are needed: from, aim, to. Nothing was changed.")
+                        .tryQuery())
+                .isPresent();
         type(robot, "#range-tee-height-high", "10");
-        assertThat(robot.lookup("They must rise: from, aim, to. Nothing was changed.").tryQuery()).isPresent();
+        assertThat(robot.lookup("They must rise: from, aim, to. Nothing was changed.")
+                        .tryQuery())
+                .isPresent();
         assertThat(studio.ranges().own().ranges()).isEmpty();
         type(robot, "#range-tee-height-high", "57,5");
-        assertThat(studio.ranges().own(ReadingKind.TEE_HEIGHT, Club.DRIVER)).hasValueSatisfying(r ->
-                assertThat(r.shownHigh()).isEqualTo(57.5));
+        assertThat(studio.ranges().own(ReadingKind.TEE_HEIGHT, Club.DRIVER))
+                .hasValueSatisfying(r -> assertThat(r.shownHigh()).isEqualTo(57.5));
     }
 
     @Test
     @SuppressWarnings("unchecked")
     void everyClubHasItsRanges(FxRobot robot) {
         for (Club club : Club.values()) {
-            robot.interact(() -> robot.lookup("#ranges-club").queryAs(ComboBox.class).setValue(club));
+            robot.interact(
+                    () -> robot.lookup("#ranges-club").queryAs(ComboBox.class).setValue(club));
             for (ReadingKind kind : ReadingKind.values()) {
-                boolean judged = !robot.lookup("#range-" + kind.id() + "-low").queryAs(TextField.class).getText().isEmpty();
-                assertThat(judged).as("%s, %s", kind, club).isEqualTo(studio.ranges().all().range(kind, club).isPresent());
+                boolean judged = !robot.lookup("#range-" + kind.id() + "-low")
+                        .queryAs(TextField.class)
+                        .getText()
+                        .isEmpty();
+                assertThat(judged)
+                        .as("%s, %s", kind, club)
+                        .isEqualTo(studio.ranges().all().range(kind, club).isPresent());
             }
         }
     }

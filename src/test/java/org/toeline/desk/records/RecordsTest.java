@@ -19,9 +19,9 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.advice.RangeBook;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.backup.OldBackups;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.ledger.store.rows.Saved;
@@ -35,11 +35,12 @@ import org.toeline.mark.ViewMarks;
 @ExtendWith(ApplicationExtension.class)
 class RecordsTest {
 
-    private static final Lesson FIRST = Lesson.of(MarkSheet.empty(Handedness.LEFT, Club.DRIVER)
-            .withView(ViewMarks.empty(View.FACE_ON, 1280, 720)));
+    private static final Lesson FIRST =
+            Lesson.of(MarkSheet.empty(Handedness.LEFT, Club.DRIVER).withView(ViewMarks.empty(View.FACE_ON, 1280, 720)));
 
     @TempDir
     private Path folder;
+
     private final List<String> said = new CopyOnWriteArrayList<>();
     private final List<Saved.Conflict> conflicts = new CopyOnWriteArrayList<>();
     private final List<Records> open = new ArrayList<>();
@@ -95,7 +96,9 @@ class RecordsTest {
         until(() -> kept(id).notes().equals("ball back"));
         try (Ledger ledger = other()) {
             Player nobody = ledger.player(records.playerId().orElseThrow()).orElseThrow();
-            assertThat(nobody.details()).as("nobody named yet").isEqualTo(PlayerDetails.of(Optional.empty(), Handedness.LEFT));
+            assertThat(nobody.details())
+                    .as("nobody named yet")
+                    .isEqualTo(PlayerDetails.of(Optional.empty(), Handedness.LEFT));
         }
     }
 
@@ -120,14 +123,16 @@ class RecordsTest {
         try (Ledger ledger = other()) {
             player = ledger.addPlayer(PlayerDetails.of(Optional.of("C. Trial"), Handedness.LEFT));
         }
-        records.give(player, p -> { });
+        records.give(player, p -> {});
         until(() -> records.playerId().equals(OptionalInt.of(player.id())));
         records.keep(FIRST.withNotes("after"));
         until(() -> kept(id).notes().equals("after"));
         assertThat(kept(id).playerName()).contains("C. Trial");
         assertThat(conflicts).as("giving it away is no other bay's change").isEmpty();
         try (Ledger ledger = other()) {
-            assertThat(ledger.player(nobody)).as("a player without a name and without a lesson").isEmpty();
+            assertThat(ledger.player(nobody))
+                    .as("a player without a name and without a lesson")
+                    .isEmpty();
         }
     }
 
@@ -136,16 +141,23 @@ class RecordsTest {
         Records records = records(folder);
         int id = first(records, FIRST);
         try (Ledger ledger = other()) {
-            until(() -> !ledger.lesson(id).orElseThrow().findings().isEmpty() || ledger.lesson(id).orElseThrow().version() > 1);
+            until(() -> !ledger.lesson(id).orElseThrow().findings().isEmpty()
+                    || ledger.lesson(id).orElseThrow().version() > 1);
             KeptLesson theirs = ledger.lesson(id).orElseThrow();
             assertThat(ledger.save(id, theirs.version(), theirs.lesson().withNotes("theirs"), theirs.findings()))
                     .isInstanceOf(Saved.Done.class);
             records.keep(FIRST.withNotes("mine, first"));
             records.keep(FIRST.withNotes("mine"));
-            until(() -> !conflicts.isEmpty() && ledger.asides(id).stream().anyMatch(a -> a.lesson().notes().equals("mine")));
-            assertThat(ledger.asides(id)).as("one version beside it, the latest").hasSize(1);
+            until(() -> !conflicts.isEmpty()
+                    && ledger.asides(id).stream()
+                            .anyMatch(a -> a.lesson().notes().equals("mine")));
+            assertThat(ledger.asides(id))
+                    .as("one version beside it, the latest")
+                    .hasSize(1);
             assertThat(kept(id).notes()).isEqualTo("theirs");
-            assertThat(conflicts.get(0).sentence()).startsWith("changed by bay 2 at ").endsWith("yours is kept beside it");
+            assertThat(conflicts.get(0).sentence())
+                    .startsWith("changed by bay 2 at ")
+                    .endsWith("yours is kept beside it");
 
             records.keepOwn(conflicts.get(conflicts.size() - 1), FIRST.withNotes("mine"));
             until(() -> kept(id).notes().equals("mine") && ledger.asides(id).isEmpty());
@@ -170,7 +182,8 @@ class RecordsTest {
         Path file = Files.writeString(folder.resolve("a-file"), "not a folder");
         Records records = records(file.resolve("ledger"));
         assertThat(records.keeps()).isFalse();
-        until(() -> said.stream().anyMatch(s -> s.startsWith("The ledger could not be opened; lessons are kept as documents")));
+        until(() -> said.stream()
+                .anyMatch(s -> s.startsWith("The ledger could not be opened; lessons are kept as documents")));
         records.keep(FIRST);
         records.ask(Ledger::players, p -> said.add("answered"));
         until(() -> said.size() >= 2);
@@ -186,7 +199,8 @@ class RecordsTest {
         open.clear();
         assertThat(kept(id).notes()).isEqualTo("on the way out");
         try (Ledger ledger = other()) {
-            assertThat(ledger.lesson(id).orElseThrow().findings()).as("stated on the way out")
+            assertThat(ledger.lesson(id).orElseThrow().findings())
+                    .as("stated on the way out")
                     .isEqualTo(org.toeline.across.StatedFindings.of(FIRST));
         }
     }

@@ -21,6 +21,7 @@ class SettingsFileTest {
 
     @TempDir
     private Path folder;
+
     private SettingsFile file;
     private Settings usual;
 
@@ -32,8 +33,11 @@ class SettingsFileTest {
 
     @Test
     void comesBackAsItWasWritten() throws Exception {
-        Settings changed = usual.withBay("Bay “2”").withClips(Settings.Clips.COPY).withFolder(folder.resolve("elsewhere"))
-                .withServer(Optional.of(new LedgerPlace.Server("jdbc:postgresql://localhost:5432/academy", "coach", "pä ss")));
+        Settings changed = usual.withBay("Bay “2”")
+                .withClips(Settings.Clips.COPY)
+                .withFolder(folder.resolve("elsewhere"))
+                .withServer(Optional.of(
+                        new LedgerPlace.Server("jdbc:postgresql://localhost:5432/academy", "coach", "pä ss")));
         file.write(changed);
         SettingsFile.Read read = file.read();
         assertThat(read.remark()).isEmpty();
@@ -41,13 +45,15 @@ class SettingsFileTest {
         assertThat(read.settings().bay()).isEqualTo("Bay “2”");
         assertThat(read.settings().clips()).isEqualTo(Settings.Clips.COPY);
         assertThat(read.settings().folder()).isEqualTo(changed.folder());
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file.file()))).as("it holds a password")
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file.file())))
+                .as("it holds a password")
                 .isEqualTo("rw-------");
     }
 
     @Test
     void keepsWhatItDoesNotKnow() throws Exception {
-        Files.writeString(file.file(), "{\"format\": \"toeline-settings\", \"version\": 1, \"later\": {\"a\": [1, 2]}}");
+        Files.writeString(
+                file.file(), "{\"format\": \"toeline-settings\", \"version\": 1, \"later\": {\"a\": [1, 2]}}");
         file.write(file.read().settings().withBay("Bay 3"));
         assertThat(Files.readString(file.file())).contains("\"later\"").contains("Bay 3");
     }
@@ -60,26 +66,44 @@ class SettingsFileTest {
             byte[] cut = Arrays.copyOf(whole, length);
             Files.write(file.file(), cut);
             SettingsFile.Read read = file.read();
-            if (new String(cut, StandardCharsets.UTF_8).strip().endsWith("}") && read.remark().isEmpty()) {
+            if (new String(cut, StandardCharsets.UTF_8).strip().endsWith("}")
+                    && read.remark().isEmpty()) {
                 assertThat(length).as("only blanks are missing").isGreaterThan(whole.length - 3);
                 continue;
             }
             assertThat(read.settings()).as("cut after %d bytes", length).isEqualTo(usual);
-            assertThat(read.remark()).as("cut after %d bytes", length).contains("settings.json").contains("moved to");
+            assertThat(read.remark())
+                    .as("cut after %d bytes", length)
+                    .contains("settings.json")
+                    .contains("moved to");
             assertThat(file.file()).doesNotExist();
         }
         try (var aside = Files.list(folder)) {
-            assertThat(aside.filter(f -> f.getFileName().toString().contains("unreadable")).count())
-                    .as("every one of them is kept").isGreaterThan(whole.length - 5L);
+            assertThat(aside.filter(f -> f.getFileName().toString().contains("unreadable"))
+                            .count())
+                    .as("every one of them is kept")
+                    .isGreaterThan(whole.length - 5L);
         }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"null", "[]", "7", "\"text\"", "{}", "{\"format\": \"toeline-lesson\"}",
-        "{\"format\": \"toeline-settings\", \"bay\": 7}", "{\"format\": \"toeline-settings\", \"folder\": {}}",
-        "{\"format\": \"toeline-settings\", \"bay\": \"\"}", "{\"format\": \"toeline-settings\", \"folder\": \"\\u0000\"}",
-        "{\"format\": \"toeline-settings\", \"server\": {\"url\": \"http://a\", \"user\": \"b\"}}",
-        "{\"format\": \"toeline-settings\"} {}", "{\"format\": NaN}", "{\"format\": 1e999}"})
+    @ValueSource(
+            strings = {
+                "null",
+                "[]",
+                "7",
+                "\"text\"",
+                "{}",
+                "{\"format\": \"toeline-lesson\"}",
+                "{\"format\": \"toeline-settings\", \"bay\": 7}",
+                "{\"format\": \"toeline-settings\", \"folder\": {}}",
+                "{\"format\": \"toeline-settings\", \"bay\": \"\"}",
+                "{\"format\": \"toeline-settings\", \"folder\": \"\\u0000\"}",
+                "{\"format\": \"toeline-settings\", \"server\": {\"url\": \"http://a\", \"user\": \"b\"}}",
+                "{\"format\": \"toeline-settings\"} {}",
+                "{\"format\": NaN}",
+                "{\"format\": 1e999}"
+            })
     void whatIsNoneIsMovedAside(String text) throws Exception {
         Files.writeString(file.file(), text);
         SettingsFile.Read read = file.read();

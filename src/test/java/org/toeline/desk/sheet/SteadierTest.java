@@ -26,10 +26,21 @@ class SteadierTest {
 
     @Test
     void namesWhatDriftedAndWhatSwayedMost() {
-        String said = Steadier.sentence(List.of(mark(Landmark.LEAD_HIP), mark(Landmark.NECK), mark(Landmark.LEAD_WRIST),
-                mark(Landmark.TRAIL_TOE)), List.of(track(Outcome.NOTHING_TO_HOLD, 0), track(Outcome.HELD, 0.2),
-                track(Outcome.HELD, 2), track(Outcome.LOST, 0)), Words.english());
-        assertThat(said).startsWith("2 of 4 marks").contains("Most at the lead wrist, 1.4 px")
+        String said = Steadier.sentence(
+                List.of(
+                        mark(Landmark.LEAD_HIP),
+                        mark(Landmark.NECK),
+                        mark(Landmark.LEAD_WRIST),
+                        mark(Landmark.TRAIL_TOE)),
+                List.of(
+                        track(Outcome.NOTHING_TO_HOLD, 0),
+                        track(Outcome.HELD, 0.2),
+                        track(Outcome.HELD, 2),
+                        track(Outcome.LOST, 0)),
+                Words.english());
+        assertThat(said)
+                .startsWith("2 of 4 marks")
+                .contains("Most at the lead wrist, 1.4 px")
                 .contains("lead hip (nothing there to hold on to), trail toe (hidden or changed)");
     }
 }

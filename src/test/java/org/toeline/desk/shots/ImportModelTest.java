@@ -22,7 +22,8 @@ class ImportModelTest {
     Path folder;
 
     private Path table() throws IOException {
-        return Files.writeString(folder.resolve("table.csv"), "Tempo;Launch (deg);Start line;Who\n65,2;12,1;1,5;a\n66,0;x;-2;b\n");
+        return Files.writeString(
+                folder.resolve("table.csv"), "Tempo;Launch (deg);Start line;Who\n65,2;12,1;1,5;a\n66,0;x;-2;b\n");
     }
 
     @Test
@@ -33,8 +34,13 @@ class ImportModelTest {
         model.plusIs("Start line", PositiveSide.LEFT);
         model.meansRemark("Who");
         assertThat(model.imported().shots()).hasSize(2);
-        assertThat(model.imported().shots().get(0).figure(ShotFigure.BALL_SPEED).orElseThrow()).isEqualTo(65.2);
-        assertThat(Math.toDegrees(model.imported().shots().get(0).figure(ShotFigure.LAUNCH_DIRECTION).orElseThrow()))
+        assertThat(model.imported().shots().get(0).figure(ShotFigure.BALL_SPEED).orElseThrow())
+                .isEqualTo(65.2);
+        assertThat(Math.toDegrees(model.imported()
+                        .shots()
+                        .get(0)
+                        .figure(ShotFigure.LAUNCH_DIRECTION)
+                        .orElseThrow()))
                 .isCloseTo(1.5, within(1e-9));
         assertThat(model.imported().shots().get(1).remark()).isEqualTo("b");
         assertThat(model.imported().leftOut()).singleElement().satisfies(out -> {
@@ -65,8 +71,9 @@ class ImportModelTest {
     void settingsComeBackAsTheyWere() throws IOException {
         ShotFiles files = new ShotFiles(folder);
         assertThat(files.settings()).isEqualTo(ShotSettings.USUAL);
-        ShotSettings changed = ShotSettings.USUAL.withUnits(new ShotUnits(FigureUnit.MILES_PER_HOUR, FigureUnit.YARD,
-                FigureUnit.FOOT)).withColumn(Meaning.CLUB_SPEED, ShotSettings.Shown.NO)
+        ShotSettings changed = ShotSettings.USUAL
+                .withUnits(new ShotUnits(FigureUnit.MILES_PER_HOUR, FigureUnit.YARD, FigureUnit.FOOT))
+                .withColumn(Meaning.CLUB_SPEED, ShotSettings.Shown.NO)
                 .withConditions(new Conditions(12, Conditions.From.PRESSURE, 955, 80, -3, 1.5));
         files.keep(changed);
         assertThat(files.settings()).isEqualTo(changed);

@@ -21,7 +21,8 @@ class ShotsModelTest {
     private final ShotsModel model = new ShotsModel(kept::add);
 
     private double figure(int row, ShotFigure figure) {
-        return figure.shownUnit().fromInside(model.row(row).shot().figure(figure).orElseThrow());
+        return figure.shownUnit()
+                .fromInside(model.row(row).shot().figure(figure).orElseThrow());
     }
 
     @Test
@@ -62,7 +63,8 @@ class ShotsModelTest {
         model.type(0, Meaning.LAUNCH_ANGLE, "1x2]");
         TypedShot row = model.row(0);
         assertThat(row.text(Meaning.LAUNCH_ANGLE, ShotUnits.METRIC)).isEqualTo("1x2]");
-        assertThat(row.fault(Meaning.LAUNCH_ANGLE, FigureUnit.DEGREE).orElseThrow()).contains("is not a number");
+        assertThat(row.fault(Meaning.LAUNCH_ANGLE, FigureUnit.DEGREE).orElseThrow())
+                .contains("is not a number");
         Shot inLedger = kept.get(kept.size() - 1).get(0);
         assertThat(inLedger.remark()).isEqualTo("[launch-angle? 1x2)]");
         model.load(List.of(inLedger));
@@ -83,7 +85,10 @@ class ShotsModelTest {
     @Test
     void backAndSideSpinAreRateAndAxis() {
         model.type(0, Meaning.SIDE_SPIN, "400R");
-        assertThat(model.row(0).fault(Meaning.SIDE_SPIN, FigureUnit.TURNS_PER_MINUTE).orElseThrow()).contains("back spin");
+        assertThat(model.row(0)
+                        .fault(Meaning.SIDE_SPIN, FigureUnit.TURNS_PER_MINUTE)
+                        .orElseThrow())
+                .contains("back spin");
         model.type(0, Meaning.BACK_SPIN, "3000");
         assertThat(model.row(0).unread()).isEmpty();
         assertThat(figure(0, ShotFigure.SPIN_RATE)).isCloseTo(3026.549, within(1e-3));
@@ -103,7 +108,9 @@ class ShotsModelTest {
         double before = figure(0, ShotFigure.BALL_SPEED);
         assertThat(before).isCloseTo(147.33 * 0.44704, within(EXACT));
         model.type(0, Meaning.BALL_SPEED, model.row(0).text(Meaning.BALL_SPEED, model.units()));
-        assertThat(figure(0, ShotFigure.BALL_SPEED)).as("what is shown rounded and not changed stays exact").isEqualTo(before);
+        assertThat(figure(0, ShotFigure.BALL_SPEED))
+                .as("what is shown rounded and not changed stays exact")
+                .isEqualTo(before);
         model.useUnits(ShotUnits.METRIC);
         assertThat(model.row(0).text(Meaning.BALL_SPEED, model.units())).isEqualTo("65.9");
         assertThat(kept).hasSize(1);
@@ -127,7 +134,10 @@ class ShotsModelTest {
         assertThat(yards.figure(ShotFigure.APEX, 30.48)).isEqualTo("100.0 ft");
         assertThat(yards.change(ShotFigure.CARRY, -9.144)).isEqualTo("−10.0");
         assertThat(yards.change(ShotFigure.CARRY, 9.144)).isEqualTo("+10.0");
-        assertThat(new Conditions(20, Conditions.From.ALTITUDE, 0, 50, 1, 2).air().windHMps())
-                .as("wind from the left blows to the right").isEqualTo(-2);
+        assertThat(new Conditions(20, Conditions.From.ALTITUDE, 0, 50, 1, 2)
+                        .air()
+                        .windHMps())
+                .as("wind from the left blows to the right")
+                .isEqualTo(-2);
     }
 }

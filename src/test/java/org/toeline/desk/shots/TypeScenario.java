@@ -53,9 +53,16 @@ public final class TypeScenario {
         }
         double[] measured = Arrays.copyOfRange(scenario.millis, WARM, WARM + COUNT);
         Arrays.sort(measured);
-        System.out.printf(Locale.ROOT, "processor time of all threads: %.1f ms a key%n", scenario.cpuNanos / 1e6 / COUNT);
-        System.out.printf(Locale.ROOT, "%d shots, %d keys: median %.1f ms, 90 %% %.1f ms, 99 %% %.1f ms, longest %.1f ms%n",
-                scenario.shots, COUNT, measured[COUNT / 2], measured[COUNT * 9 / 10], measured[COUNT * 99 / 100],
+        System.out.printf(
+                Locale.ROOT, "processor time of all threads: %.1f ms a key%n", scenario.cpuNanos / 1e6 / COUNT);
+        System.out.printf(
+                Locale.ROOT,
+                "%d shots, %d keys: median %.1f ms, 90 %% %.1f ms, 99 %% %.1f ms, longest %.1f ms%n",
+                scenario.shots,
+                COUNT,
+                measured[COUNT / 2],
+                measured[COUNT * 9 / 10],
+                measured[COUNT * 99 / 100],
                 measured[COUNT - 1]);
         System.exit(0);
     }
@@ -75,7 +82,8 @@ public final class TypeScenario {
     /** Once a pulse: what was asked for before the last one is drawn by now. */
     private void pulse() {
         if (done < 0) {
-            if (screen.model().rows().size() == 10 && screen.reckoned().compared().setups().size() == 2) {
+            if (screen.model().rows().size() == 10
+                    && screen.reckoned().compared().setups().size() == 2) {
                 done = 0;
                 screen = desk.shots();
                 screen.model().add(more());

@@ -59,8 +59,9 @@ class CentreTest {
             Welch welch = Welch.of(mean(a), mean(b));
             TTest library = new TTest();
             assertThat(-welch.difference() / welch.standardError()).isCloseTo(library.t(a, b), within(1e-10));
-            double p = 2 * new TDistribution(welch.freedom()).cumulativeProbability(
-                    -Math.abs(welch.difference()) / welch.standardError());
+            double p = 2
+                    * new TDistribution(welch.freedom())
+                            .cumulativeProbability(-Math.abs(welch.difference()) / welch.standardError());
             assertThat(p).isCloseTo(library.tTest(a, b), within(1e-10));
         }
     }

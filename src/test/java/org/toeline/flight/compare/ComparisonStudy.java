@@ -9,17 +9,22 @@ import org.toeline.flight.compare.SimulatedSetups.Mishits;
  */
 public final class ComparisonStudy {
 
-    private static final int[][] COUNTS = {{3, 3}, {3, 4}, {3, 5}, {3, 6}, {3, 8}, {3, 10}, {3, 30}, {30, 3}, {4, 4}, {4, 30}, {5, 5},
-        {5, 10}, {6, 6}, {7, 7}, {8, 8}, {8, 20}, {10, 10}, {10, 30}, {12, 12}, {15, 15}, {20, 20}, {25, 12}, {30, 30}};
+    private static final int[][] COUNTS = {
+        {3, 3}, {3, 4}, {3, 5}, {3, 6}, {3, 8}, {3, 10}, {3, 30}, {30, 3}, {4, 4}, {4, 30}, {5, 5}, {5, 10}, {6, 6},
+        {7, 7}, {8, 8}, {8, 20}, {10, 10}, {10, 30}, {12, 12}, {15, 15}, {20, 20}, {25, 12}, {30, 30}
+    };
     private static final double[] RATIOS = {1.0 / 3, 1, 3};
 
-    private ComparisonStudy() {
-    }
+    private ComparisonStudy() {}
 
     public static void main(String[] args) {
         int trials = args.length > 0 ? Integer.parseInt(args[0]) : 10_000;
-        System.out.println("| shots | " + String.join(" | ", java.util.Arrays.stream(Mishits.values())
-                .map(m -> "mishits: " + m.words).toList()) + " |");
+        System.out.println("| shots | "
+                + String.join(
+                        " | ",
+                        java.util.Arrays.stream(Mishits.values())
+                                .map(m -> "mishits: " + m.words)
+                                .toList()) + " |");
         System.out.println("| --- | --- | --- | --- | --- |");
         double least = 1;
         double most = 0;

@@ -20,8 +20,10 @@ class ExpectationsTest {
 
     @Test
     void everyReadingNamedIsOneOfTheCatalogue() {
-        assertThat(Expectations.shipped().all()).isNotEmpty().allSatisfy(e -> assertThat(
-                Arrays.stream(ReadingKind.values()).map(ReadingKind::id)).contains(e.reading()));
+        assertThat(Expectations.shipped().all())
+                .isNotEmpty()
+                .allSatisfy(e -> assertThat(Arrays.stream(ReadingKind.values()).map(ReadingKind::id))
+                        .contains(e.reading()));
         assertThat(Expectations.shipped().of("tee-height")).hasSize(3);
         assertThat(Expectations.shipped().of("knee-flex")).isEmpty();
     }

@@ -25,9 +25,15 @@ class GoesTogetherTest {
             }
             double tilt = random.nextGaussian();
             readings.put("shoulder-tilt", tilt);
-            lessons.add(new LessonFigures(readings, Map.of(
-                    ShotFigure.LAUNCH_ANGLE, strength * tilt + random.nextGaussian(),
-                    ShotFigure.SPIN_RATE, random.nextGaussian(), ShotFigure.CARRY, random.nextGaussian())));
+            lessons.add(new LessonFigures(
+                    readings,
+                    Map.of(
+                            ShotFigure.LAUNCH_ANGLE,
+                            strength * tilt + random.nextGaussian(),
+                            ShotFigure.SPIN_RATE,
+                            random.nextGaussian(),
+                            ShotFigure.CARRY,
+                            random.nextGaussian())));
         }
         return lessons;
     }
@@ -53,7 +59,9 @@ class GoesTogetherTest {
             List<GoesTogether> all = GoesTogether.of(lessons(14, 0));
             shown += all.stream().anyMatch(GoesTogether::shown) ? 1 : 0;
             looksShown += all.stream().anyMatch(g -> g.correlation().shown()) ? 1 : 0;
-            all.stream().filter(g -> g.correlation().shown() && !g.shown()).findFirst()
+            all.stream()
+                    .filter(g -> g.correlation().shown() && !g.shown())
+                    .findFirst()
                     .ifPresent(g -> assertThat(g.words()).startsWith("may go together by chance"));
         }
         assertThat(shown / (double) trials).isLessThan(0.05 + 3 * Math.sqrt(0.05 * 0.95 / trials));
@@ -65,14 +73,16 @@ class GoesTogetherTest {
         List<LessonFigures> lessons = new ArrayList<>(lessons(8, 4));
         lessons.add(new LessonFigures(Map.of("shoulder-tilt", 1.0), Map.of()));
         lessons.add(new LessonFigures(Map.of(), Map.of(ShotFigure.LAUNCH_ANGLE, 1.0)));
-        assertThat(GoesTogether.of(lessons)).allSatisfy(g -> assertThat(g.correlation().lessons()).isEqualTo(8));
+        assertThat(GoesTogether.of(lessons))
+                .allSatisfy(g -> assertThat(g.correlation().lessons()).isEqualTo(8));
         assertThat(GoesTogether.of(lessons.subList(0, 4))).isEmpty();
     }
 
     /** The textbook case: 0.01, 0.04, 0.03, 0.005 of four at 5 %: 0.005 ≤ 0.0125 and 0.01 ≤ 0.0167 hold, 0.03 > 0.025. */
     @Test
     void holmStopsAtTheFirstThatFails() {
-        assertThat(Holm.holding(Map.of("a", 0.01, "b", 0.04, "c", 0.03, "d", 0.005))).containsExactlyInAnyOrder("a", "d");
+        assertThat(Holm.holding(Map.of("a", 0.01, "b", 0.04, "c", 0.03, "d", 0.005)))
+                .containsExactlyInAnyOrder("a", "d");
         assertThat(Holm.holding(Map.of("a", 0.04))).containsExactly("a");
         assertThat(Holm.holding(Map.<String, Double>of())).isEmpty();
     }

@@ -47,15 +47,19 @@ class RankCorrelationTest {
                     RankCorrelation r = RankCorrelation.of(x, y).orElseThrow();
                     held += r.low() <= truth && truth <= r.high() ? 1 : 0;
                 }
-                assertThat(held / (double) trials).as("%d lessons, correlation %s", n, rho).isBetween(0.925, 0.975);
+                assertThat(held / (double) trials)
+                        .as("%d lessons, correlation %s", n, rho)
+                        .isBetween(0.925, 0.975);
             }
         }
     }
 
     @Test
     void tooFewLessonsSayNothing() {
-        assertThat(RankCorrelation.of(new double[] {1, 2, 3, 4}, new double[] {1, 2, 3, 4})).isEmpty();
-        assertThat(RankCorrelation.of(new double[] {1, 1, 1, 1, 1}, new double[] {1, 2, 3, 4, 5})).isEmpty();
+        assertThat(RankCorrelation.of(new double[] {1, 2, 3, 4}, new double[] {1, 2, 3, 4}))
+                .isEmpty();
+        assertThat(RankCorrelation.of(new double[] {1, 1, 1, 1, 1}, new double[] {1, 2, 3, 4, 5}))
+                .isEmpty();
     }
 
     @Test

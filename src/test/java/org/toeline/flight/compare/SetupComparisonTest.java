@@ -14,9 +14,16 @@ import org.toeline.flight.ShotFigure;
 /** Setups of known difference are told apart in words that hold. */
 class SetupComparisonTest {
 
-    private static final ShotFigure[] FIGURES = {ShotFigure.BALL_SPEED, ShotFigure.LAUNCH_ANGLE,
-        ShotFigure.LAUNCH_DIRECTION, ShotFigure.SPIN_RATE, ShotFigure.SPIN_AXIS, ShotFigure.CARRY, ShotFigure.APEX,
-        ShotFigure.SIDE};
+    private static final ShotFigure[] FIGURES = {
+        ShotFigure.BALL_SPEED,
+        ShotFigure.LAUNCH_ANGLE,
+        ShotFigure.LAUNCH_DIRECTION,
+        ShotFigure.SPIN_RATE,
+        ShotFigure.SPIN_AXIS,
+        ShotFigure.CARRY,
+        ShotFigure.APEX,
+        ShotFigure.SIDE
+    };
 
     private final SplittableRandom random = new SplittableRandom(23);
 
@@ -26,7 +33,8 @@ class SetupComparisonTest {
         for (int i = 0; i < count; i++) {
             Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
             for (ShotFigure figure : FIGURES) {
-                double middle = (figure.least() + figure.most()) / 2 + (figure == moved ? byWorthwhile : 0) * figure.worthwhile();
+                double middle = (figure.least() + figure.most()) / 2
+                        + (figure == moved ? byWorthwhile : 0) * figure.worthwhile();
                 figures.put(figure, middle + spread * figure.worthwhile() * random.nextGaussian());
             }
             shots.add(new Shot(figures));
@@ -35,30 +43,38 @@ class SetupComparisonTest {
     }
 
     private static Difference of(SetupComparison comparison, ShotFigure figure) {
-        return comparison.differences().stream().filter(d -> d.figure() == figure).findFirst().orElseThrow();
+        return comparison.differences().stream()
+                .filter(d -> d.figure() == figure)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
     void aLargeDifferenceIsRealAndTheOthersAreNot() {
-        SetupComparison comparison = SetupComparison.of(shots(12, ShotFigure.LAUNCH_ANGLE, 0, 1),
-                shots(12, ShotFigure.LAUNCH_ANGLE, 4, 1));
+        SetupComparison comparison =
+                SetupComparison.of(shots(12, ShotFigure.LAUNCH_ANGLE, 0, 1), shots(12, ShotFigure.LAUNCH_ANGLE, 4, 1));
         Difference launch = of(comparison, ShotFigure.LAUNCH_ANGLE);
         assertThat(launch.state()).isEqualTo(State.REAL);
         assertThat(launch.words()).isEqualTo("real");
         Estimate estimate = launch.estimate().orElseThrow();
         assertThat(estimate.low()).isLessThan(Math.toRadians(4)).isPositive();
         assertThat(estimate.high()).isGreaterThan(Math.toRadians(4));
-        assertThat(comparison.differences()).filteredOn(d -> d.state() == State.REAL).hasSize(1);
+        assertThat(comparison.differences())
+                .filteredOn(d -> d.state() == State.REAL)
+                .hasSize(1);
         assertThat(comparison.differences()).hasSize(FIGURES.length);
     }
 
     /** Many shots of no difference: not shown. Few: too few, and about as many more as the formula for means says. */
     @Test
     void noDifferenceIsNotShownOrTooEarlyToTell() {
-        assertThat(of(SetupComparison.of(shots(30, ShotFigure.APEX, 0, 1), shots(30, ShotFigure.APEX, 0, 1)),
-                ShotFigure.CARRY).state()).isEqualTo(State.NOT_SHOWN);
-        Difference few = of(SetupComparison.of(shots(5, ShotFigure.APEX, 0, 2), shots(5, ShotFigure.APEX, 0, 2)),
-                ShotFigure.CARRY);
+        assertThat(of(
+                                SetupComparison.of(shots(30, ShotFigure.APEX, 0, 1), shots(30, ShotFigure.APEX, 0, 1)),
+                                ShotFigure.CARRY)
+                        .state())
+                .isEqualTo(State.NOT_SHOWN);
+        Difference few = of(
+                SetupComparison.of(shots(5, ShotFigure.APEX, 0, 2), shots(5, ShotFigure.APEX, 0, 2)), ShotFigure.CARRY);
         assertThat(few.state()).isEqualTo(State.TOO_FEW);
         // 1.96·σ·√(2/n) = 1 with σ = 2: n = 31, so some 26 more; the spread of five shots is known to a factor of two.
         assertThat(few.moreShots()).isBetween(6, 100);
@@ -86,21 +102,24 @@ class SetupComparisonTest {
 
     @Test
     void oneOrTwoShotsProveNothing() {
-        SetupComparison comparison = SetupComparison.of(shots(1, ShotFigure.APEX, 0, 1), shots(9, ShotFigure.APEX, 50, 1));
+        SetupComparison comparison =
+                SetupComparison.of(shots(1, ShotFigure.APEX, 0, 1), shots(9, ShotFigure.APEX, 50, 1));
         assertThat(comparison.differences()).allSatisfy(d -> {
             assertThat(d.state()).isEqualTo(State.TOO_FEW);
             assertThat(d.moreShots()).isEqualTo(2);
             assertThat(d.estimate()).isEmpty();
         });
-        assertThat(SetupComparison.of(List.of(), shots(9, ShotFigure.APEX, 0, 1)).differences()).isEmpty();
+        assertThat(SetupComparison.of(List.of(), shots(9, ShotFigure.APEX, 0, 1))
+                        .differences())
+                .isEmpty();
     }
 
     @Test
     void figuresThatDoNotVaryAreNoEvidence() {
         Shot same = new Shot(Map.of(ShotFigure.CARRY, 200.0));
         Shot other = new Shot(Map.of(ShotFigure.CARRY, 210.0));
-        Difference difference = of(SetupComparison.of(List.of(same, same, same), List.of(other, other, other)),
-                ShotFigure.CARRY);
+        Difference difference =
+                of(SetupComparison.of(List.of(same, same, same), List.of(other, other, other)), ShotFigure.CARRY);
         assertThat(difference.state()).isEqualTo(State.TOO_FEW);
         assertThat(difference.estimate()).isEmpty();
     }
@@ -110,7 +129,8 @@ class SetupComparisonTest {
     void aMishitHidesNothing() {
         List<Shot> before = shots(10, ShotFigure.CARRY, 0, 1);
         List<Shot> after = new ArrayList<>(shots(10, ShotFigure.CARRY, 3, 1));
-        assertThat(of(SetupComparison.of(before, after), ShotFigure.CARRY).state()).isEqualTo(State.REAL);
+        assertThat(of(SetupComparison.of(before, after), ShotFigure.CARRY).state())
+                .isEqualTo(State.REAL);
         after.set(4, after.get(4).with(ShotFigure.CARRY, 60));
         Difference still = of(SetupComparison.of(before, after), ShotFigure.CARRY);
         assertThat(still.state()).isEqualTo(State.REAL);
@@ -127,11 +147,14 @@ class SetupComparisonTest {
         int falselyReal = 0;
         int someIntervalExcludesZero = 0;
         for (int i = 0; i < trials; i++) {
-            List<Difference> differences = SetupComparison.of(shots(8, ShotFigure.APEX, 0, 0.4),
-                    shots(8, ShotFigure.APEX, 0, 0.4)).differences();
+            List<Difference> differences = SetupComparison.of(
+                            shots(8, ShotFigure.APEX, 0, 0.4), shots(8, ShotFigure.APEX, 0, 0.4))
+                    .differences();
             falselyReal += differences.stream().anyMatch(d -> d.state() == State.REAL) ? 1 : 0;
-            someIntervalExcludesZero += differences.stream().map(d -> d.estimate().orElseThrow())
-                    .anyMatch(e -> e.low() > 0 || e.high() < 0) ? 1 : 0;
+            someIntervalExcludesZero +=
+                    differences.stream().map(d -> d.estimate().orElseThrow()).anyMatch(e -> e.low() > 0 || e.high() < 0)
+                            ? 1
+                            : 0;
         }
         assertThat(falselyReal / (double) trials).isLessThan(0.05 + 3 * Math.sqrt(0.05 * 0.95 / trials));
         assertThat(someIntervalExcludesZero / (double) trials).isGreaterThan(0.2);

@@ -50,7 +50,8 @@ final class SimulatedSetups {
     double coverage(int first, int second, double spreadRatio, int trials) {
         int held = 0;
         for (int i = 0; i < trials; i++) {
-            Estimate estimate = Estimate.of(Centre.of(shots(first, 0, 1, mishits.first)),
+            Estimate estimate = Estimate.of(
+                    Centre.of(shots(first, 0, 1, mishits.first)),
                     Centre.of(shots(second, TRUE_DIFFERENCE, spreadRatio, mishits.second)));
             held += estimate.low() <= TRUE_DIFFERENCE && TRUE_DIFFERENCE <= estimate.high() ? 1 : 0;
         }

@@ -20,8 +20,34 @@ class AnyBytesTest {
             3;--;;;;;;
             Average;146,6;12,7;;;;243,2;
             """;
-    private static final String[] PIECES = {"\"", "\"\"", ";", ",", "\t", "\n", "\r", "9".repeat(400), "1e999", "NaN", "∞",
-        "-", "−", "L", "=1+1", "\u0000", "°", "km/h", "1.2.3,4,5", "'", "\ufeff", "[", "(mph", "Infinity", "0x1F", "\ud83c"};
+    private static final String[] PIECES = {
+        "\"",
+        "\"\"",
+        ";",
+        ",",
+        "\t",
+        "\n",
+        "\r",
+        "9".repeat(400),
+        "1e999",
+        "NaN",
+        "∞",
+        "-",
+        "−",
+        "L",
+        "=1+1",
+        "\u0000",
+        "°",
+        "km/h",
+        "1.2.3,4,5",
+        "'",
+        "\ufeff",
+        "[",
+        "(mph",
+        "Infinity",
+        "0x1F",
+        "\ud83c"
+    };
 
     private final SplittableRandom random = new SplittableRandom(13);
 
@@ -49,7 +75,10 @@ class AnyBytesTest {
 
     @Test
     void damagedTables() {
-        List<Charset> charsets = List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE,
+        List<Charset> charsets = List.of(
+                StandardCharsets.UTF_8,
+                StandardCharsets.UTF_16LE,
+                StandardCharsets.UTF_16BE,
                 Charset.forName("windows-1252"));
         for (int i = 0; i < 700; i++) {
             StringBuilder text = new StringBuilder(TABLE);
@@ -72,6 +101,7 @@ class AnyBytesTest {
         assertThat(imported.shots()).hasSize(2);
         assertThat(imported.leftOut()).extracting(LeftOut::line).containsExactly(4, 5);
         assertThat(imported.shots().get(1).remark()).isEqualTo("2, Driver; low");
-        assertThat(imported.shots().get(1).figure(ShotFigure.SPIN_AXIS).getAsDouble()).isPositive();
+        assertThat(imported.shots().get(1).figure(ShotFigure.SPIN_AXIS).getAsDouble())
+                .isPositive();
     }
 }

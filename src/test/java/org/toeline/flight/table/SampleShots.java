@@ -22,19 +22,21 @@ import org.toeline.flight.Trajectory;
  */
 public final class SampleShots {
 
-    private SampleShots() {
-    }
+    private SampleShots() {}
 
     public static void main(String[] args) throws Exception {
         Path folder = Files.createDirectories(Path.of(args[0]));
         SplittableRandom random = new SplittableRandom(2026);
         Files.writeString(folder.resolve("before.csv"), english(random), StandardCharsets.UTF_8);
-        Files.write(folder.resolve("after.csv"), german(random).getBytes(java.nio.charset.Charset.forName("windows-1252")));
+        Files.write(
+                folder.resolve("after.csv"), german(random).getBytes(java.nio.charset.Charset.forName("windows-1252")));
     }
 
     private static Launch shot(SplittableRandom random, double mph, double launchDeg, double rpm, double tiltDeg) {
-        return new Launch(FigureUnit.MILES_PER_HOUR.toInside(mph + 1.6 * random.nextGaussian()),
-                Math.toRadians(launchDeg + 1.1 * random.nextGaussian()), Math.toRadians(1.4 * random.nextGaussian()),
+        return new Launch(
+                FigureUnit.MILES_PER_HOUR.toInside(mph + 1.6 * random.nextGaussian()),
+                Math.toRadians(launchDeg + 1.1 * random.nextGaussian()),
+                Math.toRadians(1.4 * random.nextGaussian()),
                 FigureUnit.TURNS_PER_MINUTE.toInside(rpm + 190 * random.nextGaussian()),
                 Math.toRadians(tiltDeg + 3 * random.nextGaussian()));
     }
@@ -49,12 +51,18 @@ public final class SampleShots {
         for (int i = 1; i <= 10; i++) {
             Launch launch = i == 7 ? shot(random, 118, 4.5, 3900, -14) : shot(random, 146, 10.1, 2950, -8);
             Flight flight = fly(launch);
-            out.append(String.format(Locale.ROOT, "%d,%.1f,%.1f,%s,%.0f,%s,%.1f,%.0f,%s\r\n", i,
-                    FigureUnit.MILES_PER_HOUR.fromInside(launch.speedMps()), Math.toDegrees(launch.angleRad()),
+            out.append(String.format(
+                    Locale.ROOT,
+                    "%d,%.1f,%.1f,%s,%.0f,%s,%.1f,%.0f,%s\r\n",
+                    i,
+                    FigureUnit.MILES_PER_HOUR.fromInside(launch.speedMps()),
+                    Math.toDegrees(launch.angleRad()),
                     lettered(Math.toDegrees(launch.directionRad())),
                     FigureUnit.TURNS_PER_MINUTE.fromInside(launch.spinRadPerS()),
-                    lettered(Math.toDegrees(launch.axisRad())), FigureUnit.YARD.fromInside(flight.carryM()),
-                    FigureUnit.FOOT.fromInside(flight.apexM()), lettered(FigureUnit.YARD.fromInside(flight.sideM()))));
+                    lettered(Math.toDegrees(launch.axisRad())),
+                    FigureUnit.YARD.fromInside(flight.carryM()),
+                    FigureUnit.FOOT.fromInside(flight.apexM()),
+                    lettered(FigureUnit.YARD.fromInside(flight.sideM()))));
         }
         return out.append("Average,,,,,,,,\r\n").toString();
     }
@@ -65,16 +73,25 @@ public final class SampleShots {
 
     private static String german(SplittableRandom random) {
         List<String> rows = new ArrayList<>();
-        rows.add("Schlag;Ballgeschwindigkeit [km/h];Abflugwinkel [°];Abflugrichtung [°];Backspin [U/min];Sidespin [U/min];"
-                + "Flugweite [m];Scheitelhöhe [m];Seitliche Abweichung [m]");
+        rows.add(
+                "Schlag;Ballgeschwindigkeit [km/h];Abflugwinkel [°];Abflugrichtung [°];Backspin [U/min];Sidespin [U/min];"
+                        + "Flugweite [m];Scheitelhöhe [m];Seitliche Abweichung [m]");
         for (int i = 1; i <= 10; i++) {
             Launch launch = shot(random, 147, 13.0, 2550, -1);
             Flight flight = fly(launch);
             double rpm = FigureUnit.TURNS_PER_MINUTE.fromInside(launch.spinRadPerS());
-            rows.add(String.format(Locale.GERMANY, "%d;%.1f;%.1f;%.1f;%.0f;%.0f;%.1f;%.1f;%.1f", i,
-                    FigureUnit.KILOMETRES_PER_HOUR.fromInside(launch.speedMps()), Math.toDegrees(launch.angleRad()),
-                    -Math.toDegrees(launch.directionRad()), rpm * Math.cos(launch.axisRad()),
-                    -rpm * Math.sin(launch.axisRad()), flight.carryM(), flight.apexM(), -flight.sideM()));
+            rows.add(String.format(
+                    Locale.GERMANY,
+                    "%d;%.1f;%.1f;%.1f;%.0f;%.0f;%.1f;%.1f;%.1f",
+                    i,
+                    FigureUnit.KILOMETRES_PER_HOUR.fromInside(launch.speedMps()),
+                    Math.toDegrees(launch.angleRad()),
+                    -Math.toDegrees(launch.directionRad()),
+                    rpm * Math.cos(launch.axisRad()),
+                    -rpm * Math.sin(launch.axisRad()),
+                    flight.carryM(),
+                    flight.apexM(),
+                    -flight.sideM()));
         }
         return String.join("\r\n", rows) + "\r\n";
     }

@@ -23,12 +23,14 @@ final class TableWriter {
     private String units = "";
 
     TableWriter column(String heading, ShotFigure figure, FigureUnit unit, int decimals) {
-        return column(heading, shot -> number(unit.fromInside(shot.figure(figure).orElseThrow()), decimals));
+        return column(
+                heading, shot -> number(unit.fromInside(shot.figure(figure).orElseThrow()), decimals));
     }
 
     /** A sided column whose plus is to the right. */
     TableWriter right(String heading, ShotFigure figure, FigureUnit unit, int decimals) {
-        return column(heading, shot -> number(-unit.fromInside(shot.figure(figure).orElseThrow()), decimals));
+        return column(
+                heading, shot -> number(-unit.fromInside(shot.figure(figure).orElseThrow()), decimals));
     }
 
     /** A sided column with the side as letters, after (“3.2 L”) or before (“L 3.2”) the figure. */
@@ -92,7 +94,8 @@ final class TableWriter {
     }
 
     private void row(StringBuilder out, List<String> row) {
-        out.append(String.join(separator, row.stream().map(this::quoted).toList())).append(lineEnd);
+        out.append(String.join(separator, row.stream().map(this::quoted).toList()))
+                .append(lineEnd);
     }
 
     private String quoted(String cell) {

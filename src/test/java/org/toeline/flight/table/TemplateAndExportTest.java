@@ -20,9 +20,14 @@ import org.toeline.flight.ShotFigure;
 /** Templates and tables that the program writes itself. */
 class TemplateAndExportTest {
 
-    private static final Template TEMPLATE = new Template("the range's own", Separator.SEMICOLON, DecimalMark.COMMA,
-            List.of(new Column("Speed", Meaning.BALL_SPEED, FigureUnit.KILOMETRES_PER_HOUR, PositiveSide.RIGHT),
-                    new Column("Axis", Meaning.SPIN_AXIS, FigureUnit.DEGREE, PositiveSide.LEFT)), List.of("Club"));
+    private static final Template TEMPLATE = new Template(
+            "the range's own",
+            Separator.SEMICOLON,
+            DecimalMark.COMMA,
+            List.of(
+                    new Column("Speed", Meaning.BALL_SPEED, FigureUnit.KILOMETRES_PER_HOUR, PositiveSide.RIGHT),
+                    new Column("Axis", Meaning.SPIN_AXIS, FigureUnit.DEGREE, PositiveSide.LEFT)),
+            List.of("Club"));
 
     @Test
     void aTemplateComesBackAsItWas() throws Exception {
@@ -34,8 +39,9 @@ class TemplateAndExportTest {
 
     @Test
     void aTemplateReadsWhatItSays() {
-        Imported read = ShotImport.read("Club;Speed;Axis;Other\nDriver;234,0;3,0;9\nDriver;237,6;-2,0;9\n"
-                .getBytes(StandardCharsets.UTF_8), TEMPLATE);
+        Imported read = ShotImport.read(
+                "Club;Speed;Axis;Other\nDriver;234,0;3,0;9\nDriver;237,6;-2,0;9\n".getBytes(StandardCharsets.UTF_8),
+                TEMPLATE);
         assertThat(read.shots()).hasSize(2);
         assertThat(read.shots().get(0).figure(ShotFigure.BALL_SPEED)).hasValueCloseTo(65.0, within(1e-9));
         assertThat(read.shots().get(0).figure(ShotFigure.SPIN_AXIS)).hasValueCloseTo(Math.toRadians(3), within(1e-9));
@@ -51,30 +57,38 @@ class TemplateAndExportTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"[]", "no json", "{\"format\":\"toeline-shot-template\",\"version\":2,\"name\":\"x\",\"columns\":[]}",
-        "{\"format\":\"toeline-shot-template\",\"version\":1,\"name\":\"x\",\"columns\":"
-                + "[{\"header\":\"a\",\"meaning\":\"carry\",\"unit\":\"mph\"}]}",
-        "{\"format\":\"toeline-shot-template\",\"version\":1,\"name\":\"x\",\"columns\":"
-                + "[{\"header\":\"a\",\"meaning\":\"carry\",\"unit\":\"m\"},{\"header\":\"b\",\"meaning\":\"carry\",\"unit\":\"m\"}]}"})
+    @ValueSource(
+            strings = {
+                "[]",
+                "no json",
+                "{\"format\":\"toeline-shot-template\",\"version\":2,\"name\":\"x\",\"columns\":[]}",
+                "{\"format\":\"toeline-shot-template\",\"version\":1,\"name\":\"x\",\"columns\":"
+                        + "[{\"header\":\"a\",\"meaning\":\"carry\",\"unit\":\"mph\"}]}",
+                "{\"format\":\"toeline-shot-template\",\"version\":1,\"name\":\"x\",\"columns\":"
+                        + "[{\"header\":\"a\",\"meaning\":\"carry\",\"unit\":\"m\"},{\"header\":\"b\",\"meaning\":\"carry\",\"unit\":\"m\"}]}"
+            })
     void whatIsNoTemplateIsRefused(String text) {
         assertThatThrownBy(() -> TemplateDocument.read(text.getBytes(StandardCharsets.UTF_8)))
-                .isInstanceOf(TemplateDocument.Unreadable.class).hasMessageMatching(".{5,}");
+                .isInstanceOf(TemplateDocument.Unreadable.class)
+                .hasMessageMatching(".{5,}");
     }
 
     /** Property: what is written is read back, with any figures missing. */
     @Test
     void tablesComeBackAsTheyWere() {
         SplittableRandom random = new SplittableRandom(5);
-        List<Shot> shots = IntStream.range(0, 50).mapToObj(i -> {
-            Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
-            figures.put(ShotFigure.BALL_SPEED, random.nextDouble(20, 80));
-            for (ShotFigure figure : ShotFigure.values()) {
-                if (random.nextBoolean()) {
-                    figures.put(figure, random.nextDouble(figure.least(), figure.most()));
-                }
-            }
-            return new Shot(figures, "shot " + i);
-        }).toList();
+        List<Shot> shots = IntStream.range(0, 50)
+                .mapToObj(i -> {
+                    Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
+                    figures.put(ShotFigure.BALL_SPEED, random.nextDouble(20, 80));
+                    for (ShotFigure figure : ShotFigure.values()) {
+                        if (random.nextBoolean()) {
+                            figures.put(figure, random.nextDouble(figure.least(), figure.most()));
+                        }
+                    }
+                    return new Shot(figures, "shot " + i);
+                })
+                .toList();
         Imported read = ShotImport.read(ShotExport.csv(shots).getBytes(StandardCharsets.UTF_8), ShotExport.template());
         assertThat(read.leftOut()).isEmpty();
         assertThat(read.shots()).hasSize(shots.size());
@@ -82,12 +96,18 @@ class TemplateAndExportTest {
             Shot written = shots.get(i);
             assertThat(read.shots().get(i).figures()).hasSameSizeAs(written.figures());
             assertThat(read.shots().get(i).remark()).isEqualTo(written.remark());
-            read.shots().get(i).figures().forEach((figure, value) -> assertThat(value).isCloseTo(
-                    written.figure(figure).orElseThrow(), within(figure.shownUnit().toInside(6e-5))));
+            read.shots()
+                    .get(i)
+                    .figures()
+                    .forEach((figure, value) -> assertThat(value)
+                            .isCloseTo(
+                                    written.figure(figure).orElseThrow(),
+                                    within(figure.shownUnit().toInside(6e-5))));
         }
         // The proposal from our own headings means the same.
         Proposal proposal = Proposal.of(ShotExport.csv(shots).getBytes(StandardCharsets.UTF_8), "x");
-        assertThat(proposal.template().columns()).containsExactlyInAnyOrderElementsOf(ShotExport.template().columns());
+        assertThat(proposal.template().columns())
+                .containsExactlyInAnyOrderElementsOf(ShotExport.template().columns());
     }
 
     @ParameterizedTest

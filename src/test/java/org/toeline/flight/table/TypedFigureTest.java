@@ -12,7 +12,9 @@ import org.toeline.flight.FigureUnit;
 class TypedFigureTest {
 
     private static double degrees(String text) {
-        return Math.toDegrees(TypedFigure.of(text, Meaning.LAUNCH_DIRECTION, FigureUnit.DEGREE).inside().orElseThrow());
+        return Math.toDegrees(TypedFigure.of(text, Meaning.LAUNCH_DIRECTION, FigureUnit.DEGREE)
+                .inside()
+                .orElseThrow());
     }
 
     @Test
@@ -27,21 +29,32 @@ class TypedFigureTest {
     /** 147 mph are 65.714 88 m/s, 236 km/h 65.555 6 m/s (NIST SP 811). */
     @Test
     void aUnitInTheCellGoesBeforeTheChosenOne() {
-        assertThat(TypedFigure.of("147", Meaning.BALL_SPEED, FigureUnit.MILES_PER_HOUR).inside().orElseThrow())
+        assertThat(TypedFigure.of("147", Meaning.BALL_SPEED, FigureUnit.MILES_PER_HOUR)
+                        .inside()
+                        .orElseThrow())
                 .isCloseTo(65.71488, within(1e-9));
-        assertThat(TypedFigure.of("236 km/h", Meaning.BALL_SPEED, FigureUnit.MILES_PER_HOUR).inside().orElseThrow())
+        assertThat(TypedFigure.of("236 km/h", Meaning.BALL_SPEED, FigureUnit.MILES_PER_HOUR)
+                        .inside()
+                        .orElseThrow())
                 .isCloseTo(65.555556, within(1e-6));
     }
 
     @Test
     void whatIsNoFigureIsSaidWhy() {
-        assertThat(TypedFigure.of("  ", Meaning.CARRY, FigureUnit.METRE)).isEqualTo(
-                TypedFigure.of("–", Meaning.CARRY, FigureUnit.METRE));
+        assertThat(TypedFigure.of("  ", Meaning.CARRY, FigureUnit.METRE))
+                .isEqualTo(TypedFigure.of("–", Meaning.CARRY, FigureUnit.METRE));
         assertThat(TypedFigure.of(" ", Meaning.CARRY, FigureUnit.METRE).fault()).isEmpty();
-        assertThat(TypedFigure.of("1x2", Meaning.CARRY, FigureUnit.METRE).fault().orElseThrow())
+        assertThat(TypedFigure.of("1x2", Meaning.CARRY, FigureUnit.METRE)
+                        .fault()
+                        .orElseThrow())
                 .isEqualTo("“1x2” is not a number");
-        assertThat(TypedFigure.of("12 L", Meaning.CARRY, FigureUnit.METRE).fault().orElseThrow()).contains("has none");
-        assertThat(TypedFigure.of("-2500", Meaning.SPIN_RATE, FigureUnit.TURNS_PER_MINUTE).fault().orElseThrow())
+        assertThat(TypedFigure.of("12 L", Meaning.CARRY, FigureUnit.METRE)
+                        .fault()
+                        .orElseThrow())
+                .contains("has none");
+        assertThat(TypedFigure.of("-2500", Meaning.SPIN_RATE, FigureUnit.TURNS_PER_MINUTE)
+                        .fault()
+                        .orElseThrow())
                 .contains("below zero");
     }
 

@@ -38,6 +38,7 @@ class CrashTest {
 
     @TempDir
     private Path folder;
+
     private final List<Path> copies = new ArrayList<>();
     private boolean watching;
 
@@ -75,12 +76,19 @@ class CrashTest {
             ledger.players().forEach(p -> content.append(p).append('\n'));
             for (int id : ledger.lessonNumbers(Optional.empty())) {
                 KeptLesson kept = ledger.lesson(id).orElseThrow();
-                content.append(id).append(' ').append(kept.version()).append(kept.lesson().notes()).append(kept.findings())
-                        .append(ledger.takes(id)).append(ledger.find(Search.text("grip")).size()).append('\n');
+                content.append(id)
+                        .append(' ')
+                        .append(kept.version())
+                        .append(kept.lesson().notes())
+                        .append(kept.findings())
+                        .append(ledger.takes(id))
+                        .append(ledger.find(Search.text("grip")).size())
+                        .append('\n');
             }
         }
         try (Stream<Path> files = Files.list(copy)) {
-            assertThat(files.map(f -> f.getFileName().toString())).as("no stray files")
+            assertThat(files.map(f -> f.getFileName().toString()))
+                    .as("no stray files")
                     .isSubsetOf("ledger.db", ".ledger.lock", "backups", "media", "stills");
         }
         return content.toString();
@@ -157,7 +165,8 @@ class CrashTest {
         assertThat(during).hasSizeGreaterThan(20);
         for (int i = 0; i < during.size(); i++) {
             Path copy = during.get(i);
-            int version = Schema.version(Sources.writable(copy.resolve("ledger.db"))).orElseThrow();
+            int version =
+                    Schema.version(Sources.writable(copy.resolve("ledger.db"))).orElseThrow();
             assertThat(version).isIn(1, 2);
             if (version == 2) {
                 assertThat(Backups.all(new LedgerPlace.Folder(copy))).hasSize(1);
@@ -176,7 +185,8 @@ class CrashTest {
 
     /** Makes the ledger of this test one of version 1. */
     private void downgrade() throws Exception {
-        try (var connection = Sources.writable(place().file()).getConnection(); var statement = connection.createStatement()) {
+        try (var connection = Sources.writable(place().file()).getConnection();
+                var statement = connection.createStatement()) {
             statement.execute("drop table shot");
             statement.execute("drop table lens_profile");
             statement.execute("delete from flyway_schema_history where version = '2'");
@@ -191,7 +201,9 @@ class CrashTest {
         watching = false;
         assertThat(copies).hasSizeGreaterThan(20);
         for (Path copy : List.of(copies.get(3), copies.get(copies.size() / 2), copies.get(copies.size() - 1))) {
-            assertThat(copy.resolve("ledger.db")).as("not there before it is whole").doesNotExist();
+            assertThat(copy.resolve("ledger.db"))
+                    .as("not there before it is whole")
+                    .doesNotExist();
             assertThat(content(copy)).isEmpty();
         }
     }

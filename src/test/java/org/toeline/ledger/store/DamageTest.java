@@ -16,14 +16,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.toeline.ledger.store.backup.Backups;
 import org.toeline.ledger.store.backup.OldBackups;
-import org.toeline.ledger.store.place.Stills;
+import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.ledger.store.place.LedgerFile;
 import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.place.Schema;
 import org.toeline.ledger.store.place.Sources;
-import org.toeline.ledger.store.place.Fingerprint;
+import org.toeline.ledger.store.place.Stills;
 import org.toeline.ledger.store.rows.LessonFindings;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
@@ -38,6 +38,7 @@ class DamageTest {
 
     @TempDir
     private Path folder;
+
     private LedgerPlace.Folder place;
 
     @BeforeEach
@@ -47,7 +48,9 @@ class DamageTest {
             for (String name : List.of("Ana Sample", "Bert Uniquename")) {
                 Player player = ledger.addPlayer(PlayerDetails.of(Optional.of(name), Handedness.RIGHT));
                 for (int i = 0; i < LESSONS / 2; i++) {
-                    ledger.keep(player.id(), TestLessons.lesson(name, "notes of " + name + " " + i, 600 + i),
+                    ledger.keep(
+                            player.id(),
+                            TestLessons.lesson(name, "notes of " + name + " " + i, 600 + i),
                             TestLessons.findings(5 + i));
                 }
             }
@@ -61,12 +64,17 @@ class DamageTest {
     }
 
     private void assertDamaged(Path backup, String how) {
-        assertThatExceptionOfType(LedgerException.class).as(how).isThrownBy(() -> Ledger.open(place, "bay 1").close())
+        assertThatExceptionOfType(LedgerException.class)
+                .as(how)
+                .isThrownBy(() -> Ledger.open(place, "bay 1").close())
                 .satisfies(e -> {
                     assertThat(e.fault()).isEqualTo(Fault.DAMAGED);
                     assertThat(e.backup()).contains(backup);
-                    assertThat(e.getMessage()).startsWith(place.file().toString()).contains("nothing was changed")
-                            .contains(backup.toString()).doesNotContain("\n");
+                    assertThat(e.getMessage())
+                            .startsWith(place.file().toString())
+                            .contains("nothing was changed")
+                            .contains(backup.toString())
+                            .doesNotContain("\n");
                 });
     }
 
@@ -81,7 +89,8 @@ class DamageTest {
             assertThat(place.file()).as("left for whoever can mend it").hasBinaryContent(cut);
         }
         Files.delete(place.file());
-        assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.open(place, "bay 1").close())
+        assertThatExceptionOfType(LedgerException.class)
+                .isThrownBy(() -> Ledger.open(place, "bay 1").close())
                 .satisfies(e -> assertThat(e.fault()).isEqualTo(Fault.MISSING))
                 .withMessageContaining(backup.toString());
         Ledger.restore(place, backup);
@@ -113,8 +122,9 @@ class DamageTest {
                 assertThat(ledger.find(Search.RECENT)).hasSize(LESSONS);
                 assertThat(ledger.acrossLessons(1, Club.DRIVER)).hasSameSizeAs(written);
                 for (int id = 1; id <= LESSONS; id++) {
-                    assertThat(ledger.lesson(id).orElseThrow().lesson().notes()).isEqualTo("notes of "
-                            + (id <= LESSONS / 2 ? "Ana Sample " : "Bert Uniquename ") + (id - 1) % (LESSONS / 2));
+                    assertThat(ledger.lesson(id).orElseThrow().lesson().notes())
+                            .isEqualTo("notes of " + (id <= LESSONS / 2 ? "Ana Sample " : "Bert Uniquename ")
+                                    + (id - 1) % (LESSONS / 2));
                 }
             } catch (LedgerException e) {
                 refused++;
@@ -128,13 +138,17 @@ class DamageTest {
 
     @Test
     void aNewerLedgerIsRefusedUntouched() throws Exception {
-        try (var connection = Sources.writable(place.file()).getConnection(); var statement = connection.createStatement()) {
-            statement.execute("insert into flyway_schema_history select 99, '7', description, type, script, checksum, installed_by, "
-                    + "installed_on, execution_time, success from flyway_schema_history where version = '1'");
+        try (var connection = Sources.writable(place.file()).getConnection();
+                var statement = connection.createStatement()) {
+            statement.execute(
+                    "insert into flyway_schema_history select 99, '7', description, type, script, checksum, installed_by, "
+                            + "installed_on, execution_time, success from flyway_schema_history where version = '1'");
         }
         byte[] before = Files.readAllBytes(place.file());
-        assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.open(place, "bay 1").close())
-                .withMessageContaining("version 7").withMessageContaining("up to " + Schema.LATEST)
+        assertThatExceptionOfType(LedgerException.class)
+                .isThrownBy(() -> Ledger.open(place, "bay 1").close())
+                .withMessageContaining("version 7")
+                .withMessageContaining("up to " + Schema.LATEST)
                 .satisfies(e -> assertThat(e.fault()).isEqualTo(Fault.NEWER));
         assertThat(place.file()).hasBinaryContent(before);
         assertThat(Backups.all(place)).isEmpty();
@@ -154,7 +168,8 @@ class DamageTest {
             byte[] torn = whole.clone();
             Arrays.fill(torn, torn.length / 2, torn.length / 2 + 9000, (byte) 0x5a);
             Files.write(place.file(), torn);
-            assertThatExceptionOfType(LedgerException.class).isThrownBy(ledger::backUp)
+            assertThatExceptionOfType(LedgerException.class)
+                    .isThrownBy(ledger::backUp)
                     .satisfies(e -> assertThat(e.fault()).isEqualTo(Fault.DAMAGED));
         }
         assertThat(Backups.all(place)).as("none went, none came").isEqualTo(kept);
@@ -194,14 +209,17 @@ class DamageTest {
 
     private List<Path> holding(String text) throws Exception {
         try (Stream<Path> files = Files.walk(place.folder())) {
-            return files.filter(Files::isRegularFile).filter(f -> {
-                try {
-                    return new String(Files.readAllBytes(f), StandardCharsets.ISO_8859_1).toLowerCase(java.util.Locale.ROOT)
-                            .contains(text.toLowerCase(java.util.Locale.ROOT));
-                } catch (java.io.IOException e) {
-                    throw new java.io.UncheckedIOException(e);
-                }
-            }).toList();
+            return files.filter(Files::isRegularFile)
+                    .filter(f -> {
+                        try {
+                            return new String(Files.readAllBytes(f), StandardCharsets.ISO_8859_1)
+                                    .toLowerCase(java.util.Locale.ROOT)
+                                    .contains(text.toLowerCase(java.util.Locale.ROOT));
+                        } catch (java.io.IOException e) {
+                            throw new java.io.UncheckedIOException(e);
+                        }
+                    })
+                    .toList();
         }
     }
 }

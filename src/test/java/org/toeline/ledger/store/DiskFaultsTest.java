@@ -30,6 +30,7 @@ class DiskFaultsTest {
 
     @TempDir
     private Path folder;
+
     private Path disk;
     private SmallDisk small;
     private LedgerPlace.Folder place;
@@ -73,8 +74,9 @@ class DiskFaultsTest {
                     assertThat(e.getMessage()).contains(place.file().toString()).contains("make room and try again");
                     assertThat(ledger.lesson(1).orElseThrow().version()).isEqualTo(version);
                     Files.delete(disk.resolve("ballast"));
-                    version = ((Saved.Done) ledger.save(1, version, larger.withNotes("again " + free),
-                            TestLessons.findings(9))).version();
+                    version = ((Saved.Done)
+                                    ledger.save(1, version, larger.withNotes("again " + free), TestLessons.findings(9)))
+                            .version();
                 }
                 assertThat(ledger.check()).isEmpty();
             }
@@ -91,16 +93,19 @@ class DiskFaultsTest {
     @Test
     void noRoomForALedgerOrABackup() throws Exception {
         fill(20);
-        assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.open(place, "bay 1").close())
+        assertThatExceptionOfType(LedgerException.class)
+                .isThrownBy(() -> Ledger.open(place, "bay 1").close())
                 .satisfies(e -> assertThat(e.fault()).as(e.getMessage()).isEqualTo(Fault.FULL));
         assertThat(place.file()).doesNotExist();
         Files.delete(disk.resolve("ballast"));
         start();
-        try (Ledger ledger = Ledger.open(place, "bay 1"); var files = Files.list(disk)) {
+        try (Ledger ledger = Ledger.open(place, "bay 1");
+                var files = Files.list(disk)) {
             assertThat(files).hasSize(1);
             Path first = ledger.backUp();
             fill(40);
-            assertThatExceptionOfType(LedgerException.class).isThrownBy(ledger::backUp)
+            assertThatExceptionOfType(LedgerException.class)
+                    .isThrownBy(ledger::backUp)
                     .satisfies(e -> assertThat(e.fault()).as(e.getMessage()).isEqualTo(Fault.FULL))
                     .withMessageContaining("older ones are kept");
             assertThat(Files.list(place.backups()).toList()).containsExactly(first);
@@ -134,14 +139,17 @@ class DiskFaultsTest {
             assertThat(ledger.lesson(1).orElseThrow().version()).isEqualTo(version);
             assertThatExceptionOfType(LedgerException.class)
                     .isThrownBy(() -> ledger.save(1, version, TestLessons.lesson("B. Trial"), List.of()))
-                    .satisfies(e -> assertThat(e.fault()).isEqualTo(Fault.READ_ONLY)).withMessageContaining("save it elsewhere");
+                    .satisfies(e -> assertThat(e.fault()).isEqualTo(Fault.READ_ONLY))
+                    .withMessageContaining("save it elsewhere");
         }
     }
 
     @Test
     void aLedgerCannotBeMadeWhereNothingCanBeWritten() throws Exception {
         small.makeReadOnly();
-        assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.open(place, "bay 1").close())
-                .satisfies(e -> assertThat(e.fault()).isEqualTo(Fault.READ_ONLY)).withMessageContaining("choose another folder");
+        assertThatExceptionOfType(LedgerException.class)
+                .isThrownBy(() -> Ledger.open(place, "bay 1").close())
+                .satisfies(e -> assertThat(e.fault()).isEqualTo(Fault.READ_ONLY))
+                .withMessageContaining("choose another folder");
     }
 }

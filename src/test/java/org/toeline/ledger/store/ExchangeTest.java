@@ -26,12 +26,11 @@ import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.exchange.LessonArchive;
 import org.toeline.ledger.store.exchange.LessonImport;
 import org.toeline.ledger.store.exchange.ReadingsCsv;
-import org.toeline.ledger.store.place.Stills;
+import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerPlace;
-import org.toeline.ledger.store.place.Fingerprint;
+import org.toeline.ledger.store.place.Stills;
 import org.toeline.ledger.store.rows.KeptLesson;
-import org.toeline.ledger.store.rows.Lessons;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.ledger.store.rows.Search;
@@ -46,6 +45,7 @@ class ExchangeTest {
 
     @TempDir
     private Path folder;
+
     private LedgerPlace.Folder place;
     private Ledger ledger;
     private LessonImport imports;
@@ -77,13 +77,17 @@ class ExchangeTest {
         files.add(document("strange.lesson.json", TestLessons.lesson("  B. Trial \\u0000 ")));
         for (Path file : files) {
             TakenIn taken = imports.take(file, Optional.empty());
-            assertThat(LessonDocument.bytes(ledger.lesson(taken.lessonId()).orElseThrow().lesson()))
-                    .as(file.toString()).isEqualTo(LessonDocument.bytes(LessonDocument.read(file)));
-            assertThat(imports.take(file, Optional.empty())).as("once is enough")
+            assertThat(LessonDocument.bytes(
+                            ledger.lesson(taken.lessonId()).orElseThrow().lesson()))
+                    .as(file.toString())
+                    .isEqualTo(LessonDocument.bytes(LessonDocument.read(file)));
+            assertThat(imports.take(file, Optional.empty()))
+                    .as("once is enough")
                     .isEqualTo(new TakenIn.Already(taken.lessonId()));
         }
         assertThat(ledger.find(Search.RECENT)).hasSize(files.size());
-        assertThat(ledger.takes(1)).as("clips beside a document are known by content")
+        assertThat(ledger.takes(1))
+                .as("clips beside a document are known by content")
                 .allSatisfy(t -> assertThat(t.fingerprint()).isPresent());
     }
 
@@ -118,7 +122,9 @@ class ExchangeTest {
         Path moved = Files.createDirectories(folder.resolve("elsewhere/deep")).resolve("renamed.mp4");
         Files.move(clip, moved);
         Files.writeString(clip, "another clip!");
-        assertThat(new Media(place.media()).locate(take, folder)).as("of that name and size, but not it").isEmpty();
+        assertThat(new Media(place.media()).locate(take, folder))
+                .as("of that name and size, but not it")
+                .isEmpty();
         Fingerprint wanted = take.fingerprint().orElseThrow();
         assertThat(Media.search(List.of(wanted), folder)).containsExactly(Map.entry(wanted, moved));
         new Media(place.media()).copyIn(moved, wanted);
@@ -140,7 +146,8 @@ class ExchangeTest {
         assertThat(imports.take(file, Optional.empty())).isEqualTo(new TakenIn.New(1, 1));
         ledger.addPlayer(PlayerDetails.of(Optional.of("B. Trial"), Handedness.RIGHT));
         Path second = document("b.lesson.json", TestLessons.lesson("B. Trial", "another", 600));
-        assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> imports.take(second, Optional.empty()))
+        assertThatExceptionOfType(LedgerException.class)
+                .isThrownBy(() -> imports.take(second, Optional.empty()))
                 .withMessageContaining("2 players are called “B. Trial” (number 1, number 2)");
         assertThat(imports.take(second, Optional.of(2))).isEqualTo(new TakenIn.New(2, 2));
     }
@@ -150,7 +157,8 @@ class ExchangeTest {
     void damagedFilesLeaveNothing() throws Exception {
         Path clip = Files.writeString(folder.resolve("one.mp4"), "a clip ".repeat(50));
         Path good = folder.resolve("good.zip");
-        LessonArchive.write(TestLessons.lesson("B. Trial"), TestLessons.findings(9), Map.of(View.FACE_ON, clip), List.of(), good);
+        LessonArchive.write(
+                TestLessons.lesson("B. Trial"), TestLessons.findings(9), Map.of(View.FACE_ON, clip), List.of(), good);
         byte[] archive = Files.readAllBytes(good);
         byte[] text = LessonDocument.bytes(TestLessons.lesson("C. Trial"));
         ledger.find(Search.RECENT);
@@ -173,11 +181,16 @@ class ExchangeTest {
                 taken.add(imports.take(file, Optional.empty()).lessonId());
             } catch (DocumentException e) {
                 refused++;
-                assertThat(e.getMessage()).startsWith(file.toString()).doesNotContain("\n").hasSizeLessThan(600);
+                assertThat(e.getMessage())
+                        .startsWith(file.toString())
+                        .doesNotContain("\n")
+                        .hasSizeLessThan(600);
             }
         }
         assertThat(refused).as("most damage is seen").isBetween(500, 1000);
-        assertThat(ledger.find(Search.RECENT.withMost(1000))).as("those that are lessons yet").hasSameSizeAs(taken);
+        assertThat(ledger.find(Search.RECENT.withMost(1000)))
+                .as("those that are lessons yet")
+                .hasSameSizeAs(taken);
         assertThat(everything()).isEqualTo(before);
         try (Stream<Path> copies = Files.list(place.media())) {
             assertThat(copies).as("the one clip of those that are whole").hasSize(1);
@@ -192,23 +205,29 @@ class ExchangeTest {
 
     private void assertNothingUnfinished() throws Exception {
         try (Stream<Path> files = Files.walk(folder)) {
-            assertThat(files.map(f -> f.getFileName().toString())).noneMatch(n -> n.startsWith(".import") || n.startsWith(".copy")
-                    || n.endsWith(".part"));
+            assertThat(files.map(f -> f.getFileName().toString()))
+                    .noneMatch(n -> n.startsWith(".import") || n.startsWith(".copy") || n.endsWith(".part"));
         }
     }
 
     @Test
     void theTableHasOneReadingARow() throws Exception {
         Player player = ledger.addPlayer(PlayerDetails.of(Optional.of("=HYPERLINK(\"x\")"), Handedness.LEFT));
-        ledger.keep(player.id(), TestLessons.lesson("x").withPlace("@home, \"left\" bay").withPlayerName(
-                player.details().name()), TestLessons.findings(-7.25));
+        ledger.keep(
+                player.id(),
+                TestLessons.lesson("x")
+                        .withPlace("@home, \"left\" bay")
+                        .withPlayerName(player.details().name()),
+                TestLessons.findings(-7.25));
         StringWriter out = new StringWriter();
         ReadingsCsv.write(ledger, out);
         List<String> lines = out.toString().lines().toList();
         assertThat(lines).hasSize(3);
         assertThat(lines.get(0)).startsWith("lesson,recorded,player");
-        assertThat(lines.get(1)).isEqualTo("1,2026-04-03T09:05+01:00,\"'=HYPERLINK(\"\"x\"\")\",left,driver,"
-                + "\"'@home, \"\"left\"\" bay\",shoulder-tilt,-7.25,1.25,-9.7,-4.8,deg,5.0,15.0,9.0,common-practice,too-close,yes");
+        assertThat(lines.get(1))
+                .isEqualTo(
+                        "1,2026-04-03T09:05+01:00,\"'=HYPERLINK(\"\"x\"\")\",left,driver,"
+                                + "\"'@home, \"\"left\"\" bay\",shoulder-tilt,-7.25,1.25,-9.7,-4.8,deg,5.0,15.0,9.0,common-practice,too-close,yes");
         for (String cell : List.of("=1", "+1", "-1", "@a", "\t=1", "\r=1", " =1", "\uFF1D1")) {
             assertThat(ReadingsCsv.cell(cell)).as("formula").matches("(?s)\"?'.*");
         }

@@ -35,10 +35,12 @@ import org.toeline.ledger.store.rows.TakenIn;
 /** Archives made to do harm are refused whole. */
 class HostileArchiveTest {
 
-    private static final byte[] INDEX = "{\"format\": \"toeline-archive\", \"version\": 1}".getBytes(StandardCharsets.UTF_8);
+    private static final byte[] INDEX =
+            "{\"format\": \"toeline-archive\", \"version\": 1}".getBytes(StandardCharsets.UTF_8);
 
     @TempDir
     private Path folder;
+
     private LedgerPlace.Folder place;
     private Ledger ledger;
 
@@ -62,7 +64,8 @@ class HostileArchiveTest {
 
     private Path zip(Map<String, byte[]> entries) throws Exception {
         Path file = folder.resolve("hostile.zip");
-        try (OutputStream out = Files.newOutputStream(file); ZipOutputStream zip = new ZipOutputStream(out)) {
+        try (OutputStream out = Files.newOutputStream(file);
+                ZipOutputStream zip = new ZipOutputStream(out)) {
             for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
                 zip.putNextEntry(new ZipEntry(entry.getKey()));
                 zip.write(entry.getValue());
@@ -74,9 +77,10 @@ class HostileArchiveTest {
 
     private void refused(Path archive, String says) throws Exception {
         List<Path> before = everything();
-        assertThatExceptionOfType(DocumentException.class).isThrownBy(() -> new LessonImport(ledger, place, l -> List.of())
-                        .take(archive, Optional.empty()))
-                .withMessageStartingWith(archive.toString()).withMessageContaining(says)
+        assertThatExceptionOfType(DocumentException.class)
+                .isThrownBy(() -> new LessonImport(ledger, place, l -> List.of()).take(archive, Optional.empty()))
+                .withMessageStartingWith(archive.toString())
+                .withMessageContaining(says)
                 .satisfies(e -> assertThat(e.getMessage()).doesNotContain("\n"));
         assertThat(everything()).isEqualTo(before);
         assertThat(ledger.find(Search.RECENT)).isEmpty();
@@ -85,7 +89,9 @@ class HostileArchiveTest {
     private List<Path> everything() throws Exception {
         List<Path> all = new ArrayList<>();
         try (Stream<Path> files = Files.walk(folder)) {
-            files.filter(f -> !f.getFileName().toString().startsWith("hostile")).sorted().forEach(all::add);
+            files.filter(f -> !f.getFileName().toString().startsWith("hostile"))
+                    .sorted()
+                    .forEach(all::add);
         }
         return all;
     }
@@ -97,8 +103,23 @@ class HostileArchiveTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"../evil.txt", "clips/../../evil.txt", "/etc/evil", "C:\\evil", "c:evil", "clips\\evil.mp4", "\\\\host\\x",
-        "clips/", "stills/.hidden", "clips/a/b.mp4", "ledger.db", "clips/\u202Egp4.exe", "clips/nul\0.mp4", "media/x"})
+    @ValueSource(
+            strings = {
+                "../evil.txt",
+                "clips/../../evil.txt",
+                "/etc/evil",
+                "C:\\evil",
+                "c:evil",
+                "clips\\evil.mp4",
+                "\\\\host\\x",
+                "clips/",
+                "stills/.hidden",
+                "clips/a/b.mp4",
+                "ledger.db",
+                "clips/\u202Egp4.exe",
+                "clips/nul\0.mp4",
+                "media/x"
+            })
     void namesThatLeadElsewhere(String name) throws Exception {
         Map<String, byte[]> entries = whole();
         entries.put(name, new byte[3]);
@@ -148,8 +169,9 @@ class HostileArchiveTest {
     void clipsThatAreNotWhatWasPutIn() throws Exception {
         Map<String, byte[]> entries = whole();
         entries.put("clips/face-on.mp4", new byte[10]);
-        String index = "{\"format\": \"toeline-archive\", \"version\": 1, \"clips\": [{\"view\": \"face-on\", \"file\": \"%s\", "
-                + "\"size\": 10, \"sha256\": \"" + "0".repeat(64) + "\"}]}";
+        String index =
+                "{\"format\": \"toeline-archive\", \"version\": 1, \"clips\": [{\"view\": \"face-on\", \"file\": \"%s\", "
+                        + "\"size\": 10, \"sha256\": \"" + "0".repeat(64) + "\"}]}";
         entries.put("archive.json", index.formatted("clips/face-on.mp4").getBytes(StandardCharsets.UTF_8));
         refused(zip(entries), "is not what was put in");
         entries.put("archive.json", index.formatted("../../ledger.db").getBytes(StandardCharsets.UTF_8));

@@ -20,8 +20,7 @@ import org.toeline.ledger.store.rows.Saved;
  */
 final class LedgerChild {
 
-    private LedgerChild() {
-    }
+    private LedgerChild() {}
 
     public static void main(String[] args) throws Exception {
         LedgerPlace.Folder place = new LedgerPlace.Folder(Path.of(args[1]));
@@ -50,15 +49,20 @@ final class LedgerChild {
     private static void migrate(LedgerPlace.Folder place, int dieAt) throws LedgerException {
         AtomicInteger statements = new AtomicInteger();
         Ledger.open(place, "child", java.time.Clock.systemUTC(), new StatementWatch(() -> {
-            if (statements.incrementAndGet() == dieAt) {
-                Runtime.getRuntime().halt(9);
-            }
-        })).close();
+                    if (statements.incrementAndGet() == dieAt) {
+                        Runtime.getRuntime().halt(9);
+                    }
+                }))
+                .close();
         System.out.println(statements.get());
     }
 
     private static void claim(LedgerPlace.Folder place) throws IOException {
-        System.out.println(FirstStart.claim(place.folder(), () -> System.out.println("shown")).isPresent() ? "first" : "second");
+        System.out.println(
+                FirstStart.claim(place.folder(), () -> System.out.println("shown"))
+                                .isPresent()
+                        ? "first"
+                        : "second");
         System.in.read();
     }
 
@@ -73,12 +77,19 @@ final class LedgerChild {
 
     /** Starts it. */
     static Process start(Object... args) throws IOException {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx200m", "-cp", System.getProperty("java.class.path"),
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-Xmx200m",
+                "-cp",
+                System.getProperty("java.class.path"),
                 LedgerChild.class.getName()));
         for (Object arg : args) {
             command.add(arg.toString());
         }
-        return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        return new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
     }
 }

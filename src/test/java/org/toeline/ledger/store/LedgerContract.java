@@ -62,8 +62,12 @@ abstract class LedgerContract {
 
     @Test
     void keepsAPlayer() throws Exception {
-        PlayerDetails all = new PlayerDetails(Optional.of("  Ana Müller-Sample "), Handedness.LEFT, OptionalDouble.of(1.71),
-                OptionalInt.of(1988), "knee operated");
+        PlayerDetails all = new PlayerDetails(
+                Optional.of("  Ana Müller-Sample "),
+                Handedness.LEFT,
+                OptionalDouble.of(1.71),
+                OptionalInt.of(1988),
+                "knee operated");
         Player kept = ledger.addPlayer(all);
         assertThat(kept.details().name()).contains("Ana Müller-Sample");
         assertThat(ledger.player(kept.id())).contains(kept);
@@ -89,7 +93,8 @@ abstract class LedgerContract {
     void savingAgainReplacesTheOld() throws Exception {
         KeptLesson kept = keep(player("B. Trial"), TestLessons.lesson("B. Trial"));
         Lesson changed = TestLessons.lesson("B. Trial", "Nothing yet", 640);
-        assertThat(ledger.save(kept.id(), kept.version(), changed, TestLessons.findings(9))).isEqualTo(new Saved.Done(2));
+        assertThat(ledger.save(kept.id(), kept.version(), changed, TestLessons.findings(9)))
+                .isEqualTo(new Saved.Done(2));
         KeptLesson again = ledger.lesson(kept.id()).orElseThrow();
         assertThat(LessonDocument.bytes(again.lesson())).isEqualTo(LessonDocument.bytes(changed));
         assertThat(again.findings()).isEqualTo(TestLessons.findings(9));
@@ -127,12 +132,15 @@ abstract class LedgerContract {
     void aNewNameGoesIntoTheLessons() throws Exception {
         Player player = player("B. Trial");
         KeptLesson kept = keep(player, TestLessons.lesson("B. Trial"));
-        Player renamed = ledger.changePlayer(new Player(player.id(), 1, player.details().withName(Optional.of("Bea Trial"))))
+        Player renamed = ledger.changePlayer(
+                        new Player(player.id(), 1, player.details().withName(Optional.of("Bea Trial"))))
                 .orElseThrow();
         assertThat(renamed.version()).isEqualTo(2);
         assertThat(ledger.lesson(kept.id()).orElseThrow().lesson().playerName()).contains("Bea Trial");
         assertThat(ledger.find(Search.text("bea"))).hasSize(1);
-        assertThat(ledger.changePlayer(new Player(player.id(), 1, player.details()))).as("made from the old one").isEmpty();
+        assertThat(ledger.changePlayer(new Player(player.id(), 1, player.details())))
+                .as("made from the old one")
+                .isEmpty();
     }
 
     @Test
@@ -140,8 +148,10 @@ abstract class LedgerContract {
         Player ana = player("Ana Müller");
         Player bert = player("Bert Sample");
         int first = keep(ana, TestLessons.lesson("Ana Müller")).id();
-        int second = keep(bert, TestLessons.lesson("Bert Sample", "like Ana, ball back", 600)).id();
-        int third = keep(ana, TestLessons.lesson("Ana Müller", "%_'; drop table lesson", 610)).id();
+        int second = keep(bert, TestLessons.lesson("Bert Sample", "like Ana, ball back", 600))
+                .id();
+        int third = keep(ana, TestLessons.lesson("Ana Müller", "%_'; drop table lesson", 610))
+                .id();
         assertThat(ids(Search.RECENT)).containsExactly(third, second, first);
         assertThat(ids(Search.text("an"))).as("the notes too").containsExactly(third, second, first);
         assertThat(ids(Search.text("mu"))).as("without the accent").containsExactly(third, first);
@@ -163,20 +173,29 @@ abstract class LedgerContract {
         int id = keep(player("B. Trial"), TestLessons.lesson("B. Trial")).id();
         assertThat(ids(Search.RECENT.withClub(Club.DRIVER))).containsExactly(id);
         assertThat(ids(Search.RECENT.withClub(Club.WEDGE))).isEmpty();
-        assertThat(ids(Search.RECENT.withFinding("shoulder-tilt", TestLessons.verdicts("too-close", "out-low")))).hasSize(1);
-        assertThat(ids(Search.RECENT.withFinding("shoulder-tilt", TestLessons.verdicts("in-range")))).isEmpty();
-        assertThat(ids(Search.RECENT.withFinding("stance-width", TestLessons.verdicts()))).hasSize(1);
-        assertThat(ids(Search.RECENT.between(LocalDate.of(2026, 4, 3), LocalDate.of(2026, 4, 3)))).hasSize(1);
-        assertThat(ids(Search.RECENT.between(LocalDate.of(2026, 4, 4), LocalDate.of(2026, 5, 1)))).isEmpty();
+        assertThat(ids(Search.RECENT.withFinding("shoulder-tilt", TestLessons.verdicts("too-close", "out-low"))))
+                .hasSize(1);
+        assertThat(ids(Search.RECENT.withFinding("shoulder-tilt", TestLessons.verdicts("in-range"))))
+                .isEmpty();
+        assertThat(ids(Search.RECENT.withFinding("stance-width", TestLessons.verdicts())))
+                .hasSize(1);
+        assertThat(ids(Search.RECENT.between(LocalDate.of(2026, 4, 3), LocalDate.of(2026, 4, 3))))
+                .hasSize(1);
+        assertThat(ids(Search.RECENT.between(LocalDate.of(2026, 4, 4), LocalDate.of(2026, 5, 1))))
+                .isEmpty();
         assertThat(ledger.find(Search.RECENT).get(0).first()).contains("shoulder-tilt");
     }
 
     @Test
     void acrossLessonsInTheirOrder() throws Exception {
         Player player = player("B. Trial");
-        int first = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), TestLessons.findings(7)).id();
-        int second = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), List.of()).id();
-        int third = ledger.keep(player.id(), TestLessons.lesson("B. Trial").withSetup("as told"), TestLessons.findings(9)).id();
+        int first = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), TestLessons.findings(7))
+                .id();
+        int second = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), List.of())
+                .id();
+        int third = ledger.keep(
+                        player.id(), TestLessons.lesson("B. Trial").withSetup("as told"), TestLessons.findings(9))
+                .id();
         List<LessonFindings> across = ledger.acrossLessons(player.id(), Club.DRIVER);
         assertThat(across).extracting(LessonFindings::lessonId).containsExactly(first, second, third);
         assertThat(across.get(0).findings()).isEqualTo(TestLessons.findings(7));
@@ -192,7 +211,8 @@ abstract class LedgerContract {
         Player player = player("B. Trial");
         int first = keep(player, TestLessons.lesson("B. Trial")).id();
         try (Ledger early = open("bay 1", Clock.fixed(Instant.EPOCH, ZoneId.of("UTC")))) {
-            int second = early.keep(player.id(), TestLessons.lesson("B. Trial"), List.of()).id();
+            int second = early.keep(player.id(), TestLessons.lesson("B. Trial"), List.of())
+                    .id();
             assertThat(ids(Search.RECENT)).containsExactly(second, first);
             assertThat(early.lesson(second).orElseThrow().changedAt()).isEqualTo("1970-01-01T00:00:00Z");
         }
@@ -234,10 +254,16 @@ abstract class LedgerContract {
         assertThat(ledger.shots(id)).containsExactly(shot, other);
         ledger.keepShots(id, List.of(other));
         assertThat(ledger.shots(id)).containsExactly(other);
-        assertThat(ledger.save(id, 1, TestLessons.lesson("B. Trial", "more", 600), List.of())).isEqualTo(new Saved.Done(2));
+        assertThat(ledger.save(id, 1, TestLessons.lesson("B. Trial", "more", 600), List.of()))
+                .isEqualTo(new Saved.Done(2));
         assertThat(ledger.shots(id)).as("a gesture leaves the shots").containsExactly(other);
-        LensNote lens = new LensNote(OptionalDouble.of(1450.5), OptionalDouble.of(3), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.of(-0.1), OptionalDouble.empty());
+        LensNote lens = new LensNote(
+                OptionalDouble.of(1450.5),
+                OptionalDouble.of(3),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(-0.1),
+                OptionalDouble.empty());
         ledger.keepLens(new LensBook.Profile("the tablet", 1280, 720, LensNote.NONE));
         LensBook.Profile profile = new LensBook.Profile("the tablet", 1920, 1080, lens);
         ledger.keepLens(profile);
@@ -247,11 +273,20 @@ abstract class LedgerContract {
     /** Names that are trouble elsewhere are names here. */
     @Test
     void strangeNamesStay() throws Exception {
-        for (String name : List.of("..", "CON", "dot.", "x".repeat(255), "<script>alert(1)</script>", "\u202Eevil", "=1+1",
+        for (String name : List.of(
+                "..",
+                "CON",
+                "dot.",
+                "x".repeat(255),
+                "<script>alert(1)</script>",
+                "\u202Eevil",
+                "=1+1",
                 "Zoë \uD83D\uDE00 O'Neil")) {
             assertThat(player(name).details().name()).contains(name);
             assertThat(ledger.playersNamed(name, Handedness.RIGHT)).hasSize(1);
         }
-        assertThat(player("a\0b").details().name()).as("no database keeps this character").contains("ab");
+        assertThat(player("a\0b").details().name())
+                .as("no database keeps this character")
+                .contains("ab");
     }
 }

@@ -46,12 +46,40 @@ public final class LedgerStudy {
     private static final int LESSONS = 10_000;
     private static final int LONG_STANDING = 60;
     private static final int SHEETS = 40;
-    private static final String[] WORDS = {"ball", "forward", "grip", "weaker", "stance", "wider", "heels", "feel", "shoulders",
-        "square", "tee", "higher", "patience", "tempo", "range", "rods", "mirror", "again", "next", "week", "wedge", "driver",
-        "breathe", "height", "posture", "hips", "knees", "lead", "trail", "foot"};
+    private static final String[] WORDS = {
+        "ball",
+        "forward",
+        "grip",
+        "weaker",
+        "stance",
+        "wider",
+        "heels",
+        "feel",
+        "shoulders",
+        "square",
+        "tee",
+        "higher",
+        "patience",
+        "tempo",
+        "range",
+        "rods",
+        "mirror",
+        "again",
+        "next",
+        "week",
+        "wedge",
+        "driver",
+        "breathe",
+        "height",
+        "posture",
+        "hips",
+        "knees",
+        "lead",
+        "trail",
+        "foot"
+    };
 
-    private LedgerStudy() {
-    }
+    private LedgerStudy() {}
 
     public static void main(String[] args) throws Exception {
         PrintStream out = System.out;
@@ -79,12 +107,14 @@ public final class LedgerStudy {
             database.write("the study could not be filled", h -> {
                 List<Player> players = new ArrayList<>();
                 for (int i = 0; i < PLAYERS; i++) {
-                    players.add(new Players(h, stamp).add(PlayerDetails.of(Optional.of(name(random)), Handedness.RIGHT)));
+                    players.add(
+                            new Players(h, stamp).add(PlayerDetails.of(Optional.of(name(random)), Handedness.RIGHT)));
                 }
                 Lessons rows = new Lessons(h, stamp, place);
                 for (int i = 0; i < LESSONS; i++) {
                     int pick = random.nextInt(SHEETS);
-                    Player player = i % (LESSONS / LONG_STANDING) == 0 ? players.get(0)
+                    Player player = i % (LESSONS / LONG_STANDING) == 0
+                            ? players.get(0)
                             : players.get(1 + random.nextInt(PLAYERS - 1));
                     Lesson lesson = lessons.get(pick).withNotes(notes(random));
                     Club club = player.id() == 1 ? Club.DRIVER : Club.values()[random.nextInt(Club.values().length)];
@@ -136,14 +166,35 @@ public final class LedgerStudy {
         try (Ledger ledger = Ledger.open(place, "study")) {
             SplittableRandom random = new SplittableRandom(2);
             String letters = "abcdefghijklmnopqrstuvwxyz";
-            print(out, "find by two letters of a name or of notes", measure(400, () -> ledger.find(Search.text(""
-                    + letters.charAt(random.nextInt(26)) + "aeiou".charAt(random.nextInt(5))))));
-            print(out, "find by two words", measure(400, () -> ledger.find(Search.text(
-                    WORDS[random.nextInt(WORDS.length)].substring(0, 2) + " " + letters.charAt(random.nextInt(26))))));
-            print(out, "find by club and finding", measure(400, () -> ledger.find(Search.RECENT.withClub(
-                    Club.values()[random.nextInt(8)]).withFinding("shoulder-tilt", java.util.Set.of("out-low", "out-high")))));
-            print(out, "find what nobody has", measure(400, () -> ledger.find(Search.RECENT.withFinding("shoulder-tilt",
-                    java.util.Set.of("no-such-verdict")))));
+            print(
+                    out,
+                    "find by two letters of a name or of notes",
+                    measure(
+                            400,
+                            () -> ledger.find(Search.text(
+                                    "" + letters.charAt(random.nextInt(26)) + "aeiou".charAt(random.nextInt(5))))));
+            print(
+                    out,
+                    "find by two words",
+                    measure(
+                            400,
+                            () -> ledger.find(Search.text(WORDS[random.nextInt(WORDS.length)].substring(0, 2) + " "
+                                    + letters.charAt(random.nextInt(26))))));
+            print(
+                    out,
+                    "find by club and finding",
+                    measure(
+                            400,
+                            () -> ledger.find(Search.RECENT
+                                    .withClub(Club.values()[random.nextInt(8)])
+                                    .withFinding("shoulder-tilt", java.util.Set.of("out-low", "out-high")))));
+            print(
+                    out,
+                    "find what nobody has",
+                    measure(
+                            400,
+                            () -> ledger.find(
+                                    Search.RECENT.withFinding("shoulder-tilt", java.util.Set.of("no-such-verdict")))));
             int lessons = ledger.acrossLessons(1, Club.DRIVER).size();
             print(out, "across " + lessons + " lessons of a player, with changes and trends", measure(400, () -> {
                 List<AcrossLessons> all = AcrossLessons.of(ledger.acrossLessons(1, Club.DRIVER));
@@ -169,15 +220,28 @@ public final class LedgerStudy {
         try (Ledger ledger = Ledger.open(place, "study")) {
             int listed = ledger.find(Search.RECENT).size();
             long end = System.nanoTime();
-            out.printf(java.util.Locale.ROOT, "%.1f %.1f %d%n", (end - begin) / 1e6, (system.getProcessCpuTime() - used) / 1e6, listed);
+            out.printf(
+                    java.util.Locale.ROOT,
+                    "%.1f %.1f %d%n",
+                    (end - begin) / 1e6,
+                    (system.getProcessCpuTime() - used) / 1e6,
+                    listed);
         }
     }
 
     private static String child(String... args) throws IOException {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:+UseSerialGC", "-Dslf4j.provider=org.slf4j.jul.JULServiceProvider", "-Dslf4j.internal.verbosity=WARN", "-cp", System.getProperty("java.class.path"), LedgerStudy.class.getName()));
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                "-Dslf4j.provider=org.slf4j.jul.JULServiceProvider",
+                "-Dslf4j.internal.verbosity=WARN",
+                "-cp",
+                System.getProperty("java.class.path"),
+                LedgerStudy.class.getName()));
         command.addAll(List.of(args));
-        Process process = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
         return new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
     }
 
@@ -193,17 +257,26 @@ public final class LedgerStudy {
 
     private static void print(PrintStream out, String what, double[] ms) {
         Arrays.sort(ms);
-        out.printf(java.util.Locale.ROOT, "%-60s median %7.1f  90 %% %7.1f  longest %7.1f ms (%d)%n", what, ms[ms.length / 2],
-                ms[(int) (ms.length * 0.9)], ms[ms.length - 1], ms.length);
+        out.printf(
+                java.util.Locale.ROOT,
+                "%-60s median %7.1f  90 %% %7.1f  longest %7.1f ms (%d)%n",
+                what,
+                ms[ms.length / 2],
+                ms[(int) (ms.length * 0.9)],
+                ms[ms.length - 1],
+                ms.length);
     }
 
     private static void writers(int bays, int saves, PrintStream out) throws Exception {
-        try (EmbeddedPostgres server = EmbeddedPostgres.builder().setPGStartupWait(java.time.Duration.ofSeconds(90)).start()) {
+        try (EmbeddedPostgres server = EmbeddedPostgres.builder()
+                .setPGStartupWait(java.time.Duration.ofSeconds(90))
+                .start()) {
             long begin = System.nanoTime();
-            Writers.Outcome outcome = Writers.run(new LedgerPlace.Server(server.getJdbcUrl("postgres", "postgres"), "postgres", ""),
-                    bays, saves);
-            out.printf("%d bays, %.0f s: %s; no save lost, every conflict kept beside%n", bays,
-                    (System.nanoTime() - begin) / 1e9, outcome);
+            Writers.Outcome outcome = Writers.run(
+                    new LedgerPlace.Server(server.getJdbcUrl("postgres", "postgres"), "postgres", ""), bays, saves);
+            out.printf(
+                    "%d bays, %.0f s: %s; no save lost, every conflict kept beside%n",
+                    bays, (System.nanoTime() - begin) / 1e9, outcome);
         }
     }
 
@@ -223,7 +296,8 @@ public final class LedgerStudy {
         int dieAt = 1;
         java.util.Set<Integer> versions = new HashSet<>();
         while (true) {
-            LedgerPlace.Folder place = new LedgerPlace.Folder(Files.createTempDirectory(Files.createDirectories(folder), "migrate"));
+            LedgerPlace.Folder place =
+                    new LedgerPlace.Folder(Files.createTempDirectory(Files.createDirectories(folder), "migrate"));
             Schema.migrateTo(Sources.writable(place.file()), place, 1);
             Process child = LedgerChild.start("migrate", place.folder(), dieAt);
             if (child.waitFor() == 0) {
@@ -237,7 +311,7 @@ public final class LedgerStudy {
             }
             dieAt++;
         }
-        out.println("killed before each of " + (dieAt - 1) + " statements of a change of tables: versions found " + versions
-                + ", all whole and brought up to date by the next start");
+        out.println("killed before each of " + (dieAt - 1) + " statements of a change of tables: versions found "
+                + versions + ", all whole and brought up to date by the next start");
     }
 }

@@ -27,6 +27,7 @@ class PlanTest {
 
     @TempDir
     private Path folder;
+
     private Ledger ledger;
 
     @BeforeEach
@@ -54,7 +55,9 @@ class PlanTest {
     @Test
     void theFirstListStopsAfterFifty() throws Exception {
         List<String> plan = plan(Search.RECENT);
-        assertThat(plan).as("walks lessons from the last, as many as are shown").anyMatch(step -> step.startsWith("SCAN l"));
+        assertThat(plan)
+                .as("walks lessons from the last, as many as are shown")
+                .anyMatch(step -> step.startsWith("SCAN l"));
         assertThat(plan).noneMatch(step -> step.contains("TEMP B-TREE"));
         assertNeverReadsAll(plan, "p", "f");
     }
@@ -62,7 +65,8 @@ class PlanTest {
     @Test
     void wordsAreSearchedByIndex() throws Exception {
         List<String> plan = plan(Search.text("an be"));
-        assertThat(plan).anyMatch(step -> step.contains("SEARCH w USING") && step.contains("player_word"))
+        assertThat(plan)
+                .anyMatch(step -> step.contains("SEARCH w USING") && step.contains("player_word"))
                 .anyMatch(step -> step.contains("SEARCH lesson_word USING"))
                 .anyMatch(step -> step.matches("SEARCH l USING INTEGER PRIMARY KEY.*"));
         assertNeverReadsAll(plan, "l", "n", "w", "p", "f", "lesson", "lesson_word", "player_word", "finding");
@@ -79,7 +83,8 @@ class PlanTest {
             assertThat(plan).anyMatch(step -> step.contains("SEARCH l USING"));
             assertNeverReadsAll(plan, "l", "p", "f", "finding");
         }
-        for (Search search : List.of(Search.RECENT.withFinding("shoulder-tilt", Set.of("out-low")),
+        for (Search search : List.of(
+                Search.RECENT.withFinding("shoulder-tilt", Set.of("out-low")),
                 Search.RECENT.between(LocalDate.of(2026, 1, 1), LocalDate.of(2026, 2, 1)))) {
             assertNeverReadsAll(plan(search), "p", "f", "finding", "lesson_document");
         }
@@ -87,9 +92,16 @@ class PlanTest {
 
     @Test
     void acrossLessonsReadsOnePlayer() throws Exception {
-        List<String> plan = ledger.database().read("", h -> h.createQuery("explain query plan " + FindingRows.ACROSS)
-                .bind("player", 1).bind("club", "driver").map((row, context) -> row.getString("detail")).list());
-        assertThat(plan).anyMatch(step -> step.contains("SEARCH l USING") && step.contains("lesson_by_player"))
+        List<String> plan = ledger.database()
+                .read(
+                        "",
+                        h -> h.createQuery("explain query plan " + FindingRows.ACROSS)
+                                .bind("player", 1)
+                                .bind("club", "driver")
+                                .map((row, context) -> row.getString("detail"))
+                                .list());
+        assertThat(plan)
+                .anyMatch(step -> step.contains("SEARCH l USING") && step.contains("lesson_by_player"))
                 .anyMatch(step -> step.contains("SEARCH f USING"));
         assertNeverReadsAll(plan, "l", "f");
     }

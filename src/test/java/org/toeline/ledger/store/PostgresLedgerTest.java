@@ -27,11 +27,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.toeline.ledger.store.backup.ServerArchive;
 import org.toeline.ledger.store.backup.ServerTables;
+import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.place.Schema;
-import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
@@ -46,7 +46,9 @@ class PostgresLedgerTest extends LedgerContract {
 
     @BeforeAll
     static void start() throws Exception {
-        server = EmbeddedPostgres.builder().setPGStartupWait(java.time.Duration.ofSeconds(90)).start();
+        server = EmbeddedPostgres.builder()
+                .setPGStartupWait(java.time.Duration.ofSeconds(90))
+                .start();
         create("model", "template1");
         Ledger.open(place("model"), "first").close();
     }
@@ -57,7 +59,7 @@ class PostgresLedgerTest extends LedgerContract {
 
     private static void create(String database, String model) throws SQLException {
         try (Connection connection = server.getPostgresDatabase().getConnection();
-             Statement statement = connection.createStatement()) {
+                Statement statement = connection.createStatement()) {
             statement.execute("create database " + database + " template " + model);
         }
     }
@@ -89,20 +91,25 @@ class PostgresLedgerTest extends LedgerContract {
 
     @Test
     void aServerThatDoesNotAnswerIsSaid() {
-        LedgerPlace.Server nowhere = new LedgerPlace.Server("jdbc:postgresql://localhost:1/none?password=secret", "x", "secret");
-        assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.open(nowhere, "bay 1").close())
+        LedgerPlace.Server nowhere =
+                new LedgerPlace.Server("jdbc:postgresql://localhost:1/none?password=secret", "x", "secret");
+        assertThatExceptionOfType(LedgerException.class)
+                .isThrownBy(() -> Ledger.open(nowhere, "bay 1").close())
                 .satisfies(e -> assertThat(e.fault()).isEqualTo(LedgerException.Fault.UNREACHABLE))
-                .withMessageStartingWith("jdbc:postgresql://localhost:1/none:").withMessageNotContaining("secret");
+                .withMessageStartingWith("jdbc:postgresql://localhost:1/none:")
+                .withMessageNotContaining("secret");
     }
 
     @Test
     void aNewerServersLedgerIsRefused() throws Exception {
         try (Connection connection = server.getDatabase("postgres", database).getConnection();
-             Statement statement = connection.createStatement()) {
-            statement.execute("insert into flyway_schema_history select 99, '7', description, type, script, checksum, installed_by, "
-                    + "installed_on, execution_time, success from flyway_schema_history where version = '1'");
+                Statement statement = connection.createStatement()) {
+            statement.execute(
+                    "insert into flyway_schema_history select 99, '7', description, type, script, checksum, installed_by, "
+                            + "installed_on, execution_time, success from flyway_schema_history where version = '1'");
         }
-        assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.open(place(database), "bay 1").close())
+        assertThatExceptionOfType(LedgerException.class)
+                .isThrownBy(() -> Ledger.open(place(database), "bay 1").close())
                 .satisfies(e -> assertThat(e.fault()).isEqualTo(LedgerException.Fault.NEWER));
     }
 
@@ -112,7 +119,8 @@ class PostgresLedgerTest extends LedgerContract {
         KeptLesson kept;
         Path backup;
         try (Ledger ledger = Ledger.open(place(database), "bay 1")) {
-            Player player = ledger.addPlayer(PlayerDetails.of(Optional.of("Ana \\N \t Müller, “sample”"), Handedness.LEFT));
+            Player player =
+                    ledger.addPlayer(PlayerDetails.of(Optional.of("Ana \\N \t Müller, “sample”"), Handedness.LEFT));
             kept = ledger.keep(player.id(), TestLessons.lesson("Ana"), TestLessons.findings(7.25));
             ledger.noteClip(kept.id(), View.FACE_ON, new Fingerprint(12, "0a".repeat(32)));
             backup = ledger.backUp(beside);
@@ -123,11 +131,15 @@ class PostgresLedgerTest extends LedgerContract {
         try (Ledger restored = Ledger.open(place(other), "bay 1")) {
             assertThat(restored.lesson(kept.id())).contains(kept);
             assertThat(restored.takes(kept.id()).get(0).fingerprint()).contains(new Fingerprint(12, "0a".repeat(32)));
-            assertThat(restored.player(kept.playerId()).orElseThrow().details().name()).contains("Ana \\N \t Müller, “sample”");
+            assertThat(restored.player(kept.playerId()).orElseThrow().details().name())
+                    .contains("Ana \\N \t Müller, “sample”");
             assertThat(restored.check()).isEmpty();
-            assertThat(restored.keep(kept.playerId(), TestLessons.lesson("Ana", "next", 600), List.of()).id())
-                    .as("numbers go on").isEqualTo(kept.id() + 1);
-            assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.restore(place(other), backup))
+            assertThat(restored.keep(kept.playerId(), TestLessons.lesson("Ana", "next", 600), List.of())
+                            .id())
+                    .as("numbers go on")
+                    .isEqualTo(kept.id() + 1);
+            assertThatExceptionOfType(LedgerException.class)
+                    .isThrownBy(() -> Ledger.restore(place(other), backup))
                     .withMessageContaining("there is a ledger with players already");
         }
     }
@@ -156,7 +168,10 @@ class PostgresLedgerTest extends LedgerContract {
         Path last = backups.get(backups.size() - 1);
         assertThat(last.getFileName().toString()).endsWith(String.format("-%06d.zip", backups.size()));
         try (var left = Files.list(beside.backups())) {
-            assertThat(left).as("the five newest stay, nothing unfinished").hasSize(5).contains(last);
+            assertThat(left)
+                    .as("the five newest stay, nothing unfinished")
+                    .hasSize(5)
+                    .contains(last);
         }
         String other = emptyDatabase();
         Ledger.restore(place(other), last);
@@ -180,8 +195,9 @@ class PostgresLedgerTest extends LedgerContract {
         for (int i = 0; i < 40; i++) {
             byte[] damaged = whole.clone();
             damaged[random.nextInt(damaged.length)] ^= (byte) (1 << random.nextInt(8));
-            Path file = Files.write(folder.resolve("damaged.zip"), i % 8 == 7 ? java.util.Arrays.copyOf(whole, whole.length / 2)
-                    : damaged);
+            Path file = Files.write(
+                    folder.resolve("damaged.zip"),
+                    i % 8 == 7 ? java.util.Arrays.copyOf(whole, whole.length / 2) : damaged);
             try {
                 Ledger.restore(place(other), file);
                 other = emptyDatabase();
@@ -204,9 +220,11 @@ class PostgresLedgerTest extends LedgerContract {
         String other = emptyDatabase();
         for (int version : new int[] {-1, 0, Schema.LATEST + 1}) {
             Path file = withTables(version, backup, folder.resolve("unknown.zip"));
-            assertThatExceptionOfType(LedgerException.class).isThrownBy(() -> Ledger.restore(place(other), file))
+            assertThatExceptionOfType(LedgerException.class)
+                    .isThrownBy(() -> Ledger.restore(place(other), file))
                     .withMessageContaining("unknown.zip")
-                    .extracting(LedgerException::fault).isEqualTo(version > 0 ? Fault.NEWER : Fault.DAMAGED);
+                    .extracting(LedgerException::fault)
+                    .isEqualTo(version > 0 ? Fault.NEWER : Fault.DAMAGED);
         }
         try (Connection connection = server.getDatabase("postgres", other).getConnection()) {
             assertThat(Schema.version(connection)).isEmpty();
@@ -215,14 +233,16 @@ class PostgresLedgerTest extends LedgerContract {
 
     private static Path withTables(int version, Path backup, Path into) throws IOException {
         try (ZipFile from = new ZipFile(backup.toFile());
-             ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(into))) {
+                ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(into))) {
             for (ZipEntry entry : java.util.Collections.list(from.entries())) {
                 zip.putNextEntry(new ZipEntry(entry.getName()));
                 byte[] bytes = from.getInputStream(entry).readAllBytes();
-                zip.write(entry.getName().equals(ServerArchive.INDEX)
-                        ? new String(bytes, StandardCharsets.UTF_8).replaceFirst("(\"tablesVersion\" : )\\d+", "$1" + version)
-                                .getBytes(StandardCharsets.UTF_8)
-                        : bytes);
+                zip.write(
+                        entry.getName().equals(ServerArchive.INDEX)
+                                ? new String(bytes, StandardCharsets.UTF_8)
+                                        .replaceFirst("(\"tablesVersion\" : )\\d+", "$1" + version)
+                                        .getBytes(StandardCharsets.UTF_8)
+                                : bytes);
                 zip.closeEntry();
             }
         }
@@ -234,13 +254,16 @@ class PostgresLedgerTest extends LedgerContract {
     void everyTableIsCopied() throws Exception {
         List<String> tables = new ArrayList<>();
         try (Connection connection = server.getDatabase("postgres", database).getConnection();
-             java.sql.ResultSet row = connection.getMetaData().getTables(null, "public", "%", new String[] {"TABLE"})) {
+                java.sql.ResultSet row =
+                        connection.getMetaData().getTables(null, "public", "%", new String[] {"TABLE"})) {
             while (row.next()) {
                 tables.add(row.getString("TABLE_NAME"));
             }
         }
-        assertThat(ServerTables.ALL).extracting(ServerTables.Table::name).containsExactlyInAnyOrderElementsOf(
-                tables.stream().filter(t -> !t.startsWith("flyway")).toList());
+        assertThat(ServerTables.ALL)
+                .extracting(ServerTables.Table::name)
+                .containsExactlyInAnyOrderElementsOf(
+                        tables.stream().filter(t -> !t.startsWith("flyway")).toList());
     }
 
     private static String emptyDatabase() throws SQLException {

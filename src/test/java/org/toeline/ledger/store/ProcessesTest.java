@@ -30,6 +30,7 @@ class ProcessesTest {
 
     @TempDir
     private Path folder;
+
     private LedgerPlace.Folder place;
 
     @BeforeEach
@@ -78,7 +79,8 @@ class ProcessesTest {
     void twoProgramsWriteOneLedger() throws Exception {
         int times = 60;
         Process child = LedgerChild.start("save", place.folder(), 1, times);
-        try (Ledger ledger = Ledger.open(place, "bay 1"); BufferedReader out = child.inputReader()) {
+        try (Ledger ledger = Ledger.open(place, "bay 1");
+                BufferedReader out = child.inputReader()) {
             assertThat(out.readLine()).isEqualTo("2");
             for (int version = 1; version <= times; version++) {
                 assertThat(ledger.save(2, version, TestLessons.lesson("B. Trial", "mine " + version, 600), List.of()))
@@ -108,7 +110,8 @@ class ProcessesTest {
         for (Path backup : Backups.all(place)) {
             assertThat(LedgerFile.thoroughFault(Sources.unchanging(backup))).isEmpty();
         }
-        try (Ledger ledger = Ledger.open(place, "bay 1"); var files = Files.list(place.backups())) {
+        try (Ledger ledger = Ledger.open(place, "bay 1");
+                var files = Files.list(place.backups())) {
             ledger.backUp();
             assertThat(files.map(f -> f.getFileName().toString())).allMatch(n -> n.startsWith("ledger-"));
         }
@@ -116,7 +119,8 @@ class ProcessesTest {
 
     @Test
     void killedDuringAChangeOfTables() throws Exception {
-        try (var connection = Sources.writable(place.file()).getConnection(); var statement = connection.createStatement()) {
+        try (var connection = Sources.writable(place.file()).getConnection();
+                var statement = connection.createStatement()) {
             statement.execute("drop table shot");
             statement.execute("drop table lens_profile");
             statement.execute("delete from flyway_schema_history where version = '2'");
@@ -125,7 +129,8 @@ class ProcessesTest {
             Process child = LedgerChild.start("migrate", place.folder(), dieAt);
             assertThat(child.waitFor(60, TimeUnit.SECONDS)).isTrue();
             assertThat(child.exitValue()).as("killed").isEqualTo(9);
-            assertThat(Schema.version(Sources.writable(place.file())).orElseThrow()).isIn(1, 2);
+            assertThat(Schema.version(Sources.writable(place.file())).orElseThrow())
+                    .isIn(1, 2);
         }
         try (Ledger ledger = Ledger.open(place, "bay 1")) {
             assertThat(ledger.check()).isEmpty();
@@ -142,17 +147,17 @@ class ProcessesTest {
         Process first = LedgerChild.start("claim", desk);
         try (BufferedReader out = first.inputReader()) {
             assertThat(out.readLine()).isEqualTo("first");
-            assertThat(FirstStart.claim(desk, () -> { })).as("taken").isEmpty();
+            assertThat(FirstStart.claim(desk, () -> {})).as("taken").isEmpty();
             assertThat(out.readLine()).as("the first was asked").isEqualTo("shown");
             first.toHandle().destroyForcibly();
             assertThat(first.waitFor(10, TimeUnit.SECONDS)).isTrue();
         }
         CountDownLatch shown = new CountDownLatch(1);
         try (FirstStart mine = FirstStart.claim(desk, shown::countDown).orElseThrow()) {
-            assertThat(FirstStart.claim(desk, () -> { })).isEmpty();
+            assertThat(FirstStart.claim(desk, () -> {})).isEmpty();
             assertThat(shown.await(10, TimeUnit.SECONDS)).isTrue();
             assertThat(mine).isNotNull();
         }
-        FirstStart.claim(desk, () -> { }).orElseThrow().close();
+        FirstStart.claim(desk, () -> {}).orElseThrow().close();
     }
 }

@@ -41,8 +41,10 @@ final class SmallDisk implements AutoCloseable {
 
     private static boolean run(String... command) throws IOException, InterruptedException {
         try {
-            Process process = new ProcessBuilder(command).redirectErrorStream(true)
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+            Process process = new ProcessBuilder(command)
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
             return process.waitFor(20, TimeUnit.SECONDS) && process.exitValue() == 0;
         } catch (IOException e) {
             return false;

@@ -23,6 +23,8 @@ class SqliteLedgerTest extends LedgerContract {
 
     @Test
     void fourBaysLoseNothing() throws Exception {
-        assertThat(Writers.run(new LedgerPlace.Folder(folder.resolve("shared")), 4, 10).kept()).isEqualTo(40);
+        assertThat(Writers.run(new LedgerPlace.Folder(folder.resolve("shared")), 4, 10)
+                        .kept())
+                .isEqualTo(40);
     }
 }

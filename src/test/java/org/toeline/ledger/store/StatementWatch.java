@@ -24,28 +24,30 @@ final class StatementWatch implements UnaryOperator<DataSource> {
     }
 
     private <T> T watched(T target, Class<T> type) {
-        return type.cast(Proxy.newProxyInstance(type.getClassLoader(), new Class<?>[] {type}, (proxy, method, arguments) -> {
-            String name = method.getName();
-            if (name.startsWith("execute") || name.equals("commit")) {
-                before.run();
-            }
-            Object answer;
-            try {
-                answer = method.invoke(target, arguments);
-            } catch (InvocationTargetException e) {
-                throw e.getCause();
-            }
-            if (answer instanceof CallableStatement) {
-                return answer;
-            }
-            if (answer instanceof PreparedStatement statement) {
-                return watched(statement, PreparedStatement.class);
-            }
-            if (answer instanceof Statement statement) {
-                return watched(statement, Statement.class);
-            }
-            return name.equals("getConnection") && target instanceof DataSource ? watched((Connection) answer, Connection.class)
-                    : answer;
-        }));
+        return type.cast(Proxy.newProxyInstance(
+                type.getClassLoader(), new Class<?>[] {type}, (proxy, method, arguments) -> {
+                    String name = method.getName();
+                    if (name.startsWith("execute") || name.equals("commit")) {
+                        before.run();
+                    }
+                    Object answer;
+                    try {
+                        answer = method.invoke(target, arguments);
+                    } catch (InvocationTargetException e) {
+                        throw e.getCause();
+                    }
+                    if (answer instanceof CallableStatement) {
+                        return answer;
+                    }
+                    if (answer instanceof PreparedStatement statement) {
+                        return watched(statement, PreparedStatement.class);
+                    }
+                    if (answer instanceof Statement statement) {
+                        return watched(statement, Statement.class);
+                    }
+                    return name.equals("getConnection") && target instanceof DataSource
+                            ? watched((Connection) answer, Connection.class)
+                            : answer;
+                }));
     }
 }

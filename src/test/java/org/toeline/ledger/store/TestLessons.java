@@ -8,7 +8,6 @@ import java.util.Set;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.rows.Lessons;
 import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.ledger.store.rows.StatedFinding.Place;
 import org.toeline.ledger.store.rows.StatedFinding.StatedRange;
@@ -16,8 +15,7 @@ import org.toeline.ledger.store.rows.StatedFinding.StatedRange;
 /** Lessons and findings for the ledger's tests. */
 public final class TestLessons {
 
-    private TestLessons() {
-    }
+    private TestLessons() {}
 
     /** A lesson with unknown keys at every depth. */
     public static Lesson lesson(String player, String notes, double xPx) {
@@ -44,10 +42,18 @@ public final class TestLessons {
 
     public static List<StatedFinding> findings(double tiltDeg) {
         List<StatedFinding> findings = new ArrayList<>();
-        findings.add(new StatedFinding("shoulder-tilt", tiltDeg, 1.25, tiltDeg - 2.45, tiltDeg + 2.45, "deg",
-                Optional.of(new StatedRange(5, 15, 9, "common-practice")), Optional.of("too-close"), Place.FIRST));
-        findings.add(new StatedFinding("stance-width", 51.5, 0.5, 50.52, 52.48, "cm", Optional.empty(), Optional.empty(),
-                Place.ONE_OF_MANY));
+        findings.add(new StatedFinding(
+                "shoulder-tilt",
+                tiltDeg,
+                1.25,
+                tiltDeg - 2.45,
+                tiltDeg + 2.45,
+                "deg",
+                Optional.of(new StatedRange(5, 15, 9, "common-practice")),
+                Optional.of("too-close"),
+                Place.FIRST));
+        findings.add(new StatedFinding(
+                "stance-width", 51.5, 0.5, 50.52, 52.48, "cm", Optional.empty(), Optional.empty(), Place.ONE_OF_MANY));
         return findings;
     }
 

@@ -23,19 +23,18 @@ final class Writers {
 
     private static final int LESSONS = 3;
 
-    private Writers() {
-    }
+    private Writers() {}
 
     /** What the bays did. */
-    record Outcome(int kept, int conflicts) {
-    }
+    record Outcome(int kept, int conflicts) {}
 
     static Outcome run(LedgerPlace place, int bays, int savesEach) throws Exception {
         try (Ledger ledger = Ledger.open(place, "head coach")) {
             Player player = ledger.addPlayer(PlayerDetails.of(Optional.of("B. Trial"), Handedness.RIGHT));
             List<Integer> ids = new ArrayList<>();
             for (int i = 0; i < LESSONS; i++) {
-                ids.add(ledger.keep(player.id(), TestLessons.lesson("B. Trial", "n", 600 + i), List.of()).id());
+                ids.add(ledger.keep(player.id(), TestLessons.lesson("B. Trial", "n", 600 + i), List.of())
+                        .id());
             }
             ExecutorService threads = Executors.newFixedThreadPool(bays);
             try {

@@ -35,11 +35,11 @@ public final class Backups {
 
     /** How many are kept. */
     public static final int KEPT = 5;
+
     private static final Pattern NAME = Pattern.compile("ledger-(\\d{6})(-before-version-\\d+)?\\.db");
     private static final String UNFINISHED = ".backup-";
 
-    private Backups() {
-    }
+    private Backups() {}
 
     /** Verified backups, newest first. */
     public static List<Path> all(LedgerPlace.Folder place) throws IOException {
@@ -91,20 +91,25 @@ public final class Backups {
                 verify(beside, place);
                 force(beside);
                 int next = all(place).stream().mapToInt(Backups::number).max().orElse(0) + 1;
-                return Files.move(beside, place.backups().resolve(String.format(java.util.Locale.ROOT, "ledger-%06d%s.db", next,
-                        suffix)), StandardCopyOption.ATOMIC_MOVE);
+                return Files.move(
+                        beside,
+                        place.backups().resolve(String.format(java.util.Locale.ROOT, "ledger-%06d%s.db", next, suffix)),
+                        StandardCopyOption.ATOMIC_MOVE);
             } finally {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException e) {
-            throw new LedgerException(Fault.OTHER, place.backups() + ": the backup could not be made ("
-                    + e.getClass().getSimpleName() + ": " + e.getMessage() + "); the older ones are kept", e);
+            throw new LedgerException(
+                    Fault.OTHER,
+                    place.backups() + ": the backup could not be made ("
+                            + e.getClass().getSimpleName() + ": " + e.getMessage() + "); the older ones are kept",
+                    e);
         }
     }
 
     private static void copyInto(Path file, DataSource source, LedgerPlace place) throws LedgerException {
         try (Connection connection = source.getConnection();
-             PreparedStatement statement = connection.prepareStatement("vacuum into ?")) {
+                PreparedStatement statement = connection.prepareStatement("vacuum into ?")) {
             statement.setString(1, file.toAbsolutePath().toString());
             statement.execute();
         } catch (SQLException e) {
@@ -122,8 +127,10 @@ public final class Backups {
             fault = Optional.of(Faults.reason(e));
         }
         if (fault.isPresent() || version.isEmpty()) {
-            throw new LedgerException(Fault.DAMAGED, place.name() + ": a copy was made and is not whole ("
-                    + fault.orElse("it has no tables") + "), so the ledger itself may be damaged; older backups are kept",
+            throw new LedgerException(
+                    Fault.DAMAGED,
+                    place.name() + ": a copy was made and is not whole (" + fault.orElse("it has no tables")
+                            + "), so the ledger itself may be damaged; older backups are kept",
                     place instanceof LedgerPlace.Folder folder ? newest(folder) : Optional.empty());
         }
     }
@@ -149,8 +156,11 @@ public final class Backups {
                 Files.delete(old);
             }
         } catch (IOException e) {
-            throw new LedgerException(Fault.OTHER, place.backups() + ": the backup was made, but an old one could not be taken away ("
-                    + e.getMessage() + ")", e);
+            throw new LedgerException(
+                    Fault.OTHER,
+                    place.backups() + ": the backup was made, but an old one could not be taken away (" + e.getMessage()
+                            + ")",
+                    e);
         }
     }
 
@@ -188,8 +198,11 @@ public final class Backups {
             Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
             return old;
         } catch (IOException e) {
-            throw new LedgerException(Fault.OTHER, place.file() + ": the backup could not be put in its place ("
-                    + e.getClass().getSimpleName() + ": " + e.getMessage() + "); it is still at " + backup, e);
+            throw new LedgerException(
+                    Fault.OTHER,
+                    place.file() + ": the backup could not be put in its place ("
+                            + e.getClass().getSimpleName() + ": " + e.getMessage() + "); it is still at " + backup,
+                    e);
         }
     }
 }

@@ -36,10 +36,14 @@ public record ServerArchive(int version, List<Written> tables) {
     }
 
     public byte[] bytes() throws IOException {
-        ObjectNode out = JSON.createObjectNode().put("format", FORMAT).put("version", 1).put("tablesVersion", version);
+        ObjectNode out =
+                JSON.createObjectNode().put("format", FORMAT).put("version", 1).put("tablesVersion", version);
         ArrayNode all = out.putArray("tables");
         for (Written table : tables) {
-            ObjectNode node = all.addObject().put("name", table.name()).put("rows", table.rows()).put("sha256", table.sha256());
+            ObjectNode node = all.addObject()
+                    .put("name", table.name())
+                    .put("rows", table.rows())
+                    .put("sha256", table.sha256());
             ArrayNode columns = node.putArray("columns");
             table.columns().forEach(columns::add);
         }
@@ -63,14 +67,19 @@ public record ServerArchive(int version, List<Written> tables) {
         for (JsonNode node : tree.path("tables")) {
             List<String> columns = new ArrayList<>();
             node.path("columns").forEach(c -> columns.add(c.asText()));
-            tables.add(new Written(node.path("name").asText(), columns, node.path("rows").asLong(-1),
+            tables.add(new Written(
+                    node.path("name").asText(),
+                    columns,
+                    node.path("rows").asLong(-1),
                     node.path("sha256").asText()));
         }
         return new ServerArchive(version, tables);
     }
 
     public Written written(Table table) throws IOException {
-        return tables.stream().filter(t -> t.name().equals(table.name())).findFirst()
+        return tables.stream()
+                .filter(t -> t.name().equals(table.name()))
+                .findFirst()
                 .orElseThrow(() -> new IOException("it lacks the table “" + table.name() + "”"));
     }
 

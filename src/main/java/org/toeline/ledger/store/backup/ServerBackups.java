@@ -49,16 +49,23 @@ public final class ServerBackups {
 
     /** Such as server-db.example-5432-lessons-000012.zip. */
     private String prefix() {
-        return "server-" + place.name().replaceFirst("^jdbc:postgresql:(//)?", "").toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9.]+", "-") + "-";
+        return "server-"
+                + place.name()
+                        .replaceFirst("^jdbc:postgresql:(//)?", "")
+                        .toLowerCase(Locale.ROOT)
+                        .replaceAll("[^a-z0-9.]+", "-")
+                + "-";
     }
 
     /** Copies of this server's ledger in a folder, newest first. */
     List<Path> all(Path folder) throws IOException {
         List<Path> found = new ArrayList<>();
         if (Files.isDirectory(folder)) {
-            try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, file -> file.getFileName().toString()
-                    .matches(java.util.regex.Pattern.quote(prefix()) + "\\d{6}\\.zip"))) {
+            try (DirectoryStream<Path> files = Files.newDirectoryStream(
+                    folder,
+                    file -> file.getFileName()
+                            .toString()
+                            .matches(java.util.regex.Pattern.quote(prefix()) + "\\d{6}\\.zip"))) {
                 files.forEach(found::add);
             }
         }
@@ -83,15 +90,19 @@ public final class ServerBackups {
         } catch (SQLException e) {
             throw Faults.of(e, "the backup could not be made, and the older ones are kept", place);
         } catch (IOException e) {
-            throw new LedgerException(Fault.OTHER, folder + ": the backup could not be made (" + e.getMessage()
-                    + "); the older ones are kept", e);
+            throw new LedgerException(
+                    Fault.OTHER,
+                    folder + ": the backup could not be made (" + e.getMessage() + "); the older ones are kept",
+                    e);
         }
     }
 
     private Path named(Path beside, Path folder) throws IOException {
         List<Path> before = all(folder);
         int next = before.isEmpty() ? 1 : number(before.get(0)) + 1;
-        Path made = Files.move(beside, folder.resolve(prefix() + String.format(Locale.ROOT, "%06d.zip", next)),
+        Path made = Files.move(
+                beside,
+                folder.resolve(prefix() + String.format(Locale.ROOT, "%06d.zip", next)),
                 StandardCopyOption.ATOMIC_MOVE);
         for (Path old : before.subList(Math.min(Backups.KEPT - 1, before.size()), before.size())) {
             Files.delete(old);
@@ -106,13 +117,16 @@ public final class ServerBackups {
 
     /** All tables as they stood when the first was read: nothing is locked, and nobody waits. */
     private void write(Path file) throws SQLException, IOException {
-        try (Connection connection = source.getConnection(); Statement statement = connection.createStatement()) {
+        try (Connection connection = source.getConnection();
+                Statement statement = connection.createStatement()) {
             connection.setAutoCommit(false);
             statement.execute("set transaction isolation level repeatable read, read only");
-            int version = Schema.version(connection).orElseThrow(() -> new SQLException("it has no tables of a ledger"));
+            int version =
+                    Schema.version(connection).orElseThrow(() -> new SQLException("it has no tables of a ledger"));
             ServerTables tables = new ServerTables(connection);
             List<Written> written = new ArrayList<>();
-            try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW))) {
+            try (ZipOutputStream zip =
+                    new ZipOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW))) {
                 for (Table table : ServerTables.ALL) {
                     zip.putNextEntry(new ZipEntry(ServerArchive.file(table)));
                     written.add(tables.out(table, tables.columns(table.name()), table.name(), zip));
@@ -128,8 +142,9 @@ public final class ServerBackups {
 
     /** Into tables that are gone with the transaction, and out again. */
     private void verify(Path file) throws SQLException, IOException {
-        try (ZipFile zip = new ZipFile(file.toFile()); Connection connection = source.getConnection();
-             Statement statement = connection.createStatement()) {
+        try (ZipFile zip = new ZipFile(file.toFile());
+                Connection connection = source.getConnection();
+                Statement statement = connection.createStatement()) {
             connection.setAutoCommit(false);
             ServerArchive archive = ServerArchive.of(zip);
             ServerTables tables = new ServerTables(connection);
@@ -149,7 +164,8 @@ public final class ServerBackups {
             throw new IOException("the table “" + table.name() + "” has other columns");
         }
         tables.in(into, written.columns(), ServerArchive.open(zip, table));
-        if (!tables.out(table, written.columns(), into, OutputStream.nullOutputStream()).equals(written)) {
+        if (!tables.out(table, written.columns(), into, OutputStream.nullOutputStream())
+                .equals(written)) {
             throw new IOException("the table “" + table.name() + "” came back other than it was written");
         }
     }
@@ -163,29 +179,38 @@ public final class ServerBackups {
             if (there.isEmpty()) {
                 Schema.migrateTo(source, place, archive.version());
             } else if (there.getAsInt() != archive.version()) {
-                throw new LedgerException(Fault.OTHER, place.name() + ": the tables there have version " + there.getAsInt()
-                        + " and the backup " + archive.version() + "; nothing was changed; put it into a new, empty database");
+                throw new LedgerException(
+                        Fault.OTHER,
+                        place.name() + ": the tables there have version " + there.getAsInt() + " and the backup "
+                                + archive.version() + "; nothing was changed; put it into a new, empty database");
             }
             fill(zip, archive);
             Schema.migrate(source, place);
         } catch (SQLException e) {
             throw Faults.of(e, file + " could not be put there", place);
         } catch (IOException e) {
-            throw new LedgerException(Fault.DAMAGED, file + " could not be put into " + place.name() + " (" + e.getMessage()
-                    + "); nothing was changed there", e);
+            throw new LedgerException(
+                    Fault.DAMAGED,
+                    file + " could not be put into " + place.name() + " (" + e.getMessage()
+                            + "); nothing was changed there",
+                    e);
         }
     }
 
     private void fill(ZipFile zip, ServerArchive archive) throws SQLException, IOException, LedgerException {
-        try (Connection connection = source.getConnection(); Statement statement = connection.createStatement()) {
+        try (Connection connection = source.getConnection();
+                Statement statement = connection.createStatement()) {
             connection.setAutoCommit(false);
             statement.execute("lock table counter, player, lesson in exclusive mode");
-            try (ResultSet row = statement.executeQuery("select (select count(*) from player) + (select count(*) from lesson) "
-                    + "+ (select count(*) from lens_profile)")) {
+            try (ResultSet row =
+                    statement.executeQuery("select (select count(*) from player) + (select count(*) from lesson) "
+                            + "+ (select count(*) from lens_profile)")) {
                 row.next();
                 if (row.getLong(1) > 0) {
-                    throw new LedgerException(Fault.OTHER, place.name() + ": there is a ledger with players already; nothing was "
-                            + "changed; put the backup into a new, empty database");
+                    throw new LedgerException(
+                            Fault.OTHER,
+                            place.name() + ": there is a ledger with players already; nothing was "
+                                    + "changed; put the backup into a new, empty database");
                 }
             }
             statement.execute("delete from counter");

@@ -20,14 +20,20 @@ import org.toeline.ledger.store.place.Fingerprint;
 public final class ServerTables {
 
     /** A table and its key; those that are referred to come first. */
-    public record Table(String name, String key) {
-    }
+    public record Table(String name, String key) {}
 
-    public static final List<Table> ALL = List.of(new Table("counter", "name collate \"C\""), new Table("player", "id"),
-            new Table("player_word", "word collate \"C\", player_id"), new Table("lesson", "id"),
-            new Table("lesson_document", "lesson_id"), new Table("lesson_word", "word collate \"C\", lesson_id"),
-            new Table("take", "lesson_id, view collate \"C\""), new Table("finding", "lesson_id, reading collate \"C\""),
-            new Table("aside", "id"), new Table("lens_profile", "name collate \"C\""), new Table("shot", "lesson_id, number"));
+    public static final List<Table> ALL = List.of(
+            new Table("counter", "name collate \"C\""),
+            new Table("player", "id"),
+            new Table("player_word", "word collate \"C\", player_id"),
+            new Table("lesson", "id"),
+            new Table("lesson_document", "lesson_id"),
+            new Table("lesson_word", "word collate \"C\", lesson_id"),
+            new Table("take", "lesson_id, view collate \"C\""),
+            new Table("finding", "lesson_id, reading collate \"C\""),
+            new Table("aside", "id"),
+            new Table("lens_profile", "name collate \"C\""),
+            new Table("shot", "lesson_id, number"));
 
     /**
      * What was written of a table.
@@ -51,8 +57,9 @@ public final class ServerTables {
 
     /** The columns of a table in their order. */
     public List<String> columns(String table) throws SQLException {
-        try (PreparedStatement statement = connection.prepareStatement("select column_name from information_schema.columns "
-                + "where table_schema = current_schema() and table_name = ? order by ordinal_position")) {
+        try (PreparedStatement statement =
+                connection.prepareStatement("select column_name from information_schema.columns "
+                        + "where table_schema = current_schema() and table_name = ? order by ordinal_position")) {
             statement.setString(1, table);
             List<String> columns = new ArrayList<>();
             try (ResultSet row = statement.executeQuery()) {
@@ -65,10 +72,13 @@ public final class ServerTables {
     }
 
     /** Writes a table out, from the table of that name or from one that is like it. */
-    public Written out(Table table, List<String> columns, String from, OutputStream to) throws SQLException, IOException {
+    public Written out(Table table, List<String> columns, String from, OutputStream to)
+            throws SQLException, IOException {
         MessageDigest digest = Fingerprint.sha256Digest();
-        long rows = copy.copyOut("copy (select " + String.join(", ", columns) + " from " + from + " order by " + table.key()
-                + ") to stdout", new DigestOutputStream(to, digest));
+        long rows = copy.copyOut(
+                "copy (select " + String.join(", ", columns) + " from " + from + " order by " + table.key()
+                        + ") to stdout",
+                new DigestOutputStream(to, digest));
         return new Written(table.name(), columns, rows, HexFormat.of().formatHex(digest.digest()));
     }
 

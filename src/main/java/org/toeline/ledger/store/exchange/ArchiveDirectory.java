@@ -34,8 +34,7 @@ final class ArchiveDirectory {
     private static final int KIND = 0170000;
     private static final int PLAIN_FILE = 0100000;
 
-    private ArchiveDirectory() {
-    }
+    private ArchiveDirectory() {}
 
     /** The names of the entries, or a sentence that says why none is unpacked. */
     static List<String> check(Path archive) throws DocumentException {
@@ -80,7 +79,9 @@ final class ArchiveDirectory {
         int entries = Short.toUnsignedInt(end.getShort(at + 10));
         long length = Integer.toUnsignedLong(end.getInt(at + 12));
         long start = Integer.toUnsignedLong(end.getInt(at + 16));
-        if (entries > MOST_ENTRIES || start + length > size || length > (long) MOST_ENTRIES * (ENTRY_SIZE + 3 * 65535)) {
+        if (entries > MOST_ENTRIES
+                || start + length > size
+                || length > (long) MOST_ENTRIES * (ENTRY_SIZE + 3 * 65535)) {
             throw refused(archive, "has a directory that is damaged, or larger than a lesson's");
         }
         return read(channel, start, (int) length);
@@ -108,7 +109,9 @@ final class ArchiveDirectory {
         directory.get(at + ENTRY_SIZE, bytes);
         String name = new String(bytes, StandardCharsets.UTF_8);
         directory.position(at + ENTRY_SIZE + nameLength + rest);
-        if (!name.equals(LESSON) && !name.equals(INDEX) && !CLIP_OR_STILL.matcher(name).matches()) {
+        if (!name.equals(LESSON)
+                && !name.equals(INDEX)
+                && !CLIP_OR_STILL.matcher(name).matches()) {
             throw refused(archive, "holds “" + shown(name) + "”, which is no place for a lesson's files");
         }
         if (madeBy == 3 && (mode & KIND) != 0 && (mode & KIND) != PLAIN_FILE) {

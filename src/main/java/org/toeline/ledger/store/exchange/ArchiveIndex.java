@@ -21,8 +21,7 @@ import org.toeline.mark.View;
 record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
 
     /** A clip's entry and what it must hold. */
-    record Clip(String entry, Fingerprint fingerprint) {
-    }
+    record Clip(String entry, Fingerprint fingerprint) {}
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -30,8 +29,12 @@ record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
         ObjectNode out = JSON.createObjectNode();
         out.put("format", "toeline-archive").put("version", 1);
         ArrayNode clipNodes = out.putArray("clips");
-        clips.forEach((view, clip) -> clipNodes.addObject().put("view", view.id()).put("file", clip.entry)
-                .put("size", clip.fingerprint.sizeBytes()).put("sha256", clip.fingerprint.sha256()));
+        clips.forEach((view, clip) -> clipNodes
+                .addObject()
+                .put("view", view.id())
+                .put("file", clip.entry)
+                .put("size", clip.fingerprint.sizeBytes())
+                .put("sha256", clip.fingerprint.sha256()));
         ArrayNode findingNodes = out.putArray("findings");
         findings.forEach(f -> findingNodes.add(node(f)));
         return JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(out);
@@ -39,10 +42,18 @@ record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
 
     private static ObjectNode node(StatedFinding f) {
         ObjectNode node = JSON.createObjectNode();
-        node.put("reading", f.reading()).put("value", f.value()).put("u", f.u()).put("low", f.low()).put("high", f.high())
+        node.put("reading", f.reading())
+                .put("value", f.value())
+                .put("u", f.u())
+                .put("low", f.low())
+                .put("high", f.high())
                 .put("unit", f.unit());
-        f.range().ifPresent(r -> node.putObject("range").put("low", r.low()).put("high", r.high()).put("aim", r.aim())
-                .put("provenance", r.provenance()));
+        f.range()
+                .ifPresent(r -> node.putObject("range")
+                        .put("low", r.low())
+                        .put("high", r.high())
+                        .put("aim", r.aim())
+                        .put("provenance", r.provenance()));
         f.verdict().ifPresent(v -> node.put("verdict", v));
         if (f.place() == Place.FIRST) {
             node.put("first", true);
@@ -53,15 +64,23 @@ record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
     static ArchiveIndex parse(byte[] bytes, String name) throws DocumentException {
         try {
             JsonNode tree = JSON.readTree(bytes);
-            if (!tree.path("format").asText().equals("toeline-archive") || tree.path("version").asInt() != 1) {
-                throw new DocumentException(name + ": archive.json: the format “toeline-archive”, version 1, is needed");
+            if (!tree.path("format").asText().equals("toeline-archive")
+                    || tree.path("version").asInt() != 1) {
+                throw new DocumentException(
+                        name + ": archive.json: the format “toeline-archive”, version 1, is needed");
             }
             Map<View, Clip> clips = new EnumMap<>(View.class);
             for (JsonNode node : tree.path("clips")) {
-                View view = View.of(node.path("view").asText()).orElseThrow(() -> new IllegalArgumentException(
-                        "“" + node.path("view").asText() + "” is no view"));
-                clips.put(view, new Clip(node.path("file").asText(),
-                        new Fingerprint(node.path("size").asLong(-1), node.path("sha256").asText())));
+                View view = View.of(node.path("view").asText())
+                        .orElseThrow(() -> new IllegalArgumentException(
+                                "“" + node.path("view").asText() + "” is no view"));
+                clips.put(
+                        view,
+                        new Clip(
+                                node.path("file").asText(),
+                                new Fingerprint(
+                                        node.path("size").asLong(-1),
+                                        node.path("sha256").asText())));
             }
             List<StatedFinding> findings = new ArrayList<>();
             for (JsonNode node : tree.path("findings")) {
@@ -76,9 +95,20 @@ record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
 
     private static StatedFinding finding(JsonNode node) {
         JsonNode range = node.path("range");
-        return new StatedFinding(text(node, "reading"), number(node, "value"), number(node, "u"), number(node, "low"),
-                number(node, "high"), text(node, "unit"), range.isObject() ? Optional.of(new StatedRange(number(range, "low"),
-                        number(range, "high"), number(range, "aim"), text(range, "provenance"))) : Optional.empty(),
+        return new StatedFinding(
+                text(node, "reading"),
+                number(node, "value"),
+                number(node, "u"),
+                number(node, "low"),
+                number(node, "high"),
+                text(node, "unit"),
+                range.isObject()
+                        ? Optional.of(new StatedRange(
+                                number(range, "low"),
+                                number(range, "high"),
+                                number(range, "aim"),
+                                text(range, "provenance")))
+                        : Optional.empty(),
                 node.has("verdict") ? Optional.of(text(node, "verdict")) : Optional.empty(),
                 node.path("first").asBoolean() ? Place.FIRST : Place.ONE_OF_MANY);
     }

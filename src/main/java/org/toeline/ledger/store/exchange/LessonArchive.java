@@ -20,8 +20,8 @@ import java.util.zip.ZipOutputStream;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.store.place.ZipEntries;
 import org.toeline.ledger.store.place.Fingerprint;
+import org.toeline.ledger.store.place.ZipEntries;
 import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.mark.View;
 
@@ -37,10 +37,10 @@ public final class LessonArchive {
     private static final long MOST_CLIP_BYTES = (4L << 30) - 1;
     /** No text or picture of ours packs better than this; what does is a bomb. */
     private static final int DENSEST = 200;
+
     private static final int BLOCK = 1 << 16;
 
-    private LessonArchive() {
-    }
+    private LessonArchive() {}
 
     /**
      * What was unpacked.
@@ -48,8 +48,12 @@ public final class LessonArchive {
      * @param clips  the unpacked clips, each checked against its fingerprint
      * @param stills the unpacked stills
      */
-    public record Contents(Lesson lesson, List<StatedFinding> findings, Map<View, Path> clips,
-                           Map<View, Fingerprint> fingerprints, List<Path> stills) {
+    public record Contents(
+            Lesson lesson,
+            List<StatedFinding> findings,
+            Map<View, Path> clips,
+            Map<View, Fingerprint> fingerprints,
+            List<Path> stills) {
 
         public Contents {
             findings = List.copyOf(findings);
@@ -60,7 +64,8 @@ public final class LessonArchive {
     }
 
     /** @param clips files of the views' clips; may be fewer than the lesson names */
-    public static void write(Lesson lesson, List<StatedFinding> findings, Map<View, Path> clips, List<Path> stills, Path file)
+    public static void write(
+            Lesson lesson, List<StatedFinding> findings, Map<View, Path> clips, List<Path> stills, Path file)
             throws DocumentException {
         Path absolute = file.toAbsolutePath();
         Path beside = absolute.resolveSibling("." + absolute.getFileName() + "-" + UUID.randomUUID() + ".part");
@@ -70,7 +75,8 @@ public final class LessonArchive {
                     Files.createDirectories(absolute.getParent());
                 }
                 Map<View, ArchiveIndex.Clip> index = index(clips);
-                try (ZipOutputStream zip = new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(beside)))) {
+                try (ZipOutputStream zip =
+                        new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(beside)))) {
                     put(zip, ArchiveDirectory.LESSON, LessonDocument.bytes(lesson));
                     put(zip, ArchiveDirectory.INDEX, new ArchiveIndex(index, findings).bytes());
                     zip.setLevel(Deflater.NO_COMPRESSION);
@@ -86,8 +92,8 @@ public final class LessonArchive {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException e) {
-            throw new DocumentException(file + ": the archive could not be written (" + e.getClass().getSimpleName() + ": "
-                    + e.getMessage() + "); what was there before is untouched");
+            throw new DocumentException(file + ": the archive could not be written ("
+                    + e.getClass().getSimpleName() + ": " + e.getMessage() + "); what was there before is untouched");
         }
     }
 
@@ -101,7 +107,9 @@ public final class LessonArchive {
                 throw new DocumentException(clip.getValue() + ": larger than 4 GB, which no archive of ours holds; "
                         + "send the clip apart");
             }
-            index.put(clip.getKey(), new ArchiveIndex.Clip("clips/" + clip.getKey().id() + ending, fingerprint));
+            index.put(
+                    clip.getKey(),
+                    new ArchiveIndex.Clip("clips/" + clip.getKey().id() + ending, fingerprint));
         }
         return index;
     }
@@ -138,8 +146,8 @@ public final class LessonArchive {
                 extract(zip, entry, into, name);
             }
             ArchiveIndex index = ArchiveIndex.parse(Files.readAllBytes(into.resolve(ArchiveDirectory.INDEX)), name);
-            Lesson lesson = LessonDocument.parse(Files.readAllBytes(into.resolve(ArchiveDirectory.LESSON)),
-                    name + ": " + ArchiveDirectory.LESSON);
+            Lesson lesson = LessonDocument.parse(
+                    Files.readAllBytes(into.resolve(ArchiveDirectory.LESSON)), name + ": " + ArchiveDirectory.LESSON);
             Map<View, Path> clips = new EnumMap<>(View.class);
             Map<View, Fingerprint> fingerprints = new EnumMap<>(View.class);
             for (Map.Entry<View, ArchiveIndex.Clip> clip : index.clips().entrySet()) {
@@ -155,9 +163,12 @@ public final class LessonArchive {
         }
     }
 
-    private static Path checked(View view, ArchiveIndex.Clip clip, List<String> names, Lesson lesson, Path into, String name)
+    private static Path checked(
+            View view, ArchiveIndex.Clip clip, List<String> names, Lesson lesson, Path into, String name)
             throws IOException, DocumentException {
-        if (!clip.entry().startsWith("clips/") || !names.contains(clip.entry()) || !lesson.clips().containsKey(view)) {
+        if (!clip.entry().startsWith("clips/")
+                || !names.contains(clip.entry())
+                || !lesson.clips().containsKey(view)) {
             throw new DocumentException(name + ": archive.json: “" + clip.entry() + "” is no clip of this lesson");
         }
         Path file = into.resolve(clip.entry());
@@ -167,24 +178,27 @@ public final class LessonArchive {
         return file;
     }
 
-    private static void extract(ZipFile zip, String name, Path into, String archive) throws IOException, DocumentException {
+    private static void extract(ZipFile zip, String name, Path into, String archive)
+            throws IOException, DocumentException {
         ZipEntry entry = zip.getEntry(name);
         if (entry == null) {
             throw new DocumentException(archive + ": “" + name + "” cannot be found; the archive is damaged");
         }
-        long most = name.startsWith("clips/") ? MOST_CLIP_BYTES : name.startsWith("stills/") ? MOST_STILL_BYTES
-                : MOST_DOCUMENT_BYTES;
+        long most = name.startsWith("clips/")
+                ? MOST_CLIP_BYTES
+                : name.startsWith("stills/") ? MOST_STILL_BYTES : MOST_DOCUMENT_BYTES;
         long packed = Math.max(entry.getCompressedSize(), 1);
         Path target = into.resolve(name);
         Files.createDirectories(target.getParent());
         try (InputStream in = new BufferedInputStream(ZipEntries.open(zip, entry));
-             OutputStream out = Files.newOutputStream(target)) {
+                OutputStream out = Files.newOutputStream(target)) {
             byte[] block = new byte[BLOCK];
             long written = 0;
             for (int n = in.read(block); n >= 0; n = in.read(block)) {
                 written += n;
                 if (written > most || written > (1 << 20) && written / packed > DENSEST) {
-                    throw new DocumentException(archive + ": “" + name + "” unpacks to more than a lesson's file can hold");
+                    throw new DocumentException(
+                            archive + ": “" + name + "” unpacks to more than a lesson's file can hold");
                 }
                 out.write(block, 0, n);
             }

@@ -41,7 +41,8 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
 
     /** @param playerId whose lesson it is; empty to go by the name in it */
     public TakenIn take(Path file, Optional<Integer> playerId) throws DocumentException, LedgerException {
-        if (file.getFileName() != null && file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".zip")) {
+        if (file.getFileName() != null
+                && file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".zip")) {
             return takeArchive(file, playerId);
         }
         Lesson lesson = LessonDocument.read(file);
@@ -82,12 +83,13 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
                 }
             }
         } catch (IOException e) {
-            throw new DocumentException(file + ": could not be taken in (" + e.getClass().getSimpleName() + ": "
-                    + e.getMessage() + "); nothing of it was kept");
+            throw new DocumentException(file + ": could not be taken in ("
+                    + e.getClass().getSimpleName() + ": " + e.getMessage() + "); nothing of it was kept");
         }
     }
 
-    private TakenIn keep(LessonArchive.Contents contents, Optional<Integer> playerId) throws IOException, LedgerException {
+    private TakenIn keep(LessonArchive.Contents contents, Optional<Integer> playerId)
+            throws IOException, LedgerException {
         Media media = new Media(files.media());
         List<Fingerprint> copied = new ArrayList<>();
         TakenIn taken;
@@ -99,7 +101,8 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
                 }
                 media.copyIn(clip.getValue(), fingerprint);
             }
-            List<StatedFinding> findings = contents.findings().isEmpty() ? judge.apply(contents.lesson()) : contents.findings();
+            List<StatedFinding> findings =
+                    contents.findings().isEmpty() ? judge.apply(contents.lesson()) : contents.findings();
             taken = ledger.takeIn(contents.lesson(), findings, playerId);
         } catch (IOException | LedgerException e) {
             for (Fingerprint fingerprint : copied) {

@@ -17,12 +17,12 @@ public final class ReadingsCsv {
 
     private static final String HEAD = "lesson,recorded,player,handedness,club,place,reading,value,u,low,high,unit,"
             + "range_low,range_high,range_aim,provenance,verdict,first\r\n";
-    private static final String ROWS = "select l.id, l.recorded, p.name, p.handedness, l.club, l.place, f.reading, f.value, f.u, "
-            + "f.low, f.high, f.unit, f.range_low, f.range_high, f.range_aim, f.provenance, f.verdict, f.is_first "
-            + "from lesson l join player p on p.id = l.player_id join finding f on f.lesson_id = l.id order by l.id, f.line";
+    private static final String ROWS =
+            "select l.id, l.recorded, p.name, p.handedness, l.club, l.place, f.reading, f.value, f.u, "
+                    + "f.low, f.high, f.unit, f.range_low, f.range_high, f.range_aim, f.provenance, f.verdict, f.is_first "
+                    + "from lesson l join player p on p.id = l.player_id join finding f on f.lesson_id = l.id order by l.id, f.line";
 
-    private ReadingsCsv() {
-    }
+    private ReadingsCsv() {}
 
     /** Writes row by row, so that a ledger of any size goes through. */
     public static void write(Ledger ledger, Writer out) throws LedgerException, IOException {
@@ -58,7 +58,10 @@ public final class ReadingsCsv {
             line.append(',').append(row.wasNull() ? "" : Double.toString(value));
         }
         line.append(',').append(cell(row.getString(16))).append(',').append(cell(row.getString(17)));
-        return line.append(',').append(row.getInt(18) == 1 ? "yes" : "").append("\r\n").toString();
+        return line.append(',')
+                .append(row.getInt(18) == 1 ? "yes" : "")
+                .append("\r\n")
+                .toString();
     }
 
     public static String cell(@Nullable String text) {
@@ -69,6 +72,8 @@ public final class ReadingsCsv {
         boolean formula = !plain.isEmpty() && "=+-@\uFF1D\uFF0B\uFF0D\uFF20".indexOf(plain.charAt(0)) >= 0
                 || "\t\r\n".indexOf(text.charAt(0)) >= 0;
         String safe = formula ? "'" + text : text;
-        return safe.matches("(?s).*[\",\r\n;].*") || !safe.equals(safe.strip()) ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+        return safe.matches("(?s).*[\",\r\n;].*") || !safe.equals(safe.strip())
+                ? "\"" + safe.replace("\"", "\"\"") + "\""
+                : safe;
     }
 }

@@ -31,7 +31,10 @@ public final class Database implements AutoCloseable {
     }
 
     /** Whether the ledger may be written. */
-    public enum Access { WRITE, READ_ONLY }
+    public enum Access {
+        WRITE,
+        READ_ONLY
+    }
 
     private static final int ATTEMPTS = 5;
     private static final long TRUSTED_NANOS = 5_000_000_000L;
@@ -73,8 +76,9 @@ public final class Database implements AutoCloseable {
     /** One transaction: all of it or nothing. */
     public <T> T write(String cannot, Work<T> work) throws LedgerException {
         if (access == Access.READ_ONLY) {
-            throw new LedgerException(Fault.READ_ONLY, place.name() + ": " + cannot
-                    + ", since the ledger can only be read here; save it elsewhere");
+            throw new LedgerException(
+                    Fault.READ_ONLY,
+                    place.name() + ": " + cannot + ", since the ledger can only be read here; save it elsewhere");
         }
         return attempt(cannot, () -> handle().inTransaction(work::with));
     }
@@ -114,7 +118,9 @@ public final class Database implements AutoCloseable {
 
     private Connection connected() throws SQLException {
         Connection open = connection;
-        if (open != null && place instanceof LedgerPlace.Server && System.nanoTime() - lastUsed > TRUSTED_NANOS
+        if (open != null
+                && place instanceof LedgerPlace.Server
+                && System.nanoTime() - lastUsed > TRUSTED_NANOS
                 && !open.isValid(2)) {
             disconnect();
             open = null;

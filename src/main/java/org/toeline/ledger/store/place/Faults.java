@@ -13,23 +13,26 @@ public final class Faults {
 
     private static final long NO_ROOM_BYTES = 64 << 10;
 
-    private Faults() {
-    }
+    private Faults() {}
 
     /** @param what what could not be done, such as “the lesson could not be saved” */
     public static LedgerException of(Throwable reported, String what, LedgerPlace place) {
         Fault told = fault(reported);
         Fault fault = told == Fault.OTHER && isFull(place) ? Fault.FULL : told;
         String where = place.name() + ": ";
-        String message = switch (fault) {
-            case DAMAGED -> where + "the ledger is damaged; nothing was changed; go back to a backup";
-            case READ_ONLY -> where + what + ", since the ledger can only be read here; save it elsewhere";
-            case FULL -> where + what + ", since the disk is full; what was there before is untouched; make room and try again";
-            case BUSY -> where + what + ", since another program has been writing for too long; try again";
-            case UNREACHABLE -> where + what + ", since the server does not answer or refuses (" + reason(reported)
-                    + "); try again when it does";
-            default -> where + what + " (" + reason(reported) + "); what was there before is untouched";
-        };
+        String message =
+                switch (fault) {
+                    case DAMAGED -> where + "the ledger is damaged; nothing was changed; go back to a backup";
+                    case READ_ONLY -> where + what + ", since the ledger can only be read here; save it elsewhere";
+                    case FULL ->
+                        where + what
+                                + ", since the disk is full; what was there before is untouched; make room and try again";
+                    case BUSY -> where + what + ", since another program has been writing for too long; try again";
+                    case UNREACHABLE ->
+                        where + what + ", since the server does not answer or refuses (" + reason(reported)
+                                + "); try again when it does";
+                    default -> where + what + " (" + reason(reported) + "); what was there before is untouched";
+                };
         return new LedgerException(fault, message, reported);
     }
 
@@ -49,12 +52,16 @@ public final class Faults {
             return ofSqlite(e.getResultCode());
         }
         String state = sql.map(SQLException::getSQLState).orElse("");
-        if (state == null || state.startsWith("08") || state.startsWith("28") || state.startsWith("57P")
+        if (state == null
+                || state.startsWith("08")
+                || state.startsWith("28")
+                || state.startsWith("57P")
                 || state.startsWith("3D")) {
             return Fault.UNREACHABLE;
         }
-        return state.equals("53100") ? Fault.FULL : state.equals("25006") ? Fault.READ_ONLY
-                : passes(reported) ? Fault.BUSY : Fault.OTHER;
+        return state.equals("53100")
+                ? Fault.FULL
+                : state.equals("25006") ? Fault.READ_ONLY : passes(reported) ? Fault.BUSY : Fault.OTHER;
     }
 
     private static Fault ofSqlite(SQLiteErrorCode code) {
@@ -84,7 +91,9 @@ public final class Faults {
 
     public static String reason(Throwable reported) {
         Throwable cause = sql(reported).map(e -> (Throwable) e).orElse(reported);
-        String message = cause.getMessage() == null ? "" : cause.getMessage().lines().findFirst().orElse("").strip();
+        String message = cause.getMessage() == null
+                ? ""
+                : cause.getMessage().lines().findFirst().orElse("").strip();
         return message.isEmpty() ? cause.getClass().getSimpleName() : message;
     }
 }

@@ -43,7 +43,8 @@ public final class FirstStart implements AutoCloseable {
     public static Optional<FirstStart> claim(Path folder, Runnable show) throws IOException {
         Files.createDirectories(folder);
         Path port = folder.resolve(DOOR);
-        FileChannel channel = FileChannel.open(folder.resolve(CLAIM), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        FileChannel channel =
+                FileChannel.open(folder.resolve(CLAIM), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
             FileLock lock = tryLock(channel);
             if (lock == null) {
@@ -73,8 +74,8 @@ public final class FirstStart implements AutoCloseable {
     }
 
     private static void write(Path file, String text) throws IOException {
-        try (FileChannel out = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE,
-                StandardOpenOption.TRUNCATE_EXISTING)) {
+        try (FileChannel out = FileChannel.open(
+                file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
             out.write(ByteBuffer.wrap(text.getBytes(StandardCharsets.US_ASCII)));
         }
     }
@@ -85,8 +86,8 @@ public final class FirstStart implements AutoCloseable {
             int number = Integer.parseInt(Files.readString(port).strip());
             socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), number), ANSWER_MS);
         } catch (IOException | IllegalArgumentException e) {
-            System.getLogger(FirstStart.class.getName()).log(System.Logger.Level.INFO,
-                    "the desk that is open does not answer: " + e.getMessage());
+            System.getLogger(FirstStart.class.getName())
+                    .log(System.Logger.Level.INFO, "the desk that is open does not answer: " + e.getMessage());
         }
     }
 

@@ -26,8 +26,8 @@ public final class FolderLock implements AutoCloseable {
     public static FolderLock take(Path folder) throws IOException {
         THREADS.lock();
         try {
-            FileChannel channel = FileChannel.open(folder.resolve(FILE), StandardOpenOption.CREATE,
-                    StandardOpenOption.WRITE);
+            FileChannel channel =
+                    FileChannel.open(folder.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             try {
                 channel.lock();
                 return new FolderLock(channel);

@@ -20,8 +20,7 @@ public final class LedgerFile {
     private static final int HEADER = 100;
     private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 
-    private LedgerFile() {
-    }
+    private LedgerFile() {}
 
     /** What is plainly wrong with the file (SQLite's file format, sections 1.3.1 to 1.3.8); quick, whatever its size. */
     public static Optional<String> plainFault(Path file) throws IOException {
@@ -66,7 +65,8 @@ public final class LedgerFile {
 
     /** What the database's own full check finds; reads every page. */
     public static Optional<String> thoroughFault(DataSource source) {
-        try (Connection connection = source.getConnection(); Statement statement = connection.createStatement()) {
+        try (Connection connection = source.getConnection();
+                Statement statement = connection.createStatement()) {
             try (ResultSet rows = statement.executeQuery("pragma integrity_check(1)")) {
                 if (!rows.next()) {
                     return Optional.of("it cannot be checked");
@@ -76,7 +76,9 @@ public final class LedgerFile {
                 }
             }
             try (ResultSet rows = statement.executeQuery("pragma foreign_key_check")) {
-                return rows.next() ? Optional.of("rows of “" + rows.getString(1) + "” belong to nothing") : Optional.empty();
+                return rows.next()
+                        ? Optional.of("rows of “" + rows.getString(1) + "” belong to nothing")
+                        : Optional.empty();
             }
         } catch (SQLException e) {
             return Optional.of(Faults.reason(e));

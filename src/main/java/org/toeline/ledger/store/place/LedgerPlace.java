@@ -20,11 +20,16 @@ public sealed interface LedgerPlace {
         if (system.contains("mac")) {
             return home.resolve("Library/Application Support/Toeline");
         }
-        return stated("XDG_DATA_HOME").filter(Path::isAbsolute).orElse(home.resolve(".local/share")).resolve("toeline");
+        return stated("XDG_DATA_HOME")
+                .filter(Path::isAbsolute)
+                .orElse(home.resolve(".local/share"))
+                .resolve("toeline");
     }
 
     private static Optional<Path> stated(String variable) {
-        return Optional.ofNullable(System.getenv(variable)).filter(v -> !v.isBlank()).map(Path::of);
+        return Optional.ofNullable(System.getenv(variable))
+                .filter(v -> !v.isBlank())
+                .map(Path::of);
     }
 
     /** A folder of one machine: the ledger's file, its backups and media in it. */

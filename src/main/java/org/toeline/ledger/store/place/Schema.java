@@ -23,8 +23,7 @@ public final class Schema {
     /** Held, so that its level stays: what goes wrong is thrown, and told by who catches it. */
     private static final Logger FLYWAY_LOG = Logger.getLogger("org.flywaydb");
 
-    private Schema() {
-    }
+    private Schema() {}
 
     /** The version of a database's tables; empty when it has none of ours. */
     public static OptionalInt version(DataSource source) throws SQLException {
@@ -56,9 +55,11 @@ public final class Schema {
     /** Refuses what a newer program wrote. */
     public static void requireKnown(OptionalInt version, String name) throws LedgerException {
         if (version.isPresent() && version.getAsInt() > LATEST) {
-            throw new LedgerException(Fault.NEWER, name + ": the ledger has version " + version.getAsInt()
-                    + ", and this program knows versions up to " + LATEST
-                    + "; nothing was changed; use the newer program that wrote it");
+            throw new LedgerException(
+                    Fault.NEWER,
+                    name + ": the ledger has version " + version.getAsInt()
+                            + ", and this program knows versions up to " + LATEST
+                            + "; nothing was changed; use the newer program that wrote it");
         }
     }
 
@@ -70,9 +71,13 @@ public final class Schema {
     public static void migrateTo(DataSource source, LedgerPlace place, int target) throws LedgerException {
         FLYWAY_LOG.setLevel(Level.OFF);
         boolean server = place instanceof LedgerPlace.Server;
-        FluentConfiguration flyway = Flyway.configure(Schema.class.getClassLoader()).dataSource(source)
-                .locations("classpath:org/toeline/ledger/store/schema").group(true).target(Integer.toString(target))
-                .placeholders(Map.of("binary", server ? "collate \"C\"" : "")).connectRetries(0);
+        FluentConfiguration flyway = Flyway.configure(Schema.class.getClassLoader())
+                .dataSource(source)
+                .locations("classpath:org/toeline/ledger/store/schema")
+                .group(true)
+                .target(Integer.toString(target))
+                .placeholders(Map.of("binary", server ? "collate \"C\"" : ""))
+                .connectRetries(0);
         try {
             flyway.load().migrate();
         } catch (FlywayException e) {

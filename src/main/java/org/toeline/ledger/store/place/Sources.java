@@ -15,8 +15,7 @@ public final class Sources {
     private static final int WAIT_MS = 10_000;
     private static final int ANSWER_S = 20;
 
-    private Sources() {
-    }
+    private Sources() {}
 
     /** A file that is written: write-ahead log, every commit forced to disk, what is deleted is overwritten. */
     public static DataSource writable(Path file) {

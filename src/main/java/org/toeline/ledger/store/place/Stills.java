@@ -11,8 +11,7 @@ import java.util.List;
 /** The pictures handed out, a folder a lesson; folders have numbers, never names of people. */
 public final class Stills {
 
-    private Stills() {
-    }
+    private Stills() {}
 
     /** Where a lesson's stills are kept; need not exist. */
     public static Path folder(LedgerPlace.Folder place, int lessonId) {

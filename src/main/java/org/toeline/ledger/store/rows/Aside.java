@@ -7,5 +7,4 @@ import org.toeline.ledger.Lesson;
  *
  * @param baseVersion the version it was made from
  */
-public record Aside(int id, int lessonId, int baseVersion, Lesson lesson, String keptAt, String keptBy) {
-}
+public record Aside(int id, int lessonId, int baseVersion, Lesson lesson, String keptAt, String keptBy) {}

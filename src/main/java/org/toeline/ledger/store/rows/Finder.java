@@ -21,8 +21,13 @@ public final class Finder {
     private Finder(Search search) {
         for (String word : FoldedWords.of(search.text())) {
             String after = FoldedWords.after(word);
-            and("l.id in (select n.id from player_word w join lesson n on n.player_id = w.player_id where w.word >= ? "
-                    + "and w.word < ? union select lesson_id from lesson_word where word >= ? and word < ?)", word, after, word, after);
+            and(
+                    "l.id in (select n.id from player_word w join lesson n on n.player_id = w.player_id where w.word >= ? "
+                            + "and w.word < ? union select lesson_id from lesson_word where word >= ? and word < ?)",
+                    word,
+                    after,
+                    word,
+                    after);
         }
         search.playerId().ifPresent(id -> and("l.player_id = ?", id));
         search.club().ifPresent(club -> and("l.club = ?", club.id()));
@@ -31,9 +36,14 @@ public final class Finder {
         search.reading().ifPresent(reading -> {
             List<Object> all = new ArrayList<>(List.of(reading));
             all.addAll(search.verdicts());
-            String verdicts = search.verdicts().isEmpty() ? ""
-                    : " and f.verdict in (" + String.join(", ", Collections.nCopies(search.verdicts().size(), "?")) + ")";
-            and("exists (select 1 from finding f where f.lesson_id = l.id and f.reading = ?" + verdicts + ")", all.toArray());
+            String verdicts = search.verdicts().isEmpty()
+                    ? ""
+                    : " and f.verdict in ("
+                            + String.join(
+                                    ", ", Collections.nCopies(search.verdicts().size(), "?")) + ")";
+            and(
+                    "exists (select 1 from finding f where f.lesson_id = l.id and f.reading = ?" + verdicts + ")",
+                    all.toArray());
         });
         values.add(search.most());
     }
@@ -53,7 +63,8 @@ public final class Finder {
         T of(ResultSet row) throws SQLException;
     }
 
-    private static <T> List<T> all(Connection connection, String sql, List<Object> values, Row<T> each) throws SQLException {
+    private static <T> List<T> all(Connection connection, String sql, List<Object> values, Row<T> each)
+            throws SQLException {
         try (PreparedStatement statement = connection.prepareStatement(sql)) {
             for (int i = 0; i < values.size(); i++) {
                 statement.setObject(i + 1, values.get(i));
@@ -70,14 +81,27 @@ public final class Finder {
 
     public static List<LessonLine> find(Search search, Connection connection) throws SQLException {
         Finder finder = new Finder(search);
-        return all(connection, finder.sql(), finder.values, row -> new LessonLine(row.getInt("id"), row.getInt("player_id"),
-                Optional.ofNullable(row.getString("name")), Optional.ofNullable(row.getString("recorded")), row.getString("club"),
-                row.getString("place"), row.getString("notes"), Optional.ofNullable(row.getString("first_reading"))));
+        return all(
+                connection,
+                finder.sql(),
+                finder.values,
+                row -> new LessonLine(
+                        row.getInt("id"),
+                        row.getInt("player_id"),
+                        Optional.ofNullable(row.getString("name")),
+                        Optional.ofNullable(row.getString("recorded")),
+                        row.getString("club"),
+                        row.getString("place"),
+                        row.getString("notes"),
+                        Optional.ofNullable(row.getString("first_reading"))));
     }
 
     public static List<Integer> numbers(Optional<Integer> playerId, Connection connection) throws SQLException {
-        return all(connection, "select id from lesson" + (playerId.isPresent() ? " where player_id = ?" : "") + " order by id",
-                playerId.<List<Object>>map(List::of).orElse(List.of()), row -> row.getInt(1));
+        return all(
+                connection,
+                "select id from lesson" + (playerId.isPresent() ? " where player_id = ?" : "") + " order by id",
+                playerId.<List<Object>>map(List::of).orElse(List.of()),
+                row -> row.getInt(1));
     }
 
     /** How SQLite would go about it, a step a line. */

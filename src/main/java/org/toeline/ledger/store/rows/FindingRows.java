@@ -33,18 +33,29 @@ public final class FindingRows {
         if (findings.isEmpty()) {
             return;
         }
-        try (PreparedBatch batch = handle.prepareBatch("insert into finding (lesson_id, reading, line, value, u, low, high, unit, "
-                + "range_low, range_high, range_aim, provenance, verdict, is_first) values (:lesson, :reading, :line, :value, "
-                + ":u, :low, :high, :unit, :rangeLow, :rangeHigh, :rangeAim, :provenance, :verdict, :first)")) {
+        try (PreparedBatch batch =
+                handle.prepareBatch("insert into finding (lesson_id, reading, line, value, u, low, high, unit, "
+                        + "range_low, range_high, range_aim, provenance, verdict, is_first) values (:lesson, :reading, :line, :value, "
+                        + ":u, :low, :high, :unit, :rangeLow, :rangeHigh, :rangeAim, :provenance, :verdict, :first)")) {
             int line = 0;
             for (StatedFinding f : findings) {
-                batch.bind("lesson", lessonId).bind("reading", f.reading()).bind("line", line++).bind("value", f.value())
-                        .bind("u", f.u()).bind("low", f.low()).bind("high", f.high()).bind("unit", f.unit())
+                batch.bind("lesson", lessonId)
+                        .bind("reading", f.reading())
+                        .bind("line", line++)
+                        .bind("value", f.value())
+                        .bind("u", f.u())
+                        .bind("low", f.low())
+                        .bind("high", f.high())
+                        .bind("unit", f.unit())
                         .bind("rangeLow", f.range().map(StatedRange::low).orElse(null))
                         .bind("rangeHigh", f.range().map(StatedRange::high).orElse(null))
                         .bind("rangeAim", f.range().map(StatedRange::aim).orElse(null))
-                        .bind("provenance", f.range().map(StatedRange::provenance).orElse(null))
-                        .bind("verdict", f.verdict().orElse(null)).bind("first", f.place() == Place.FIRST ? 1 : 0).add();
+                        .bind(
+                                "provenance",
+                                f.range().map(StatedRange::provenance).orElse(null))
+                        .bind("verdict", f.verdict().orElse(null))
+                        .bind("first", f.place() == Place.FIRST ? 1 : 0)
+                        .add();
             }
             batch.execute();
         }
@@ -52,18 +63,29 @@ public final class FindingRows {
 
     public List<StatedFinding> of(int lessonId) {
         return handle.createQuery("select " + COLUMNS + " from finding f where f.lesson_id = :id order by f.line")
-                .bind("id", lessonId).map((row, context) -> finding(row)).list();
+                .bind("id", lessonId)
+                .map((row, context) -> finding(row))
+                .list();
     }
 
     public List<LessonFindings> across(int playerId, Club club) {
-        record Row(int lesson, Optional<String> recorded, String setup, @Nullable StatedFinding finding) {
-        }
-        List<Row> rows = handle.createQuery(ACROSS).bind("player", playerId).bind("club", club.id())
-                .map((row, context) -> new Row(row.getInt("lesson"), Optional.ofNullable(row.getString("recorded")),
-                        row.getString("setup"), row.getString("reading") == null ? null : finding(row)))
+        record Row(
+                int lesson,
+                Optional<String> recorded,
+                String setup,
+                @Nullable StatedFinding finding) {}
+        List<Row> rows = handle.createQuery(ACROSS)
+                .bind("player", playerId)
+                .bind("club", club.id())
+                .map((row, context) -> new Row(
+                        row.getInt("lesson"),
+                        Optional.ofNullable(row.getString("recorded")),
+                        row.getString("setup"),
+                        row.getString("reading") == null ? null : finding(row)))
                 .list();
         Map<Integer, List<Row>> byLesson = new LinkedHashMap<>();
-        rows.forEach(row -> byLesson.computeIfAbsent(row.lesson, id -> new ArrayList<>()).add(row));
+        rows.forEach(row ->
+                byLesson.computeIfAbsent(row.lesson, id -> new ArrayList<>()).add(row));
         List<LessonFindings> lessons = new ArrayList<>();
         byLesson.forEach((id, of) -> {
             List<StatedFinding> findings = new ArrayList<>();
@@ -79,10 +101,19 @@ public final class FindingRows {
 
     public static StatedFinding finding(ResultSet row) throws SQLException {
         double low = row.getDouble("range_low");
-        Optional<StatedRange> range = row.wasNull() ? Optional.empty() : Optional.of(new StatedRange(low,
-                row.getDouble("range_high"), row.getDouble("range_aim"), row.getString("provenance")));
-        return new StatedFinding(row.getString("reading"), row.getDouble("value"), row.getDouble("u"), row.getDouble("low"),
-                row.getDouble("high"), row.getString("unit"), range, Optional.ofNullable(row.getString("verdict")),
+        Optional<StatedRange> range = row.wasNull()
+                ? Optional.empty()
+                : Optional.of(new StatedRange(
+                        low, row.getDouble("range_high"), row.getDouble("range_aim"), row.getString("provenance")));
+        return new StatedFinding(
+                row.getString("reading"),
+                row.getDouble("value"),
+                row.getDouble("u"),
+                row.getDouble("low"),
+                row.getDouble("high"),
+                row.getString("unit"),
+                range,
+                Optional.ofNullable(row.getString("verdict")),
                 row.getInt("is_first") == 1 ? Place.FIRST : Place.ONE_OF_MANY);
     }
 }

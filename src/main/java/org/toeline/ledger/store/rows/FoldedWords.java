@@ -15,17 +15,19 @@ final class FoldedWords {
     /** Notes longer than a book are searched by their beginning. */
     private static final int MOST = 2000;
 
-    private FoldedWords() {
-    }
+    private FoldedWords() {}
 
     static Set<String> of(String text) {
-        String folded = MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("")
+        String folded = MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD))
+                .replaceAll("")
                 .toLowerCase(Locale.ROOT);
         Set<String> words = new LinkedHashSet<>();
         for (String word : GAPS.split(folded)) {
             if (!word.isEmpty() && words.size() < MOST) {
-                words.add(word.codePointCount(0, word.length()) <= LONGEST ? word
-                        : word.substring(0, word.offsetByCodePoints(0, LONGEST)));
+                words.add(
+                        word.codePointCount(0, word.length()) <= LONGEST
+                                ? word
+                                : word.substring(0, word.offsetByCodePoints(0, LONGEST)));
             }
         }
         return words;

@@ -12,7 +12,8 @@ import org.toeline.mark.Handedness;
 /** Finds out whose lesson a document is. */
 public record Intake(Players players, Lessons lessons, LedgerPlace place) {
 
-    public TakenIn take(Lesson lesson, List<StatedFinding> findings, Optional<Integer> playerId) throws LedgerException {
+    public TakenIn take(Lesson lesson, List<StatedFinding> findings, Optional<Integer> playerId)
+            throws LedgerException {
         Optional<Integer> same = lessons.same(lesson);
         if (same.isPresent()) {
             return new TakenIn.Already(same.get());
@@ -22,8 +23,9 @@ public record Intake(Players players, Lessons lessons, LedgerPlace place) {
     }
 
     private Player given(int id) throws LedgerException {
-        return players.get(id).orElseThrow(() -> new LedgerException(Fault.UNKNOWN,
-                place.name() + ": there is no player " + id + "; nothing was taken in"));
+        return players.get(id)
+                .orElseThrow(() -> new LedgerException(
+                        Fault.UNKNOWN, place.name() + ": there is no player " + id + "; nothing was taken in"));
     }
 
     private Player byName(Lesson lesson) throws LedgerException {
@@ -31,15 +33,23 @@ public record Intake(Players players, Lessons lessons, LedgerPlace place) {
         Optional<String> name = PlayerDetails.cleaned(lesson.playerName());
         List<Player> named = name.isPresent() ? players.named(name.get(), handedness) : List.of();
         if (named.size() > 1) {
-            throw new LedgerException(Fault.UNKNOWN, place.name() + ": " + named.size() + " players are called “"
-                    + name.orElse("") + "” (" + String.join(", ", named.stream().map(p -> "number " + p.id()).toList())
-                    + "); say whose lesson it is; nothing was taken in");
+            throw new LedgerException(
+                    Fault.UNKNOWN,
+                    place.name() + ": " + named.size() + " players are called “"
+                            + name.orElse("") + "” ("
+                            + String.join(
+                                    ", ",
+                                    named.stream().map(p -> "number " + p.id()).toList())
+                            + "); say whose lesson it is; nothing was taken in");
         }
         return named.isEmpty() ? players.add(details(name, lesson)) : named.get(0);
     }
 
     private static PlayerDetails details(Optional<String> name, Lesson lesson) {
         PlayerDetails details = PlayerDetails.of(name, lesson.sheet().handedness());
-        return lesson.sheet().stature().map(s -> details.withHeightM(OptionalDouble.of(s.heightM()))).orElse(details);
+        return lesson.sheet()
+                .stature()
+                .map(s -> details.withHeightM(OptionalDouble.of(s.heightM())))
+                .orElse(details);
     }
 }

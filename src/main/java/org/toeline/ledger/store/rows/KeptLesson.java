@@ -11,8 +11,14 @@ import org.toeline.ledger.Lesson;
  * @param changedAt ISO 8601 with offset, by the clock of the bay that changed it
  * @param changedBy the bay that changed it last
  */
-public record KeptLesson(int id, int playerId, int version, Lesson lesson, List<StatedFinding> findings, String changedAt,
-                         String changedBy) {
+public record KeptLesson(
+        int id,
+        int playerId,
+        int version,
+        Lesson lesson,
+        List<StatedFinding> findings,
+        String changedAt,
+        String changedBy) {
 
     public KeptLesson {
         findings = List.copyOf(findings);

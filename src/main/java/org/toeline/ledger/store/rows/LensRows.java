@@ -40,8 +40,11 @@ public final class LensRows {
         return handle.createUpdate("insert into lens_profile (name, document, changed_at, changed_by) "
                         + "values (:name, :document, :at, :by) on conflict (name) do update set document = excluded.document, "
                         + "changed_at = excluded.changed_at, changed_by = excluded.changed_by")
-                .bind("name", PlayerDetails.storable(profile.name())).bind("document", node.toString())
-                .bind("at", stamp.now()).bind("by", stamp.bay()).execute();
+                .bind("name", PlayerDetails.storable(profile.name()))
+                .bind("document", node.toString())
+                .bind("at", stamp.now())
+                .bind("by", stamp.bay())
+                .execute();
     }
 
     private static void put(ObjectNode node, String key, OptionalDouble value) {
@@ -49,11 +52,11 @@ public final class LensRows {
     }
 
     public List<Profile> all() throws LedgerException {
-        record Row(String name, String document) {
-        }
+        record Row(String name, String document) {}
         List<Profile> lenses = new ArrayList<>();
         for (Row row : handle.createQuery("select name, document from lens_profile order by name")
-                .map((r, context) -> new Row(r.getString(1), r.getString(2))).list()) {
+                .map((r, context) -> new Row(r.getString(1), r.getString(2)))
+                .list()) {
             lenses.add(profile(row.name, row.document));
         }
         return lenses;
@@ -62,9 +65,17 @@ public final class LensRows {
     private static Profile profile(String name, String document) throws LedgerException {
         try {
             JsonNode node = JSON.readTree(document);
-            return new Profile(name, node.path("width").asInt(), node.path("height").asInt(), new LensNote(
-                    number(node, "focal"), number(node, "focalSd"), number(node, "cx"), number(node, "cy"),
-                    number(node, "k1"), number(node, "k2")));
+            return new Profile(
+                    name,
+                    node.path("width").asInt(),
+                    node.path("height").asInt(),
+                    new LensNote(
+                            number(node, "focal"),
+                            number(node, "focalSd"),
+                            number(node, "cx"),
+                            number(node, "cy"),
+                            number(node, "k1"),
+                            number(node, "k2")));
         } catch (JsonProcessingException | IllegalArgumentException e) {
             throw new LedgerException(Fault.DAMAGED, "the lens “" + name + "” is damaged; calibrate it again", e);
         }

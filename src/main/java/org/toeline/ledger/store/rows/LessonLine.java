@@ -8,6 +8,12 @@ import java.util.Optional;
  * @param recorded ISO 8601 with offset, as the document states it
  * @param first    the id of the reading that was to be changed first
  */
-public record LessonLine(int id, int playerId, Optional<String> playerName, Optional<String> recorded, String club, String place,
-                         String notes, Optional<String> first) {
-}
+public record LessonLine(
+        int id,
+        int playerId,
+        Optional<String> playerName,
+        Optional<String> recorded,
+        String club,
+        String place,
+        String notes,
+        Optional<String> first) {}

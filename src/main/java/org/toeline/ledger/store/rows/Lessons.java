@@ -35,18 +35,28 @@ public final class Lessons {
     public int add(Player player, Lesson given, List<StatedFinding> findings) {
         Lesson lesson = named(given, player.details().name());
         int id = Counter.next(handle, "lesson");
-        bindColumns(handle.createUpdate("insert into lesson (id, version, player_id, recorded, day, club, setup, place, notes, "
-                + "changed_at, changed_by) values (:id, 1, :player, :recorded, :day, :club, :setup, :place, :notes, :at, :by)"), lesson)
-                .bind("id", id).bind("player", player.id()).execute();
+        bindColumns(
+                        handle.createUpdate(
+                                "insert into lesson (id, version, player_id, recorded, day, club, setup, place, notes, "
+                                        + "changed_at, changed_by) values (:id, 1, :player, :recorded, :day, :club, :setup, :place, :notes, :at, :by)"),
+                        lesson)
+                .bind("id", id)
+                .bind("player", player.id())
+                .execute();
         put(id, lesson, findings);
         return id;
     }
 
     public Saved save(int id, int baseVersion, Lesson changed, List<StatedFinding> findings) throws LedgerException {
-        int rows = bindColumns(handle.createUpdate("update lesson set version = version + 1, recorded = :recorded, day = :day, "
-                + "club = :club, setup = :setup, place = :place, notes = :notes, changed_at = :at, changed_by = :by "
-                + "where id = :id and version = :version"), changed)
-                .bind("id", id).bind("version", baseVersion).execute();
+        int rows = bindColumns(
+                        handle.createUpdate(
+                                "update lesson set version = version + 1, recorded = :recorded, day = :day, "
+                                        + "club = :club, setup = :setup, place = :place, notes = :notes, changed_at = :at, changed_by = :by "
+                                        + "where id = :id and version = :version"),
+                        changed)
+                .bind("id", id)
+                .bind("version", baseVersion)
+                .execute();
         if (rows == 1) {
             Lesson lesson = named(changed, nameOf(id));
             for (String table : List.of("lesson_document", "lesson_word", "finding")) {
@@ -56,12 +66,16 @@ public final class Lessons {
             return new Saved.Done(baseVersion + 1);
         }
         Optional<KeptLesson> theirs = get(id);
-        return theirs.isPresent() ? new Saved.Conflict(theirs.get(), putAside(id, baseVersion, changed)) : new Saved.Gone(id);
+        return theirs.isPresent()
+                ? new Saved.Conflict(theirs.get(), putAside(id, baseVersion, changed))
+                : new Saved.Gone(id);
     }
 
     private Optional<String> nameOf(int lessonId) {
         return handle.createQuery("select p.name from lesson l join player p on p.id = l.player_id where l.id = :id")
-                .bind("id", lessonId).map((row, context) -> Optional.ofNullable(row.getString(1))).one();
+                .bind("id", lessonId)
+                .map((row, context) -> Optional.ofNullable(row.getString(1)))
+                .one();
     }
 
     /** The document under the player's present name; as it was where it says the same. */
@@ -70,21 +84,31 @@ public final class Lessons {
     }
 
     public int give(int id, Player player) throws LedgerException {
-        KeptLesson before = get(id).orElseThrow(() -> new LedgerException(Fault.UNKNOWN, place.name() + ": there is no lesson "
-                + id + " (any more)"));
-        handle.createUpdate("update lesson set player_id = :player, version = version + 1, changed_at = :at, changed_by = :by "
-                        + "where id = :id").bind("player", player.id()).bind("at", stamp.now()).bind("by", stamp.bay())
-                .bind("id", id).execute();
+        KeptLesson before = get(id).orElseThrow(() ->
+                new LedgerException(Fault.UNKNOWN, place.name() + ": there is no lesson " + id + " (any more)"));
+        handle.createUpdate(
+                        "update lesson set player_id = :player, version = version + 1, changed_at = :at, changed_by = :by "
+                                + "where id = :id")
+                .bind("player", player.id())
+                .bind("at", stamp.now())
+                .bind("by", stamp.bay())
+                .bind("id", id)
+                .execute();
         writeDocument(id, named(before.lesson(), player.details().name()));
-        handle.execute("delete from player where id = ? and name is null and not exists "
-                + "(select 1 from lesson where player_id = ?)", before.playerId(), before.playerId());
+        handle.execute(
+                "delete from player where id = ? and name is null and not exists "
+                        + "(select 1 from lesson where player_id = ?)",
+                before.playerId(),
+                before.playerId());
         return before.version() + 1;
     }
 
     /** After a player's name was changed, in every document of theirs. */
     public void rename(int playerId, Optional<String> name) throws LedgerException {
-        List<Integer> ids = handle.createQuery("select id from lesson where player_id = :id").bind("id", playerId)
-                .mapTo(Integer.class).list();
+        List<Integer> ids = handle.createQuery("select id from lesson where player_id = :id")
+                .bind("id", playerId)
+                .mapTo(Integer.class)
+                .list();
         for (int id : ids) {
             writeDocument(id, named(get(id).orElseThrow().lesson(), name));
         }
@@ -93,20 +117,34 @@ public final class Lessons {
     private void writeDocument(int id, Lesson lesson) {
         String document = LessonDocument.line(lesson);
         handle.createUpdate("update lesson_document set document = :document, sha256 = :sum where lesson_id = :id")
-                .bind("document", document).bind("sum", sum(document)).bind("id", id).execute();
+                .bind("document", document)
+                .bind("sum", sum(document))
+                .bind("id", id)
+                .execute();
     }
 
     private <S extends SqlStatement<S>> S bindColumns(S statement, Lesson lesson) {
-        return statement.bind("recorded", lesson.recorded().map(OffsetDateTime::toString).orElse(null))
-                .bind("day", lesson.recorded().map(r -> r.toLocalDate().toString()).orElse(null))
-                .bind("club", lesson.sheet().club().id()).bind("setup", PlayerDetails.storable(lesson.setup()))
+        return statement
+                .bind(
+                        "recorded",
+                        lesson.recorded().map(OffsetDateTime::toString).orElse(null))
+                .bind(
+                        "day",
+                        lesson.recorded().map(r -> r.toLocalDate().toString()).orElse(null))
+                .bind("club", lesson.sheet().club().id())
+                .bind("setup", PlayerDetails.storable(lesson.setup()))
                 .bind("place", PlayerDetails.storable(lesson.place()))
-                .bind("notes", PlayerDetails.storable(lesson.notes())).bind("at", stamp.now()).bind("by", stamp.bay());
+                .bind("notes", PlayerDetails.storable(lesson.notes()))
+                .bind("at", stamp.now())
+                .bind("by", stamp.bay());
     }
 
     private void put(int id, Lesson lesson, List<StatedFinding> findings) {
         String document = LessonDocument.line(lesson);
-        handle.execute("insert into lesson_document (lesson_id, sha256, document) values (?, ?, ?)", id, sum(document),
+        handle.execute(
+                "insert into lesson_document (lesson_id, sha256, document) values (?, ?, ?)",
+                id,
+                sum(document),
                 document);
         Set<String> words = new LinkedHashSet<>(FoldedWords.of(lesson.place()));
         words.addAll(FoldedWords.of(lesson.notes()));
@@ -118,38 +156,47 @@ public final class Lessons {
     }
 
     public Optional<KeptLesson> get(int id) throws LedgerException {
-        record Row(int player, int version, String at, String by, String sum, String document) {
-        }
-        Optional<Row> row = handle.createQuery("select l.player_id, l.version, l.changed_at, l.changed_by, d.sha256, d.document "
-                        + "from lesson l join lesson_document d on d.lesson_id = l.id where l.id = :id").bind("id", id)
-                .map((r, context) -> new Row(r.getInt(1), r.getInt(2), r.getString(3), r.getString(4), r.getString(5),
-                        r.getString(6))).findOne();
+        record Row(int player, int version, String at, String by, String sum, String document) {}
+        Optional<Row> row = handle.createQuery(
+                        "select l.player_id, l.version, l.changed_at, l.changed_by, d.sha256, d.document "
+                                + "from lesson l join lesson_document d on d.lesson_id = l.id where l.id = :id")
+                .bind("id", id)
+                .map((r, context) -> new Row(
+                        r.getInt(1), r.getInt(2), r.getString(3), r.getString(4), r.getString(5), r.getString(6)))
+                .findOne();
         if (row.isEmpty()) {
             return Optional.empty();
         }
         Row r = row.get();
-        return Optional.of(new KeptLesson(id, r.player, r.version, lesson(id, r.sum, r.document),
-                new FindingRows(handle).of(id), r.at, r.by));
+        return Optional.of(new KeptLesson(
+                id, r.player, r.version, lesson(id, r.sum, r.document), new FindingRows(handle).of(id), r.at, r.by));
     }
 
     private Lesson lesson(int id, String sum, String document) throws LedgerException {
         String damaged = place.name() + ": lesson " + id + " is damaged";
-        Optional<java.nio.file.Path> backup = place instanceof LedgerPlace.Folder f ? Backups.newest(f) : Optional.empty();
+        Optional<java.nio.file.Path> backup =
+                place instanceof LedgerPlace.Folder f ? Backups.newest(f) : Optional.empty();
         if (!sum(document).equals(sum)) {
-            throw new LedgerException(Fault.DAMAGED, damaged + " (its text is not what was written); the others may be whole; "
-                    + "look for it in a backup", backup);
+            throw new LedgerException(
+                    Fault.DAMAGED,
+                    damaged + " (its text is not what was written); the others may be whole; "
+                            + "look for it in a backup",
+                    backup);
         }
         try {
             return LessonDocument.parse(document.getBytes(StandardCharsets.UTF_8), "lesson " + id);
         } catch (DocumentException e) {
-            throw new LedgerException(Fault.DAMAGED, damaged + " (" + e.getMessage() + "); look for it in a backup", backup);
+            throw new LedgerException(
+                    Fault.DAMAGED, damaged + " (" + e.getMessage() + "); look for it in a backup", backup);
         }
     }
 
     /** The lesson of a player that has this very document. */
     public Optional<Integer> same(Lesson lesson) {
         return handle.createQuery("select lesson_id from lesson_document where sha256 = :sum order by lesson_id")
-                .bind("sum", sum(LessonDocument.line(lesson))).mapTo(Integer.class).findFirst();
+                .bind("sum", sum(LessonDocument.line(lesson)))
+                .mapTo(Integer.class)
+                .findFirst();
     }
 
     private int putAside(int lessonId, int baseVersion, Lesson lesson) {
@@ -157,18 +204,25 @@ public final class Lessons {
         String document = LessonDocument.line(lesson);
         handle.createUpdate("insert into aside (id, lesson_id, base_version, sha256, document, kept_at, kept_by) "
                         + "values (:id, :lesson, :base, :sum, :document, :at, :by)")
-                .bind("id", id).bind("lesson", lessonId).bind("base", baseVersion).bind("sum", sum(document))
-                .bind("document", document).bind("at", stamp.now()).bind("by", stamp.bay()).execute();
+                .bind("id", id)
+                .bind("lesson", lessonId)
+                .bind("base", baseVersion)
+                .bind("sum", sum(document))
+                .bind("document", document)
+                .bind("at", stamp.now())
+                .bind("by", stamp.bay())
+                .execute();
         return id;
     }
 
     public List<Aside> asides(int lessonId) throws LedgerException {
-        record Row(int id, int base, String sum, String document, String at, String by) {
-        }
+        record Row(int id, int base, String sum, String document, String at, String by) {}
         List<Row> rows = handle.createQuery("select id, base_version, sha256, document, kept_at, kept_by from aside "
-                        + "where lesson_id = :id order by id").bind("id", lessonId)
-                .map((r, context) -> new Row(r.getInt(1), r.getInt(2), r.getString(3), r.getString(4), r.getString(5),
-                        r.getString(6))).list();
+                        + "where lesson_id = :id order by id")
+                .bind("id", lessonId)
+                .map((r, context) -> new Row(
+                        r.getInt(1), r.getInt(2), r.getString(3), r.getString(4), r.getString(5), r.getString(6)))
+                .list();
         List<Aside> asides = new java.util.ArrayList<>();
         for (Row r : rows) {
             asides.add(new Aside(r.id, lessonId, r.base, lesson(lessonId, r.sum, r.document), r.at, r.by));
@@ -178,8 +232,8 @@ public final class Lessons {
 
     public static String sum(String document) {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256")
-                    .digest(document.getBytes(StandardCharsets.UTF_8)));
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(document.getBytes(StandardCharsets.UTF_8)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }

@@ -6,5 +6,4 @@ package org.toeline.ledger.store.rows;
  * @param id      number, rising in the order of keeping
  * @param version rises with every change of the details
  */
-public record Player(int id, int version, PlayerDetails details) {
-}
+public record Player(int id, int version, PlayerDetails details) {}

@@ -12,8 +12,8 @@ import org.toeline.mark.Handedness;
  * @param heightM standing height, metres, above 0 and below 3
  * @param bornYear year of birth, 1900 to 2200
  */
-public record PlayerDetails(Optional<String> name, Handedness handedness, OptionalDouble heightM, OptionalInt bornYear,
-                            String note) {
+public record PlayerDetails(
+        Optional<String> name, Handedness handedness, OptionalDouble heightM, OptionalInt bornYear, String note) {
 
     public PlayerDetails {
         name = cleaned(name);

@@ -27,9 +27,15 @@ public final class Players {
         int id = Counter.next(handle, "player");
         handle.createUpdate("insert into player (id, version, name, handedness, height_m, born_year, note, changed_at, "
                         + "changed_by) values (:id, 1, :name, :handedness, :height, :born, :note, :at, :by)")
-                .bind("id", id).bind("name", details.name().orElse(null))
-                .bind("handedness", details.handedness().id()).bind("height", height(details)).bind("born", born(details))
-                .bind("note", details.note()).bind("at", stamp.now()).bind("by", stamp.bay()).execute();
+                .bind("id", id)
+                .bind("name", details.name().orElse(null))
+                .bind("handedness", details.handedness().id())
+                .bind("height", height(details))
+                .bind("born", born(details))
+                .bind("note", details.note())
+                .bind("at", stamp.now())
+                .bind("by", stamp.bay())
+                .execute();
         words(id, details);
         return new Player(id, 1, details);
     }
@@ -37,13 +43,20 @@ public final class Players {
     /** False when the player was changed or deleted meanwhile. */
     public boolean change(Player changed) {
         PlayerDetails details = changed.details();
-        int rows = handle.createUpdate("update player set version = version + 1, name = :name, handedness = :handedness, "
-                        + "height_m = :height, born_year = :born, note = :note, changed_at = :at, changed_by = :by "
-                        + "where id = :id and version = :version")
-                .bind("name", details.name().orElse(null)).bind("handedness", details.handedness().id())
-                .bind("height", height(details)).bind("born", born(details)).bind("note", details.note())
-                .bind("at", stamp.now()).bind("by", stamp.bay()).bind("id", changed.id())
-                .bind("version", changed.version()).execute();
+        int rows = handle.createUpdate(
+                        "update player set version = version + 1, name = :name, handedness = :handedness, "
+                                + "height_m = :height, born_year = :born, note = :note, changed_at = :at, changed_by = :by "
+                                + "where id = :id and version = :version")
+                .bind("name", details.name().orElse(null))
+                .bind("handedness", details.handedness().id())
+                .bind("height", height(details))
+                .bind("born", born(details))
+                .bind("note", details.note())
+                .bind("at", stamp.now())
+                .bind("by", stamp.bay())
+                .bind("id", changed.id())
+                .bind("version", changed.version())
+                .execute();
         if (rows == 1) {
             handle.execute("delete from player_word where player_id = ?", changed.id());
             words(changed.id(), details);
@@ -58,20 +71,26 @@ public final class Players {
     }
 
     public Optional<Player> get(int id) {
-        return handle.createQuery("select " + COLUMNS + " from player where id = :id").bind("id", id)
-                .map((row, context) -> player(row)).findOne();
+        return handle.createQuery("select " + COLUMNS + " from player where id = :id")
+                .bind("id", id)
+                .map((row, context) -> player(row))
+                .findOne();
     }
 
     /** Those of that very name and handedness. */
     public List<Player> named(String name, Handedness handedness) {
         return handle.createQuery("select " + COLUMNS + " from player where name = :name and handedness = :handedness "
-                        + "order by id").bind("name", name).bind("handedness", handedness.id())
-                .map((row, context) -> player(row)).list();
+                        + "order by id")
+                .bind("name", name)
+                .bind("handedness", handedness.id())
+                .map((row, context) -> player(row))
+                .list();
     }
 
     public List<Player> all() {
         return handle.createQuery("select " + COLUMNS + " from player order by id desc")
-                .map((row, context) -> player(row)).list();
+                .map((row, context) -> player(row))
+                .list();
     }
 
     private static @Nullable Double height(PlayerDetails details) {
@@ -87,8 +106,14 @@ public final class Players {
         OptionalDouble heightM = row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(height);
         int born = row.getInt("born_year");
         OptionalInt bornYear = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(born);
-        return new Player(row.getInt("id"), row.getInt("version"), new PlayerDetails(
-                Optional.ofNullable(row.getString("name")), row.getString("handedness").equals(Handedness.LEFT.id())
-                        ? Handedness.LEFT : Handedness.RIGHT, heightM, bornYear, row.getString("note")));
+        return new Player(
+                row.getInt("id"),
+                row.getInt("version"),
+                new PlayerDetails(
+                        Optional.ofNullable(row.getString("name")),
+                        row.getString("handedness").equals(Handedness.LEFT.id()) ? Handedness.LEFT : Handedness.RIGHT,
+                        heightM,
+                        bornYear,
+                        row.getString("note")));
     }
 }

@@ -1,12 +1,10 @@
 package org.toeline.ledger.store.rows;
 
-
 /** What became of a lesson that was to be saved. */
 public sealed interface Saved {
 
     /** It is kept; the next save must name this version. */
-    record Done(int version) implements Saved {
-    }
+    record Done(int version) implements Saved {}
 
     /**
      * Somebody else changed it meanwhile. Theirs stands; the one that was to be saved is kept beside it.

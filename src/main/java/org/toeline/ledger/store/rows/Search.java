@@ -14,11 +14,18 @@ import org.toeline.mark.Club;
  * @param from     first day, included; {@code to} the last; by the lesson's own offset
  * @param most     how many are wanted, 1 to 1000
  */
-public record Search(String text, Optional<Integer> playerId, Optional<Club> club, Optional<String> reading,
-                     Set<String> verdicts, Optional<LocalDate> from, Optional<LocalDate> to, int most) {
+public record Search(
+        String text,
+        Optional<Integer> playerId,
+        Optional<Club> club,
+        Optional<String> reading,
+        Set<String> verdicts,
+        Optional<LocalDate> from,
+        Optional<LocalDate> to,
+        int most) {
 
-    public static final Search RECENT = new Search("", Optional.empty(), Optional.empty(), Optional.empty(), Set.of(),
-            Optional.empty(), Optional.empty(), 50);
+    public static final Search RECENT = new Search(
+            "", Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(), Optional.empty(), 50);
 
     public Search {
         verdicts = Set.copyOf(verdicts);

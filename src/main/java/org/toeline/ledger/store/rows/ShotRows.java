@@ -29,7 +29,8 @@ public final class ShotRows {
         handle.execute("delete from shot where lesson_id = ?", lessonId);
         int number = 0;
         for (Shot shot : shots) {
-            handle.execute("insert into shot (lesson_id, number, document) values (?, ?, ?)", lessonId, ++number, text(shot));
+            handle.execute(
+                    "insert into shot (lesson_id, number, document) values (?, ?, ?)", lessonId, ++number, text(shot));
         }
         return number;
     }
@@ -47,7 +48,9 @@ public final class ShotRows {
     public List<Shot> of(int lessonId) throws LedgerException {
         List<Shot> shots = new ArrayList<>();
         for (String document : handle.createQuery("select document from shot where lesson_id = :id order by number")
-                .bind("id", lessonId).mapTo(String.class).list()) {
+                .bind("id", lessonId)
+                .mapTo(String.class)
+                .list()) {
             shots.add(shot(document, lessonId));
         }
         return shots;
@@ -57,11 +60,15 @@ public final class ShotRows {
         try {
             JsonNode node = JSON.readTree(document);
             Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
-            node.path("figures").properties().forEach(e -> ShotFigure.of(e.getKey())
-                    .ifPresent(figure -> figures.put(figure, e.getValue().asDouble())));
+            node.path("figures")
+                    .properties()
+                    .forEach(e -> ShotFigure.of(e.getKey())
+                            .ifPresent(
+                                    figure -> figures.put(figure, e.getValue().asDouble())));
             return new Shot(figures, node.path("remark").asText(""));
         } catch (JsonProcessingException | IllegalArgumentException e) {
-            throw new LedgerException(Fault.DAMAGED, "a shot of lesson " + lessonId + " is damaged; look for it in a backup", e);
+            throw new LedgerException(
+                    Fault.DAMAGED, "a shot of lesson " + lessonId + " is damaged; look for it in a backup", e);
         }
     }
 }

@@ -10,6 +10,7 @@ public record Stamp(String bay, Clock clock) {
 
     /** ISO 8601 with offset, to the second. */
     String now() {
-        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS));
+        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
+                OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS));
     }
 }

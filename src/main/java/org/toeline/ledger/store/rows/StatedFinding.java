@@ -15,11 +15,22 @@ import org.toeline.reading.Measured;
  * @param verdict the verdict's id; empty when there was no range
  * @param place   whether it was the first thing to change
  */
-public record StatedFinding(String reading, double value, double u, double low, double high, String unit,
-                            Optional<StatedRange> range, Optional<String> verdict, Place place) {
+public record StatedFinding(
+        String reading,
+        double value,
+        double u,
+        double low,
+        double high,
+        String unit,
+        Optional<StatedRange> range,
+        Optional<String> verdict,
+        Place place) {
 
     /** Where a finding stood among the others. */
-    public enum Place { FIRST, ONE_OF_MANY }
+    public enum Place {
+        FIRST,
+        ONE_OF_MANY
+    }
 
     /** A recommendation as it was used that day. */
     public record StatedRange(double low, double high, double aim, String provenance) {

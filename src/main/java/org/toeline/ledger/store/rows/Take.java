@@ -12,5 +12,4 @@ import org.toeline.mark.View;
  * @param seconds     presentation time of the frame that was marked
  * @param fingerprint what it holds, once that was noted
  */
-public record Take(View view, String path, OptionalDouble seconds, Optional<Fingerprint> fingerprint) {
-}
+public record Take(View view, String path, OptionalDouble seconds, Optional<Fingerprint> fingerprint) {}

@@ -6,10 +6,8 @@ public sealed interface TakenIn {
     int lessonId();
 
     /** It is kept now. */
-    record New(int lessonId, int playerId) implements TakenIn {
-    }
+    record New(int lessonId, int playerId) implements TakenIn {}
 
     /** The very same document is there already; nothing was written. */
-    record Already(int lessonId) implements TakenIn {
-    }
+    record Already(int lessonId) implements TakenIn {}
 }
