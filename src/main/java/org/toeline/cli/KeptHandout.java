@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
+import org.toeline.document.WholeFile;
 import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
 import org.toeline.handout.StillOptions;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.WholeFile;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.Media;
 import org.toeline.ledger.store.place.LedgerException;
@@ -83,6 +83,7 @@ final class KeptHandout {
         throw new DocumentException(
                 none
                         ? "it has no clip to take a picture from"
-                        : "its clips are not where the lesson says, nor copied into the ledger; say where with --clips");
+                        : "its clips are not where the lesson says, nor copied into the ledger; say where with"
+                                + " --clips");
     }
 }
