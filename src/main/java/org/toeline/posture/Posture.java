@@ -31,12 +31,21 @@ public final class Posture {
     private final Fit fit;
 
     /**
-     * How well the marks fit together.
+     * How well all that was marked fits together, marks in doubt among it, at the fit that takes every mark for right.
      *
-     * @param chiSquare        sum of the squared normalised residuals
+     * @param chiSquare        sum of the squared normalised residuals, those of the habits of bodies and cameras included
      * @param degreesOfFreedom how many of them are free
      */
-    public record Fit(double chiSquare, int degreesOfFreedom) {}
+    public record Fit(double chiSquare, int degreesOfFreedom) {
+
+        /**
+         * The misfit per degree of freedom: about 1 for marks that fit, below 2 for nearly all of them (the figures are
+         * in docs/accuracy.md), hundreds and more where they contradict each other.
+         */
+        public double perDegreeOfFreedom() {
+            return chiSquare / Math.max(1, degreesOfFreedom);
+        }
+    }
 
     Posture(
             Coordinates coordinates,
