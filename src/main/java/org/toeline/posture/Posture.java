@@ -3,6 +3,7 @@ package org.toeline.posture;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.toeline.camera.Camera;
 import org.toeline.geometry.ImagePoint;
@@ -106,7 +107,7 @@ public final class Posture {
         return camera(view)
                 .flatMap(c -> c.project(point))
                 .map(p -> handedness == Handedness.LEFT
-                        ? p.mirrored(views.get(view).widthPx())
+                        ? p.mirrored(Objects.requireNonNull(views.get(view)).widthPx())
                         : p);
     }
 

@@ -73,7 +73,7 @@ public final class TemplateDocument {
         try {
             return template(root);
         } catch (IllegalArgumentException e) {
-            throw new Unreadable(e.getMessage());
+            throw new Unreadable(String.valueOf(e.getMessage()));
         }
     }
 
