@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.toeline.advice.Assessment;
@@ -75,7 +76,7 @@ final class KeptHandout {
         boolean none = takes.isEmpty();
         while (!takes.isEmpty()) {
             View view = Handout.shows(assessment, options, takes.keySet()).orElseThrow();
-            Optional<Path> file = media.locate(takes.remove(view), clips);
+            Optional<Path> file = media.locate(Objects.requireNonNull(takes.remove(view)), clips);
             if (file.isPresent()) {
                 return Map.of(view, LessonPictures.frame(lesson, view, file.get(), "lesson " + id));
             }

@@ -40,6 +40,7 @@ final class ReadingsDocument {
             ObjectNode node = doubtful.addObject();
             node.put("view", doubt.view().id()).put("mark", doubt.mark());
             node.put("offPx", rounded(doubt.offPx()));
+            node.put("odds", rounded(doubt.odds())).put("moves", doubt.moves());
         }
         ArrayNode cameras = out.putArray("cameras");
         for (View view : View.values()) {

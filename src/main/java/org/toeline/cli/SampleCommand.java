@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.toeline.advice.Assessment;
@@ -56,7 +57,11 @@ final class SampleCommand implements Callable<Integer> {
             print.println();
         }
         print.println("== from before to after");
-        Changes.between(done.get("before"), done.get("after"), List.of()).print(print);
+        Changes.between(
+                        Objects.requireNonNull(done.get("before")),
+                        Objects.requireNonNull(done.get("after")),
+                        List.of())
+                .print(print);
         return Commands.DONE;
     }
 

@@ -8,6 +8,7 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.toeline.advice.Assessment;
@@ -50,8 +51,12 @@ public final class Still implements Drawing {
         this.assessment = assessment;
         this.words = words;
         Optional<View> view = Handout.shows(assessment, options, pictures.keySet());
-        this.picture = view.map(v ->
-                StillPicture.of(assessment, v, pictures.get(v), options, new Rectangle2D.Double(0, 0, WIDTH, PICTURE)));
+        this.picture = view.map(v -> StillPicture.of(
+                assessment,
+                v,
+                Objects.requireNonNull(pictures.get(v)),
+                options,
+                new Rectangle2D.Double(0, 0, WIDTH, PICTURE)));
         this.end = (picture.isPresent() ? PICTURE : 0) + 34;
         panel(signed);
         this.end += 30;

@@ -37,9 +37,8 @@ class WordsTest {
         Finding out = finding(ReadingKind.BALL_TO_LEAD_SHOULDER, 12.1, 0.66);
         assertThat(words.figure(out.reading())).isEqualTo("+12.1 ± 1.3\u00a0cm");
         assertThat(words.instruction(new FirstThing(out, List.of())))
-                .isEqualTo(
-                        "Move the ball back, away from the target, by about three balls’ widths, until it lies under the lead shoulder, "
-                                + "then look again.");
+                .isEqualTo("Move the ball back, away from the target, by about three balls’ widths, until it lies under"
+                        + " the lead shoulder, then look again.");
         assertThat(words.mayFollow(new FirstThing(out, List.of(ReadingKind.SHOULDERS_TO_FEET))))
                 .contains("Shoulders against feet may follow from it.");
     }
@@ -55,7 +54,7 @@ class WordsTest {
 
     @Test
     void namesTheDoubtfulMark() {
-        assertThat(words.doubt(new Doubt(View.FACE_ON, "trail-heel", 14.2)))
+        assertThat(words.doubt(new Doubt(View.FACE_ON, "trail-heel", 14.2, 0.98, true)))
                 .isEqualTo("The trail heel does not fit the rest: 14 px off in the face-on view.");
     }
 

@@ -1,5 +1,6 @@
 package org.toeline.ledger.store.exchange;
 
+
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -73,7 +75,7 @@ public final class LessonArchive {
                 put(zip, ArchiveDirectory.INDEX, new ArchiveIndex(index, findings).bytes());
                 zip.setLevel(Deflater.NO_COMPRESSION);
                 for (Map.Entry<View, ArchiveIndex.Clip> clip : index.entrySet()) {
-                    put(zip, clip.getValue().entry(), clips.get(clip.getKey()));
+                    put(zip, clip.getValue().entry(), Objects.requireNonNull(clips.get(clip.getKey())));
                 }
                 for (int i = 0; i < stills.size(); i++) {
                     put(zip, "stills/still-" + (i + 1) + ".png", stills.get(i));
