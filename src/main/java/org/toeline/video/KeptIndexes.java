@@ -1,5 +1,6 @@
 package org.toeline.video;
 
+
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
@@ -16,6 +17,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
@@ -83,7 +85,7 @@ public final class KeptIndexes {
             Optional<Path> place = place(file);
             if (place.isPresent()) {
                 WholeFile.write(place.get(), bytes(index));
-                dropOldest(place.get().toAbsolutePath().getParent());
+                dropOldest(Objects.requireNonNull(place.get().toAbsolutePath().getParent()));
             }
         } catch (IOException e) {
             // nothing is lost but a moment at the next opening
