@@ -2,7 +2,7 @@ package org.toeline.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -65,9 +65,9 @@ class JsonTest {
 
     @Test
     void aNumberThatIsNoneIsNotWritten() {
-        assertThatIllegalArgumentException()
+        assertThatIllegalStateException()
                 .isThrownBy(() -> Json.bytes(Json.object().put("a", Double.NaN)));
-        assertThatIllegalArgumentException()
+        assertThatIllegalStateException()
                 .isThrownBy(() -> Json.line(Json.object().put("a", Double.POSITIVE_INFINITY)));
     }
 

@@ -1,0 +1,131 @@
+package org.toeline.language;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.toeline.language.Literals.Literal;
+
+/**
+ * What a person reads stands in a bundle, where it can be said in another language. Found is every literal of two words or
+ * more; allowed is what no person reads, each kind with its reason, and nothing else.
+ */
+class NoSentencesInCodeTest {
+
+    private static final Path PROGRAM = Path.of("src/main/java/org/toeline");
+    private static final Pattern TWO_WORDS = Pattern.compile("\\p{L}{2,}[,;:.]? +[“„‘(]?\\p{L}{2,}");
+
+    /** Who is told in these brackets, and why it is no person at the desk. */
+    private static final Map<String, String> TOLD_TO_NOBODY = Map.of(
+            "IllegalStateException", "the program is broken; for who mends it",
+            "AssertionError", "the program is broken; for who mends it",
+            "UnsupportedOperationException", "the program is broken; for who mends it",
+            "UncheckedIOException", "names a file of the program's own",
+            "requireNonNull", "the program is broken; for who mends it",
+            "log", "the log, for who mends the program",
+            "Thread", "the name of a thread, in a debugger",
+            "setStyle", "CSS",
+            "SuppressWarnings", "a word of the compiler");
+
+    /** Stages whose values are made by the program alone, never of a document, so that their faults are the program's. */
+    private static final Set<String> MADE_BY_THE_PROGRAM =
+            Set.of("camera", "posture", "reading", "assist", "paint", "across");
+
+    /** Text of another language than people's. */
+    private static final Pattern MARKUP = Pattern.compile("[<>]|\\{[\\w-]+:|=\\\\\"");
+
+    private static final Pattern SQL =
+            Pattern.compile("(?is)^\\s*(select|insert|update|delete|create|drop|alter|vacuum|pragma|set"
+                    + " transaction|lock|from|where|and|or|order|on conflict|values|changed_at|join|left"
+                    + " join|begin|analyze|copy)\\b.*");
+
+    /** What is not moved yet, by folder; a folder leaves this list when it is done, and none is added. */
+    private static final Set<String> NOT_YET = Set.of(
+            "",
+            "advice",
+            "cli",
+            "desk",
+            "desk/records",
+            "desk/sheet",
+            "desk/shots",
+            "desk/work",
+            "flight",
+            "flight/compare",
+            "flight/table",
+            "geometry",
+            "handout",
+            "ledger",
+            "ledger/store",
+            "ledger/store/backup",
+            "ledger/store/exchange",
+            "ledger/store/place",
+            "ledger/store/rows",
+            "mark",
+            "paint",
+            "video");
+
+    @Test
+    void whatAPersonReadsStandsInABundle() throws IOException {
+        List<String> inCode = new ArrayList<>();
+        findings().forEach((folder, found) -> {
+            if (!NOT_YET.contains(folder)) {
+                inCode.addAll(found);
+            }
+        });
+        assertThat(inCode).isEmpty();
+    }
+
+    @Test
+    void theListOfWhatIsNotDoneIsTrue() throws IOException {
+        assertThat(findings().keySet()).as("done: take it off the list").containsAll(NOT_YET);
+    }
+
+    @Test
+    void aSentenceInCodeIsFound() {
+        String source = "/* no sentence here */ class A { void a() { say(\"This was done\" + \"x y\"); "
+                + "throw new IllegalStateException(\"never at all\"); // nor here at all\n b.log(\"one two\"); } }";
+        List<Literal> all = Literals.of(source);
+        assertThat(all).extracting(Literal::text).containsExactly("This was done", "x y", "never at all", "one two");
+        assertThat(all.stream().filter(l -> isSentence("advice", l)))
+                .extracting(Literal::text)
+                .containsExactly("This was done");
+    }
+
+    private static Map<String, List<String>> findings() throws IOException {
+        Map<String, List<String>> all = new TreeMap<>();
+        List<Path> sources;
+        try (Stream<Path> files = Files.walk(PROGRAM)) {
+            sources = files.filter(f -> f.toString().endsWith(".java")).sorted().toList();
+        }
+        assertThat(sources).hasSizeGreaterThan(100);
+        for (Path file : sources) {
+            Path folder = PROGRAM.relativize(file.getParent());
+            String name = folder.toString().replace('\\', '/');
+            for (Literal literal : Literals.of(Files.readString(file))) {
+                if (isSentence(name, literal)) {
+                    all.computeIfAbsent(name, n -> new ArrayList<>())
+                            .add(PROGRAM.relativize(file) + ":" + literal.line() + ": " + literal.text());
+                }
+            }
+        }
+        return all;
+    }
+
+    private static boolean isSentence(String folder, Literal literal) {
+        String stage = folder.contains("/") ? folder.substring(0, folder.indexOf('/')) : folder;
+        return TWO_WORDS.matcher(literal.text()).find()
+                && literal.calls().stream().noneMatch(TOLD_TO_NOBODY::containsKey)
+                && !(MADE_BY_THE_PROGRAM.contains(stage) && literal.calls().contains("IllegalArgumentException"))
+                && !(stage.equals("handout") && MARKUP.matcher(literal.text()).find())
+                && !(stage.equals("ledger") && SQL.matcher(literal.text()).matches());
+    }
+}
