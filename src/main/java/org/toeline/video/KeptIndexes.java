@@ -1,5 +1,6 @@
 package org.toeline.video;
 
+
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
