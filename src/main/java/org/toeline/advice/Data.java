@@ -1,12 +1,15 @@
 package org.toeline.advice;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.toeline.document.DocumentSchema;
 import org.toeline.document.Json;
 import org.toeline.language.Sentences;
+import org.toeline.reading.ReadingKind;
 
 /** The JSON documents of ranges, causes and phrases, checked against their schemas. */
 final class Data {
@@ -30,6 +33,15 @@ final class Data {
             throw new IllegalArgumentException(SENTENCES.of("document.not-as-needed", fault));
         });
         return document;
+    }
+
+    /** @throws IllegalArgumentException with a clause, when there is no such reading */
+    static ReadingKind reading(String id) {
+        return ReadingKind.of(id)
+                .orElseThrow(() -> new IllegalArgumentException(SENTENCES.of(
+                        "document.no-reading",
+                        id,
+                        Arrays.stream(ReadingKind.values()).map(ReadingKind::id).collect(Collectors.joining(", ")))));
     }
 
     private static Optional<String> fault(JsonNode document, String schema) {

@@ -110,7 +110,7 @@ public record RangeBook(List<Range> ranges) {
     static RangeBook parse(JsonNode document) {
         List<Range> ranges = new ArrayList<>();
         for (JsonNode node : document.path("ranges")) {
-            ReadingKind kind = ReadingKind.of(node.path("reading").asText()).orElseThrow();
+            ReadingKind kind = Data.reading(node.path("reading").asText());
             ranges.add(new Range(
                     kind,
                     clubs(node.path("clubs")),
