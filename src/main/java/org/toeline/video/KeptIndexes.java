@@ -1,6 +1,5 @@
 package org.toeline.video;
 
-
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;

@@ -1,6 +1,5 @@
 package org.toeline.ledger.store.exchange;
 
-
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
