@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.toeline.language.Language;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
@@ -37,6 +38,11 @@ public final class Words {
         this.lengthUnit = lengthUnit;
     }
 
+    /** Words in the person's language, centimetres. */
+    public static Words usual() {
+        return of(Language.now(), LengthUnit.CENTIMETRE);
+    }
+
     /** English words, centimetres. */
     public static Words english() {
         return of(Locale.ENGLISH, LengthUnit.CENTIMETRE);
@@ -54,7 +60,7 @@ public final class Words {
 
     /** The languages there are words in, English first. */
     public static List<Locale> languages() {
-        return List.of(Locale.ENGLISH, Locale.GERMAN);
+        return Language.all();
     }
 
     /** The language of the words, for documents that state it; a BCP 47 tag. */

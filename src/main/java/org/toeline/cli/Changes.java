@@ -69,7 +69,7 @@ record Changes(List<Line> lines) {
     }
 
     void print(PrintWriter out) {
-        Words words = Words.english();
+        Words words = Words.usual();
         for (Line line : lines) {
             out.printf(
                     Locale.ROOT,

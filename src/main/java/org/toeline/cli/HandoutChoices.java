@@ -20,6 +20,7 @@ import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
 import org.toeline.handout.Signed;
 import org.toeline.handout.StillOptions;
+import org.toeline.language.Language;
 import org.toeline.language.Sentences;
 import org.toeline.mark.View;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,10 +47,10 @@ final class HandoutChoices {
     @Option(
             names = "--language",
             paramLabel = "LANGUAGE",
-            defaultValue = "en",
-            description = "Words and numbers: a language tag such as en, en-US, de or de-AT (${DEFAULT-VALUE}); English"
-                    + " words where there are none of it.")
-    private String language;
+            description =
+                    "Words and numbers: a language tag such as en, en-US, de or de-AT (default: the system's); English"
+                            + " words where there are none of it.")
+    private @Nullable String language;
 
     @Option(names = "--inches", description = "Lengths in inches.")
     private boolean inches;
@@ -97,9 +98,13 @@ final class HandoutChoices {
             description = "Covers an oval of a view's picture, in its pixels; once a view.")
     private List<String> covers = new ArrayList<>();
 
+    private Locale locale() {
+        return language == null ? Language.now() : Locale.forLanguageTag(language);
+    }
+
     /** The words; what cannot be used of the own phrases is said on standard error. */
     Words words() {
-        Locale locale = Locale.forLanguageTag(language);
+        Locale locale = locale();
         if (locale.getLanguage().isEmpty()) {
             throw new ParameterException(spec.commandLine(), "--language: “" + language + "” is no language tag");
         }
@@ -134,7 +139,7 @@ final class HandoutChoices {
 
     Paper paper() {
         if (paper == null) {
-            return Paper.usual(Locale.forLanguageTag(language));
+            return Paper.usual(locale());
         }
         try {
             return Paper.valueOf(paper.toUpperCase(Locale.ROOT));

@@ -67,7 +67,7 @@ final class SampleCommand implements Callable<Integer> {
 
     private static Handout handout(Path document) throws DocumentException, ClipException {
         Lesson lesson = LessonDocument.read(document);
-        return Handout.of(lesson, Assessment.of(lesson.sheet()), LessonPictures.of(lesson, document), Words.english());
+        return Handout.of(lesson, Assessment.of(lesson.sheet()), LessonPictures.of(lesson, document), Words.usual());
     }
 
     /** The folder of the program, which the launcher states. */
