@@ -230,7 +230,7 @@ public final class Words {
     private static Verdict outOf(Finding finding) {
         return finding.verdict()
                 .filter(Verdict::isOut)
-                .orElseThrow(() -> new IllegalArgumentException(
+                .orElseThrow(() -> new IllegalStateException(
                         finding.kind().id() + " is not out of range; only what is out has a fault and an instruction"));
     }
 

@@ -131,7 +131,7 @@ public final class Screens {
     /** @throws IllegalArgumentException when there is none of that id */
     Screen screen(String id) {
         return Optional.ofNullable(screens.get(id))
-                .orElseThrow(() -> new IllegalArgumentException("there is no screen “" + id + "”"));
+                .orElseThrow(() -> new IllegalStateException("there is no screen “" + id + "”"));
     }
 
     void go(String id) {

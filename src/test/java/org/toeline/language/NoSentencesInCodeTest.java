@@ -32,13 +32,14 @@ class NoSentencesInCodeTest {
             "UncheckedIOException", "names a file of the program's own",
             "requireNonNull", "the program is broken; for who mends it",
             "log", "the log, for who mends the program",
+            "PreparedPictures", "the name of a thread, in a debugger",
             "Thread", "the name of a thread, in a debugger",
             "setStyle", "CSS",
             "SuppressWarnings", "a word of the compiler");
 
     /** Stages whose values are made by the program alone, never of a document, so that their faults are the program's. */
     private static final Set<String> MADE_BY_THE_PROGRAM =
-            Set.of("camera", "posture", "reading", "assist", "paint", "across");
+            Set.of("camera", "posture", "reading", "assist", "paint", "across", "video");
 
     /** Text of another language than people's. */
     private static final Pattern MARKUP = Pattern.compile("[<>]|\\{[\\w-]+:|=\\\\\"");
@@ -50,28 +51,17 @@ class NoSentencesInCodeTest {
 
     /** What is not moved yet, by folder; a folder leaves this list when it is done, and none is added. */
     private static final Set<String> NOT_YET = Set.of(
-            "",
-            "advice",
             "cli",
-            "desk",
             "desk/records",
-            "desk/sheet",
             "desk/shots",
-            "desk/work",
             "flight",
             "flight/compare",
             "flight/table",
-            "geometry",
-            "handout",
-            "ledger",
             "ledger/store",
             "ledger/store/backup",
             "ledger/store/exchange",
             "ledger/store/place",
-            "ledger/store/rows",
-            "mark",
-            "paint",
-            "video");
+            "ledger/store/rows");
 
     @Test
     void whatAPersonReadsStandsInABundle() throws IOException {
@@ -125,6 +115,8 @@ class NoSentencesInCodeTest {
         return TWO_WORDS.matcher(literal.text()).find()
                 && literal.calls().stream().noneMatch(TOLD_TO_NOBODY::containsKey)
                 && !(MADE_BY_THE_PROGRAM.contains(stage) && literal.calls().contains("IllegalArgumentException"))
+                // a kept list of frames that is damaged is made anew, unsaid
+                && !(stage.equals("video") && literal.calls().contains("IOException"))
                 && !(stage.equals("handout") && MARKUP.matcher(literal.text()).find())
                 && !(stage.equals("ledger") && SQL.matcher(literal.text()).matches());
     }

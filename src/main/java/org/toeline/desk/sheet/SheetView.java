@@ -200,7 +200,7 @@ final class SheetView extends BorderPane {
         row.setAlignment(Pos.CENTER_LEFT);
         row.setId("steps");
         time.setId("time");
-        time.setAccessibleText("time in the clip, seconds");
+        time.setAccessibleText(Texts.of("time.name"));
         time.setMinWidth(84);
         time.setPrefWidth(84);
         length.setMinWidth(70);
