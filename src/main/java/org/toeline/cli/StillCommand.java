@@ -9,6 +9,7 @@ import org.toeline.document.WholeFile;
 import org.toeline.handout.BeforeAfter;
 import org.toeline.handout.Handout;
 import org.toeline.handout.PictureFormat;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -20,31 +21,19 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The annotated still of a lesson. */
-@Command(
-        name = "still",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description =
-                "Writes the annotated still of a lesson: as SVG or JPEG when the file's name ends so, else as PNG.")
+@Command(name = "still", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class StillCommand implements Callable<Integer> {
 
     @Mixin
     private HandoutChoices choices;
 
-    @Parameters(paramLabel = "LESSON.json", description = "A lesson document.")
+    @Parameters(paramLabel = "LESSON.json")
     private Path lesson;
 
-    @Option(
-            names = "--out",
-            required = true,
-            paramLabel = "FILE",
-            description = "Where the still goes: FILE.png, .jpg or .svg.")
+    @Option(names = "--out", required = true, paramLabel = "FILE")
     private Path out;
 
-    @Option(
-            names = "--before",
-            paramLabel = "EARLIER.json",
-            description = "An earlier lesson of the player: both in one " + "picture at the same scale.")
+    @Option(names = "--before", paramLabel = "EARLIER.json")
     private @Nullable Path before;
 
     @Override
@@ -61,8 +50,8 @@ final class StillCommand implements Callable<Integer> {
             return handout.still();
         }
         return BeforeAfter.of(handout(before, choices), handout)
-                .orElseThrow(() -> new DocumentException(before + " and " + lesson
-                        + ": no view has a picture and a camera that can be estimated in both; mark the rods in both"));
+                .orElseThrow(() ->
+                        new DocumentException(Sentences.of(StillCommand.class).of("still.none", before, lesson)));
     }
 
     static Handout handout(Path document, HandoutChoices choices) throws DocumentException, ClipException {

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -49,34 +48,27 @@ class NoSentencesInCodeTest {
                     + " transaction|lock|from|where|and|or|order|on conflict|values|changed_at|join|left"
                     + " join|begin|analyze|copy)\\b.*");
 
-    /** What is not moved yet, by folder; a folder leaves this list when it is done, and none is added. */
-    private static final Set<String> NOT_YET = Set.of(
-            "cli",
-            "desk/records",
-            "desk/shots",
-            "flight",
-            "flight/compare",
-            "flight/table",
-            "ledger/store",
-            "ledger/store/backup",
-            "ledger/store/exchange",
-            "ledger/store/place",
-            "ledger/store/rows");
+    /** What is not moved yet: the beginnings of paths; one leaves this list when it is done, and none is added. */
+    private static final Set<String> NOT_YET =
+            Set.of("cli/Ledger", "cli/Shot", "desk/records/", "desk/shots/", "flight/", "ledger/store/");
 
     @Test
     void whatAPersonReadsStandsInABundle() throws IOException {
         List<String> inCode = new ArrayList<>();
-        findings().forEach((folder, found) -> {
-            if (!NOT_YET.contains(folder)) {
-                inCode.addAll(found);
+        for (String found : findings()) {
+            if (NOT_YET.stream().noneMatch(found::startsWith)) {
+                inCode.add(found);
             }
-        });
+        }
         assertThat(inCode).isEmpty();
     }
 
     @Test
     void theListOfWhatIsNotDoneIsTrue() throws IOException {
-        assertThat(findings().keySet()).as("done: take it off the list").containsAll(NOT_YET);
+        List<String> all = findings();
+        for (String start : NOT_YET) {
+            assertThat(all).as(start + " is done: take it off the list").anyMatch(f -> f.startsWith(start));
+        }
     }
 
     @Test
@@ -85,33 +77,31 @@ class NoSentencesInCodeTest {
                 + "throw new IllegalStateException(\"never at all\"); // nor here at all\n b.log(\"one two\"); } }";
         List<Literal> all = Literals.of(source);
         assertThat(all).extracting(Literal::text).containsExactly("This was done", "x y", "never at all", "one two");
-        assertThat(all.stream().filter(l -> isSentence("advice", l)))
+        assertThat(all.stream().filter(l -> isSentence("advice/A.java", l)))
                 .extracting(Literal::text)
                 .containsExactly("This was done");
     }
 
-    private static Map<String, List<String>> findings() throws IOException {
-        Map<String, List<String>> all = new TreeMap<>();
+    private static List<String> findings() throws IOException {
+        List<String> all = new ArrayList<>();
         List<Path> sources;
         try (Stream<Path> files = Files.walk(PROGRAM)) {
             sources = files.filter(f -> f.toString().endsWith(".java")).sorted().toList();
         }
         assertThat(sources).hasSizeGreaterThan(100);
         for (Path file : sources) {
-            Path folder = PROGRAM.relativize(file.getParent());
-            String name = folder.toString().replace('\\', '/');
+            String name = PROGRAM.relativize(file).toString().replace('\\', '/');
             for (Literal literal : Literals.of(Files.readString(file))) {
                 if (isSentence(name, literal)) {
-                    all.computeIfAbsent(name, n -> new ArrayList<>())
-                            .add(PROGRAM.relativize(file) + ":" + literal.line() + ": " + literal.text());
+                    all.add(name + ":" + literal.line() + ": " + literal.text());
                 }
             }
         }
         return all;
     }
 
-    private static boolean isSentence(String folder, Literal literal) {
-        String stage = folder.contains("/") ? folder.substring(0, folder.indexOf('/')) : folder;
+    private static boolean isSentence(String file, Literal literal) {
+        String stage = file.contains("/") ? file.substring(0, file.indexOf('/')) : "";
         return TWO_WORDS.matcher(literal.text()).find()
                 && literal.calls().stream().noneMatch(TOLD_TO_NOBODY::containsKey)
                 && !(MADE_BY_THE_PROGRAM.contains(stage) && literal.calls().contains("IllegalArgumentException"))
