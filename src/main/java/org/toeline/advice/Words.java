@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.toeline.geometry.GolfBall;
 import org.toeline.language.Language;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
@@ -20,9 +21,6 @@ import org.toeline.reading.Unit;
  * side is named only when the 95 % interval has one side, a fault only when it is out of range. Immutable; any thread.
  */
 public final class Words {
-
-    /** The smallest diameter a ball may have (Equipment Rules, part 4), metres. */
-    private static final double BALL_M = 0.0427;
 
     private static final int MOST_HALVES = 12;
 
@@ -265,9 +263,9 @@ public final class Words {
         Range range = finding.range().orElseThrow();
         double off = Math.abs(finding.reading().value() - range.aim());
         if (kind.unit() == Unit.CENTIMETRE) {
-            long halves = Math.round(off / BALL_M * 2);
+            long halves = Math.round(off / GolfBall.LEAST_DIAMETER_M * 2);
             if (halves > 4) {
-                halves = 2 * Math.round(off / BALL_M);
+                halves = 2 * Math.round(off / GolfBall.LEAST_DIAMETER_M);
             }
             if (halves <= MOST_HALVES) {
                 return text("size.halves." + halves);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.toeline.advice.Assessment;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Landmark;
@@ -134,8 +135,6 @@ public final class OverlayShapes {
 
     private static final double TARGET_REACH_M = 0.9;
     private static final double PAST_M = 0.10;
-    /** Half the smallest diameter a ball may have (Equipment Rules, part 4). */
-    private static final double BALL_RADIUS_M = 0.02134;
     /** How far an upright reaches beside the shaft. */
     private static final double SHAFT_REACH_M = 0.9;
 
@@ -189,7 +188,7 @@ public final class OverlayShapes {
             return;
         }
         WorldPoint ball = posture.ball();
-        double underside = ball.u() - BALL_RADIUS_M;
+        double underside = ball.u() - GolfBall.LEAST_DIAMETER_M / 2;
         double beside = ball.t() + 0.035;
         if (underside > 0) {
             drafts.line(
