@@ -1,5 +1,6 @@
 package org.toeline.cli;
 
+
 import java.io.PrintWriter;
 import java.nio.file.NoSuchFileException;
 import java.util.Optional;
@@ -99,10 +100,8 @@ public final class Commands implements Runnable {
 
         @Override
         public String[] getVersion() {
-            String version = Commands.class.getPackage().getImplementationVersion();
-            return new String[] {
-                "toeline " + (version == null ? Sentences.of(Commands.class).of("version.none") : version)
-            };
+            return new String[] {"toeline " + org.toeline.language.Version.words()};
+        };
         }
     }
 }

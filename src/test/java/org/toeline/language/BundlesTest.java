@@ -7,6 +7,7 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -37,11 +38,20 @@ class BundlesTest {
 
     @ParameterizedTest
     @MethodSource("bundles")
-    void saysTheSameInGerman(Path english) throws IOException {
-        Path german = english.resolveSibling(english.getFileName().toString().replace(".properties", "_de.properties"));
-        assertThat(german).exists();
+    void saysTheSameInEveryLanguage(Path english) throws IOException {
+        for (Locale language : Language.all()) {
+            if (!language.equals(Locale.ENGLISH)) {
+                saysTheSame(english, language);
+            }
+        }
+    }
+
+    private static void saysTheSame(Path english, Locale language) throws IOException {
+        String name = english.getFileName().toString();
+        Path inIt = english.resolveSibling(name.replace(".properties", "_" + language.getLanguage() + ".properties"));
+        assertThat(inIt).exists();
         Properties one = read(english);
-        Properties other = read(german);
+        Properties other = read(inIt);
         assertThat(other.stringPropertyNames()).containsExactlyInAnyOrderElementsOf(one.stringPropertyNames());
         for (String key : one.stringPropertyNames()) {
             if (!key.equals(OF_ITS_OWN)) {
