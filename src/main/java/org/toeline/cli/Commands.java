@@ -1,6 +1,5 @@
 package org.toeline.cli;
 
-
 import java.io.PrintWriter;
 import java.nio.file.NoSuchFileException;
 import java.util.Optional;
@@ -101,7 +100,6 @@ public final class Commands implements Runnable {
         @Override
         public String[] getVersion() {
             return new String[] {"toeline " + org.toeline.language.Version.words()};
-        };
         }
     }
 }

@@ -39,7 +39,7 @@ final class FindingsTable {
             out.println("  " + words.instruction(first.get()));
             words.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else {
-            out.println(SENTENCES.of("findings.nothing"));
+            out.println(words.nothing(assessment.advice()) + ".");
         }
         CameraWords cameras = new CameraWords(words);
         for (View view : View.values()) {
