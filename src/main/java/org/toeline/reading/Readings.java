@@ -2,14 +2,15 @@ package org.toeline.reading;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.toeline.posture.Coordinates;
+import org.toeline.posture.Hypothesis;
 import org.toeline.posture.Posture;
 import org.toeline.posture.Source;
-import org.toeline.posture.Uncertainty;
 
 /** The readings that a posture supports, each with its uncertainty. */
 public final class Readings {
@@ -30,15 +31,36 @@ public final class Readings {
         if (!supported(kind, posture)) {
             return Optional.empty();
         }
-        Gradient value = kind.of(new GradientBody(posture.coordinates()));
-        double[] gradient = value.getGradient();
-        Uncertainty uncertainty = posture.uncertainty();
-        double sigma = Math.sqrt(uncertainty.variance(gradient));
-        if (!Double.isFinite(value.getValue()) || !(sigma > 0) || !Double.isFinite(sigma)) {
-            return Optional.empty();
+        List<Mixture.Part> parts = new ArrayList<>();
+        Map<Source, Double> shares = new EnumMap<>(Source.class);
+        for (Hypothesis hypothesis : posture.hypotheses()) {
+            Gradient value = kind.of(new GradientBody(hypothesis.coordinates()));
+            double[] gradient = value.getGradient();
+            double sigma = Math.sqrt(hypothesis.uncertainty().variance(gradient));
+            if (!Double.isFinite(value.getValue()) || !(sigma > 0) || !Double.isFinite(sigma)) {
+                return Optional.empty();
+            }
+            parts.add(new Mixture.Part(hypothesis.probability(), new Normal(value.getValue(), sigma)));
+            hypothesis
+                    .uncertainty()
+                    .shares(gradient)
+                    .forEach((source, share) -> shares.merge(source, hypothesis.probability() * share, Double::sum));
         }
-        return Optional.of(new Reading(
-                kind, value.getValue(), new Normal(value.getValue(), sigma), dominant(uncertainty.shares(gradient))));
+        return Optional.of(reading(kind, parts, shares));
+    }
+
+    private static Reading reading(ReadingKind kind, List<Mixture.Part> parts, Map<Source, Double> shares) {
+        if (parts.size() == 1) {
+            Normal normal = parts.get(0).normal();
+            return new Reading(kind, normal.mean(), normal, dominant(shares));
+        }
+        Mixture mixture = new Mixture(parts);
+        double within =
+                shares.values().stream().mapToDouble(Double::doubleValue).sum();
+        double u = mixture.standardUncertainty();
+        shares.merge(Source.MARKS, u * u - within, Double::sum);
+        double held = Math.max(mixture.quantile(0.025), Math.min(mixture.quantile(0.975), mixture.mean()));
+        return new Reading(kind, held, mixture, dominant(shares));
     }
 
     /** A reading's value at given coordinates, without its uncertainty: for propagating draws. Inside units. */

@@ -52,6 +52,7 @@ final class RandomScene {
     final WorldPoint shift;
     final Map<String, WorldPoint> floorTruth = new java.util.HashMap<>();
     final Optional<String> wrong;
+    final Optional<Landmark> wrongLandmark;
     /** How the layout moved (t, h) and turned between the views; metres, radians. */
     final double[] laidAgain;
 
@@ -109,11 +110,13 @@ final class RandomScene {
             while (!inside(mark.at().plus(off * Math.cos(way), off * Math.sin(way)))) {
                 way = random.nextDouble(2 * Math.PI);
             }
+            this.wrongLandmark = Optional.of(mark.landmark());
             this.wrong = Optional.of(spoilt.view().id() + " " + mark.landmark().id());
             this.withoutWrong = clean.withView(spoilt.withoutMark(mark.landmark()));
             this.sheet = clean.withView(
                     spoilt.withMark(mark.movedTo(mark.at().plus(off * Math.cos(way), off * Math.sin(way)))));
         } else {
+            this.wrongLandmark = Optional.empty();
             this.wrong = Optional.empty();
             this.sheet = clean;
             this.withoutWrong = clean;
