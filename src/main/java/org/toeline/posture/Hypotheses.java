@@ -120,8 +120,9 @@ final class Hypotheses {
     /** A mark that nothing but the habits of people speaks against, clearly. */
     private Optional<Doubt> mention() {
         Fitted likeliest = likeliest();
+        double mentioned = likeliest.problem.used.size() > 1 ? Misfits.MENTIONED : Misfits.MENTIONED_IN_ONE_VIEW;
         return likeliest.misfits().stream()
-                .filter(m -> m.score() > Misfits.MENTIONED && likeliest.evidenceAgainst(m.name()) <= EVIDENT)
+                .filter(m -> m.score() > mentioned && likeliest.evidenceAgainst(m.name()) <= EVIDENT)
                 .findFirst()
                 .map(m -> new Doubt(m.sight().view, m.sight().name, m.offPx(), m.odds(), false));
     }

@@ -17,16 +17,21 @@ import java.util.Optional;
 final class Misfits {
 
     /** A mark at least this likely wrong is named as in doubt (see the accuracy study for how often that is false). */
-    static final double NAMED = 1 / 6.0;
-    /** The score from which a mark that only habits speak against is mentioned. */
-    static final double MENTIONED = 4.6;
+    static final double NAMED = 0.12;
+    /**
+     * The score from which a mark that only habits speak against is mentioned; with one view nothing but habits can speak
+     * against most marks, so they must speak louder.
+     */
+    static final double MENTIONED = 3.0;
+
+    static final double MENTIONED_IN_ONE_VIEW = 6.0;
     /** The s of a wrong mark's offset over the focal length: 41 px of 1460. */
     private static final double WRONG_SHARE = 0.028;
     /** Below this share of its own variance a residual cannot be told from what the mark itself decided. */
     private static final double REDUNDANT = 0.02;
 
-    /** The odds that a mark is wrong before anything is seen of it: some one in fifty, common practice. */
-    private static final double USUALLY_WRONG = 0.02;
+    /** The odds that a mark is wrong before anything is seen of it: some one in thirty, common practice. */
+    private static final double USUALLY_WRONG = 0.03;
 
     private Misfits() {}
 

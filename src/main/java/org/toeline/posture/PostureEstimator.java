@@ -26,13 +26,7 @@ public final class PostureEstimator {
         Fitted whole = Fitted.whole(sheet);
         Hypotheses hypotheses = new Hypotheses(whole);
         Fitted likeliest = hypotheses.likeliest();
-        return posture(likeliest.problem, likeliest.state, fit(whole), hypotheses.all(), hypotheses.doubts());
-    }
-
-    private static Posture.Fit fit(Fitted whole) {
-        int[] rows = {0};
-        whole.problem.knowledge.forEach(k -> k.rows(whole.state, (residual, count, index, slope) -> rows[0]++));
-        return new Posture.Fit(whole.cost, rows[0] - whole.state.x.length);
+        return posture(likeliest.problem, likeliest.state, whole.fit(), hypotheses.all(), hypotheses.doubts());
     }
 
     /** What one state says, with no mark in doubt. */

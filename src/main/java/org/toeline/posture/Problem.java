@@ -121,6 +121,15 @@ final class Problem {
         return new State(x, frames);
     }
 
+    /** Another start, its cameras elsewhere; {@code which} from 0 to {@link CameraHabits#OTHER_STARTS}, exclusive. */
+    State otherStart(int which) {
+        State start = start();
+        double[] x = start.x.clone();
+        used.forEach(v -> CameraHabits.elsewhere(which, v, unknowns, x));
+        start.moveTo(x);
+        return start;
+    }
+
     /** Roughly where the ball lies in the layout: where the lines meet is unknown, so its middle. */
     private double[] floorMiddle() {
         double t = 0;

@@ -49,6 +49,11 @@ final class RandomPlayer {
         });
     }
 
+    /** Against a usual stature: hands hang as far from a child as a child's arms reach. */
+    private double size() {
+        return stature / 1.70;
+    }
+
     double statureM() {
         return stature;
     }
@@ -165,8 +170,8 @@ final class RandomPlayer {
         WorldPoint trail = at(Landmark.TRAIL_SHOULDER);
         double upper = 0.172 * stature * (1 + normal(0, 0.04));
         double fore = 0.153 * stature * (1 + normal(0, 0.04));
-        double t = (lead.t() + trail.t()) / 2 + normal(0.05, 0.05);
-        double h = (lead.h() + trail.h()) / 2 - Math.abs(normal(0.17, 0.06));
+        double t = (lead.t() + trail.t()) / 2 + size() * normal(0.05, 0.05);
+        double h = (lead.h() + trail.h()) / 2 - size() * Math.abs(normal(0.17, 0.06));
         WorldPoint apart = new WorldPoint(-normal(0.06, 0.015), normal(-0.015, 0.015), -normal(0.05, 0.015));
         double reach = upper + fore;
         double low = lead.u() - 0.99 * reach;
@@ -222,8 +227,8 @@ final class RandomPlayer {
         WorldPoint lead = at(Landmark.LEAD_SHOULDER);
         WorldPoint trail = at(Landmark.TRAIL_SHOULDER);
         double arm = 0.325 * stature;
-        double handsT = (lead.t() + trail.t()) / 2 + normal(0.06, 0.05);
-        double handsH = (lead.h() + trail.h()) / 2 - Math.abs(normal(0.17, 0.055));
+        double handsT = (lead.t() + trail.t()) / 2 + size() * normal(0.06, 0.05);
+        double handsH = (lead.h() + trail.h()) / 2 - size() * Math.abs(normal(0.17, 0.055));
         double leadU = lead.u()
                 - Math.sqrt(
                         Math.max(square(0.15), square(arm) - square(lead.t() - handsT) - square(lead.h() - handsH)));

@@ -30,12 +30,21 @@ final class Trial {
     final Map<ReadingKind, Tally> turned = new EnumMap<>(ReadingKind.class);
 
     final Map<ReadingKind, Tally> square = new EnumMap<>(ReadingKind.class);
+    /** Misfits per degree of freedom. */
+    final List<Double> fits = new ArrayList<>();
+
     double millis;
 
     private static final double TURNED_RAD = Math.toRadians(12);
 
     Trial(SceneKind kind) {
         this.kind = kind;
+    }
+
+    /** The misfit per degree of freedom that so large a share of the scenes stays below. */
+    double fitQuantile(double share) {
+        List<Double> sorted = fits.stream().sorted().toList();
+        return sorted.get((int) Math.min(sorted.size() - 1, share * sorted.size()));
     }
 
     void run(long firstSeed, int count) {
@@ -51,6 +60,7 @@ final class Trial {
 
     private void add(RandomScene scene, Posture posture, List<Reading> readings) {
         scenes++;
+        fits.add(posture.fit().perDegreeOfFreedom());
         Posture truth = TruePosture.of(
                 scene.withoutWrong,
                 scene.landmarks,
