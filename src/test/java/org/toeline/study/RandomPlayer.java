@@ -2,6 +2,7 @@ package org.toeline.study;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Club;
@@ -23,6 +24,8 @@ final class RandomPlayer {
     private static final double SHOE_M = 0.004;
 
     private static final double SOLE_M = 0.003;
+    /** The joint centres of the shoulders, as a share of stature: 0.342 m in a man measured by four cameras. */
+    private static final double JOINTS_APART = 0.195;
     /** Trochanters, what is pictured, joint centres: shares of stature. */
     private static final double[] HIPS_APART = {0.190, 0.155, 0.125};
 
@@ -31,8 +34,21 @@ final class RandomPlayer {
     private final double stature;
     private final double breadth;
     private final Club club;
+    private final Build build;
 
-    RandomPlayer(SplittableRandom random, Club club) {
+    /**
+     * What is known of the player beforehand; the rest is drawn.
+     *
+     * @param bendDeg     forward bend
+     * @param tiltDeg     lead shoulder higher
+     * @param stanceRatio heels apart over the joint centres of the shoulders apart
+     */
+    record Build(OptionalDouble bendDeg, OptionalDouble tiltDeg, OptionalDouble stanceRatio) {
+        static final Build ANY = new Build(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    RandomPlayer(SplittableRandom random, Club club, Build build) {
+        this.build = build;
         this.random = random;
         this.club = club;
         boolean man = random.nextBoolean();
@@ -54,12 +70,8 @@ final class RandomPlayer {
         return stature / 1.70;
     }
 
-    double statureM() {
-        return stature;
-    }
-
-    Map<Landmark, WorldPoint> landmarks() {
-        return at;
+    RandomScene.Player player() {
+        return new RandomScene.Player(at, stature);
     }
 
     /** Ball to toe line (small people have shorter clubs), middle of the heels from the ball, distance of the heels; metres. */
@@ -76,7 +88,7 @@ final class RandomPlayer {
         double[] stance = stance();
         double open = degrees(0, 5);
         double foot = 0.152 * stature + normal(0.02, 0.008);
-        double half = stance[2] / 2;
+        double half = build.stanceRatio().orElse(stance[2] / (JOINTS_APART * stature)) * JOINTS_APART * stature / 2;
         double heelsH = stance[0] + foot * 0.95;
         put(Landmark.LEAD_HEEL, stance[1] + half * Math.cos(open), heelsH + half * Math.sin(open), 0);
         put(Landmark.TRAIL_HEEL, stance[1] - half * Math.cos(open), heelsH - half * Math.sin(open), 0);
@@ -110,7 +122,7 @@ final class RandomPlayer {
                 shouldersU,
                 breadth,
                 turn,
-                degrees(8, 5));
+                Math.toRadians(build.tiltDeg().orElse(normal(8, 5))));
         legs();
         if (random.nextBoolean()) {
             arms();
@@ -123,6 +135,9 @@ final class RandomPlayer {
 
     /** Forward bend: some 16° with a driver, 25° with irons (CaddieSet, trunk in pictures), and now and then anything. */
     private double bend() {
+        if (build.bendDeg().isPresent()) {
+            return Math.toRadians(build.bendDeg().getAsDouble());
+        }
         if (random.nextInt(5) == 0) {
             return Math.toRadians(random.nextDouble(8, 45));
         }

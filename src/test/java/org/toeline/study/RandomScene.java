@@ -61,11 +61,27 @@ final class RandomScene {
     private final double layoutT;
     private final double layoutH;
 
+    /** Who stands there: a player drawn anew, or one that is given. */
+    interface Players {
+        Player with(Club club, SplittableRandom random);
+    }
+
+    /** Landmarks from the ground under the ball, metres. */
+    record Player(Map<Landmark, WorldPoint> landmarks, double statureM) {}
+
     RandomScene(long seed, SceneKind kind) {
+        this(
+                seed,
+                kind,
+                List.of(Club.DRIVER, Club.DRIVER, Club.MID_IRON, Club.SHORT_IRON),
+                (club, random) -> new RandomPlayer(random, club, RandomPlayer.Build.ANY).player());
+    }
+
+    RandomScene(long seed, SceneKind kind, List<Club> clubs, Players players) {
         this.random = new SplittableRandom(seed);
         this.handedness = random.nextBoolean() ? Handedness.LEFT : Handedness.RIGHT;
-        Club club = new Club[] {Club.DRIVER, Club.DRIVER, Club.MID_IRON, Club.SHORT_IRON}[random.nextInt(4)];
-        RandomPlayer player = new RandomPlayer(random, club);
+        Club club = clubs.get(random.nextInt(clubs.size()));
+        Player player = players.with(club, random);
         this.landmarks = player.landmarks();
         this.ballDiameterM = 0.04272 + 0.0001 * random.nextGaussian();
         double teed = club == Club.DRIVER

@@ -49,13 +49,16 @@ final class Trial {
 
     void run(long firstSeed, int count) {
         for (int i = 0; i < count; i++) {
-            RandomScene scene = new RandomScene(firstSeed + i, kind);
-            long begun = System.nanoTime();
-            Posture posture = PostureEstimator.estimate(scene.sheet);
-            List<Reading> readings = Readings.of(posture);
-            millis += (System.nanoTime() - begun) / 1e6;
-            add(scene, posture, readings);
+            run(new RandomScene(firstSeed + i, kind));
         }
+    }
+
+    void run(RandomScene scene) {
+        long begun = System.nanoTime();
+        Posture posture = PostureEstimator.estimate(scene.sheet);
+        List<Reading> readings = Readings.of(posture);
+        millis += (System.nanoTime() - begun) / 1e6;
+        add(scene, posture, readings);
     }
 
     private void add(RandomScene scene, Posture posture, List<Reading> readings) {
