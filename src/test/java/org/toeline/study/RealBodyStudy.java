@@ -34,7 +34,8 @@ public final class RealBodyStudy {
 
     public static void main(String[] args) throws IOException {
         if (args.length < 1) {
-            System.err.println("RealBodyStudy needs a folder with *.trc or address*.csv, and a number of scenes if wanted");
+            System.err.println(
+                    "RealBodyStudy needs a folder with *.trc or address*.csv, and a number of scenes if wanted");
             System.exit(2);
         }
         int count = args.length > 1 ? Integer.parseInt(args[1]) : 200;
@@ -58,7 +59,8 @@ public final class RealBodyStudy {
     private static List<Path> files(Path folder, String end) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
             return all.filter(p -> p.getFileName().toString().endsWith(end))
-                    .filter(p -> end.equals(".trc") || p.getFileName().toString().startsWith("address"))
+                    .filter(p ->
+                            end.equals(".trc") || p.getFileName().toString().startsWith("address"))
                     .sorted()
                     .toList();
         }
@@ -92,7 +94,8 @@ public final class RealBodyStudy {
             }
             print(trial);
             System.out.printf(
-                    "forward bend truly below the range: %d; called in range %d, out %d, cannot tell or too close %d%n%n",
+                    "forward bend truly below the range: %d; called in range %d, out %d, cannot tell or too close"
+                            + " %d%n%n",
                     low[0], low[1], low[2], low[3]);
         }
     }
@@ -123,13 +126,15 @@ public final class RealBodyStudy {
         for (String[] face : rows) {
             for (String[] line : rows) {
                 boolean same = face[0].equals(line[0]) && face[1].equals(line[1]);
-                if (same && face[2].equals("FACEON") && line[2].equals("DTL") && !face[tilt].isEmpty() && !line[spine].isEmpty()) {
+                if (same
+                        && face[2].equals("FACEON")
+                        && line[2].equals("DTL")
+                        && !face[tilt].isEmpty()
+                        && !line[spine].isEmpty()) {
                     double[] trunk = pair(line, spine);
-                    golfers.add(new Golfer(
-                            club(face[1]),
-                            pair(face, tilt),
-                            pair(face, ratio),
-                            new double[] {90 - trunk[1], 90 - trunk[0]}));
+                    golfers.add(new Golfer(club(face[1]), pair(face, tilt), pair(face, ratio), new double[] {
+                        90 - trunk[1], 90 - trunk[0]
+                    }));
                 }
             }
         }
@@ -155,8 +160,8 @@ public final class RealBodyStudy {
     private static void print(Trial trial) {
         System.out.printf(
                 Locale.ROOT,
-                "%s: %d scenes; false doubt in %.1f %%, heeded in %.1f %%; covered in %.1f %%; misfit at the median %.2f, at"
-                        + " the 99th percentile %.2f%n",
+                "%s: %d scenes; false doubt in %.1f %%, heeded in %.1f %%; covered in %.1f %%; misfit at the median"
+                        + " %.2f, at the 99th percentile %.2f%n",
                 trial.kind.words,
                 trial.scenes,
                 100.0 * trial.falseDoubts / trial.scenes,
