@@ -3,6 +3,7 @@ package org.toeline.posture;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.toeline.camera.Camera;
 import org.toeline.geometry.ImagePoint;
@@ -38,8 +39,8 @@ public final class Posture {
     public record Fit(double chiSquare, int degreesOfFreedom) {
 
         /**
-         * The misfit per degree of freedom: about 1 for marks that fit, below 2 for nearly all of them (the figures are
-         * in docs/accuracy.md), hundreds and more where they contradict each other.
+         * The misfit per degree of freedom: about 1 for marks that fit, far more where they contradict each other. No
+         * limit is drawn anywhere yet.
          */
         public double perDegreeOfFreedom() {
             return chiSquare / Math.max(1, degreesOfFreedom);
@@ -110,7 +111,7 @@ public final class Posture {
         return camera(view)
                 .flatMap(c -> c.project(point))
                 .map(p -> handedness == Handedness.LEFT
-                        ? p.mirrored(views.get(view).widthPx())
+                        ? p.mirrored(Objects.requireNonNull(views.get(view)).widthPx())
                         : p);
     }
 

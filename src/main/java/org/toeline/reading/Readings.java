@@ -31,20 +31,23 @@ public final class Readings {
         if (!supported(kind, posture)) {
             return Optional.empty();
         }
-        List<Mixture.Part> parts = new ArrayList<>();
         Map<Source, Double> shares = new EnumMap<>(Source.class);
+        List<Mixture.Part> parts = new ArrayList<>();
         for (Hypothesis hypothesis : posture.hypotheses()) {
             Gradient value = kind.of(new GradientBody(hypothesis.coordinates()));
             double[] gradient = value.getGradient();
-            double sigma = Math.sqrt(hypothesis.uncertainty().variance(gradient));
+            double own = kind.ownSigma() * kind.ownSigma();
+            double sigma = Math.sqrt(hypothesis.uncertainty().variance(gradient) + own);
             if (!Double.isFinite(value.getValue()) || !(sigma > 0) || !Double.isFinite(sigma)) {
                 return Optional.empty();
             }
-            parts.add(new Mixture.Part(hypothesis.probability(), new Normal(value.getValue(), sigma)));
+            double probability = hypothesis.probability();
+            parts.add(new Mixture.Part(probability, new Normal(value.getValue(), sigma)));
             hypothesis
                     .uncertainty()
                     .shares(gradient)
-                    .forEach((source, share) -> shares.merge(source, hypothesis.probability() * share, Double::sum));
+                    .forEach((source, share) -> shares.merge(source, probability * share, Double::sum));
+            shares.merge(Source.BODY, probability * own, Double::sum);
         }
         return Optional.of(reading(kind, parts, shares));
     }

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
@@ -58,8 +60,15 @@ class WordsTest {
                 .isEqualTo("The trail heel does not fit the rest: 14 px off in the face-on view.");
     }
 
-    @Test
-    void hasWordsForEverything() {
+    static List<Words> everyLanguage() {
+        return Words.languages().stream()
+                .map(l -> Words.of(l, LengthUnit.CENTIMETRE))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyLanguage")
+    void hasWordsForEverything(Words words) {
         for (Landmark landmark : Landmark.values()) {
             assertThat(words.name(landmark)).isNotBlank();
             assertThat(words.where(landmark)).isNotBlank();
@@ -68,6 +77,7 @@ class WordsTest {
             assertThat(words.help(source)).isNotBlank();
         }
         for (ReadingKind kind : ReadingKind.values()) {
+            assertThat(words.name(kind)).isNotBlank();
             assertThat(words.why(kind) + words.check(kind)).isNotBlank();
             for (Verdict verdict : List.of(Verdict.OUT_LOW, Verdict.OUT_HIGH)) {
                 Range range = new Range(kind, java.util.Set.of(Club.DRIVER), -1, 1, 0, Provenance.COACHS_OWN, "", "");
