@@ -57,7 +57,6 @@ public final class PicturePane extends Pane {
         setId("picture");
         setMinSize(0, 0);
         setPrefSize(640, 360);
-        setAccessibleText("picture");
         setFocusTraversable(true);
         image.setPreserveRatio(false);
         getChildren().addAll(image, canvas, loupe);
