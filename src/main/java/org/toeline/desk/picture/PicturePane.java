@@ -91,7 +91,7 @@ public final class PicturePane extends Pane {
         return image.getImage();
     }
 
-    public PictureTransform transform() {
+    PictureTransform transform() {
         return transform;
     }
 
@@ -118,7 +118,7 @@ public final class PicturePane extends Pane {
         layOut();
     }
 
-    public void zoom(double factor) {
+    void zoom(double factor) {
         fitted = false;
         transform = transform.zoomedAt(getWidth() / 2, getHeight() / 2, factor);
         layOut();
