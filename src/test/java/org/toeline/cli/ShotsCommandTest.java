@@ -55,7 +55,7 @@ class ShotsCommandTest {
         assertThat(schema.validate(two)).isEmpty();
         assertThat(two.path("setups").path(0).path("shots")).hasSize(10);
         assertThat(two.path("setups").path(0).path("shots").path(0).path("flights"))
-                .hasSize(3);
+                .hasSize(4);
         for (JsonNode difference : two.path("differences")) {
             if (difference.path("figure").asText().equals("launch-angle")) {
                 assertThat(difference.path("state").asText()).isEqualTo("real");
