@@ -2,6 +2,7 @@ package org.toeline.posture;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -49,6 +50,9 @@ final class Problem {
     final Unknowns unknowns;
     final ClubStance stance;
     final List<Knowledge> knowledge = new ArrayList<>();
+    /** The marks that are left out, as they would be seen. */
+    final Map<MarkName, Sight> aside = new HashMap<>();
+
     private final Set<MarkName> leftOut;
     private final Belief belief;
 
@@ -223,11 +227,14 @@ final class Problem {
             double clickPx,
             double spreadM,
             double radiusM) {
-        if (leftOut.contains(new MarkName(v.view(), name))) {
-            return;
-        }
         double x = mirrored() ? v.widthPx() - at.xPx() : at.xPx();
-        knowledge.add(new Sight(v.view(), name, source, place, x, at.yPx(), clickPx, spreadM, radiusM));
+        Sight sight = new Sight(v.view(), name, source, place, x, at.yPx(), clickPx, spreadM, radiusM);
+        MarkName mark = new MarkName(v.view(), name);
+        if (leftOut.contains(mark)) {
+            aside.put(mark, sight);
+        } else {
+            knowledge.add(sight);
+        }
     }
 
     private void vertical(ViewMarks v, VerticalMark mark) {
