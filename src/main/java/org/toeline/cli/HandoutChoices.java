@@ -82,7 +82,8 @@ final class HandoutChoices {
     Words words() {
         Locale locale = locale();
         if (locale.getLanguage().isEmpty()) {
-            throw new ParameterException(spec.commandLine(), SENTENCES.of("choices.language", language));
+            throw new ParameterException(
+                    spec.commandLine(), SENTENCES.of("choices.language", String.valueOf(language)));
         }
         Words words = Words.of(locale, inches ? LengthUnit.INCH : LengthUnit.CENTIMETRE);
         if (phrases == null) {

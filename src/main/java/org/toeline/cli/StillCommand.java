@@ -2,6 +2,7 @@ package org.toeline.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
@@ -49,9 +50,11 @@ final class StillCommand implements Callable<Integer> {
         if (before == null) {
             return handout.still();
         }
-        return BeforeAfter.of(handout(before, choices), handout)
-                .orElseThrow(() ->
-                        new DocumentException(Sentences.of(StillCommand.class).of("still.none", before, lesson)));
+        Optional<BeforeAfter> both = BeforeAfter.of(handout(before, choices), handout);
+        if (both.isEmpty()) {
+            throw new DocumentException(Sentences.of(StillCommand.class).of("still.none", before, lesson));
+        }
+        return both.get();
     }
 
     static Handout handout(Path document, HandoutChoices choices) throws DocumentException, ClipException {
