@@ -47,7 +47,7 @@ public final class StatedFindings {
                 reading.shownHigh(),
                 reading.kind().unit().id(),
                 finding.range().map(StatedFindings::range),
-                finding.verdict().map(Verdict::id),
+                finding.verdict().filter(v -> v != Verdict.NOT_FOR_CHILDREN).map(Verdict::id),
                 place);
     }
 

@@ -7,13 +7,12 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
+import org.toeline.advice.Contradiction;
 import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
-import org.toeline.advice.Range;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.mark.View;
-import org.toeline.reading.Reading;
 
 /** Findings as lines of text. */
 final class FindingsTable {
@@ -30,12 +29,16 @@ final class FindingsTable {
         Optional<FirstThing> first = assessment.advice().first();
         if (first.isPresent()) {
             out.println("First: " + WORDS.fault(first.get().finding()) + ", "
-                    + WORDS.figure(first.get().finding().reading()) + " ("
+                    + WORDS.figure(first.get().finding()) + " ("
                     + first.get().finding().kind().id() + ").");
             out.println("  " + WORDS.instruction(first.get()));
             WORDS.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
+        } else if (assessment.advice().withheld().isPresent()) {
+            Contradiction c = assessment.advice().withheld().get();
+            out.println(WORDS.text("contradiction.title") + ": " + WORDS.contradiction(c));
+            out.println("  " + WORDS.mend(c) + (c.mend().isPresent() ? ": --mend " + c.likely().id() : "."));
         } else {
-            out.println("Nothing is surely out of range.");
+            out.println(WORDS.nothing(assessment.advice()) + ".");
         }
         CameraWords cameras = new CameraWords(WORDS);
         for (View view : View.values()) {
@@ -46,22 +49,16 @@ final class FindingsTable {
     }
 
     private static String line(Finding finding) {
-        Reading r = finding.reading();
-        double half = (r.shownHigh() - r.shownLow()) / 2;
-        String range = finding.range().map(FindingsTable::range).orElse("");
         return String.format(
                 Locale.ROOT,
-                "%-27s %8.1f ± %-6.1f %-8s %-16s %s",
-                r.kind().id(),
-                r.shownValue(),
-                half,
-                r.kind().unit().id(),
-                range,
-                finding.verdict().map(v -> words(finding)).orElse(""));
-    }
-
-    private static String range(Range range) {
-        return String.format(Locale.ROOT, "%.4g to %.4g", range.shownLow(), range.shownHigh());
+                "%-27s %-24s %-20s %s",
+                finding.kind().id(),
+                WORDS.figure(finding),
+                finding.range()
+                        .map(r -> WORDS.range(finding.kind(), r.low(), r.high()))
+                        .orElse(""),
+                finding.verdict().map(v -> words(finding)).orElse(""))
+                .stripTrailing();
     }
 
     private static String words(Finding finding) {

@@ -3,8 +3,10 @@ package org.toeline.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import org.toeline.handout.Handout;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.WholeFile;
 import org.toeline.video.ClipException;
@@ -39,8 +41,12 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws DocumentException, ClipException, IOException {
-        Map<String, byte[]> files =
-                new TreeMap<>(StillCommand.handout(lesson, choices).files(choices.paper()));
+        Handout handout = StillCommand.handout(lesson, choices);
+        Optional<String> lacks = handout.lacksAdvice();
+        if (lacks.isPresent()) {
+            throw new DocumentException(lesson + ": " + lacks.get());
+        }
+        Map<String, byte[]> files = new TreeMap<>(handout.files(choices.paper()));
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             WholeFile.write(out.resolve(file.getKey()), file.getValue());
             spec.commandLine().getOut().println(out.resolve(file.getKey()));

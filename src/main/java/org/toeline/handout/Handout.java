@@ -92,8 +92,27 @@ public record Handout(
                 .getBytes(StandardCharsets.UTF_8);
     }
 
-    /** Why the still cannot be made as asked, in a sentence: the face is to be covered and nobody marked the head. */
+    /**
+     * Why the still cannot be made as asked, in a sentence: the marks contradict each other, so that there is nothing to say,
+     * or the face is to be covered and nobody marked the head.
+     */
     public Optional<String> lacks() {
+        return assessment
+                .advice()
+                .withheld()
+                .map(c -> words.text("withheld.refused", words.contradiction(c)))
+                .or(this::lacksHead);
+    }
+
+    /** Why there is no page to hand over: what {@link #lacks()} says, or that nothing was judged. */
+    public Optional<String> lacksAdvice() {
+        return lacks()
+                .or(() -> assessment.advice().anyJudged()
+                        ? Optional.empty()
+                        : Optional.of(words.text("withheld.unjudged")));
+    }
+
+    private Optional<String> lacksHead() {
         return shows(assessment, options, pictures.keySet())
                 .filter(v -> !options.face().isPossible(assessment.posture(), v))
                 .map(v -> "the face cannot be covered in the " + words.name(v)

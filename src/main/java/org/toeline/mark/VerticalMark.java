@@ -7,11 +7,16 @@ import org.toeline.geometry.ImagePoint;
  * Two points on the picture of something that stands upright: a door post, a plumb line.
  *
  * @param sigmaPx standard deviation of each end across the line, pixels, above zero
+ * @param origin whether somebody placed or accepted it
  */
-public record VerticalMark(ImagePoint from, ImagePoint to, double sigmaPx) {
+public record VerticalMark(ImagePoint from, ImagePoint to, double sigmaPx, Mark.Origin origin) {
 
     /** A line shorter than this says nothing about its direction, pixels. */
     public static final double SHORTEST_PX = 8;
+
+    public VerticalMark(ImagePoint from, ImagePoint to, double sigmaPx) {
+        this(from, to, sigmaPx, Mark.Origin.PLACED);
+    }
 
     public VerticalMark {
         Finite.requirePositive(sigmaPx, "sigmaPx");
@@ -19,5 +24,9 @@ public record VerticalMark(ImagePoint from, ImagePoint to, double sigmaPx) {
             throw new IllegalArgumentException("the two ends of a vertical lie in one place; they must be at least "
                     + (int) SHORTEST_PX + " px apart");
         }
+    }
+
+    public VerticalMark accepted() {
+        return new VerticalMark(from, to, sigmaPx);
     }
 }

@@ -136,7 +136,7 @@ public final class CausePicture implements Drawing {
                 node.finding().verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent();
         String figure = untold
                 ? words.verdict(node.finding())
-                : words.figure(node.finding().reading());
+                : words.figure(node.finding());
         Ink.verdictMark(g, node.finding().verdict(), at.getX() + 22, at.getY() + 52, 8);
         Ink.text(
                 g,

@@ -9,6 +9,7 @@ import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Stature;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -29,6 +30,7 @@ public final class Posture {
     private final Handedness handedness;
     private final List<Doubt> doubts;
     private final Fit fit;
+    private final Stature stature;
 
     /**
      * How well the marks fit together.
@@ -45,7 +47,8 @@ public final class Posture {
             List<ViewMarks> views,
             Handedness handedness,
             List<Doubt> doubts,
-            Fit fit) {
+            Fit fit,
+            Stature stature) {
         this.coordinates = coordinates;
         this.uncertainty = uncertainty;
         this.cameras = Map.copyOf(cameras);
@@ -55,6 +58,7 @@ public final class Posture {
         this.handedness = handedness;
         this.doubts = List.copyOf(doubts);
         this.fit = fit;
+        this.stature = stature;
     }
 
     public Coordinates coordinates() {
@@ -108,5 +112,10 @@ public final class Posture {
 
     public Fit fit() {
         return fit;
+    }
+
+    /** How tall the player is, as told and as the marks show; within what {@link Stature} allows. */
+    public Stature stature() {
+        return stature;
     }
 }

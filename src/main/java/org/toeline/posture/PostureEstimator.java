@@ -10,6 +10,7 @@ import java.util.Set;
 import org.toeline.camera.Camera;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.Stature;
 import org.toeline.mark.View;
 
 /**
@@ -57,7 +58,7 @@ public final class PostureEstimator {
         return posture(problem, minimum.state(), minimum.cost(), laplace, doubts);
     }
 
-    static Posture posture(Problem problem, State state, double cost, Uncertainty laplace, List<Doubt> doubts) {
+    static Posture posture(Problem problem, State state, double cost, Laplace laplace, List<Doubt> doubts) {
         Map<View, Camera> cameras = new EnumMap<>(View.class);
         int ball = problem.unknowns.ball();
         state.frames()
@@ -72,7 +73,14 @@ public final class PostureEstimator {
                 problem.used,
                 problem.sheet.handedness(),
                 doubts,
-                new Posture.Fit(cost, rows[0] - state.x.length));
+                new Posture.Fit(cost, rows[0] - state.x.length),
+                stature(problem.unknowns, state, laplace));
+    }
+
+    private static Stature stature(Unknowns unknowns, State state, Laplace laplace) {
+        int size = unknowns.playerSize();
+        double heightM = Population.USUAL_STATURE_M * Math.exp(state.x[size]);
+        return new Stature(Math.max(0.8, Math.min(2.5, heightM)), heightM * laplace.sigma(size));
     }
 
     static Coordinates coordinates(Problem problem, double[] x) {

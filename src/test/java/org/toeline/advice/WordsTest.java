@@ -28,7 +28,7 @@ class WordsTest {
                 reading,
                 RangeBook.shipped()
                         .range(kind, Club.DRIVER)
-                        .map(range -> new Finding.Judged(range, Judge.verdict(reading, range))));
+                        ); 
     }
 
     /** Reference: 1.96 × 0.66 cm = 1.29 cm, rounded up to 1.3; 12.1 cm less the aim is three balls of 4.27 cm. */

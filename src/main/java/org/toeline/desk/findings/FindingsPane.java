@@ -111,7 +111,7 @@ public final class FindingsPane extends VBox {
         } else if (advice.first().isPresent()) {
             FirstThing first = advice.first().get();
             title.setText(words.fault(first.finding()) + ": "
-                    + words.figure(first.finding().reading()).replace(" ± ", "\u00a0±\u00a0"));
+                    + words.figure(first.finding()).replace(" ± ", "\u00a0±\u00a0"));
             sentence.setText(words.instruction(first));
             shown(follows, words.mayFollow(first));
             shown(help, Optional.empty());
@@ -166,7 +166,7 @@ public final class FindingsPane extends VBox {
         StringBuilder read = new StringBuilder();
         order.forEach(f -> read.append(words.name(f.kind()))
                 .append(' ')
-                .append(words.figure(f.reading()))
+                .append(words.figure(f))
                 .append(' ')
                 .append(words.verdict(f))
                 .append(". "));
