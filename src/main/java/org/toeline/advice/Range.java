@@ -117,8 +117,7 @@ public record Range(
     }
 
     Range forClubs(Set<Club> fewer) {
-        return new Range(
-                kind, fewer, low, high, aim, provenance, source, note, scaling, whom, statureM);
+        return new Range(kind, fewer, low, high, aim, provenance, source, note, scaling, whom, statureM);
     }
 
     boolean isFor(Stature size) {
@@ -149,7 +148,17 @@ public record Range(
     public Range coachsOwn(double shownLow, double shownHigh, double shownAim, String why) {
         Range own = coachsOwn(kind, clubs, shownLow, shownHigh, shownAim, why);
         return new Range(
-                kind, clubs, own.low, own.high, own.aim, own.provenance, why, "", scaling, whom, OptionalDouble.empty());
+                kind,
+                clubs,
+                own.low,
+                own.high,
+                own.aim,
+                own.provenance,
+                why,
+                "",
+                scaling,
+                whom,
+                OptionalDouble.empty());
     }
 
     /** A coach's own range, in the unit a person reads. */

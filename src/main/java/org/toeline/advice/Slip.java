@@ -55,9 +55,7 @@ public enum Slip {
                     .map(p -> new FloorReference(p.id(), -p.t(), p.h()))
                     .toList();
             return List.of(new Mend(
-                    this,
-                    Optional.empty(),
-                    sheet.withFloor(new FloorLayout(points, floor.sigmaM(), floor.laying()))));
+                    this, Optional.empty(), sheet.withFloor(new FloorLayout(points, floor.sigmaM(), floor.laying()))));
         }
     },
     /** The player swings the other way. */
@@ -157,19 +155,16 @@ public enum Slip {
 
     private static ViewMarks renamed(ViewMarks v, Map<String, String> names) {
         List<FloorMark> marks = v.floorMarks().stream()
-                .map(m -> new FloorMark(
-                        names.getOrDefault(m.pointId(), m.pointId()), m.at(), m.sigmaPx(), m.origin()))
+                .map(m -> new FloorMark(names.getOrDefault(m.pointId(), m.pointId()), m.at(), m.sigmaPx(), m.origin()))
                 .toList();
-        return new ViewMarks(
-                v.view(), v.widthPx(), v.heightPx(), v.lens(), marks, v.verticals(), v.ball(), v.marks());
+        return new ViewMarks(v.view(), v.widthPx(), v.heightPx(), v.lens(), marks, v.verticals(), v.ball(), v.marks());
     }
 
     static ViewMarks mirrored(ViewMarks v) {
         int width = v.widthPx();
         LensNote lens = v.lens();
-        OptionalDouble cx = lens.cxPx().isPresent()
-                ? OptionalDouble.of(width - lens.cxPx().getAsDouble())
-                : OptionalDouble.empty();
+        OptionalDouble cx =
+                lens.cxPx().isPresent() ? OptionalDouble.of(width - lens.cxPx().getAsDouble()) : OptionalDouble.empty();
         return new ViewMarks(
                 v.view(),
                 width,

@@ -34,6 +34,11 @@ public enum Verdict {
         return this == OUT_LOW || this == OUT_HIGH;
     }
 
+    /** Whether the reading surely lies in the range, or surely outside. */
+    boolean isDecided() {
+        return this == IN_RANGE || isOut();
+    }
+
     /** Whether it tells where the reading lies, as far as the pictures tell. */
     public boolean isJudged() {
         return this != DRAFT && this != WITHHELD && this != NOT_FOR_CHILDREN;

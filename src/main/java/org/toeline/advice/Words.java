@@ -129,8 +129,7 @@ public final class Words {
 
     /** A difference between two of them, which always has its sign. */
     public String difference(ReadingKind kind, double inside, double halfInside) {
-        Written w = figures.written(
-                kind.unit(), inside, inside - halfInside, inside + halfInside, Optional.empty());
+        Written w = figures.written(kind.unit(), inside, inside - halfInside, inside + halfInside, Optional.empty());
         return written(kind.unit(), w, w.value() > 0);
     }
 
@@ -138,8 +137,7 @@ public final class Words {
         String sign = withPlus ? "+" : "";
         String value = sign + figures.number(w.value(), w.decimals());
         return w.half()
-                .map(half -> text(
-                        "figure", value, figures.number(half, w.decimals()), text(figures.unitKey(unit))))
+                .map(half -> text("figure", value, figures.number(half, w.decimals()), text(figures.unitKey(unit))))
                 .orElseGet(() -> text(
                         "figure.between",
                         value,
@@ -167,7 +165,8 @@ public final class Words {
     /** One value of metres, radians or plain number, rounded like the limits of a range. */
     public String amount(ReadingKind kind, double inside) {
         Unit unit = kind.unit();
-        return figures.number(figures.shown(unit, inside), figures.limitDecimals(unit, inside)) + text(figures.unitKey(unit));
+        return figures.number(figures.shown(unit, inside), figures.limitDecimals(unit, inside))
+                + text(figures.unitKey(unit));
     }
 
     /** The half width of a 95 % interval with its unit, “± 1.3 cm”. */
@@ -218,7 +217,10 @@ public final class Words {
     public String recommendedShort(Range range) {
         String limits = range(range.kind(), range.low(), range.high());
         return range.statureM().isPresent()
-                ? text("handout.recommended.fitted", limits, height(range.statureM().getAsDouble()))
+                ? text(
+                        "handout.recommended.fitted",
+                        limits,
+                        height(range.statureM().getAsDouble()))
                 : text("handout.recommended", limits);
     }
 
@@ -241,19 +243,21 @@ public final class Words {
             double shown = figures.shown(unit, far);
             int decimals = Figures.decimals(shown);
             return text(
-                    key + ".zero",
-                    figures.number(shown, decimals, RoundingMode.CEILING) + text(figures.unitKey(unit)));
+                    key + ".zero", figures.number(shown, decimals, RoundingMode.CEILING) + text(figures.unitKey(unit)));
         }
         return text(key + (w.value() < 0 ? ".minus" : ".plus"), written(unit, w.unsigned(), false));
     }
 
-    /** Whether “within so much of nought” lies to the range as the interval does. */
+    /** Whether “within so much of nought” is said to lie in the range, or outside, as the interval does. */
     private static boolean agrees(Finding finding, double far) {
         Reading r = finding.reading();
-        return finding.range()
-                .map(range -> Verdict.of(-far, far, range.low(), range.high())
-                        == Verdict.of(r.low(), r.high(), range.low(), range.high()))
-                .orElse(true);
+        if (finding.range().isEmpty()) {
+            return true;
+        }
+        Range range = finding.range().get();
+        Verdict said = Verdict.of(-far, far, range.low(), range.high());
+        Verdict found = Verdict.of(r.low(), r.high(), range.low(), range.high());
+        return said == found || !said.isDecided() && !found.isDecided();
     }
 
     private boolean twoSided(ReadingKind kind) {
@@ -332,8 +336,7 @@ public final class Words {
 
     /** What to say when no finding is out of range: that all is well only where every judged finding is in range. */
     public String nothing(Advice advice) {
-        return text(
-                advice.allInRange() ? "nothing" : advice.anyJudged() ? "nothing.unsure" : "nothing.unjudged");
+        return text(advice.allInRange() ? "nothing" : advice.anyJudged() ? "nothing.unsure" : "nothing.unjudged");
     }
 
     /** Things in a row, the last one joined by the language's “and”. */

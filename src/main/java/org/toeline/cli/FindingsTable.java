@@ -36,7 +36,8 @@ final class FindingsTable {
         } else if (assessment.advice().withheld().isPresent()) {
             Contradiction c = assessment.advice().withheld().get();
             out.println(WORDS.text("contradiction.title") + ": " + WORDS.contradiction(c));
-            out.println("  " + WORDS.mend(c) + (c.mend().isPresent() ? ": --mend " + c.likely().id() : "."));
+            out.println("  " + WORDS.mend(c)
+                    + (c.mend().isPresent() ? ": --mend " + c.likely().id() : "."));
         } else {
             out.println(WORDS.nothing(assessment.advice()) + ".");
         }
@@ -50,14 +51,14 @@ final class FindingsTable {
 
     private static String line(Finding finding) {
         return String.format(
-                Locale.ROOT,
-                "%-27s %-24s %-20s %s",
-                finding.kind().id(),
-                WORDS.figure(finding),
-                finding.range()
-                        .map(r -> WORDS.range(finding.kind(), r.low(), r.high()))
-                        .orElse(""),
-                finding.verdict().map(v -> words(finding)).orElse(""))
+                        Locale.ROOT,
+                        "%-27s %-24s %-20s %s",
+                        finding.kind().id(),
+                        WORDS.figure(finding),
+                        finding.range()
+                                .map(r -> WORDS.range(finding.kind(), r.low(), r.high()))
+                                .orElse(""),
+                        finding.verdict().map(v -> words(finding)).orElse(""))
                 .stripTrailing();
     }
 

@@ -110,8 +110,8 @@ final class MeasureCommand implements Callable<Integer> {
             Lesson lesson = LessonDocument.read(file);
             if (slip.isPresent()) {
                 Mend mended = Gate.best(lesson.sheet(), slip.get())
-                        .orElseThrow(() -> new DocumentException(
-                                file + ": " + slip.get().id() + " cannot be undone, since nothing it concerns is marked"));
+                        .orElseThrow(() -> new DocumentException(file + ": "
+                                + slip.get().id() + " cannot be undone, since nothing it concerns is marked"));
                 lesson = slip.get() == Slip.VIEWS_EXCHANGED
                         ? lesson.withViewsExchanged(mended.sheet())
                         : lesson.withSheet(mended.sheet());

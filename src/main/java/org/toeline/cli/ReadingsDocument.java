@@ -1,6 +1,5 @@
 package org.toeline.cli;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -14,6 +13,7 @@ import org.toeline.advice.Finding;
 import org.toeline.advice.Range;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.document.Json;
 import org.toeline.mark.View;
 import org.toeline.posture.Doubt;
 import org.toeline.reading.Reading;
@@ -21,7 +21,6 @@ import org.toeline.reading.Reading;
 /** The readings of a lesson as a JSON object; its schema is {@code readings.schema.json}. */
 final class ReadingsDocument {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
     private static final MathContext DIGITS = new MathContext(7);
 
     private static final Words WORDS = Words.english();
@@ -29,7 +28,7 @@ final class ReadingsDocument {
     private ReadingsDocument() {}
 
     static ObjectNode of(Assessment assessment) {
-        ObjectNode out = JSON.createObjectNode();
+        ObjectNode out = Json.object();
         out.put("format", "toeline-readings").put("version", 1);
         Advice advice = assessment.advice();
         ArrayNode readings = out.putArray("readings");
@@ -53,6 +52,7 @@ final class ReadingsDocument {
             ObjectNode node = doubtful.addObject();
             node.put("view", doubt.view().id()).put("mark", doubt.mark());
             node.put("offPx", rounded(doubt.offPx()));
+            node.put("odds", rounded(doubt.odds())).put("moves", doubt.moves());
         }
         ArrayNode cameras = out.putArray("cameras");
         for (View view : View.values()) {
@@ -69,7 +69,7 @@ final class ReadingsDocument {
 
     private static ObjectNode finding(Finding finding) {
         Reading reading = finding.reading();
-        ObjectNode node = JSON.createObjectNode();
+        ObjectNode node = Json.object();
         node.put("reading", reading.kind().id());
         node.put("value", rounded(reading.shownValue()));
         node.put("u", rounded(reading.shownStandardUncertainty()));
@@ -90,7 +90,7 @@ final class ReadingsDocument {
     }
 
     private static ObjectNode range(Range range) {
-        ObjectNode node = JSON.createObjectNode();
+        ObjectNode node = Json.object();
         node.put("low", Verdict.rounded(range.shownLow()));
         node.put("high", Verdict.rounded(range.shownHigh()));
         node.put("aim", Verdict.rounded(range.shownAim()));

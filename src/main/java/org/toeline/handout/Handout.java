@@ -106,10 +106,8 @@ public record Handout(
 
     /** Why there is no page to hand over: what {@link #lacks()} says, or that nothing was judged. */
     public Optional<String> lacksAdvice() {
-        return lacks()
-                .or(() -> assessment.advice().anyJudged()
-                        ? Optional.empty()
-                        : Optional.of(words.text("withheld.unjudged")));
+        return lacks().or(() ->
+                assessment.advice().anyJudged() ? Optional.empty() : Optional.of(words.text("withheld.unjudged")));
     }
 
     private Optional<String> lacksHead() {

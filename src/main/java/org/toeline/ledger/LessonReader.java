@@ -162,7 +162,8 @@ final class LessonReader {
         List<FloorMark> floorMarks = new ArrayList<>();
         for (JsonNode m : node.path("floorMarks")) {
             place = at + ".floorMarks[" + floorMarks.size() + "]";
-            floorMarks.add(new FloorMark(m.path("point").asText(), inside(m, "x", "y", width, height), sigma(m), origin(m)));
+            floorMarks.add(
+                    new FloorMark(m.path("point").asText(), inside(m, "x", "y", width, height), sigma(m), origin(m)));
         }
         List<VerticalMark> verticals = new ArrayList<>();
         for (JsonNode m : node.path("verticals")) {
@@ -197,8 +198,8 @@ final class LessonReader {
 
     /** A suggestion counts as one until it is accepted; earlier documents say no more than where it came from. */
     private static Mark.Origin origin(JsonNode node) {
-        boolean accepted = node.path("accepted")
-                .asBoolean(!node.path("origin").asText().equals("suggested"));
+        boolean accepted =
+                node.path("accepted").asBoolean(!node.path("origin").asText().equals("suggested"));
         return accepted ? Mark.Origin.PLACED : Mark.Origin.SUGGESTED;
     }
 

@@ -118,7 +118,9 @@ public record ViewMarks(
                 widthPx,
                 heightPx,
                 lens,
-                floorMarks.stream().filter(m -> m.origin() == Mark.Origin.PLACED).toList(),
+                floorMarks.stream()
+                        .filter(m -> m.origin() == Mark.Origin.PLACED)
+                        .toList(),
                 verticals.stream().filter(m -> m.origin() == Mark.Origin.PLACED).toList(),
                 ball.filter(b -> b.origin() == Mark.Origin.PLACED),
                 marks.stream().filter(m -> m.origin() == Mark.Origin.PLACED).toList());

@@ -87,9 +87,7 @@ public final class BandGauge {
 
     /** The figure with its interval, or that none can be told. */
     private String shown(Finding finding) {
-        return finding.verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent()
-                ? "?"
-                : words.figure(finding);
+        return finding.verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent() ? "?" : words.figure(finding);
     }
 
     private void below(Graphics2D g, Finding finding, Rectangle2D area) {

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
@@ -24,11 +26,7 @@ class WordsTest {
     private static Finding finding(ReadingKind kind, double shown, double sigmaShown) {
         double value = kind.unit().toInside(shown);
         Reading reading = new Reading(kind, value, new Normal(value, kind.unit().toInside(sigmaShown)), Source.CAMERA);
-        return new Finding(
-                reading,
-                RangeBook.shipped()
-                        .range(kind, Club.DRIVER)
-                        ); 
+        return Finding.judged(reading, RangeBook.shipped().range(kind, Club.DRIVER));
     }
 
     /** Reference: 1.96 × 0.66 cm = 1.29 cm, rounded up to 1.3; 12.1 cm less the aim is three balls of 4.27 cm. */
@@ -37,9 +35,8 @@ class WordsTest {
         Finding out = finding(ReadingKind.BALL_TO_LEAD_SHOULDER, 12.1, 0.66);
         assertThat(words.figure(out.reading())).isEqualTo("+12.1 ± 1.3\u00a0cm");
         assertThat(words.instruction(new FirstThing(out, List.of())))
-                .isEqualTo(
-                        "Move the ball back, away from the target, by about three balls’ widths, until it lies under the lead shoulder, "
-                                + "then look again.");
+                .isEqualTo("Move the ball back, away from the target, by about three balls’ widths, until it lies under"
+                        + " the lead shoulder, then look again.");
         assertThat(words.mayFollow(new FirstThing(out, List.of(ReadingKind.SHOULDERS_TO_FEET))))
                 .contains("Shoulders against feet may follow from it.");
     }
@@ -55,12 +52,19 @@ class WordsTest {
 
     @Test
     void namesTheDoubtfulMark() {
-        assertThat(words.doubt(new Doubt(View.FACE_ON, "trail-heel", 14.2)))
+        assertThat(words.doubt(new Doubt(View.FACE_ON, "trail-heel", 14.2, 0.98, true)))
                 .isEqualTo("The trail heel does not fit the rest: 14 px off in the face-on view.");
     }
 
-    @Test
-    void hasWordsForEverything() {
+    static List<Words> everyLanguage() {
+        return Words.languages().stream()
+                .map(l -> Words.of(l, LengthUnit.CENTIMETRE))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyLanguage")
+    void hasWordsForEverything(Words words) {
         for (Landmark landmark : Landmark.values()) {
             assertThat(words.name(landmark)).isNotBlank();
             assertThat(words.where(landmark)).isNotBlank();
@@ -69,13 +73,15 @@ class WordsTest {
             assertThat(words.help(source)).isNotBlank();
         }
         for (ReadingKind kind : ReadingKind.values()) {
+            assertThat(words.name(kind)).isNotBlank();
             assertThat(words.why(kind) + words.check(kind)).isNotBlank();
             for (Verdict verdict : List.of(Verdict.OUT_LOW, Verdict.OUT_HIGH)) {
                 Range range = new Range(kind, java.util.Set.of(Club.DRIVER), -1, 1, 0, Provenance.COACHS_OWN, "", "");
                 double value = verdict == Verdict.OUT_LOW ? -2 : 2;
                 Finding out = new Finding(
                         new Reading(kind, value, new Normal(value, 0.1), Source.MARKS),
-                        Optional.of(new Finding.Judged(range, verdict)));
+                        Optional.of(range),
+                        Optional.of(verdict));
                 assertThat(words.instruction(new FirstThing(out, List.of()))).doesNotContain("{");
                 assertThat(words.sentence(out)).startsWith(words.fault(out)).doesNotContain("{");
             }

@@ -127,7 +127,8 @@ class HandoutTest {
                 .contains("these pictures cannot tell.");
         assertThat(html(lesson, assessment, new Advice(List.of(), Optional.empty(), Optional.empty())))
                 .doesNotContain("Nothing to change");
-        assertThat(html(lesson, assessment, new Advice(sure, Optional.empty(), Optional.empty()))).contains("Nothing to change");
+        assertThat(html(lesson, assessment, new Advice(sure, Optional.empty(), Optional.empty())))
+                .contains("Nothing to change");
     }
 
     private static String html(Lesson lesson, Assessment assessment, Advice advice) {
