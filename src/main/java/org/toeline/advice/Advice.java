@@ -34,17 +34,22 @@ public record Advice(List<Finding> findings, Optional<FirstThing> first, Optiona
                 Optional.of(why));
     }
 
-    /** Whether something was judged and all that was judged is in range. */
+    /** Whether something was judged, nothing is a draft, and all that was judged is in range. */
     public boolean allInRange() {
-        return anyJudged()
+        return isJudged()
                 && findings.stream()
-                        .filter(Finding::isJudged)
+                        .filter(f -> f.isJudged() || f.isDraft())
                         .allMatch(f -> f.verdict().equals(Optional.of(Verdict.IN_RANGE)));
     }
 
-    /** Whether anything was held against a range. */
-    public boolean anyJudged() {
+    /** Whether anything was held against a range; where not, nothing may be said of the setup. */
+    public boolean isJudged() {
         return findings.stream().anyMatch(Finding::isJudged);
+    }
+
+    /** Whether nothing is judged since the marks are suggestions that nobody has accepted yet. */
+    public boolean isDraft() {
+        return !isJudged() && findings.stream().anyMatch(Finding::isDraft);
     }
 
     public Optional<Finding> finding(ReadingKind kind) {

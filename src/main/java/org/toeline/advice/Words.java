@@ -336,7 +336,13 @@ public final class Words {
 
     /** What to say when no finding is out of range: that all is well only where every judged finding is in range. */
     public String nothing(Advice advice) {
-        return text(advice.allInRange() ? "nothing" : advice.anyJudged() ? "nothing.unsure" : "nothing.unjudged");
+        if (advice.isDraft()) {
+            return text("nothing.draft");
+        }
+        if (!advice.isJudged()) {
+            return text("nothing.unmeasured");
+        }
+        return text(advice.allInRange() ? "nothing" : "nothing.unsure");
     }
 
     /** Things in a row, the last one joined by the language's “and”. */

@@ -107,7 +107,7 @@ public record Handout(
     /** Why there is no page to hand over: what {@link #lacks()} says, or that nothing was judged. */
     public Optional<String> lacksAdvice() {
         return lacks().or(() ->
-                assessment.advice().anyJudged() ? Optional.empty() : Optional.of(words.text("withheld.unjudged")));
+                assessment.advice().isJudged() ? Optional.empty() : Optional.of(words.text("handout.refused")));
     }
 
     private Optional<String> lacksHead() {

@@ -16,39 +16,53 @@ import java.util.Optional;
  */
 final class Misfits {
 
+    /** A mark at least this likely wrong is named as in doubt (see the accuracy study for how often that is false). */
+    static final double NAMED = 0.12;
     /**
-     * A mark is doubted when being wrong explains it better than being right by this much: twice the logarithm of the
-     * odds against a wrong mark, set so that about 1 clean sheet in 60 raises a false doubt (see the accuracy study).
+     * The score from which a mark that only habits speak against is mentioned; with one view nothing but habits can speak
+     * against most marks, so they must speak louder.
      */
-    private static final double DOUBTED = 4.6;
+    static final double MENTIONED = 3.0;
+
+    static final double MENTIONED_IN_ONE_VIEW = 6.0;
     /** The s of a wrong mark's offset over the focal length: 41 px of 1460. */
     private static final double WRONG_SHARE = 0.028;
     /** Below this share of its own variance a residual cannot be told from what the mark itself decided. */
     private static final double REDUNDANT = 0.02;
 
-    /** The odds that a mark is wrong before anything is seen of it: some one in fifty, common practice. */
-    private static final double USUALLY_WRONG = 0.02;
+    /** The odds that a mark is wrong before anything is seen of it: assumed, no source. */
+    private static final double USUALLY_WRONG = 0.03;
 
     private Misfits() {}
 
     /** How much better a wrong mark explains what is seen than a right one, and by how many pixels it would have to move. */
     record Misfit(Sight sight, double score, double offPx) {
 
+        /** The natural logarithm of the odds that the mark is wrong. */
+        double logOdds() {
+            return Math.log(USUALLY_WRONG) + score / 2;
+        }
+
         /** How likely the mark is wrong. */
         double odds() {
-            double wrong = USUALLY_WRONG * Math.exp(Math.min(score, 200) / 2);
-            return wrong / (1 + wrong);
+            return 1 / (1 + Math.exp(-logOdds()));
+        }
+
+        Problem.MarkName name() {
+            return new Problem.MarkName(sight.view, sight.name);
         }
     }
 
-    static Optional<Misfit> worst(List<Knowledge> knowledge, State state, Laplace laplace) {
+    /** Of every mark whose residual is worth a look, the greatest score first. */
+    static List<Misfit> of(List<Knowledge> knowledge, State state, Laplace laplace) {
         List<Misfit> all = new ArrayList<>();
         for (Knowledge k : knowledge) {
             if (k instanceof Sight sight) {
                 test(sight, state, laplace).ifPresent(all::add);
             }
         }
-        return all.stream().max(Comparator.comparingDouble(Misfit::score)).filter(m -> m.score > DOUBTED);
+        all.sort(Comparator.comparingDouble(Misfit::score).reversed());
+        return all;
     }
 
     private static Optional<Misfit> test(Sight sight, State state, Laplace laplace) {

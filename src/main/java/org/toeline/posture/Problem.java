@@ -38,6 +38,8 @@ final class Problem {
     private static final double BALL_ANYWHERE_M = 2.0;
 
     private static final double FIXED_M = 1e-5;
+    /** How much looser habits are taken where evidence alone is asked. */
+    private static final double LOOSENED = 8;
     /**
      * How a layout that is laid again along the target line differs from the first time: moved by a step (metres),
      * turned by what the eye does not see (radians, 1.5°); common practice.
@@ -50,11 +52,25 @@ final class Problem {
     final ClubStance stance;
     final List<Knowledge> knowledge = new ArrayList<>();
     private final Set<MarkName> leftOut;
+    private final Belief belief;
 
     /** A mark by where it is and what it is called in documents. */
     record MarkName(View view, String name) {}
 
+    /** What is believed of the player's body. */
+    enum Belief {
+        /** How people usually are built and stand. */
+        HABITS,
+        /** What no player can help: bones, hands on the grip, feet on the floor; habits loosened eightfold. */
+        EVIDENCE
+    }
+
     Problem(MarkSheet sheet, Set<MarkName> leftOut) {
+        this(sheet, leftOut, Belief.HABITS);
+    }
+
+    Problem(MarkSheet sheet, Set<MarkName> leftOut, Belief belief) {
+        this.belief = belief;
         this.sheet = sheet;
         this.leftOut = leftOut;
         this.used = sheet.views().stream().filter(Problem::marked).toList();
@@ -106,6 +122,15 @@ final class Problem {
         return new State(x, frames);
     }
 
+    /** Another start, its cameras elsewhere; {@code which} from 0 to {@link CameraHabits#OTHER_STARTS}, exclusive. */
+    State otherStart(int which) {
+        State start = start();
+        double[] x = start.x.clone();
+        used.forEach(v -> CameraHabits.elsewhere(which, v, unknowns, x));
+        start.moveTo(x);
+        return start;
+    }
+
     /** Roughly where the ball lies in the layout: where the lines meet is unknown, so its middle. */
     private double[] floorMiddle() {
         double t = 0;
@@ -148,7 +173,10 @@ final class Problem {
         knowledge.add(
                 Usually.one(Source.BODY, unknowns.playerSize(), population.logSizeMean(), population.logSizeSigma()));
         if (!unknowns.landmarks().isEmpty()) {
-            knowledge.add(new BodyHabits(unknowns, population));
+            knowledge.add(new BodyHabits(unknowns, population, belief == Belief.HABITS ? 1 : LOOSENED));
+        }
+        if (belief == Belief.EVIDENCE) {
+            Anatomy.know(unknowns, population, knowledge);
         }
     }
 

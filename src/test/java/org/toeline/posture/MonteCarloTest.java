@@ -41,8 +41,7 @@ class MonteCarloTest {
         minimum.descend(0);
         State state = minimum.state();
         Laplace laplace = new Laplace(problem.knowledge, state, problem.unknowns);
-        List<Reading> linear =
-                Readings.of(PostureEstimator.posture(problem, state, new Posture.Fit(0, 1), laplace, List.of()));
+        List<Reading> linear = Readings.of(PostureEstimator.posture(problem, state, laplace));
         double[][] drawn = new double[linear.size()][DRAWS];
         SplittableRandom random = new SplittableRandom(101);
         double[] best = state.x.clone();
