@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.toeline.mark.FloorKind;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorReference;
 
@@ -49,6 +51,25 @@ record FloorLines(List<List<FloorReference>> along, List<List<FloorReference>> a
         if (line.size() > 1) {
             lines.add(line.stream().sorted(Comparator.comparingDouble(on)).toList());
         }
+    }
+
+    /** Whether no point lies on the other side of one that the program's own layouts have it on, along the target line. */
+    static boolean isAsUsual(FloorLayout floor) {
+        for (FloorKind kind : FloorKind.values()) {
+            List<FloorReference> usual = kind.layout().points();
+            for (FloorReference a : usual) {
+                for (FloorReference b : usual) {
+                    Optional<FloorReference> hereA = floor.point(a.id());
+                    Optional<FloorReference> hereB = floor.point(b.id());
+                    if (hereA.isPresent()
+                            && hereB.isPresent()
+                            && (a.t() - b.t()) * (hereA.get().t() - hereB.get().t()) < -ONE_LINE_M * ONE_LINE_M) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
     }
 
     /** Every line along the target line from its other end: the name of each point by what it would be called then. */

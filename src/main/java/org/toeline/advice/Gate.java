@@ -1,8 +1,10 @@
 package org.toeline.advice;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.toeline.advice.Contradiction.Clash;
 import org.toeline.mark.MarkSheet;
@@ -21,10 +23,17 @@ public final class Gate {
     private static final double SUSPECT_MISFIT = 1.4;
 
     private static final double BROKEN_MISFIT = 2.2;
-    private static final int SUSPECT_DOUBTS = 2;
+    private static final int SUSPECT_DOUBTS = 1;
     private static final int BROKEN_DOUBTS = 4;
     /** By so much a slip undone must lower the misfit before it is believed, squared standard deviations. */
     private static final double FAR_BETTER = 30;
+    /**
+     * Misfits as near to each other as this tell nothing apart: then the floor is as the program's own layouts have it, and the slip
+     * is the one named first.
+     */
+    private static final double AS_GOOD = 6;
+    /** So many of the ways to undo a slip, those that fit best with every mark, are looked at more closely. */
+    private static final int LOOKED_AT = 3;
 
     private Gate() {}
 
@@ -35,25 +44,36 @@ public final class Gate {
         if (!broken && now.perDegree() < SUSPECT_MISFIT && now.doubts() < SUSPECT_DOUBTS) {
             return Optional.empty();
         }
-        Optional<Tried> best = tried(sheet).stream()
-                .filter(t -> isSound(t.soundness) && t.soundness.misfit() < now.misfit() - FAR_BETTER)
-                .min(Comparator.comparingDouble(t -> t.soundness.misfit()));
+        double better = broken ? 0 : FAR_BETTER;
+        List<Mend> all = Arrays.stream(Slip.values())
+                .flatMap(s -> s.mends(sheet).stream())
+                .toList();
+        List<Tried> sound = tried(all, posture.fit().chiSquare() - better).stream()
+                .filter(t -> isSound(t.soundness) && t.soundness.misfit() < now.misfit() - better)
+                .toList();
+        Optional<Mend> best = best(sound);
         if (!broken && best.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Contradiction(clash(now), view(now), best.map(Tried::mend)));
+        return Optional.of(new Contradiction(clash(now), view(now), best));
     }
 
     /** A slip undone in the way that fits best; empty where it cannot have been made. */
     public static Optional<Mend> best(MarkSheet sheet, Slip slip) {
-        return slip.mends(sheet).stream()
-                .map(Gate::tried)
-                .min(Comparator.comparing((Tried t) -> !isSound(t.soundness)).thenComparing(t -> t.soundness.misfit()))
-                .map(Tried::mend);
+        List<Tried> all = tried(slip.mends(sheet), Double.POSITIVE_INFINITY);
+        List<Tried> sound = all.stream().filter(t -> isSound(t.soundness)).toList();
+        return best(sound.isEmpty() ? all : sound);
     }
 
-    private static Tried tried(Mend mend) {
-        return new Tried(mend, Soundness.of(mend.sheet(), PostureEstimator.estimate(mend.sheet())));
+    /** The first of those that fit as well as any. */
+    private static Optional<Mend> best(List<Tried> all) {
+        double least = all.stream().mapToDouble(t -> t.soundness.misfit()).min().orElse(0);
+        return all.stream()
+                .filter(t -> t.soundness.misfit() <= least + AS_GOOD)
+                .min(Comparator.comparing((Tried t) ->
+                                !FloorLines.isAsUsual(t.mend.sheet().floor()))
+                        .thenComparing(t -> t.mend.slip()))
+                .map(Tried::mend);
     }
 
     private static boolean isSound(Soundness soundness) {
@@ -64,14 +84,16 @@ public final class Gate {
 
     private record Tried(Mend mend, Soundness soundness) {}
 
-    private static List<Tried> tried(MarkSheet sheet) {
-        List<Tried> all = new ArrayList<>();
-        for (Slip slip : Slip.values()) {
-            for (Mend mend : slip.mends(sheet)) {
-                all.add(tried(mend));
-            }
-        }
-        return all;
+    /** Those few that fit best when every mark is taken for right, and better than the sheet does as it is. */
+    private static List<Tried> tried(List<Mend> mends, double below) {
+        Map<Mend, Double> misfits = new HashMap<>();
+        mends.forEach(m -> misfits.put(m, PostureEstimator.fit(m.sheet()).chiSquare()));
+        return mends.stream()
+                .filter(m -> misfits.get(m) < below)
+                .sorted(Comparator.comparing(misfits::get))
+                .limit(LOOKED_AT)
+                .map(m -> new Tried(m, Soundness.of(m.sheet(), PostureEstimator.estimate(m.sheet()))))
+                .toList();
     }
 
     private static Clash clash(Soundness now) {

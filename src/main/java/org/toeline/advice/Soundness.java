@@ -11,6 +11,7 @@ import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
+import org.toeline.posture.Doubt;
 import org.toeline.posture.Posture;
 
 /**
@@ -25,8 +26,11 @@ record Soundness(double misfit, double perDegree, int doubts, List<Broken> broke
     /** What cannot be, and the view it is seen in. */
     record Broken(Clash clash, Optional<View> view) {}
 
-    /** What a mark that was put aside counts for, squared standard deviations. */
-    private static final double A_DOUBT = 16;
+    /**
+     * What a mark that was put aside counts for, squared standard deviations: a rare slip of the hand, anywhere within some
+     * tens of pixels, against a click within two.
+     */
+    private static final double A_DOUBT = 25;
     /** The tallest tee (Equipment Rules, Part 6): 4 in. */
     private static final double TALLEST_TEE_M = 0.1016;
     /** How far below the ground the underside of a ball may come out, metres: two standard deviations of a good sheet. */
@@ -46,11 +50,12 @@ record Soundness(double misfit, double perDegree, int doubts, List<Broken> broke
         ball(posture, broken);
         size(posture, broken);
         sheet.views().forEach(v -> places(v, broken));
-        double misfit = posture.fit().chiSquare() + A_DOUBT * posture.doubts().size();
+        int doubts = (int) posture.doubts().stream().filter(Doubt::moves).count();
+        double misfit = posture.likeliestFit().chiSquare() + A_DOUBT * doubts;
         return new Soundness(
                 misfit,
-                misfit / Math.max(1, posture.fit().degreesOfFreedom()),
-                posture.doubts().size(),
+                misfit / Math.max(1, posture.likeliestFit().degreesOfFreedom()),
+                doubts,
                 List.copyOf(broken));
     }
 

@@ -25,7 +25,7 @@ final class FindingsTable {
         for (Finding finding : assessment.advice().findings()) {
             out.println(line(finding));
         }
-        assessment.posture().doubts().forEach(d -> out.println("In doubt, and left out: " + WORDS.doubt(d)));
+        assessment.posture().doubts().forEach(d -> out.println("In doubt: " + WORDS.doubt(d)));
         Optional<FirstThing> first = assessment.advice().first();
         if (first.isPresent()) {
             out.println("First: " + WORDS.fault(first.get().finding()) + ", "

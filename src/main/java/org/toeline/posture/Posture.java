@@ -30,10 +30,11 @@ public final class Posture {
     private final Handedness handedness;
     private final List<Doubt> doubts;
     private final Fit fit;
+    private final Fit likeliestFit;
     private final Stature stature;
 
     /**
-     * How well all that was marked fits together, marks in doubt among it, at the fit that takes every mark for right.
+     * How well what was marked fits together.
      *
      * @param chiSquare        sum of the squared normalised residuals, those of the habits of bodies and cameras included
      * @param degreesOfFreedom how many of them are free
@@ -41,8 +42,7 @@ public final class Posture {
     public record Fit(double chiSquare, int degreesOfFreedom) {
 
         /**
-         * The misfit per degree of freedom: about 1 for marks that fit, far more where they contradict each other. No
-         * limit is drawn anywhere yet.
+         * The misfit per degree of freedom: about 1 for marks that fit, far more where they contradict each other.
          */
         public double perDegreeOfFreedom() {
             return chiSquare / Math.max(1, degreesOfFreedom);
@@ -56,6 +56,7 @@ public final class Posture {
             Handedness handedness,
             List<Doubt> doubts,
             Fit fit,
+            Fit likeliestFit,
             Stature stature) {
         this.hypotheses = List.copyOf(hypotheses);
         this.cameras = Map.copyOf(cameras);
@@ -65,6 +66,7 @@ public final class Posture {
         this.handedness = handedness;
         this.doubts = List.copyOf(doubts);
         this.fit = fit;
+        this.likeliestFit = likeliestFit;
         this.stature = stature;
     }
 
@@ -124,8 +126,14 @@ public final class Posture {
         return doubts;
     }
 
+    /** At the fit that takes every mark for right, those in doubt among them. */
     public Fit fit() {
         return fit;
+    }
+
+    /** Under the likeliest hypothesis, without the marks that are wrong by it. */
+    public Fit likeliestFit() {
+        return likeliestFit;
     }
 
     /** How tall the player is, as told and as the marks show; within what {@link Stature} allows. */

@@ -31,9 +31,15 @@ public final class PostureEstimator {
                 likeliest.problem,
                 likeliest.state,
                 whole.fit(),
+                likeliest.fit(),
                 hypotheses.all(),
                 hypotheses.doubts(),
                 stature(likeliest.problem.unknowns, likeliest.state, likeliest.laplace));
+    }
+
+    /** How well a sheet's marks fit together when all are taken for right: what {@link Posture#fit()} answers, sooner. */
+    public static Posture.Fit fit(MarkSheet sheet) {
+        return Fitted.whole(sheet).fit();
     }
 
     /** What one state says, with no mark in doubt. */
@@ -42,6 +48,7 @@ public final class PostureEstimator {
         return posture(
                 problem,
                 state,
+                new Posture.Fit(0, 1),
                 new Posture.Fit(0, 1),
                 List.of(sure),
                 List.of(),
@@ -52,6 +59,7 @@ public final class PostureEstimator {
             Problem problem,
             State state,
             Posture.Fit fit,
+            Posture.Fit likeliestFit,
             List<Hypothesis> hypotheses,
             List<Doubt> doubts,
             Stature stature) {
@@ -60,7 +68,7 @@ public final class PostureEstimator {
         state.frames()
                 .forEach((view, frame) -> cameras.put(
                         view, CameraFrame.fromBall(frame.camera(state.x), state.x[ball], state.x[ball + 1])));
-        return new Posture(hypotheses, cameras, problem.used, problem.sheet.handedness(), doubts, fit, stature);
+        return new Posture(hypotheses, cameras, problem.used, problem.sheet.handedness(), doubts, fit, likeliestFit, stature);
     }
 
     private static Stature stature(Unknowns unknowns, State state, Laplace laplace) {

@@ -1,6 +1,7 @@
 package org.toeline.study;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,7 +13,8 @@ import org.toeline.mark.MarkSheet;
 
 /**
  * Prints how many contradictory lessons are seen through and how often the likeliest slip is right, and how many good ones
- * are withheld. Arguments: number of lessons of each sort (default 100), then a first seed (default 7000000).
+ * are withheld. Arguments: number of lessons of each sort (default 100), a first
+ * seed (default 7000000), then one kind of scene (default all).
  */
 public final class ContradictionStudy {
 
@@ -26,10 +28,14 @@ public final class ContradictionStudy {
         int right;
         final Map<String, Integer> likely = new TreeMap<>();
         final Map<String, Integer> clashes = new TreeMap<>();
+        final List<Double> misfits = new ArrayList<>();
+        int doubted;
         final List<Long> silent = new ArrayList<>();
 
         void add(long seed, Assessment a, String cause) {
             lessons++;
+            misfits.add(a.posture().likeliestFit().perDegreeOfFreedom());
+            doubted += a.posture().doubts().isEmpty() ? 0 : 1;
             if (a.advice().withheld().isEmpty()) {
                 silent.add(seed);
                 spoken += a.advice().findings().stream().anyMatch(Finding::isJudged) ? 1 : 0;
@@ -66,34 +72,25 @@ public final class ContradictionStudy {
     public static void main(String[] args) {
         int lessons = args.length > 0 ? Integer.parseInt(args[0]) : 100;
         long seed = args.length > 1 ? Long.parseLong(args[1]) : 7_000_000;
+        List<SceneKind> kinds = args.length > 2 ? List.of(SceneKind.valueOf(args[2])) : List.of(SceneKind.values());
         System.out.println(
                 "| lessons spoilt by | filmed | judged | with a first thing | cause right | said to be | clash |");
-        for (SceneKind kind : List.of(SceneKind.BOTH_AND_RODS, SceneKind.SEPARATE_TAKES)) {
+        for (SceneKind kind : kinds) {
             for (Nonsense nonsense : Nonsense.values()) {
-                print(nonsense.name(), kind, spoilt(nonsense, kind, seed, lessons));
-            }
-        }
-        for (Nonsense nonsense : List.of(Nonsense.OTHER_HAND, Nonsense.VIEWS_EXCHANGED, Nonsense.MIRRORED)) {
-            print(nonsense.name(), SceneKind.BOTH, spoilt(nonsense, SceneKind.BOTH, seed, lessons));
-        }
-        for (SceneKind kind : List.of(SceneKind.FACE_ON_AND_RODS, SceneKind.FACE_ON, SceneKind.DOWN_THE_LINE)) {
-            for (Nonsense nonsense : Nonsense.values()) {
-                boolean needsBoth = nonsense == Nonsense.SAME_CLIP_TWICE || nonsense == Nonsense.ANOTHER_CLIP;
-                boolean needsRods = nonsense.ordinal() <= Nonsense.TARGET_REVERSED.ordinal();
-                if (!needsBoth && !(needsRods && !kind.rods)) {
+                if (nonsense.isPossible(kind)) {
                     print(nonsense.name(), kind, spoilt(nonsense, kind, seed, lessons));
                 }
             }
-        }
-        for (SceneKind kind : SceneKind.values()) {
-            print("nothing", kind, good(kind, seed + 1_000_000, 2 * lessons));
+            print("nothing", kind, good(kind, seed + 1_000_000, 4 * lessons));
         }
     }
 
     private static void print(String what, SceneKind kind, Count c) {
+        List<Double> misfits = new ArrayList<>(c.misfits);
+        Collections.sort(misfits);
         System.out.printf(
                 Locale.ROOT,
-                "| %s | %s | %d of %d | %d | %d | %s | %s | %s%n",
+                "| %s | %s | %d of %d | %d | %d | %s | %s | %s misfit to %.2f, %.2f; %d with doubts%n",
                 what,
                 kind.words,
                 c.spoken,
@@ -102,6 +99,9 @@ public final class ContradictionStudy {
                 c.right,
                 c.likely,
                 c.clashes,
-                c.silent.size() > 5 ? "" : c.silent);
+                c.silent.size() > 5 ? "" : c.silent,
+                misfits.get(misfits.size() * 98 / 100),
+                misfits.get(misfits.size() - 1),
+                c.doubted);
     }
 }

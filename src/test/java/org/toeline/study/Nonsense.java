@@ -150,6 +150,16 @@ enum Nonsense {
     /** @param other the sheet of another scene */
     abstract MarkSheet of(MarkSheet sheet, MarkSheet other, SplittableRandom random);
 
+    /** Whether scenes of a kind have what is spoilt, and more than that to contradict it. */
+    boolean isPossible(SceneKind kind) {
+        boolean both = kind.faceOn && kind.downTheLine;
+        return switch (this) {
+            case ROD_TURNED_IN_ONE_VIEW, CROSS_ROD_TURNED_IN_ONE_VIEW -> both && kind.rods;
+            case SAME_CLIP_TWICE, ANOTHER_CLIP -> both;
+            default -> ordinal() > TARGET_REVERSED.ordinal() || kind.rods;
+        };
+    }
+
     private interface Spoil {
         ViewMarks of(ViewMarks view);
     }

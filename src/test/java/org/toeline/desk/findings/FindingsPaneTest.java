@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
@@ -16,6 +18,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
+import org.toeline.advice.Slip;
 import org.toeline.advice.Words;
 import org.toeline.ledger.LessonDocument;
 
@@ -23,11 +26,12 @@ import org.toeline.ledger.LessonDocument;
 @ExtendWith(ApplicationExtension.class)
 class FindingsPaneTest {
 
+    private final List<Slip> mended = new ArrayList<>();
     private FindingsPane pane;
 
     @Start
     void start(Stage stage) {
-        pane = new FindingsPane();
+        pane = new FindingsPane(mended::add);
         stage.setScene(new Scene(pane, 420, 760));
         stage.show();
     }
