@@ -131,7 +131,7 @@ public final class Ink {
         return verdict.map(v -> switch (v) {
                     case IN_RANGE -> BLUE;
                     case OUT_LOW, OUT_HIGH -> VERMILION;
-                    case TOO_CLOSE, CANNOT_TELL -> GREY;
+                    default -> GREY;
                 })
                 .orElse(GREY);
     }
@@ -141,7 +141,7 @@ public final class Ink {
         g.setColor(color(verdict));
         Shape ring = new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
         float line = (float) (radius * 0.38);
-        if (verdict.isEmpty()) {
+        if (verdict.filter(Verdict::isJudged).isEmpty()) {
             g.fill(new java.awt.geom.Rectangle2D.Double(x - line / 2, y - radius, line, 2 * radius));
         } else if (verdict.get() == Verdict.IN_RANGE) {
             g.fill(ring);

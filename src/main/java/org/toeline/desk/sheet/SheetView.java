@@ -41,7 +41,7 @@ final class SheetView extends BorderPane {
     private final Sheet sheet;
     private final PicturePane picture;
     private final MarkingPane marking;
-    private final FindingsPane findings = new FindingsPane();
+    private final FindingsPane findings;
     private final Toolbar toolbar;
     private final ViewRow views;
     private final ClipSteps steps;
@@ -57,6 +57,7 @@ final class SheetView extends BorderPane {
     SheetView(LessonModel model, Sheet sheet) {
         this.model = model;
         this.sheet = sheet;
+        this.findings = new FindingsPane(sheet::mend);
         this.lines = new OverlayLines(sheet::assessment);
         this.filmedAt = new FilmedAt(model, sheet.clips());
         this.picture = new PicturePane(model, lines, sheet.assistant());

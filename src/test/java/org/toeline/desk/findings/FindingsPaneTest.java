@@ -3,6 +3,8 @@ package org.toeline.desk.findings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
@@ -13,6 +15,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
+import org.toeline.advice.Slip;
 import org.toeline.advice.Words;
 import org.toeline.desk.ScreenPicture;
 import org.toeline.ledger.LessonDocument;
@@ -21,11 +24,12 @@ import org.toeline.ledger.LessonDocument;
 @ExtendWith(ApplicationExtension.class)
 class FindingsPaneTest {
 
+    private final List<Slip> mended = new ArrayList<>();
     private FindingsPane pane;
 
     @Start
     void start(Stage stage) {
-        pane = new FindingsPane();
+        pane = new FindingsPane(mended::add);
         stage.setScene(new Scene(pane, 420, 760));
         stage.show();
     }
