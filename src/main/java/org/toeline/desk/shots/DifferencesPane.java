@@ -33,7 +33,9 @@ final class DifferencesPane extends VBox {
     private static final String LINE = "shots-line";
 
     private final ComboBox<Choice> with = new ComboBox<>();
+    private final Label sentence = wrapped("shots-sentence");
     private final TextGrid grid = new TextGrid(WHOLE);
+    private final TextGrid spreads = new TextGrid(1);
     private final Label help = wrapped("hint");
     private final TextGrid expected = new TextGrid(0);
     private boolean filling;
@@ -59,7 +61,9 @@ final class DifferencesPane extends VBox {
         grid.setId("shots-differences");
         help.setId("shots-differences-help");
         expected.setId("shots-expected");
-        VBox all = new VBox(8, grid, help, expected);
+        sentence.setId("shots-sentence");
+        spreads.setId("shots-spreads");
+        VBox all = new VBox(8, sentence, grid, spreads, help, expected);
         all.setPadding(new Insets(2, 8, 2, 2));
         ScrollPane scroll = new ScrollPane(all);
         scroll.setFitToWidth(true);
@@ -94,12 +98,23 @@ final class DifferencesPane extends VBox {
                 compared.comparison().isPresent()
                         ? differences(compared, units)
                         : middles(compared.setups().get(0), compared, units));
+        sentence.setText(compared.comparison()
+                .map(c -> new ChangeSentence(units).of(c))
+                .orElse(""));
+        sentence.setManaged(!sentence.getText().isEmpty());
+        spreads.show(compared.comparison().map(SpreadLines::of).orElse(List.of()));
         help.setText(help(compared));
         List<List<TextGrid.Cell>> lines = new ArrayList<>();
         if (!expectations.isEmpty()) {
             lines.add(List.of(TextGrid.Cell.of(Texts.of("shots.expected"), HEAD)));
         }
         expectations.forEach(e -> lines.add(List.of(TextGrid.Cell.of(e, LINE))));
+        DeliveryWords delivery = new DeliveryWords(units);
+        compared.setups().forEach(s -> delivery.faceAndPath(s).ifPresent(f -> lines.add(List.of(TextGrid.Cell.of(f, LINE)))));
+        ComparedSetups.Setup last = compared.setups().get(compared.setups().size() - 1);
+        last.window()
+                .ifPresent(w -> last.middle(ShotFigure.BALL_SPEED)
+                        .ifPresent(m -> lines.add(List.of(TextGrid.Cell.of(delivery.window(m.centre(), w), LINE)))));
         expected.show(lines);
     }
 
