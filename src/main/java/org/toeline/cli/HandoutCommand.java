@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import org.toeline.advice.Words;
 import org.toeline.document.WholeFile;
+import org.toeline.handout.Handout;
 import org.toeline.ledger.DocumentException;
 import org.toeline.video.ClipException;
 import picocli.CommandLine.Command;
@@ -16,12 +18,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Everything the player takes home. */
-@Command(
-        name = "handout",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Writes the still and the page (PDF and HTML) of a lesson, named by the player's initials and the"
-                + " date, and prints where they are.")
+@Command(name = "handout", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class HandoutCommand implements Callable<Integer> {
 
     @Spec
@@ -30,16 +27,19 @@ final class HandoutCommand implements Callable<Integer> {
     @Mixin
     private HandoutChoices choices;
 
-    @Parameters(paramLabel = "LESSON.json", description = "A lesson document.")
+    @Parameters(paramLabel = "LESSON.json")
     private Path lesson;
 
-    @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder they go into.")
+    @Option(names = "--out", required = true, paramLabel = "DIR")
     private Path out;
 
     @Override
     public Integer call() throws DocumentException, ClipException, IOException {
-        Map<String, byte[]> files =
-                new TreeMap<>(StillCommand.handout(lesson, choices).files(choices.paper()));
+        Handout handout = StillCommand.handout(lesson, choices);
+        if (!handout.isJudged()) {
+            throw new DocumentException(Words.english().text("handout.refused", lesson.toString()));
+        }
+        Map<String, byte[]> files = new TreeMap<>(handout.files(choices.paper()));
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             WholeFile.write(out.resolve(file.getKey()), file.getValue());
             spec.commandLine().getOut().println(out.resolve(file.getKey()));

@@ -2,7 +2,8 @@ package org.toeline.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -65,9 +66,9 @@ class JsonTest {
 
     @Test
     void aNumberThatIsNoneIsNotWritten() {
-        assertThatIllegalArgumentException()
+        assertThatIllegalStateException()
                 .isThrownBy(() -> Json.bytes(Json.object().put("a", Double.NaN)));
-        assertThatIllegalArgumentException()
+        assertThatIllegalStateException()
                 .isThrownBy(() -> Json.line(Json.object().put("a", Double.POSITIVE_INFINITY)));
     }
 
@@ -97,5 +98,14 @@ class JsonTest {
                     .doesNotContain("JsonSchemaFactory")
                     .doesNotContain("ATOMIC_MOVE");
         }
+    }
+
+    /** What a person reads names no class of a library. */
+    @Test
+    void whatComesAfterIsSaidPlainly() {
+        assertThatThrownBy(() -> Json.read("{\"a\": 1} {"))
+                .hasMessageContaining("line 1")
+                .hasMessageContaining("something stands after its end")
+                .hasMessageNotContaining("jackson");
     }
 }
