@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
@@ -24,7 +25,6 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
     static final TypedShot EMPTY = new TypedShot(new Shot(Map.of()), Map.of());
 
     private static final Pattern KEPT = Pattern.compile("\\s*\\[([a-z-]+)\\? ([^\\]]*)\\]");
-    private static final String NO_BACK_SPIN = "back spin is needed beside it";
 
     TypedShot {
         if (unread.isEmpty()) {
@@ -103,7 +103,7 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
         String typed = unread.get(meaning);
         return typed == null
                 ? Optional.empty()
-                : Optional.of(TypedFigure.of(typed, meaning, unit).fault().orElse(NO_BACK_SPIN));
+                : Optional.of(TypedFigure.of(typed, meaning, unit).fault().orElseGet(() -> Texts.of("shots.note.no-back-spin")));
     }
 
     /** The row with other text in one of its cells; the same text changes nothing. */
