@@ -2,9 +2,7 @@ package org.toeline.advice;
 
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.toeline.advice.Contradiction.Clash;
 import org.toeline.mark.MarkSheet;
@@ -86,12 +84,13 @@ public final class Gate {
 
     /** Those few that fit best when every mark is taken for right, and better than the sheet does as it is. */
     private static List<Tried> tried(List<Mend> mends, double below) {
-        Map<Mend, Double> misfits = new HashMap<>();
-        mends.forEach(m -> misfits.put(m, PostureEstimator.fit(m.sheet()).chiSquare()));
+        record Fitted(Mend mend, double misfit) {}
         return mends.stream()
-                .filter(m -> misfits.get(m) < below)
-                .sorted(Comparator.comparing(misfits::get))
+                .map(m -> new Fitted(m, PostureEstimator.fit(m.sheet()).chiSquare()))
+                .filter(f -> f.misfit < below)
+                .sorted(Comparator.comparingDouble(Fitted::misfit))
                 .limit(LOOKED_AT)
+                .map(Fitted::mend)
                 .map(m -> new Tried(m, Soundness.of(m.sheet(), PostureEstimator.estimate(m.sheet()))))
                 .toList();
     }

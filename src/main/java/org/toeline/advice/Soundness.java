@@ -53,10 +53,7 @@ record Soundness(double misfit, double perDegree, int doubts, List<Broken> broke
         int doubts = (int) posture.doubts().stream().filter(Doubt::moves).count();
         double misfit = posture.likeliestFit().chiSquare() + A_DOUBT * doubts;
         return new Soundness(
-                misfit,
-                misfit / Math.max(1, posture.likeliestFit().degreesOfFreedom()),
-                doubts,
-                List.copyOf(broken));
+                misfit, misfit / Math.max(1, posture.likeliestFit().degreesOfFreedom()), doubts, List.copyOf(broken));
     }
 
     private static void cameras(Posture posture, List<Broken> broken) {

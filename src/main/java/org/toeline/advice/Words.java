@@ -394,7 +394,11 @@ public final class Words {
                 .map(this::name)
                 .map(n -> text("doubt.landmark", n))
                 .orElseGet(() -> doubt.mark().equals("ball") ? text("doubt.ball") : text("doubt.floor", doubt.mark()));
-        return text(doubt.moves() ? "doubt" : "doubt.unusual", sentenceCase(name), figures.number(doubt.offPx(), 0), name(doubt.view()));
+        return text(
+                doubt.moves() ? "doubt" : "doubt.unusual",
+                sentenceCase(name),
+                figures.number(doubt.offPx(), 0),
+                name(doubt.view()));
     }
 
     /** What would help most against an uncertainty that comes from there. */

@@ -71,7 +71,8 @@ final class ShotsCommand implements Callable<Integer> {
     @Option(
             names = "--turns",
             paramLabel = "HEADING",
-            description = "Compares the two setups named under that heading of the one table, in the order they were hit.")
+            description =
+                    "Compares the two setups named under that heading of the one table, in the order they were hit.")
     private @Nullable String turns;
 
     @Option(
@@ -202,7 +203,9 @@ final class ShotsCommand implements Callable<Integer> {
         after.ifPresent(report::print);
         comparison.ifPresent(c -> report.print(
                 c,
-                turns == null ? before.table.file().toString() : before.setupsUnder(turns).get(0),
+                turns == null
+                        ? before.table.file().toString()
+                        : before.setupsUnder(turns).get(0),
                 turns == null
                         ? after.orElseThrow().table.file().toString()
                         : before.setupsUnder(turns).get(1)));

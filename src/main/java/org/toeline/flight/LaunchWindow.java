@@ -49,8 +49,9 @@ public record LaunchWindow(List<OfModel> models) {
     }
 
     public static LaunchWindow of(double speedMps, Air air) {
-        return new LaunchWindow(
-                FlightBand.MODELS.parallelStream().map(m -> of(speedMps, new Trajectory(air, m))).toList());
+        return new LaunchWindow(FlightBand.MODELS.parallelStream()
+                .map(m -> of(speedMps, new Trajectory(air, m)))
+                .toList());
     }
 
     private record Flown(double deg, double rpm, double carryM) {}
@@ -68,9 +69,8 @@ public record LaunchWindow(List<OfModel> models) {
         Flown best = all.stream()
                 .max(java.util.Comparator.comparingDouble(Flown::carryM))
                 .orElseThrow();
-        List<Flown> near = all.stream()
-                .filter(f -> f.carryM >= NEARLY * best.carryM)
-                .toList();
+        List<Flown> near =
+                all.stream().filter(f -> f.carryM >= NEARLY * best.carryM).toList();
         return new OfModel(
                 trajectory.aerodynamics().words(),
                 best.deg,

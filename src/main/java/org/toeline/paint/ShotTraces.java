@@ -48,13 +48,14 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
     /** From above, an ellipse that holds about half of the shots: by the spread of where they landed. */
     private void half(List<ShotPicture.Trace> shots) {
         List<ImagePoint> landed = shots.stream()
-                .flatMap(s -> view.measured(s)
-                        .or(() -> s.computed()
-                                .map(f -> new ImagePoint(view.x(f.landing()), view.y(f.landing()))))
+                .flatMap(s -> view
+                        .measured(s)
+                        .or(() -> s.computed().map(f -> new ImagePoint(view.x(f.landing()), view.y(f.landing()))))
                         .stream())
                 .toList();
         LandingEllipse.of(landed).ifPresent(e -> {
-            g.setColor(new Color(pen.color().getRed(), pen.color().getGreen(), pen.color().getBlue(), 40));
+            g.setColor(new Color(
+                    pen.color().getRed(), pen.color().getGreen(), pen.color().getBlue(), 40));
             g.fill(e);
             g.setColor(pen.color());
             g.setStroke(pen.stroke(1.6f));

@@ -68,7 +68,8 @@ public final class PostureEstimator {
         state.frames()
                 .forEach((view, frame) -> cameras.put(
                         view, CameraFrame.fromBall(frame.camera(state.x), state.x[ball], state.x[ball + 1])));
-        return new Posture(hypotheses, cameras, problem.used, problem.sheet.handedness(), doubts, fit, likeliestFit, stature);
+        return new Posture(
+                hypotheses, cameras, problem.used, problem.sheet.handedness(), doubts, fit, likeliestFit, stature);
     }
 
     private static Stature stature(Unknowns unknowns, State state, Laplace laplace) {

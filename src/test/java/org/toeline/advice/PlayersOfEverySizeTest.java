@@ -74,7 +74,9 @@ class PlayersOfEverySizeTest {
             for (Club club : Club.values()) {
                 SHIPPED.range(kind, club).ifPresent(r -> {
                     boolean length = kind.unit() == org.toeline.reading.Unit.CENTIMETRE;
-                    assertThat(r.scaling() == Range.Scaling.STATURE).as(kind.id()).isEqualTo(length);
+                    assertThat(r.scaling() == Range.Scaling.STATURE)
+                            .as(kind.id())
+                            .isEqualTo(length);
                     if (length) {
                         assertThat(r.whom()).as(kind.id() + " " + club.id()).isEqualTo(Range.Whom.GROWN);
                     }

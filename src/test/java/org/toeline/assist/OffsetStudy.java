@@ -52,13 +52,11 @@ final class OffsetStudy {
         }
     }
 
-    private static void look(
-            PoseModel model, int n, View view, File file, Map<Landmark, List<Off>> offs, int[] counts)
+    private static void look(PoseModel model, int n, View view, File file, Map<Landmark, List<Off>> offs, int[] counts)
             throws Exception {
         var image = ImageIO.read(file);
         int w = image.getWidth();
-        Frame frame =
-                new Frame(0, 0, w, image.getHeight(), image.getRGB(0, 0, w, image.getHeight(), null, 0, w));
+        Frame frame = new Frame(0, 0, w, image.getHeight(), image.getRGB(0, 0, w, image.getHeight(), null, 0, w));
         Scenario scenario = RandomLessons.lesson(n);
         boolean right = scenario.handedness() == Handedness.RIGHT;
         counts[0]++;
@@ -79,9 +77,12 @@ final class OffsetStudy {
         double share = (double) w / Scenario.WIDTH;
         BonyPoints.table(view).forEach((landmark, from) -> {
             ImagePoint truth = Truth.pixel(
-                    scenario, view, scenario.landmarks(RandomLessons.momentS(0, 1)).get(landmark));
+                    scenario,
+                    view,
+                    scenario.landmarks(RandomLessons.momentS(0, 1)).get(landmark));
             ImagePoint at = new ImagePoint(truth.xPx() * share, truth.yPx() * share);
-            offs.computeIfAbsent(landmark, l -> new ArrayList<>()).add(off(seen, landmark, from, view, right, at, span));
+            offs.computeIfAbsent(landmark, l -> new ArrayList<>())
+                    .add(off(seen, landmark, from, view, right, at, span));
         });
     }
 
@@ -89,8 +90,7 @@ final class OffsetStudy {
             Seen seen, Landmark landmark, From from, View view, boolean right, ImagePoint truth, double span) {
         Axes axes = BonyPoints.turnsWithTrunk(landmark) ? Axes.ofTrunk(seen) : Axes.UPRIGHT;
         double[] d = axes.of(BonyPoints.joint(seen, landmark, from, right), truth);
-        double way = (right ? 1 : -1)
-                * (view == View.FACE_ON && landmark.side() == Landmark.Side.TRAIL ? -1 : 1);
+        double way = (right ? 1 : -1) * (view == View.FACE_ON && landmark.side() == Landmark.Side.TRAIL ? -1 : 1);
         return new Off(way * d[0] / span, d[1] / span);
     }
 

@@ -51,7 +51,8 @@ final class RealPersonStudy {
                 }
             }
         }
-        System.out.println("| landmark | pictures | mean out | mean up | error | stated | stated / error | cam 1 | cam 2 |");
+        System.out.println(
+                "| landmark | pictures | mean out | mean up | error | stated | stated / error | cam 1 | cam 2 |");
         System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         offs.forEach((landmark, all) -> row(landmark, all, mean(offs, landmark)));
     }
@@ -147,8 +148,7 @@ final class RealPersonStudy {
             // to the picture's right of "up" is where a right-handed player's lead side is, face-on
             double way = mark.landmark().side() == Landmark.Side.TRAIL ? -1 : 1;
             offs.computeIfAbsent(mark.landmark(), l -> new ArrayList<>())
-                    .add(new Off(
-                            camera, frame, way * (-uy * dx + ux * dy), ux * dx + uy * dy, mark.sigmaPx() / span));
+                    .add(new Off(camera, frame, way * (-uy * dx + ux * dy), ux * dx + uy * dy, mark.sigmaPx() / span));
         }
     }
 

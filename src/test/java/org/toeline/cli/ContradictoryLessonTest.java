@@ -57,7 +57,9 @@ class ContradictoryLessonTest {
                 .isEmpty();
         assertThat(object.has("first")).isFalse();
         assertThat(object.path("withheld").path("likely").asText()).isEqualTo("rod-turned");
-        assertThat(object.path("withheld").path("says").asText()).contains("camera").contains("other end");
+        assertThat(object.path("withheld").path("says").asText())
+                .contains("camera")
+                .contains("other end");
         object.path("readings")
                 .forEach(r -> assertThat(r.path("verdict").asText()).isEqualTo("withheld"));
 

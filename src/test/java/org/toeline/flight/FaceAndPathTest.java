@@ -11,8 +11,8 @@ class FaceAndPathTest {
     /** Reference: the share of 61 to 83 % towards the face (Proceedings 2018, 2(6), 249), by hand: 2° + 0.61·(−5°), 2° − 0.83·5°. */
     @Test
     void startsBetweenPathAndFace() {
-        FaceAndPath both = FaceAndPath.of(new Shot(Map.of(
-                        ShotFigure.CLUB_PATH, Math.toRadians(2), ShotFigure.FACE_TO_PATH, Math.toRadians(-5))))
+        FaceAndPath both = FaceAndPath.of(new Shot(
+                        Map.of(ShotFigure.CLUB_PATH, Math.toRadians(2), ShotFigure.FACE_TO_PATH, Math.toRadians(-5))))
                 .orElseThrow();
         assertThat(Math.toDegrees(both.mostRad())).isCloseTo(-1.05, within(1e-9));
         assertThat(Math.toDegrees(both.leastRad())).isCloseTo(-2.15, within(1e-9));

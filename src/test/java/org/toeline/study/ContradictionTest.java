@@ -50,15 +50,19 @@ class ContradictionTest {
                 .isNotEmpty()
                 .allMatch(f -> f.verdict().orElseThrow() == Verdict.WITHHELD)
                 .allMatch(f -> f.range().isEmpty());
-        assertThat(advice.withheld().get().likely().id()).isEqualTo(nonsense.likely.isEmpty() ? "unknown" : nonsense.likely);
+        assertThat(advice.withheld().get().likely().id())
+                .isEqualTo(nonsense.likely.isEmpty() ? "unknown" : nonsense.likely);
         for (Words words : List.of(Words.english(), Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE))) {
-            assertThat(words.contradiction(advice.withheld().get())).doesNotContain("{").hasSizeGreaterThan(40);
+            assertThat(words.contradiction(advice.withheld().get()))
+                    .doesNotContain("{")
+                    .hasSizeGreaterThan(40);
             assertThat(words.mend(advice.withheld().get())).doesNotContain("{").hasSizeGreaterThan(8);
         }
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"ROD_TURNED", "CROSS_ROD_TURNED_IN_ONE_VIEW", "TARGET_REVERSED", "OTHER_HAND", "VIEWS_EXCHANGED"})
+    @EnumSource(
+            names = {"ROD_TURNED", "CROSS_ROD_TURNED_IN_ONE_VIEW", "TARGET_REVERSED", "OTHER_HAND", "VIEWS_EXCHANGED"})
     void whatWasTurnedRoundCanBeTurnedBack(Nonsense nonsense) throws Exception {
         MarkSheet mended = Gate.best(spoilt(nonsense), Slip.of(nonsense.likely).orElseThrow())
                 .map(Mend::sheet)
@@ -106,7 +110,8 @@ class ContradictionTest {
         }
         Advice advice = Assessment.of(sheet).advice();
         assertThat(advice.first()).isEmpty();
-        Stream<Finding> body = advice.findings().stream().filter(f -> !f.kind().landmarks().isEmpty());
+        Stream<Finding> body =
+                advice.findings().stream().filter(f -> !f.kind().landmarks().isEmpty());
         assertThat(body).isNotEmpty().allMatch(Finding::isDraft);
         assertThat(advice.allInRange()).isFalse();
     }

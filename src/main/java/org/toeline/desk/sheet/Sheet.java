@@ -267,8 +267,9 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     /** Undoes a slip of the marking in the way that fits best. */
     void mend(Slip slip) {
         Lesson lesson = model.lesson();
-        background.run(() -> Gate.best(lesson.sheet(), slip), best -> best.filter(m -> model.lesson() == lesson)
-                .ifPresent(mend -> {
+        background.run(
+                () -> Gate.best(lesson.sheet(), slip),
+                best -> best.filter(m -> model.lesson() == lesson).ifPresent(mend -> {
                     model.mend(mend);
                     if (slip == Slip.VIEWS_EXCHANGED) {
                         view.clear();

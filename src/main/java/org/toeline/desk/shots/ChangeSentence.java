@@ -60,7 +60,8 @@ record ChangeSentence(ShotUnits units) {
         double far = Math.max(sign * e.low(), sign * e.high());
         return Texts.of(
                 "shots.change." + figure.id() + "." + way,
-                units.width(figure, Math.abs(e.difference())) + " " + units.of(figure).id(),
+                units.width(figure, Math.abs(e.difference())) + " "
+                        + units.of(figure).id(),
                 units.width(figure, near),
                 units.width(figure, far));
     }

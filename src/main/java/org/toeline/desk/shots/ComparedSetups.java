@@ -101,7 +101,13 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
             figures.add(filled);
             List<SetupFigure> middles = SetupFigure.of(filled);
             setups.add(new Setup(
-                    one.name, one.shots, one.counts, middles, curves(one, air), middleFlight(middles, air), window(middles, air)));
+                    one.name,
+                    one.shots,
+                    one.counts,
+                    middles,
+                    curves(one, air),
+                    middleFlight(middles, air),
+                    window(middles, air)));
         }
         return new ComparedSetups(
                 setups,

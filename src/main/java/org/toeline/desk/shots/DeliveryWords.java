@@ -23,7 +23,10 @@ record DeliveryWords(ShotUnits units) {
             return Optional.empty();
         }
         Shot middle = new Shot(java.util.Map.of(
-                ShotFigure.CLUB_PATH, path.get().centre(), ShotFigure.FACE_TO_PATH, face.get().centre()));
+                ShotFigure.CLUB_PATH,
+                path.get().centre(),
+                ShotFigure.FACE_TO_PATH,
+                face.get().centre()));
         return FaceAndPath.of(middle)
                 .map(f -> Texts.of(
                         "shots.face-and-path",
@@ -61,6 +64,7 @@ record DeliveryWords(ShotUnits units) {
             ToDoubleFunction<LaunchWindow.OfModel> most) {
         double low = window.models().stream().mapToDouble(least).min().orElse(0);
         double high = window.models().stream().mapToDouble(most).max().orElse(0);
-        return String.format(Locale.ROOT, low == high ? "%.0f" : "%.0f–%.0f", low, high);
+        String from = String.format(Locale.ROOT, "%.0f", low);
+        return low == high ? from : from + "–" + String.format(Locale.ROOT, "%.0f", high);
     }
 }

@@ -98,9 +98,8 @@ final class DifferencesPane extends VBox {
                 compared.comparison().isPresent()
                         ? differences(compared, units)
                         : middles(compared.setups().get(0), compared, units));
-        sentence.setText(compared.comparison()
-                .map(c -> new ChangeSentence(units).of(c))
-                .orElse(""));
+        sentence.setText(
+                compared.comparison().map(c -> new ChangeSentence(units).of(c)).orElse(""));
         sentence.setManaged(!sentence.getText().isEmpty());
         spreads.show(compared.comparison().map(SpreadLines::of).orElse(List.of()));
         help.setText(help(compared));
@@ -110,7 +109,8 @@ final class DifferencesPane extends VBox {
         }
         expectations.forEach(e -> lines.add(List.of(TextGrid.Cell.of(e, LINE))));
         DeliveryWords delivery = new DeliveryWords(units);
-        compared.setups().forEach(s -> delivery.faceAndPath(s).ifPresent(f -> lines.add(List.of(TextGrid.Cell.of(f, LINE)))));
+        compared.setups()
+                .forEach(s -> delivery.faceAndPath(s).ifPresent(f -> lines.add(List.of(TextGrid.Cell.of(f, LINE)))));
         ComparedSetups.Setup last = compared.setups().get(compared.setups().size() - 1);
         last.window()
                 .ifPresent(w -> last.middle(ShotFigure.BALL_SPEED)

@@ -154,7 +154,8 @@ final class ImportPane extends BorderPane {
                                         a.why(),
                                         String.join(" · ", a.values()))));
         imported.notes().forEach(s -> say("shots-line", "! " + s));
-        for (LeftOut out : imported.leftOut().subList(0, Math.min(SAID, imported.leftOut().size()))) {
+        for (LeftOut out :
+                imported.leftOut().subList(0, Math.min(SAID, imported.leftOut().size()))) {
             say(
                     "shots-line",
                     Texts.of(

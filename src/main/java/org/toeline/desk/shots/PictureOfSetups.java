@@ -29,8 +29,7 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         return picture(
                 own,
                 row,
-                List.of(Texts.of(
-                        "shots.picture.brief", FlightBand.MODELS.get(0).words())));
+                List.of(Texts.of("shots.picture.brief", FlightBand.MODELS.get(0).words())));
     }
 
     /** As it is written to a file: it says all that is to be known beside it, and points out no shot. */
@@ -69,7 +68,8 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         List<Flight> middle =
                 setup.measured().size() < 2 ? setup.middle().stream().skip(1).toList() : setup.middle();
         int count = (int) setup.counts().stream().filter(c -> c).count();
-        return new ShotPicture.Setup(setup.name(), count, traces, setup.measured().size() < 2 ? List.of() : middle, middles);
+        return new ShotPicture.Setup(
+                setup.name(), count, traces, setup.measured().size() < 2 ? List.of() : middle, middles);
     }
 
     private List<String> notes() {

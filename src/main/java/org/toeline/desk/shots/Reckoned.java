@@ -17,8 +17,7 @@ import org.toeline.flight.Shot;
  * @param compared this lesson's shots and, where chosen, another's
  * @param air      remembers the flights
  */
-record Reckoned(
-        List<FlownShot> shots, Optional<Implausible> together, ComparedSetups compared, RememberedFlights air) {
+record Reckoned(List<FlownShot> shots, Optional<Implausible> together, ComparedSetups compared, RememberedFlights air) {
 
     static final Reckoned NOTHING = of(
             new Asked("", List.of()),
@@ -41,12 +40,12 @@ record Reckoned(
     }
 
     /** @param watch told of each shot that is done; once it is stopped, the rest have no flight */
-    static Reckoned of(
-            Asked own, Optional<Asked> other, Order order, RememberedFlights air, Watch watch) {
+    static Reckoned of(Asked own, Optional<Asked> other, Order order, RememberedFlights air, Watch watch) {
         List<FlownShot> flown = flown(own.shots, air, watch);
         List<Shot> complete =
                 own.shots.stream().filter(s -> !s.figures().isEmpty()).toList();
-        List<ComparedSetups.Named> named = new ArrayList<>(List.of(ComparedSetups.Named.of(own.name, own.shots, flown)));
+        List<ComparedSetups.Named> named =
+                new ArrayList<>(List.of(ComparedSetups.Named.of(own.name, own.shots, flown)));
         other.ifPresent(o -> named.add(
                 order == Order.OWN_FIRST ? 1 : 0,
                 ComparedSetups.Named.of(o.name, o.shots, flown(o.shots, air, new Watch(0)))));

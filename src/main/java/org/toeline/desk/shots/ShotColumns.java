@@ -100,9 +100,8 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
         if (shot.blank()) {
             return "";
         }
-        Stream<String> aside = Stream.of(shot.shot().aside())
-                .filter(a -> !a.isEmpty())
-                .map(a -> Texts.of("shots.note.aside", a));
+        Stream<String> aside =
+                Stream.of(shot.shot().aside()).filter(a -> !a.isEmpty()).map(a -> Texts.of("shots.note.aside", a));
         Stream<String> faults = shot.unread().keySet().stream()
                 .map(m -> "✕ " + Texts.of("shots.figure." + m.id()) + ": "
                         + shot.fault(m, model.units().of(m)).orElse(""));

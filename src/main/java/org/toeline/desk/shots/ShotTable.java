@@ -49,11 +49,7 @@ final class ShotTable extends TableView<Integer> {
 
     /** How the club came to the ball. */
     static final List<Meaning> DELIVERY = List.of(
-            Meaning.ATTACK_ANGLE,
-            Meaning.CLUB_PATH,
-            Meaning.FACE_TO_PATH,
-            Meaning.DYNAMIC_LOFT,
-            Meaning.SMASH_FACTOR);
+            Meaning.ATTACK_ANGLE, Meaning.CLUB_PATH, Meaning.FACE_TO_PATH, Meaning.DYNAMIC_LOFT, Meaning.SMASH_FACTOR);
 
     private static final List<Meaning> BEFORE_FLIGHT =
             Stream.concat(LAUNCH.stream(), DELIVERY.stream()).toList();
@@ -212,11 +208,12 @@ final class ShotTable extends TableView<Integer> {
      * goes there as soon as it is, in its order.
      */
     boolean waits() {
-        return typing && !(getScene() != null
-                && getScene().getFocusOwner() instanceof TextField field
-                && field.getStyleClass().contains(FIELD)
-                && field.getParent() instanceof ShotCell cell
-                && cell.typesAt(cursorRow, cursorColumn));
+        return typing
+                && !(getScene() != null
+                        && getScene().getFocusOwner() instanceof TextField field
+                        && field.getStyleClass().contains(FIELD)
+                        && field.getParent() instanceof ShotCell cell
+                        && cell.typesAt(cursorRow, cursorColumn));
     }
 
     /** A key that came too early. */
@@ -228,7 +225,8 @@ final class ShotTable extends TableView<Integer> {
     void typeWhatWaited() {
         while (!waiting.isEmpty() && !waits() && getScene().getFocusOwner() != null) {
             KeyEvent key = waiting.remove();
-            Event.fireEvent(getScene().getFocusOwner(), key.copyFor(this, getScene().getFocusOwner()));
+            Event.fireEvent(
+                    getScene().getFocusOwner(), key.copyFor(this, getScene().getFocusOwner()));
         }
     }
 

@@ -23,8 +23,7 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
         if (speed.quantity() != Quantity.SPEED
                 || length.quantity() != Quantity.LENGTH
                 || height.quantity() != Quantity.LENGTH) {
-            throw new IllegalArgumentException(
-                    Texts.of("shots.settings.units", speed.id(), length.id(), height.id()));
+            throw new IllegalArgumentException(Texts.of("shots.settings.units", speed.id(), length.id(), height.id()));
         }
     }
 

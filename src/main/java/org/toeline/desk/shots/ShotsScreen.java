@@ -264,9 +264,8 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         if (watch.stopped()) {
             said.add(Texts.of("shots.said.stopped", watch.done(), watch.all()));
         }
-        long aside = model.rows().stream()
-                .filter(r -> !r.shot().aside().isEmpty())
-                .count();
+        long aside =
+                model.rows().stream().filter(r -> !r.shot().aside().isEmpty()).count();
         if (aside + reckoned.impossible() > 0) {
             said.add(Texts.of("shots.said.aside", aside, reckoned.impossible()));
         }

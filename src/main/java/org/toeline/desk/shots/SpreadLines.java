@@ -20,7 +20,8 @@ final class SpreadLines {
         for (SpreadDifference s : comparison.spreads()) {
             lines.add(line(
                     s.real(),
-                    Texts.of("shots.spread." + (s.real() ? s.ratio() > 1 ? "wider" : "narrower" : "unclear"),
+                    Texts.of(
+                            "shots.spread." + (s.real() ? s.ratio() > 1 ? "wider" : "narrower" : "unclear"),
                             Texts.of("shots.figure." + s.figure().id()),
                             times(s.ratio()),
                             times(s.low()),

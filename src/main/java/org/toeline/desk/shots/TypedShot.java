@@ -103,7 +103,9 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
         String typed = unread.get(meaning);
         return typed == null
                 ? Optional.empty()
-                : Optional.of(TypedFigure.of(typed, meaning, unit).fault().orElseGet(() -> Texts.of("shots.note.no-back-spin")));
+                : Optional.of(TypedFigure.of(typed, meaning, unit)
+                        .fault()
+                        .orElseGet(() -> Texts.of("shots.note.no-back-spin")));
     }
 
     /** The row with other text in one of its cells; the same text changes nothing. */

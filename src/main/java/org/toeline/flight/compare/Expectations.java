@@ -48,8 +48,7 @@ public record Expectations(List<Expectation> all) {
                             ? Expectation.Start.BEYOND_ZERO
                             : Expectation.Start.ANYWHERE,
                     node.path("provenance").asText(),
-                    Expectation.Strength.valueOf(
-                            node.path("strength").asText().toUpperCase(Locale.ROOT)),
+                    Expectation.Strength.valueOf(node.path("strength").asText().toUpperCase(Locale.ROOT)),
                     node.path("source").asText()));
         }
         return new Expectations(all);

@@ -34,7 +34,8 @@ final class Likeness {
         double last = 0;
         for (int i = 0; i < n; i++) {
             double scale = second[i] ? other : first;
-            double now = scale > 0 ? Math.max(-CUT, Math.min(CUT, (values[i] - (second[i] ? after : before)) / scale)) : 0;
+            double now =
+                    scale > 0 ? Math.max(-CUT, Math.min(CUT, (values[i] - (second[i] ? after : before)) / scale)) : 0;
             squares += now * now;
             if (i > 0 && second[i] == second[i - 1]) {
                 products += now * last;

@@ -42,7 +42,9 @@ record OrderedFigures(double[] values, boolean[] second) {
 
     /** Whether the figures of either setup vary. */
     boolean spreads() {
-        return Centre.of(of(values, false)).variance() + Centre.of(of(values, true)).variance() > 0;
+        return Centre.of(of(values, false)).variance()
+                        + Centre.of(of(values, true)).variance()
+                > 0;
     }
 
     int count(boolean of) {

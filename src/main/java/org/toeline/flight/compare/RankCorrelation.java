@@ -55,7 +55,10 @@ public record RankCorrelation(double value, double low, double high, int lessons
     public double p() {
         if (lessons <= COUNTED) {
             double[] all = RankOrders.correlations(lessons);
-            return Arrays.stream(all).filter(r -> Math.abs(r) >= Math.abs(value) - 1e-9).count() / (double) all.length;
+            return Arrays.stream(all)
+                            .filter(r -> Math.abs(r) >= Math.abs(value) - 1e-9)
+                            .count()
+                    / (double) all.length;
         }
         double held = Math.min(NEARLY_ONE, Math.abs(value));
         double t = held * Math.sqrt((lessons - 2) / (1 - held * held));

@@ -55,8 +55,8 @@ public record SetupComparison(List<Difference> differences, List<SpreadDifferenc
         List<Difference> differences = new ArrayList<>();
         places.forEach((figure, at) -> {
             OrderedFigures figures = figures(order.shots(), at, second, figure);
-            differences.add(difference(
-                    figure, figures.count(false), figures.count(true), found.get(figure), worth.of(figure)));
+            differences.add(
+                    difference(figure, figures.count(false), figures.count(true), found.get(figure), worth.of(figure)));
         });
         return new SetupComparison(
                 differences, SpreadDifference.of(order), SharesOfSides.of(order.of(false), order.of(true)));
@@ -83,7 +83,8 @@ public record SetupComparison(List<Difference> differences, List<SpreadDifferenc
             HitOrder order, Map<ShotFigure, OrderedFigures> enough, Map<ShotFigure, int[]> places) {
         List<ShotFigure> looked = List.copyOf(enough.keySet());
         int shots = order.shots().size();
-        @Nullable Shuffled shuffled = shots > Shuffled.MANY || looked.isEmpty()
+        @Nullable
+        Shuffled shuffled = shots > Shuffled.MANY || looked.isEmpty()
                 ? null
                 : Shuffled.of(
                         List.copyOf(enough.values()),
@@ -126,15 +127,15 @@ public record SetupComparison(List<Difference> differences, List<SpreadDifferenc
         return found;
     }
 
-    private static Difference difference(ShotFigure figure, int before, int after, @Nullable Found found, double worth) {
+    private static Difference difference(
+            ShotFigure figure, int before, int after, @Nullable Found found, double worth) {
         if (found == null) {
             int missing = Math.max(1, Centre.LEAST - Math.min(before, after));
             return new Difference(figure, before, after, State.TOO_FEW, null, missing, worth);
         }
         Estimate e = found.estimate;
         if (found.real || Math.max(Math.abs(e.low()), Math.abs(e.high())) <= worth) {
-            return new Difference(
-                    figure, before, after, found.real ? State.REAL : State.NOT_SHOWN, e, 0, worth);
+            return new Difference(figure, before, after, found.real ? State.REAL : State.NOT_SHOWN, e, 0, worth);
         }
         // either the interval shrinks away from zero, or to within what is worth acting on
         double aim = Math.max(Math.abs(e.difference()), worth - Math.abs(e.difference()));

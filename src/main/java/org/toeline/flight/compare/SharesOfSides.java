@@ -41,8 +41,12 @@ public record SharesOfSides(
     static List<SharesOfSides> of(List<Shot> before, List<Shot> after) {
         List<SharesOfSides> all = new ArrayList<>();
         for (ShotFigure figure : List.of(ShotFigure.SIDE, ShotFigure.LAUNCH_DIRECTION)) {
-            double[] a = before.stream().flatMapToDouble(s -> s.figure(figure).stream()).toArray();
-            double[] b = after.stream().flatMapToDouble(s -> s.figure(figure).stream()).toArray();
+            double[] a = before.stream()
+                    .flatMapToDouble(s -> s.figure(figure).stream())
+                    .toArray();
+            double[] b = after.stream()
+                    .flatMapToDouble(s -> s.figure(figure).stream())
+                    .toArray();
             if (Math.min(a.length, b.length) >= LEAST) {
                 for (Side side : Side.values()) {
                     int sign = side == Side.LEFT ? 1 : -1;

@@ -62,14 +62,20 @@ record Shuffled(double[][] statistics) {
     /** @param guard by how much the figures as they were hit must stand out more than shuffled ones */
     double p(int figure, double guard) {
         double own = statistics[figure][0] / guard - NEARLY;
-        long as = 1 + Arrays.stream(statistics[figure]).skip(1).filter(t -> t >= own).count();
+        long as = 1
+                + Arrays.stream(statistics[figure])
+                        .skip(1)
+                        .filter(t -> t >= own)
+                        .count();
         return as / (double) statistics[figure].length;
     }
 
     /** The share of shuffles in which any figure stands out as much, each measured by its own shuffles. */
     double familyP(int figure, double guard) {
         double own = statistics[figure][0] / quantile(figure) / guard - NEARLY;
-        double[] scales = IntStream.range(0, statistics.length).mapToDouble(this::quantile).toArray();
+        double[] scales = IntStream.range(0, statistics.length)
+                .mapToDouble(this::quantile)
+                .toArray();
         int as = 1;
         for (int s = 1; s < statistics[figure].length; s++) {
             for (int f = 0; f < statistics.length; f++) {

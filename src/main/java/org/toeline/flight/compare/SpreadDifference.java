@@ -53,11 +53,7 @@ public record SpreadDifference(ShotFigure figure, double ratio, double low, doub
         Set<ShotFigure> holding = Holm.holding(p);
         List<SpreadDifference> all = new ArrayList<>();
         found.forEach((figure, f) -> all.add(new SpreadDifference(
-                figure,
-                Math.exp(f[0]),
-                Math.exp(f[0] - f[1]),
-                Math.exp(f[0] + f[1]),
-                holding.contains(figure))));
+                figure, Math.exp(f[0]), Math.exp(f[0] - f[1]), Math.exp(f[0] + f[1]), holding.contains(figure))));
         return all;
     }
 

@@ -26,7 +26,8 @@ final class Worth {
 
     static Worth of(List<Shot> shots) {
         return new Worth(
-                share(shots, ShotFigure.BALL_SPEED, SPEED_MPS, 1.2), share(shots, ShotFigure.SPIN_RATE, SPIN_RAD_PER_S, MOST_SPIN));
+                share(shots, ShotFigure.BALL_SPEED, SPEED_MPS, 1.2),
+                share(shots, ShotFigure.SPIN_RATE, SPIN_RAD_PER_S, MOST_SPIN));
     }
 
     private static double share(List<Shot> shots, ShotFigure figure, double usual, double most) {

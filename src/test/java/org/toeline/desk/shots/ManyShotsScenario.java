@@ -107,7 +107,8 @@ public final class ManyShotsScenario {
             watching = true;
             long at = System.nanoTime();
             screen.model().add(more);
-            System.out.printf(Locale.ROOT, "taking them in: %.0f ms on the interface thread%n", (System.nanoTime() - at) / 1e6);
+            System.out.printf(
+                    Locale.ROOT, "taking them in: %.0f ms on the interface thread%n", (System.nanoTime() - at) / 1e6);
         } else if (given && screen.reckoned().shots().size() > shots) {
             System.out.printf(
                     Locale.ROOT,

@@ -166,7 +166,8 @@ class ShotsModelTest {
     void whatDoesNotCountIsInNoMiddle() {
         Shot usual = new Shot(java.util.Map.of(ShotFigure.BALL_SPEED, 60.0, ShotFigure.CARRY, 200.0));
         Shot impossible = usual.with(ShotFigure.CARRY, 900);
-        List<Shot> shots = List.of(usual, usual, usual.with(ShotFigure.CARRY, 100).withAside("a mishit"), impossible);
+        List<Shot> shots =
+                List.of(usual, usual, usual.with(ShotFigure.CARRY, 100).withAside("a mishit"), impossible);
         Reckoned reckoned = Reckoned.of(
                 new Reckoned.Asked("own", shots),
                 java.util.Optional.empty(),

@@ -93,10 +93,16 @@ class CentreTest {
     void likenessIsFound() {
         double sum = 0;
         for (int i = 0; i < 300; i++) {
-            HitOrder order = new SimulatedSetups(i).order(
-                    SimulatedSetups.Kind.ALIKE, 30, 30, java.util.List.of(org.toeline.flight.ShotFigure.CARRY), 0);
+            HitOrder order = new SimulatedSetups(i)
+                    .order(
+                            SimulatedSetups.Kind.ALIKE,
+                            30,
+                            30,
+                            java.util.List.of(org.toeline.flight.ShotFigure.CARRY),
+                            0);
             double[] values = order.shots().stream()
-                    .mapToDouble(s -> s.figure(org.toeline.flight.ShotFigure.CARRY).orElseThrow())
+                    .mapToDouble(
+                            s -> s.figure(org.toeline.flight.ShotFigure.CARRY).orElseThrow())
                     .toArray();
             double[] first = java.util.Arrays.copyOf(values, 30);
             double[] second = java.util.Arrays.copyOfRange(values, 30, 60);

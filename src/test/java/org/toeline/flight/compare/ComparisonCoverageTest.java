@@ -26,7 +26,9 @@ class ComparisonCoverageTest {
 
     /** Who never calls anything real is never wrong: a change of two spreads is found by fifteen shots of each. */
     @ParameterizedTest
-    @EnumSource(value = Kind.class, names = {"NORMAL", "TOPPED", "ALIKE_IN_TURNS"})
+    @EnumSource(
+            value = Kind.class,
+            names = {"NORMAL", "TOPPED", "ALIKE_IN_TURNS"})
     void whatIsThereIsFound(Kind kind) {
         Rates rates = new SimulatedSetups(3).rates(kind, 15, 15, ComparisonStudy.ONE, 2, 60);
         assertThat(rates.real()).isGreaterThan(0.75);

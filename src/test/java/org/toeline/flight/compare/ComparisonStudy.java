@@ -34,7 +34,11 @@ public final class ComparisonStudy {
         int trials = args.length > 0 ? Integer.parseInt(args[0]) : 500;
         int many = args.length > 1 ? Integer.parseInt(args[1]) : 200;
         table("One figure: false “real” in per cent · the interval holds the truth", ONE, 0, trials);
-        table("One figure, a change of 1.5 spreads: found in per cent · the interval holds the truth", ONE, 1.5, trials);
+        table(
+                "One figure, a change of 1.5 spreads: found in per cent · the interval holds the truth",
+                ONE,
+                1.5,
+                trials);
         if (many > 0) {
             table("Ten figures: any false “real” in per cent", TEN, 0, many);
         }

@@ -80,11 +80,10 @@ class ExpectationsTest {
 
     @Test
     void aHigherTeeIsExpectedToSpinLess() {
-        assertThat(Expectations.shipped().of("tee-height"))
-                .anySatisfy(e -> {
-                    assertThat(e.figure()).isEqualTo(ShotFigure.SPIN_RATE);
-                    assertThat(e.goes()).isEqualTo(Goes.DOWN);
-                });
+        assertThat(Expectations.shipped().of("tee-height")).anySatisfy(e -> {
+            assertThat(e.figure()).isEqualTo(ShotFigure.SPIN_RATE);
+            assertThat(e.goes()).isEqualTo(Goes.DOWN);
+        });
     }
 
     /** Nothing worth acting on is something else than not knowing. */

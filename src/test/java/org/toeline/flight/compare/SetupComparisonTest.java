@@ -132,11 +132,14 @@ class SetupComparisonTest {
     @Test
     void notShownMeansThatNothingWorthActingOnCanBeThere() {
         for (int i = 0; i < 40; i++) {
-            SetupComparison.of(shots(12, ShotFigure.APEX, 0, 1), shots(12, ShotFigure.APEX, 0.8, 1)).differences().stream()
+            SetupComparison.of(shots(12, ShotFigure.APEX, 0, 1), shots(12, ShotFigure.APEX, 0.8, 1))
+                    .differences()
+                    .stream()
                     .filter(d -> d.state() == State.NOT_SHOWN)
                     .forEach(d -> {
                         Estimate e = d.estimate().orElseThrow();
-                        assertThat(Math.max(Math.abs(e.low()), Math.abs(e.high()))).isLessThanOrEqualTo(d.worth());
+                        assertThat(Math.max(Math.abs(e.low()), Math.abs(e.high())))
+                                .isLessThanOrEqualTo(d.worth());
                     });
         }
     }
@@ -167,8 +170,7 @@ class SetupComparisonTest {
     /** Reference: Newcombe 1998, Stat. Med. 17:873, table II, example (a): 56/70 less 48/80 is 0.2, 0.0524 to 0.3339. */
     @Test
     void sharesByThePublishedExample() {
-        SharesOfSides shares =
-                SharesOfSides.of(SharesOfSides.Side.LEFT, ShotFigure.SIDE, 48, 80, 56, 70);
+        SharesOfSides shares = SharesOfSides.of(SharesOfSides.Side.LEFT, ShotFigure.SIDE, 48, 80, 56, 70);
         assertThat(shares.difference()).isCloseTo(0.2, org.assertj.core.api.Assertions.within(1e-12));
         assertThat(shares.low()).isCloseTo(0.0524, org.assertj.core.api.Assertions.within(5e-5));
         assertThat(shares.high()).isCloseTo(0.3339, org.assertj.core.api.Assertions.within(5e-5));
@@ -191,7 +193,8 @@ class SetupComparisonTest {
         HitOrder order = new HitOrder(turns, second);
         assertThat(order.inTurns()).isTrue();
         assertThat(HitOrder.oneAfterTheOther(before, after).inTurns()).isFalse();
-        assertThat(Likeness.guard(order, 6, 6)).isLessThan(Likeness.guard(HitOrder.oneAfterTheOther(before, after), 6, 6));
+        assertThat(Likeness.guard(order, 6, 6))
+                .isLessThan(Likeness.guard(HitOrder.oneAfterTheOther(before, after), 6, 6));
         assertThat(of(SetupComparison.of(order), ShotFigure.CARRY).estimate()).isPresent();
     }
 

@@ -41,7 +41,9 @@ final class SimulatedSetups {
     }
 
     double[] normal(int count, double middle, double spread) {
-        return random.doubles(count).map(x -> middle + spread * random.nextGaussian()).toArray();
+        return random.doubles(count)
+                .map(x -> middle + spread * random.nextGaussian())
+                .toArray();
     }
 
     /** The setups' places in the order of hitting: in two runs, or in four for setups hit in turns. */

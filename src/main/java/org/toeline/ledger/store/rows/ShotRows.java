@@ -65,7 +65,8 @@ public final class ShotRows {
                     .forEach(e -> ShotFigure.of(e.getKey())
                             .ifPresent(
                                     figure -> figures.put(figure, e.getValue().asDouble())));
-            return new Shot(figures, node.path("remark").asText(""), node.path("aside").asText(""));
+            return new Shot(
+                    figures, node.path("remark").asText(""), node.path("aside").asText(""));
         } catch (Json.NotJson | IllegalArgumentException e) {
             throw new LedgerException(
                     Fault.DAMAGED, "a shot of lesson " + lessonId + " is damaged; look for it in a backup", e);
