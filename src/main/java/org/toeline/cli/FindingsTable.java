@@ -12,36 +12,40 @@ import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.language.Sentences;
 import org.toeline.mark.View;
 
 /** Findings as lines of text. */
 final class FindingsTable {
 
-    private static final Words WORDS = Words.english();
+    private static final Sentences SENTENCES = Sentences.of(FindingsTable.class);
 
     private FindingsTable() {}
 
     static void print(Assessment assessment, PrintWriter out) {
+        Words words = Words.usual();
         for (Finding finding : assessment.advice().findings()) {
-            out.println(line(finding));
+            out.println(line(finding, words));
         }
-        assessment.posture().doubts().forEach(d -> out.println("In doubt: " + WORDS.doubt(d)));
+        assessment.posture().doubts().forEach(d -> out.println(SENTENCES.of("findings.doubt", words.doubt(d))));
         Optional<FirstThing> first = assessment.advice().first();
         if (first.isPresent()) {
-            out.println("First: " + WORDS.fault(first.get().finding()) + ", "
-                    + WORDS.figure(first.get().finding()) + " ("
-                    + first.get().finding().kind().id() + ").");
-            out.println("  " + WORDS.instruction(first.get()));
-            WORDS.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
+            out.println(SENTENCES.of(
+                    "findings.first",
+                    words.fault(first.get().finding()),
+                    words.figure(first.get().finding()),
+                    first.get().finding().kind().id()));
+            out.println("  " + words.instruction(first.get()));
+            words.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else if (assessment.advice().withheld().isPresent()) {
             Contradiction c = assessment.advice().withheld().get();
-            out.println(WORDS.text("contradiction.title") + ": " + WORDS.contradiction(c));
-            out.println("  " + WORDS.mend(c)
+            out.println(words.text("contradiction.title") + ": " + words.contradiction(c));
+            out.println("  " + words.mend(c)
                     + (c.mend().isPresent() ? ": --mend " + c.likely().id() : "."));
         } else {
-            out.println(WORDS.nothing(assessment.advice()) + ".");
+            out.println(words.nothing(assessment.advice()) + ".");
         }
-        CameraWords cameras = new CameraWords(WORDS);
+        CameraWords cameras = new CameraWords(words);
         for (View view : View.values()) {
             CameraStand.of(assessment.posture(), view)
                     .ifPresent(stand -> out.println(
@@ -49,23 +53,25 @@ final class FindingsTable {
         }
     }
 
-    private static String line(Finding finding) {
+    private static String line(Finding finding, Words words) {
         return String.format(
                         Locale.ROOT,
                         "%-27s %-24s %-20s %s",
                         finding.kind().id(),
-                        WORDS.figure(finding),
+                        words.figure(finding),
                         finding.range()
-                                .map(r -> WORDS.range(finding.kind(), r.low(), r.high()))
+                                .map(r -> words.range(finding.kind(), r.low(), r.high()))
                                 .orElse(""),
-                        finding.verdict().map(v -> words(finding)).orElse(""))
+                        finding.verdict().map(v -> verdict(finding, words)).orElse(""))
                 .stripTrailing();
     }
 
-    private static String words(Finding finding) {
+    private static String verdict(Finding finding, Words words) {
         String side = finding.verdict()
-                .map(v -> v == Verdict.OUT_LOW ? ", low" : v == Verdict.OUT_HIGH ? ", high" : "")
+                .map(v -> v == Verdict.OUT_LOW
+                        ? SENTENCES.of("findings.low")
+                        : v == Verdict.OUT_HIGH ? SENTENCES.of("findings.high") : "")
                 .orElse("");
-        return WORDS.verdict(finding) + side;
+        return words.verdict(finding) + side;
     }
 }

@@ -33,6 +33,8 @@ final class Anatomy {
         {NECK, HEAD_CENTRE},
         {LEAD_SHOULDER, NECK},
         {TRAIL_SHOULDER, NECK},
+        {LEAD_SHOULDER, LEAD_HIP},
+        {TRAIL_SHOULDER, TRAIL_HIP},
         {LEAD_WRIST, TRAIL_WRIST},
         {LEAD_WRIST, GRIP_END},
         {TRAIL_WRIST, GRIP_END},
@@ -45,6 +47,15 @@ final class Anatomy {
     private static final double[] HEAD_AT_BALL_M = {-0.05, 0.02};
 
     private static final double HEAD_AT_BALL_SIGMA_M = 0.04;
+
+    /** The ankle stands over the foot: this share of the way from heel to toe, give or take; as players are drawn. */
+    private static final double ANKLE_SHARE = 0.24;
+
+    private static final double ANKLE_ASIDE_M = 0.025;
+    /** Where the neck is from the middle of the shoulders, metres: t, h; as players are drawn. */
+    private static final double[] NECK_M = {-0.005, 0.015};
+
+    private static final double NECK_ASIDE_M = 0.035;
 
     private Anatomy() {}
 
@@ -60,6 +71,9 @@ final class Anatomy {
                 into.add(Usually.one(Source.BODY, unknowns.landmark(sole) + 2, 0, SOLE_M));
             }
         }
+        over(unknowns, LEAD_ANKLE, LEAD_HEEL, LEAD_TOE, ANKLE_SHARE, new double[2], ANKLE_ASIDE_M, into);
+        over(unknowns, TRAIL_ANKLE, TRAIL_HEEL, TRAIL_TOE, ANKLE_SHARE, new double[2], ANKLE_ASIDE_M, into);
+        over(unknowns, NECK, LEAD_SHOULDER, TRAIL_SHOULDER, 0.5, NECK_M, NECK_ASIDE_M, into);
         if (unknowns.has(CLUB_HEAD)) {
             for (int i = 0; i < 2; i++) {
                 into.add(Usually.difference(
@@ -69,6 +83,25 @@ final class Anatomy {
                         HEAD_AT_BALL_M[i],
                         HEAD_AT_BALL_SIGMA_M));
             }
+        }
+    }
+
+    /** A point stands near that share of the way from one to another, seen from above. */
+    private static void over(
+            Unknowns unknowns,
+            Landmark point,
+            Landmark from,
+            Landmark to,
+            double share,
+            double[] asideM,
+            double sigmaM,
+            List<Knowledge> into) {
+        if (!unknowns.has(point) || !unknowns.has(from) || !unknowns.has(to)) {
+            return;
+        }
+        for (int i = 0; i < 2; i++) {
+            int[] index = {unknowns.landmark(point) + i, unknowns.landmark(from) + i, unknowns.landmark(to) + i};
+            into.add(new Usually(Source.BODY, asideM[i], sigmaM, index, new double[] {1, share - 1, -share}));
         }
     }
 }

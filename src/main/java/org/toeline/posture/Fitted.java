@@ -1,8 +1,10 @@
 package org.toeline.posture;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.toeline.mark.MarkSheet;
 
@@ -23,7 +25,7 @@ final class Fitted {
     private final MarkSheet sheet;
     private List<Misfits.Misfit> misfits = List.of();
     private boolean looked;
-    private Optional<Fitted> evidence = Optional.empty();
+    private final Map<Problem.MarkName, Fitted> without = new HashMap<>();
 
     private Fitted(Problem problem, Set<Problem.MarkName> leftOut, Minimum minimum) {
         this.sheet = problem.sheet;
@@ -68,6 +70,10 @@ final class Fitted {
 
     /** The same with one mark more left out. */
     Fitted without(Problem.MarkName mark) {
+        return without.computeIfAbsent(mark, this::fitWithout);
+    }
+
+    private Fitted fitWithout(Problem.MarkName mark) {
         Set<Problem.MarkName> more = new HashSet<>(leftOut);
         more.add(mark);
         return again(new Problem(sheet, more), more);
@@ -89,15 +95,14 @@ final class Fitted {
         return misfits;
     }
 
-    /** How much evidence alone, without the habits of people, speaks against a mark: the score of {@link Misfits}. */
+    /**
+     * How much evidence alone, without the habits of people, speaks against a mark: the score of {@link Misfits} of what
+     * evidence foretells of it when it is left out.
+     */
     double evidenceAgainst(Problem.MarkName mark) {
-        if (evidence.isEmpty()) {
-            evidence = Optional.of(again(new Problem(sheet, leftOut, Problem.Belief.EVIDENCE), leftOut));
-        }
-        return evidence.get().misfits().stream()
-                .filter(m -> m.name().equals(mark))
-                .mapToDouble(Misfits.Misfit::score)
-                .findFirst()
-                .orElse(Double.NEGATIVE_INFINITY);
+        Fitted rest = without(mark);
+        Fitted evidence = rest.again(new Problem(sheet, rest.leftOut, Problem.Belief.EVIDENCE), rest.leftOut);
+        Sight sight = Objects.requireNonNull(evidence.problem.aside.get(mark));
+        return Misfits.unseen(sight, evidence.state, evidence.laplace).score();
     }
 }

@@ -46,7 +46,7 @@ public final class FindingsPane extends VBox {
     private final ScrollPane scroll = new ScrollPane();
     private Optional<Assessment> shown = Optional.empty();
     private List<Finding> order = List.of();
-    private Words words = Words.english();
+    private Words words = Words.usual();
 
     /** @param mends is told which slip is to be undone */
     public FindingsPane(Consumer<Slip> mends) {
