@@ -79,7 +79,7 @@ final class ChangesCommand implements Callable<Integer> {
         Assessment assessment = Assessment.of(LessonDocument.read(lesson).sheet());
         Optional<Contradiction> withheld = assessment.advice().withheld();
         if (withheld.isPresent()) {
-            Words words = Words.english();
+            Words words = Words.usual();
             throw new DocumentException(
                     lesson + ": " + words.text("withheld.uncompared", words.contradiction(withheld.get())));
         }

@@ -23,7 +23,6 @@ import org.toeline.advice.Words;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
-import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
 /** The sample lesson spoilt in the usual ways: nothing is judged, and the slip is named and can be undone. */
@@ -35,11 +34,12 @@ class ContradictionTest {
     }
 
     private static MarkSheet spoilt(Nonsense nonsense) throws Exception {
-        return nonsense.of(sample("before"), sample("left-handed"), new SplittableRandom(1));
+        return nonsense.of(sample("before"), sample("all-good"), new SplittableRandom(1));
     }
 
+    /** Another player's clip may fit as well as his own where both stand alike; how often, {@link ContradictionStudy} says. */
     @ParameterizedTest
-    @EnumSource(Nonsense.class)
+    @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "ANOTHER_CLIP")
     void nothingIsJudged(Nonsense nonsense) throws Exception {
         Advice advice = Assessment.of(spoilt(nonsense)).advice();
         assertThat(advice.withheld()).isPresent();
@@ -101,9 +101,9 @@ class ContradictionTest {
     @Test
     void suggestionsAloneGiveDrafts() throws Exception {
         MarkSheet sheet = sample("before");
-        for (View view : List.of(View.FACE_ON, View.DOWN_THE_LINE)) {
-            ViewMarks v = sheet.view(view).orElseThrow();
-            for (Mark m : v.marks()) {
+        for (ViewMarks marked : sheet.views()) {
+            ViewMarks v = marked;
+            for (Mark m : marked.marks()) {
                 v = v.withMark(new Mark(m.landmark(), m.at(), m.sigmaPx(), Mark.Origin.SUGGESTED));
             }
             sheet = sheet.withView(v);
