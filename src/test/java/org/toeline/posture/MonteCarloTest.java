@@ -60,7 +60,17 @@ class MonteCarloTest {
         }
         for (int r = 0; r < drawn.length; r++) {
             if (!CURVED.contains(linear.get(r).kind())) {
+                withOwn(linear.get(r).kind().ownSigma(), drawn[r], random);
                 compare(linear.get(r), new Sampled(drawn[r]));
+            }
+        }
+    }
+
+    /** Adds to each draw what the reading itself is not sure of, whatever the body. */
+    private static void withOwn(double sigma, double[] drawn, SplittableRandom random) {
+        if (sigma > 0) {
+            for (int d = 0; d < drawn.length; d++) {
+                drawn[d] += sigma * random.nextGaussian();
             }
         }
     }

@@ -10,6 +10,7 @@ import java.util.SplittableRandom;
 import org.toeline.camera.Camera;
 import org.toeline.camera.Lens;
 import org.toeline.camera.Pose;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.BallMark;
@@ -83,7 +84,7 @@ final class RandomScene {
         Club club = clubs.get(random.nextInt(clubs.size()));
         Player player = players.with(club, random);
         this.landmarks = player.landmarks();
-        this.ballDiameterM = 0.04272 + 0.0001 * random.nextGaussian();
+        this.ballDiameterM = GolfBall.USUAL_DIAMETER_M + 0.0001 * random.nextGaussian();
         double teed = club == Club.DRIVER
                 ? Math.max(0.005, 0.045 + 0.020 * random.nextGaussian())
                 : Math.abs(0.006 * random.nextGaussian());
