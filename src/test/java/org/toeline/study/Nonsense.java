@@ -80,9 +80,11 @@ enum Nonsense {
     VIEWS_EXCHANGED("views-exchanged") {
         @Override
         MarkSheet of(MarkSheet sheet, MarkSheet other, SplittableRandom random) {
-            MarkSheet out = sheet.withoutView(View.FACE_ON).withoutView(View.DOWN_THE_LINE);
             Optional<ViewMarks> faceOn = sheet.view(View.FACE_ON);
             Optional<ViewMarks> down = sheet.view(View.DOWN_THE_LINE);
+            MarkSheet out = faceOn.isPresent() && down.isPresent()
+                    ? sheet
+                    : sheet.withoutView(View.FACE_ON).withoutView(View.DOWN_THE_LINE);
             if (faceOn.isPresent()) {
                 out = out.withView(called(faceOn.get(), View.DOWN_THE_LINE));
             }
