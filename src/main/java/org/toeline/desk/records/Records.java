@@ -157,6 +157,11 @@ public final class Records {
         return current.lessonId();
     }
 
+    /** The identity of the lesson on the desk, under which its pictures are kept; empty while it is not in the ledger. */
+    public Optional<String> identity() {
+        return current.identity();
+    }
+
     /** Whose lesson is on the desk; empty when nobody was named yet. */
     public OptionalInt playerId() {
         return current.playerId();
@@ -245,12 +250,8 @@ public final class Records {
     private void put(Ledger into, Keeping keeping, Lesson lesson) throws LedgerException {
         if (keeping.lessonId().isEmpty()) {
             OptionalInt player = keeping.playerId();
-            KeptLesson kept = into.lesson(into.takeIn(
-                                    lesson,
-                                    List.of(),
-                                    player.isPresent() ? Optional.of(player.getAsInt()) : Optional.empty())
-                            .lessonId())
-                    .orElseThrow();
+            KeptLesson kept =
+                    into.begin(lesson, player.isPresent() ? Optional.of(player.getAsInt()) : Optional.empty());
             keeping.added(kept, lesson);
             Platform.runLater(this::changed);
             return;

@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -49,6 +50,7 @@ public final class LessonArchive {
      */
     public record Contents(
             Lesson lesson,
+            Optional<String> identity,
             List<StatedFinding> findings,
             Map<View, Path> clips,
             Map<View, Fingerprint> fingerprints,
@@ -64,14 +66,19 @@ public final class LessonArchive {
 
     /** @param clips files of the views' clips; may be fewer than the lesson names */
     public static void write(
-            Lesson lesson, List<StatedFinding> findings, Map<View, Path> clips, List<Path> stills, Path file)
+            Lesson lesson,
+            String identity,
+            List<StatedFinding> findings,
+            Map<View, Path> clips,
+            List<Path> stills,
+            Path file)
             throws DocumentException {
         try {
             Map<View, ArchiveIndex.Clip> index = index(clips);
             WholeFile.write(file, out -> {
                 ZipOutputStream zip = new ZipOutputStream(out);
                 put(zip, ArchiveDirectory.LESSON, LessonDocument.bytes(lesson));
-                put(zip, ArchiveDirectory.INDEX, new ArchiveIndex(index, findings).bytes());
+                put(zip, ArchiveDirectory.INDEX, new ArchiveIndex(Optional.of(identity), index, findings).bytes());
                 zip.setLevel(Deflater.NO_COMPRESSION);
                 for (Map.Entry<View, ArchiveIndex.Clip> clip : index.entrySet()) {
                     put(zip, clip.getValue().entry(), Objects.requireNonNull(clips.get(clip.getKey())));
@@ -146,7 +153,7 @@ public final class LessonArchive {
             }
             List<Path> stills = new ArrayList<>();
             names.stream().filter(n -> n.startsWith("stills/")).sorted().forEach(n -> stills.add(into.resolve(n)));
-            return new Contents(lesson, index.findings(), clips, fingerprints, stills);
+            return new Contents(lesson, index.identity(), index.findings(), clips, fingerprints, stills);
         } catch (IOException | IllegalArgumentException e) {
             throw new DocumentException(archive + ": cannot be unpacked ("
                     + String.valueOf(e.getMessage()).lines().findFirst().orElse("damaged") + ")");
