@@ -296,7 +296,7 @@ abstract class LedgerContract {
             List<java.util.concurrent.Future<Integer>> taken = new java.util.ArrayList<>();
             for (int i = 0; i < 16; i++) {
                 taken.add(pool.submit(() -> {
-                    try (Ledger own = another()) {
+                    try (Ledger own = open("bay 9", Clock.systemUTC())) {
                         return own.takeIn(lesson, List.of(), Optional.empty()).lessonId();
                     }
                 }));
