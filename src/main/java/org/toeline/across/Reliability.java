@@ -14,6 +14,9 @@ package org.toeline.across;
 public record Reliability(
         double betweenSubjects, double betweenTrials, double error, double within, int subjects, int trials) {
 
+    /** Two-sided 95 % of the normal distribution. */
+    private static final double SURE = 1.96;
+
     /** @param figures a row a subject, a column a trial, all rows of one length */
     public static Reliability of(double[][] figures) {
         int n = figures.length;
@@ -79,6 +82,6 @@ public record Reliability(
 
     /** 1.96·√2·SEM. */
     public double minimalDifference() {
-        return OwnSpread.SURE * Math.sqrt(2) * standardErrorOfMeasurement();
+        return SURE * Math.sqrt(2) * standardErrorOfMeasurement();
     }
 }

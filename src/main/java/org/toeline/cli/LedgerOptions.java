@@ -46,7 +46,11 @@ final class LedgerOptions {
     private String bay;
 
     Ledger open() throws LedgerException {
-        return Ledger.open(place(), bay);
+        Ledger ledger = Ledger.open(place(), bay);
+        if (server != null) {
+            ledger.finishDeletions(folder());
+        }
+        return ledger;
     }
 
     LedgerPlace place() {

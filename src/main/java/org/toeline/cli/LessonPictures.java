@@ -26,12 +26,12 @@ final class LessonPictures {
     static Map<View, BufferedImage> of(Lesson lesson, Path document) throws ClipException, DocumentException {
         Map<View, BufferedImage> pictures = new EnumMap<>(View.class);
         for (Map.Entry<View, ClipMoment> e : lesson.clips().entrySet()) {
-            Path file = BesideDocument.clip(document, e.getValue().clip())
-                    .orElseThrow(() -> new DocumentException(SENTENCES.of(
-                            "lesson.no-clip",
-                            document,
-                            e.getKey().id(),
-                            e.getValue().clip())));
+            String clip = e.getValue().clip();
+            if (BesideDocument.leadsOut(document, clip)) {
+                throw new DocumentException(
+                        SENTENCES.of("lesson.clip-outside", document, e.getKey().id(), clip));
+            }
+            Path file = document.toAbsolutePath().resolveSibling(clip);
             pictures.put(e.getKey(), frame(lesson, e.getKey(), file, document.toString()));
         }
         return pictures;

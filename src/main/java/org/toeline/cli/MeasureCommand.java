@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.toeline.advice.Assessment;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LessonDocument;
 import picocli.CommandLine.Command;
@@ -27,6 +28,8 @@ import picocli.CommandLine.Spec;
         versionProvider = Commands.Version.class,
         description = "Reads lesson documents and prints their readings and findings.")
 final class MeasureCommand implements Callable<Integer> {
+
+    private static final Sentences SENTENCES = Sentences.of(MeasureCommand.class);
 
     @Spec
     private CommandSpec spec;
@@ -66,6 +69,9 @@ final class MeasureCommand implements Callable<Integer> {
             return new Answer(Assessment.of(LessonDocument.read(lesson).sheet()), "");
         } catch (DocumentException e) {
             return new Answer(null, e.getMessage());
+        } catch (RuntimeException e) {
+            // one document among many: whatever it is, the others are measured
+            return new Answer(null, SENTENCES.of("measure.cannot", lesson, String.valueOf(e.getMessage())));
         }
     }
 

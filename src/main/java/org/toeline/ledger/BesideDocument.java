@@ -18,20 +18,37 @@ public final class BesideDocument {
 
     /** The clip of that name, absolute; empty when it is not there, is no plain file, or lies outside the document's folder. */
     public static Optional<Path> clip(Path document, String name) {
+        return named(document, name).filter(Files::isRegularFile).filter(clip -> !leadsOut(document, name));
+    }
+
+    /** Whether a name stands for something outside the document's folder, be it there or not, or for nothing that can be. */
+    public static boolean leadsOut(Path document, String name) {
+        Optional<Path> clip = named(document, name);
         try {
-            Path folder = document.toAbsolutePath().normalize().getParent();
-            Path named = Path.of(name);
-            if (folder == null
-                    || named.isAbsolute()
-                    || !folder.resolve(named).normalize().startsWith(folder)) {
-                return Optional.empty();
-            }
-            Path clip = folder.resolve(named);
-            return Files.isRegularFile(clip) && clip.toRealPath().startsWith(folder.toRealPath())
-                    ? Optional.of(clip.normalize())
-                    : Optional.empty();
-        } catch (InvalidPathException | IOException e) {
-            // a name no file can have, or a file that cannot be looked at, is a clip that is not there
+            return clip.isEmpty()
+                    || Files.exists(clip.get())
+                            && !clip.get()
+                                    .toRealPath()
+                                    .startsWith(folder(document).toRealPath());
+        } catch (IOException e) {
+            // what cannot be looked at is not known to lie inside
+            return true;
+        }
+    }
+
+    private static Path folder(Path document) {
+        Path absolute = document.toAbsolutePath().normalize();
+        return Optional.ofNullable(absolute.getParent()).orElse(absolute);
+    }
+
+    /** By the words alone. */
+    private static Optional<Path> named(Path document, String name) {
+        try {
+            Path folder = folder(document);
+            Path clip = folder.resolve(name).normalize();
+            return clip.startsWith(folder) ? Optional.of(clip) : Optional.empty();
+        } catch (InvalidPathException e) {
+            // a name no file can have
             return Optional.empty();
         }
     }

@@ -29,9 +29,15 @@ class BesideDocumentTest {
         assertThat(BesideDocument.clip(document, "clips/two.mp4")).contains(below.toAbsolutePath());
         assertThat(BesideDocument.clip(document, "clips/../one.mp4")).contains(beside.toAbsolutePath());
         assertThat(BesideDocument.clip(document, "inside.mp4")).isPresent();
+        assertThat(BesideDocument.clip(document, beside.toAbsolutePath().toString()))
+                .isPresent();
+        assertThat(BesideDocument.leadsOut(document, "missing.mp4"))
+                .as("it may come")
+                .isFalse();
+        assertThat(BesideDocument.leadsOut(document, "../missing.mp4")).isTrue();
+        assertThat(BesideDocument.leadsOut(document, "out.mp4")).isTrue();
         for (String no : new String[] {
             secret.toString(),
-            beside.toAbsolutePath().toString(),
             "../secret.txt",
             "clips/../../secret.txt",
             "out.mp4",

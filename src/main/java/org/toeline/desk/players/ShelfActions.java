@@ -141,7 +141,9 @@ final class ShelfActions {
     }
 
     private void deleteLesson(Shelf shelf) {
-        sure("lesson", Said.day(shelf.kept().lesson().recorded().map(Object::toString)), () -> {
+        String whose = Said.player(shelf.player().details().name(), shelf.player().id());
+        String which = whose + ", " + Said.day(shelf.kept().lesson().recorded().map(Object::toString));
+        sure("lesson", which, () -> {
             int id = shelf.kept().id();
             if (studio.records().lessonId().equals(OptionalInt.of(id))) {
                 clearDesk();

@@ -46,6 +46,16 @@ final class Keeping {
         waiting.set(lesson);
     }
 
+    /** It could not be written and waits again, unless something newer does. Any thread. */
+    void again(Lesson lesson) {
+        waiting.compareAndSet(null, lesson);
+    }
+
+    /** Whether something waits to be written. Any thread. */
+    boolean waits() {
+        return waiting.get() != null;
+    }
+
     /** What is to be written and was not yet. */
     Optional<Lesson> take() {
         Lesson next = waiting.getAndSet(null);

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import javax.sql.DataSource;
+import org.jdbi.v3.core.Handle;
 import org.toeline.flight.Shot;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.backup.Backups;
@@ -37,6 +38,7 @@ import org.toeline.ledger.store.rows.Lessons;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.ledger.store.rows.Players;
+import org.toeline.ledger.store.rows.RowSums;
 import org.toeline.ledger.store.rows.Saved;
 import org.toeline.ledger.store.rows.Search;
 import org.toeline.ledger.store.rows.ShotRows;
@@ -79,6 +81,7 @@ public final class Ledger implements AutoCloseable {
         Database database = place instanceof LedgerPlace.Folder folder
                 ? new FolderOpening(folder, through).open()
                 : server((LedgerPlace.Server) place, through);
+        Leftovers.seal(database);
         Ledger ledger = new Ledger(database, new Stamp(bay, clock));
         if (place instanceof LedgerPlace.Folder folder) {
             ledger.finishDeletions(folder);
@@ -130,12 +133,33 @@ public final class Ledger implements AutoCloseable {
     }
 
     public Optional<Player> player(int id) throws LedgerException {
-        return database.read("the player could not be read", h -> new Players(h, stamp).get(id));
+        return database.read("the player could not be read", h -> {
+            Optional<Player> player = new Players(h, stamp).get(id);
+            if (player.isPresent()) {
+                requirePlayer(h, id);
+            }
+            return player;
+        });
+    }
+
+    private void requirePlayer(Handle handle, int id) throws LedgerException {
+        if (!new RowSums(handle).isPlayerWhole(id)) {
+            throw new LedgerException(
+                    Fault.DAMAGED,
+                    place().name() + ": player " + id
+                            + " is damaged (the row is not what was written); look in a backup");
+        }
     }
 
     /** All players, those kept last first. */
     public List<Player> players() throws LedgerException {
-        return database.read("the players could not be read", h -> new Players(h, stamp).all());
+        return database.read("the players could not be read", h -> {
+            List<Player> all = new Players(h, stamp).all();
+            for (Player player : all) {
+                requirePlayer(h, player.id());
+            }
+            return all;
+        });
     }
 
     /** The players of that very name and handedness. */
@@ -272,7 +296,8 @@ public final class Ledger implements AutoCloseable {
 
     /** Lessons that meet a search, the recent first. */
     public List<LessonLine> find(Search search) throws LedgerException {
-        return database.readPlain("the lessons could not be searched", c -> Finder.find(search, c));
+        return database.readPlain("the lessons could not be searched", c -> Finder.find(
+                        search, c, place() instanceof LedgerPlace.Folder ? Finder.Check.SUMS : Finder.Check.NONE));
     }
 
     /** The numbers of all lessons, or of a player's, in their order. */
@@ -312,7 +337,7 @@ public final class Ledger implements AutoCloseable {
         return database.read("the shots could not be read", h -> new ShotRows(h).of(lessonId));
     }
 
-    private Lessons lessons(org.jdbi.v3.core.Handle handle) {
+    private Lessons lessons(Handle handle) {
         return new Lessons(handle, stamp, place());
     }
 
@@ -335,7 +360,8 @@ public final class Ledger implements AutoCloseable {
     }
 
     /**
-     * Goes on with deletions that were hindered or killed. A folder's ledger does it when it is opened.
+     * Goes on with deletions that were hindered or killed. A folder's ledger does it when it is opened; of a server's, every bay
+     * has files of its own to take away.
      *
      * @param files where this machine has clips, pictures and backups
      * @return why something is left, if it is
@@ -379,6 +405,17 @@ public final class Ledger implements AutoCloseable {
      */
     public static Optional<Path> restore(LedgerPlace.Folder place, Path backup) throws LedgerException {
         return Restore.put(backup, place);
+    }
+
+    /** Refuses to go on with a ledger of which anything is not what was written; what leaves it as one table is all of it. */
+    public void requireWhole() throws LedgerException {
+        Optional<String> fault = check();
+        if (fault.isPresent()) {
+            throw new LedgerException(
+                    Fault.DAMAGED,
+                    place().name() + ": the ledger is damaged (" + fault.get() + "); go back to a backup",
+                    place() instanceof LedgerPlace.Folder folder ? Backups.newest(folder) : Optional.empty());
+        }
     }
 
     /** Reads everything and compares it with what was written; takes a while. Empty when all is whole. */

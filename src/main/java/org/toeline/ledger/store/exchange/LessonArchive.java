@@ -64,7 +64,11 @@ public final class LessonArchive {
         }
     }
 
-    /** @param clips files of the views' clips; may be fewer than the lesson names */
+    /**
+     * Clips go into it without what says where they were filmed.
+     *
+     * @param clips files of the views' clips; may be fewer than the lesson names
+     */
     public static void write(
             Lesson lesson,
             String identity,
@@ -81,7 +85,12 @@ public final class LessonArchive {
                 put(zip, ArchiveDirectory.INDEX, new ArchiveIndex(Optional.of(identity), index, findings).bytes());
                 zip.setLevel(Deflater.NO_COMPRESSION);
                 for (Map.Entry<View, ArchiveIndex.Clip> clip : index.entrySet()) {
-                    put(zip, clip.getValue().entry(), Objects.requireNonNull(clips.get(clip.getKey())));
+                    zip.putNextEntry(entry(clip.getValue().entry()));
+                    try (InputStream placeless =
+                            PlaceTags.without(Objects.requireNonNull(clips.get(clip.getKey())))) {
+                        placeless.transferTo(zip);
+                    }
+                    zip.closeEntry();
                 }
                 for (int i = 0; i < stills.size(); i++) {
                     put(zip, "stills/still-" + (i + 1) + ".png", stills.get(i));
@@ -99,7 +108,10 @@ public final class LessonArchive {
         for (Map.Entry<View, Path> clip : clips.entrySet()) {
             String name = clip.getValue().getFileName().toString();
             String ending = name.matches(".*\\.[A-Za-z0-9]{1,5}") ? name.substring(name.lastIndexOf('.')) : "";
-            Fingerprint fingerprint = Fingerprint.of(clip.getValue());
+            Fingerprint fingerprint;
+            try (InputStream placeless = PlaceTags.without(clip.getValue())) {
+                fingerprint = Fingerprint.of(placeless);
+            }
             if (fingerprint.sizeBytes() > MOST_CLIP_BYTES) {
                 throw new DocumentException(clip.getValue() + ": larger than 4 GB, which no archive of ours holds; "
                         + "send the clip apart");

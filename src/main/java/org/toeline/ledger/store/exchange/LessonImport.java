@@ -115,7 +115,20 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
             throw e;
         }
         complete(taken.lessonId(), contents);
+        dropUnused(taken.lessonId(), copied, media);
         return taken;
+    }
+
+    /** A lesson that was there already may have its clips from elsewhere: nothing would ever take these away. */
+    private void dropUnused(int lessonId, List<Fingerprint> copied, Media media) throws IOException, LedgerException {
+        List<Fingerprint> used = ledger.takes(lessonId).stream()
+                .flatMap(t -> t.fingerprint().stream())
+                .toList();
+        for (Fingerprint fingerprint : copied) {
+            if (!used.contains(fingerprint)) {
+                media.drop(fingerprint);
+            }
+        }
     }
 
     /** Also for a lesson that was there already: the import that brought it may have been stopped before its files came. */

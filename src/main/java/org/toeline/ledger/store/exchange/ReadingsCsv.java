@@ -32,6 +32,7 @@ public final class ReadingsCsv {
     public static void write(Ledger ledger, Writer out) throws LedgerException, IOException {
         try {
             out.write(HEAD);
+            ledger.requireWhole();
             ledger.database().read("the readings could not be read", handle -> {
                 handle.createQuery(ROWS).map((row, context) -> line(row)).forEach(line -> {
                     try {

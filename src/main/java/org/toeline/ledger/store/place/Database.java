@@ -2,6 +2,7 @@ package org.toeline.ledger.store.place;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import javax.sql.DataSource;
@@ -75,23 +76,33 @@ public final class Database implements AutoCloseable {
     public <T> T read(String cannot, Work<T> work) throws LedgerException {
         return attempt(cannot, () -> {
             Handle open = handle();
-            // the bare words: the connections to a file begin every other transaction as one that writes
-            open.execute(
-                    place instanceof LedgerPlace.Server
-                            ? "begin isolation level repeatable read read only"
-                            : "begin deferred");
-            boolean done = false;
-            try {
-                T read = work.with(open);
-                open.execute("commit");
-                done = true;
-                return read;
-            } finally {
-                if (!done) {
-                    disconnect();
-                }
-            }
+            return ofOneMoment(() -> work.with(open));
         });
+    }
+
+    private <T> T ofOneMoment(Once<T> work) throws LedgerException, SQLException {
+        // the bare words: the connections to a file begin every other transaction as one that writes
+        execute(
+                place instanceof LedgerPlace.Server
+                        ? "begin isolation level repeatable read read only"
+                        : "begin deferred");
+        boolean done = false;
+        try {
+            T read = work.go();
+            execute("commit");
+            done = true;
+            return read;
+        } finally {
+            if (!done) {
+                disconnect();
+            }
+        }
+    }
+
+    private void execute(String sql) throws SQLException {
+        try (Statement statement = connected().createStatement()) {
+            statement.execute(sql);
+        }
     }
 
     /** Outside any transaction, for what the database does only there. */
@@ -101,7 +112,7 @@ public final class Database implements AutoCloseable {
 
     /** The same with a bare connection. */
     public <T> T readPlain(String cannot, PlainWork<T> work) throws LedgerException {
-        return attempt(cannot, () -> work.with(connected()));
+        return attempt(cannot, () -> ofOneMoment(() -> work.with(connected())));
     }
 
     /** One transaction: all of it or nothing. */

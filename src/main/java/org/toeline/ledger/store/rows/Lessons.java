@@ -71,7 +71,7 @@ public final class Lessons {
             put(id, lesson, findings, TakeRows.chosen(lesson.clips()));
             return new Saved.Done(baseVersion + 1);
         }
-        Optional<KeptLesson> theirs = get(id);
+        Optional<KeptLesson> theirs = held(id);
         return theirs.isPresent()
                 ? new Saved.Conflict(theirs.get(), putAside(id, baseVersion, changed))
                 : new Saved.Gone(id);
@@ -90,7 +90,7 @@ public final class Lessons {
     }
 
     public int give(int id, Player player) throws LedgerException {
-        KeptLesson before = get(id).orElseThrow(() ->
+        KeptLesson before = held(id).orElseThrow(() ->
                 new LedgerException(Fault.UNKNOWN, place.name() + ": there is no lesson " + id + " (any more)"));
         handle.createUpdate(
                         "update lesson set player_id = :player, version = version + 1, changed_at = :at, changed_by ="
@@ -116,7 +116,7 @@ public final class Lessons {
                 .mapTo(Integer.class)
                 .list();
         for (int id : ids) {
-            writeDocument(id, named(get(id).orElseThrow().lesson(), name));
+            writeDocument(id, named(held(id).orElseThrow().lesson(), name));
         }
     }
 
@@ -161,6 +161,12 @@ public final class Lessons {
         new TakeRows(handle).put(id, lesson.clips(), found);
         new FindingRows(handle).put(id, findings);
         new RowSums(handle).sealLesson(id);
+    }
+
+    /** As it is, and stays until the transaction ends. */
+    private Optional<KeptLesson> held(int id) throws LedgerException {
+        new RowSums(handle).holdLesson(id);
+        return get(id);
     }
 
     public Optional<KeptLesson> get(int id) throws LedgerException {
