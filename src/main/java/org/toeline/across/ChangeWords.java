@@ -51,8 +51,7 @@ public final class ChangeWords {
 
     /** The trend, weighted by uncertainty, for each lesson. */
     public String trend(ReadingKind kind, Trend trend) {
-        return words.text(
-                "trend." + trend.call().id(), difference(kind, trend.slope(), trend.smallestDetectable()));
+        return words.text("trend." + trend.call().id(), difference(kind, trend.slope(), trend.smallestDetectable()));
     }
 
     /** What is known of how much the player varies from one address to the next. */

@@ -41,8 +41,7 @@ record Changes(List<Line> lines) {
                     first.kind(),
                     Measured.shown(first),
                     second,
-                    LessonChange.between(
-                            Measured.shown(first), second, spread(first.kind(), repeats), family)));
+                    LessonChange.between(Measured.shown(first), second, spread(first.kind(), repeats), family)));
         }
         return new Changes(lines);
     }
@@ -50,8 +49,9 @@ record Changes(List<Line> lines) {
     private static OwnSpread spread(ReadingKind kind, List<List<Assessment>> repeats) {
         return OwnSpread.ofRepeats(
                 repeats.stream()
-                        .map(group ->
-                                group.stream().flatMap(a -> measured(a, kind).stream()).toList())
+                        .map(group -> group.stream()
+                                .flatMap(a -> measured(a, kind).stream())
+                                .toList())
                         .toList(),
                 OwnSpread.usual(kind));
     }

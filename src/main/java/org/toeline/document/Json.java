@@ -63,7 +63,8 @@ public final class Json {
         }
         for (byte b : bytes) {
             if (b == 0) {
-                // JSON between programs is UTF-8 (RFC 8259, section 8.1), where no byte is nought; in UTF-16 every other is
+                // JSON between programs is UTF-8 (RFC 8259, section 8.1), where no byte is nought; in UTF-16 every
+                // other is
                 throw new NotJson(SENTENCES.of("json.no-text"));
             }
         }

@@ -57,11 +57,8 @@ public final class WholeFile {
         }
         Path beside = absolute.resolveSibling("." + absolute.getFileName() + "-" + UUID.randomUUID() + ".part");
         try {
-            try (FileChannel channel =
-                            FileChannel.open(
-                                    beside,
-                                    Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW),
-                                    attributes);
+            try (FileChannel channel = FileChannel.open(
+                            beside, Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW), attributes);
                     OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
                 content.into(out);
             }

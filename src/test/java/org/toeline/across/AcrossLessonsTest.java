@@ -32,7 +32,11 @@ class AcrossLessonsTest {
         assertThat(two.change().orElseThrow().call())
                 .as("4 against 1.96·√2·√(1.25² + 1.5²) = 5.4, and more as one of two readings")
                 .isEqualTo(ChangeCall.TOO_CLOSE);
-        assertThat(AcrossLessons.of(lessons("", 7, 18)).get(0).change().orElseThrow().call())
+        assertThat(AcrossLessons.of(lessons("", 7, 18))
+                        .get(0)
+                        .change()
+                        .orElseThrow()
+                        .call())
                 .isEqualTo(ChangeCall.REAL);
         assertThat(two.trend()).isEmpty();
     }
@@ -59,7 +63,8 @@ class AcrossLessonsTest {
         AcrossLessons again =
                 AcrossLessons.of(lessons("as told", 4, 6, 8, 10, 12)).get(0);
         double tells = 4 * Math.pow(2.25 / (2.25 + 1.5625), 2);
-        assertThat(again.spread().standardDeviation()).isCloseTo(Math.sqrt((5 * 2.25 + tells * (10 - 1.5625)) / (5 + tells)), within(1e-9));
+        assertThat(again.spread().standardDeviation())
+                .isCloseTo(Math.sqrt((5 * 2.25 + tells * (10 - 1.5625)) / (5 + tells)), within(1e-9));
         assertThat(again.change().orElseThrow().call())
                 .as("8 is no news for such a player")
                 .isNotEqualTo(ChangeCall.REAL);

@@ -94,8 +94,7 @@ class LessonChangeTest {
                         .isKnown())
                 .as("one pair")
                 .isFalse();
-        OwnSpread steady =
-                OwnSpread.ofRepeats(List.of(List.of(m(4, 9), m(4.1, 9), m(4, 9), m(4.2, 9))), usual);
+        OwnSpread steady = OwnSpread.ofRepeats(List.of(List.of(m(4, 9), m(4.1, 9), m(4, 9), m(4.2, 9))), usual);
         assertThat(steady.standardDeviation())
                 .as("measured worse than players vary: it says nothing of the player")
                 .isCloseTo(1.5, within(0.01));
@@ -178,11 +177,11 @@ class LessonChangeTest {
             double[] beta = gls.estimateRegressionParameters();
             assertThat(trend.slope()).isCloseTo(beta[1], within(1e-8));
             assertThat(trend.meanValue() - trend.slope() * trend.meanX()).isCloseTo(beta[0], within(1e-7));
-            // the library scales by the misfit; here the uncertainties are known for certain, and nothing is left to scale
+            // the library scales by the misfit; here the uncertainties are known for certain, and nothing is left to
+            // scale
             double libraries =
                     gls.estimateRegressionParametersStandardErrors()[1] / Math.sqrt(gls.estimateErrorVariance());
-            assertThat(trend.slopeStandardUncertainty())
-                    .isCloseTo(libraries, within(0.02 * libraries));
+            assertThat(trend.slopeStandardUncertainty()).isCloseTo(libraries, within(0.02 * libraries));
             assertThat(trend.misfit()).isCloseTo(gls.estimateErrorVariance(), within(1e-8));
         }
     }
@@ -194,9 +193,11 @@ class LessonChangeTest {
         assertThat(trend.slope()).isCloseTo(11, within(EXACT));
         assertThat(trend.slopeStandardUncertainty()).as("√(9+16)").isCloseTo(5, within(EXACT));
         assertThat(trend.call()).isEqualTo(ChangeCall.REAL);
-        assertThat(Trend.of(two, spread(6, 30), Family.ALONE).orElseThrow().call()).isEqualTo(ChangeCall.NOT_SHOWN);
+        assertThat(Trend.of(two, spread(6, 30), Family.ALONE).orElseThrow().call())
+                .isEqualTo(ChangeCall.NOT_SHOWN);
         assertThat(Trend.of(two.subList(0, 1), NONE, Family.ALONE)).isEmpty();
-        assertThat(Trend.of(List.of(two.get(0), two.get(0)), NONE, Family.ALONE)).isEmpty();
+        assertThat(Trend.of(List.of(two.get(0), two.get(0)), NONE, Family.ALONE))
+                .isEmpty();
         assertThat(Trend.of(List.of(), NONE, Family.ALONE)).isEmpty();
     }
 }

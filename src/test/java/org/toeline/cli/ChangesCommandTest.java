@@ -77,10 +77,9 @@ class ChangesCommandTest {
             assertThat(change.path("call").asText()).isEqualTo("not-shown");
             assertThat(change.path("smallestDetectable").asDouble())
                     .as("more than measuring alone, of one reading alone")
-                    .isGreaterThan(
-                            1.96
-                                    * Math.sqrt(2)
-                                    * change.path("earlier").path("u").asDouble());
+                    .isGreaterThan(1.96
+                            * Math.sqrt(2)
+                            * change.path("earlier").path("u").asDouble());
         }
     }
 

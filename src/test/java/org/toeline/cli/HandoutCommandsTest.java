@@ -54,8 +54,9 @@ class HandoutCommandsTest {
     @Test
     void aHandoutIsNamedSignedAndWordedAsAsked() throws Exception {
         Path phrases = Files.writeString(folder.resolve("own.json"), """
-                {"format": "toeline-phrases", "version": 1, "phrases": {"de": {"handout.check": "Zu Hause",
-                 "finding.out": "Schlimm"}}}""");
+            {"format": "toeline-phrases", "version": 1, "phrases": {"de": {"handout.check": "Zu Hause",
+             "finding.out": "Schlimm"}}}\
+            """);
         assertThat(run(
                         "handout",
                         BEFORE,
@@ -127,9 +128,7 @@ class HandoutCommandsTest {
         Path second = copyClips(AFTER, Files.createDirectory(folder.resolve("second")));
         Path gone = Files.writeString(
                 first.resolve("gone.lesson.json"),
-                Files.readString(Path.of(BEFORE))
-                        .replace(".mp4", "-gone.mp4")
-                        .replace("10:20", "09:20"));
+                Files.readString(Path.of(BEFORE)).replace(".mp4", "-gone.mp4").replace("10:20", "09:20"));
         Path before = Files.copy(Path.of(BEFORE), first.resolve("before.lesson.json"));
         Path after = Files.copy(Path.of(AFTER), second.resolve("after.lesson.json"));
         assertThat(run("ledger", "import", "--ledger", ledger, before, gone, after))

@@ -29,8 +29,19 @@ final class ManyDocuments {
         "1e-9", "4.9e-324", "1e999", "-1", "0", "1e300", "NaN", "1e-320", "99999999999999999999", "-0.0", "0.5"
     };
     private static final String[] TEXTS = {
-        "\"\\u0000\"", "\"\\u001b[31m\"", "\"\\u202e\"", "\"../../etc/passwd\"", "\"/etc/passwd\"", "\"\"", "\"x\"", "null",
-        "true", "[]", "{}", "[[[[]]]]", "\"" + "y".repeat(5000) + "\""
+        "\"\\u0000\"",
+        "\"\\u001b[31m\"",
+        "\"\\u202e\"",
+        "\"../../etc/passwd\"",
+        "\"/etc/passwd\"",
+        "\"\"",
+        "\"x\"",
+        "null",
+        "true",
+        "[]",
+        "{}",
+        "[[[[]]]]",
+        "\"" + "y".repeat(5000) + "\""
     };
 
     private final Random random;
@@ -98,9 +109,12 @@ final class ManyDocuments {
         for (int i = 0; i < lines.length; i++) {
             JsonNode answer = JSON.readTree(lines[i]);
             if (answer.has("error") != bad.get(i)) {
-                wrong.add(files.get(i) + (bad.get(i) ? " was measured: " : " was not measured: ") + lines[i]
-                        + " of " + Files.readString(files.get(i), StandardCharsets.ISO_8859_1));
-            } else if (bad.get(i) && !answer.path("error").asText().contains(files.get(i).getFileName().toString())) {
+                wrong.add(files.get(i) + (bad.get(i) ? " was measured: " : " was not measured: ") + lines[i] + " of "
+                        + Files.readString(files.get(i), StandardCharsets.ISO_8859_1));
+            } else if (bad.get(i)
+                    && !answer.path("error")
+                            .asText()
+                            .contains(files.get(i).getFileName().toString())) {
                 wrong.add("an error names no file: " + lines[i]);
             }
         }
@@ -136,9 +150,8 @@ final class ManyDocuments {
         String marker = "\"§§§\"";
         collect(tree, changes);
         changes.get(random.nextInt(changes.size())).run();
-        String value = random.nextBoolean()
-                ? NUMBERS[random.nextInt(NUMBERS.length)]
-                : TEXTS[random.nextInt(TEXTS.length)];
+        String value =
+                random.nextBoolean() ? NUMBERS[random.nextInt(NUMBERS.length)] : TEXTS[random.nextInt(TEXTS.length)];
         return tree.toString().replace(marker, value);
     }
 

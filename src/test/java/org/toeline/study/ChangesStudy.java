@@ -137,8 +137,8 @@ public final class ChangesStudy {
                     readings += a.size();
                 }
                 say(
-                        "any false “changed” in a comparison, players "
-                                + (varies ? "vary" : "do not vary") + ", repeats " + repeats,
+                        "any false “changed” in a comparison, players " + (varies ? "vary" : "do not vary")
+                                + ", repeats " + repeats,
                         any,
                         comparisons);
                 say("  of each reading", each, readings);
@@ -202,8 +202,8 @@ public final class ChangesStudy {
                 }
                 Measured moved = new Measured(to.value() + change, to.standardUncertainty());
                 of++;
-                ToDoubleFunction<Family> real = f ->
-                        LessonChange.between(from, moved, spread, f).call() == ChangeCall.REAL ? 1 : 0;
+                ToDoubleFunction<Family> real =
+                        f -> LessonChange.between(from, moved, spread, f).call() == ChangeCall.REAL ? 1 : 0;
                 found += (int) real.applyAsDouble(new Family(a.size()));
                 alone += (int) real.applyAsDouble(Family.ALONE);
             }

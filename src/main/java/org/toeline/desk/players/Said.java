@@ -50,8 +50,8 @@ public final class Said {
 
     /** A figure as it was stated that day, as it is told everywhere; in the unit of that day where the program does not know it. */
     static String figure(Words words, StatedFinding finding) {
-        Optional<ReadingKind> kind = kind(finding.reading())
-                .filter(k -> k.unit().id().equals(finding.unit()));
+        Optional<ReadingKind> kind =
+                kind(finding.reading()).filter(k -> k.unit().id().equals(finding.unit()));
         return kind.isPresent()
                 ? words.figure(
                         kind.get(),

@@ -141,7 +141,8 @@ final class ShelfActions {
     }
 
     private void deleteLesson(Shelf shelf) {
-        String whose = Said.player(shelf.player().details().name(), shelf.player().id());
+        String whose =
+                Said.player(shelf.player().details().name(), shelf.player().id());
         String which = whose + ", " + Said.day(shelf.kept().lesson().recorded().map(Object::toString));
         sure("lesson", which, () -> {
             int id = shelf.kept().id();

@@ -257,8 +257,7 @@ public final class Records {
             LOG.log(Level.WARNING, "the lesson could not be kept", e);
             keeping.again(lesson);
             notKept = true;
-            tell(Texts.of(
-                    waiting.keep(keeping, lesson) ? "records.waits-on-disk" : "records.waits", e.getMessage()));
+            tell(Texts.of(waiting.keep(keeping, lesson) ? "records.waits-on-disk" : "records.waits", e.getMessage()));
             if (!thread.isShutdown()) {
                 thread.schedule(() -> write(keeping), TRIED_AGAIN_MS, TimeUnit.MILLISECONDS);
             }

@@ -116,8 +116,6 @@ final class WaitingLessons {
             return;
         }
         Optional<Integer> player = Optional.of(node.path("player").asInt()).filter(p -> p > 0);
-        ledger.begin(
-                lesson,
-                player.isPresent() && ledger.player(player.get()).isPresent() ? player : Optional.empty());
+        ledger.begin(lesson, player.isPresent() && ledger.player(player.get()).isPresent() ? player : Optional.empty());
     }
 }

@@ -296,7 +296,9 @@ public final class Ledger implements AutoCloseable {
 
     /** Lessons that meet a search, the recent first. */
     public List<LessonLine> find(Search search) throws LedgerException {
-        return database.readPlain("the lessons could not be searched", c -> Finder.find(
+        return database.readPlain(
+                "the lessons could not be searched",
+                c -> Finder.find(
                         search, c, place() instanceof LedgerPlace.Folder ? Finder.Check.SUMS : Finder.Check.NONE));
     }
 

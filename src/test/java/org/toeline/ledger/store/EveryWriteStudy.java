@@ -136,7 +136,8 @@ final class EveryWriteStudy {
     }
 
     private static boolean run(String work, Path scratch, Path library) throws Exception {
-        LedgerPlace.Folder place = new LedgerPlace.Folder(Files.createDirectories(scratch).resolve("ledger"));
+        LedgerPlace.Folder place =
+                new LedgerPlace.Folder(Files.createDirectories(scratch).resolve("ledger"));
         prepare(work, place);
         Path before = scratch.resolve("before");
         PathUtils.copyDirectory(place.folder(), before);
@@ -222,8 +223,7 @@ final class EveryWriteStudy {
         Fingerprint fingerprint = Fingerprint.of(clip);
         Path archive = place.folder().resolveSibling("other.zip");
         Lesson other = TestLessons.lesson("B. Trial");
-        LedgerPlace.Folder elsewhere =
-                new LedgerPlace.Folder(place.folder().resolveSibling("elsewhere"));
+        LedgerPlace.Folder elsewhere = new LedgerPlace.Folder(place.folder().resolveSibling("elsewhere"));
         try (Ledger ledger = Ledger.open(elsewhere, "bay 2")) {
             KeptLesson kept = ledger.begin(other, Optional.empty());
             LessonArchive.write(

@@ -53,7 +53,11 @@ class FlippedBitsTest {
 
     private static String lesson(Ledger ledger, int id) throws LedgerException {
         KeptLesson kept = ledger.lesson(id).orElseThrow();
-        return LessonDocument.line(kept.lesson()) + kept.findings() + kept.version() + kept.playerId() + kept.changedBy();
+        return LessonDocument.line(kept.lesson())
+                + kept.findings()
+                + kept.version()
+                + kept.playerId()
+                + kept.changedBy();
     }
 
     private static List<LessonLine> lines(Ledger ledger) throws LedgerException {

@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
@@ -127,7 +126,7 @@ public final class Restore {
                 // the log is the old file's: it goes before the new file comes, and may never meet it
                 Files.deleteIfExists(LedgerFile.log(place.file()));
                 Files.deleteIfExists(LedgerFile.index(place.file()));
-                Files.move(beside, place.file(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+                WholeFile.putInPlace(beside, place.file());
             }
             Files.delete(journal);
         }

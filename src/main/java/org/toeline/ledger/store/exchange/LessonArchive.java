@@ -86,8 +86,7 @@ public final class LessonArchive {
                 zip.setLevel(Deflater.NO_COMPRESSION);
                 for (Map.Entry<View, ArchiveIndex.Clip> clip : index.entrySet()) {
                     zip.putNextEntry(entry(clip.getValue().entry()));
-                    try (InputStream placeless =
-                            PlaceTags.without(Objects.requireNonNull(clips.get(clip.getKey())))) {
+                    try (InputStream placeless = PlaceTags.without(Objects.requireNonNull(clips.get(clip.getKey())))) {
                         placeless.transferTo(zip);
                     }
                     zip.closeEntry();

@@ -64,7 +64,10 @@ class PlaceTagsTest {
                 picture,
                 box(
                         "moov",
-                        box("udta", box("\u00a9xyz", number(0x1215c7), bytes(WHERE)), box("loci", bytes("0000" + WHERE))),
+                        box(
+                                "udta",
+                                box("\u00a9xyz", number(0x1215c7), bytes(WHERE)),
+                                box("loci", bytes("0000" + WHERE))),
                         box("trak", box("meta", keys, list)),
                         box("meta", number(0), keys, list)));
         byte[] out = without(clip);
