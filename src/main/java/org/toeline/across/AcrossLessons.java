@@ -1,6 +1,7 @@
 package org.toeline.across;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,14 +9,16 @@ import java.util.Optional;
 import org.toeline.ledger.store.rows.LessonFindings;
 import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.reading.Measured;
+import org.toeline.reading.ReadingKind;
 
 /**
  * One reading of a player over lessons, as stated each time, in the unit a person reads.
  *
  * @param points in the order of the lessons
  * @param spread the player's own, learnt from setups that were addressed again
+ * @param family the readings that are looked at with it
  */
-public record AcrossLessons(String reading, String unit, List<Point> points, OwnSpread spread) {
+public record AcrossLessons(String reading, String unit, List<Point> points, OwnSpread spread, Family family) {
 
     /** What one lesson said. */
     public record Point(int lessonId, String setup, Measured measured, StatedFinding finding) {}
@@ -35,9 +38,23 @@ public record AcrossLessons(String reading, String unit, List<Point> points, Own
             }
         }
         List<AcrossLessons> all = new ArrayList<>();
+        Family family = new Family(Math.max(1, byReading.size()));
         byReading.forEach((reading, points) -> all.add(new AcrossLessons(
-                reading, points.get(0).finding().unit(), points, OwnSpread.ofRepeats(repeats(points)))));
+                reading,
+                points.get(0).finding().unit(),
+                points,
+                OwnSpread.ofRepeats(repeats(points), usual(reading, points)),
+                family)));
         return all;
+    }
+
+    /** Of a reading that this program does not know, what it measured tells how much is little. */
+    private static OwnSpread usual(String reading, List<Point> points) {
+        return Arrays.stream(ReadingKind.values())
+                .filter(k -> k.id().equals(reading))
+                .findFirst()
+                .map(OwnSpread::usual)
+                .orElseGet(() -> new OwnSpread(points.get(0).measured().standardUncertainty(), 1, 0));
     }
 
     private static List<List<Measured>> repeats(List<Point> points) {
@@ -55,7 +72,7 @@ public record AcrossLessons(String reading, String unit, List<Point> points, Own
         return points.size() < 2
                 ? Optional.empty()
                 : Optional.of(LessonChange.between(
-                        points.get(0).measured(), points.get(points.size() - 1).measured(), spread));
+                        points.get(0).measured(), points.get(points.size() - 1).measured(), spread, family));
     }
 
     /** From one lesson to another; empty when either does not have this reading, or both are the same. */
@@ -65,7 +82,7 @@ public record AcrossLessons(String reading, String unit, List<Point> points, Own
         return earlier.isEmpty() || later.isEmpty() || earlierLesson == laterLesson
                 ? Optional.empty()
                 : Optional.of(LessonChange.between(
-                        earlier.get().measured(), later.get().measured(), spread));
+                        earlier.get().measured(), later.get().measured(), spread, family));
     }
 
     /** What a lesson said, if it has this reading. */
@@ -82,6 +99,6 @@ public record AcrossLessons(String reading, String unit, List<Point> points, Own
         for (int i = 0; i < points.size(); i++) {
             line.add(new Trend.Point(i, points.get(i).measured()));
         }
-        return Trend.of(line, spread);
+        return Trend.of(line, spread, family);
     }
 }

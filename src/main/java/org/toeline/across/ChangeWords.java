@@ -28,7 +28,7 @@ public final class ChangeWords {
         return words.text(
                 "change.figure",
                 call(change.call()),
-                difference(kind, change.difference(), SURE * change.standardUncertainty()));
+                difference(kind, change.difference(), change.smallestDetectable()));
     }
 
     /** What one lesson said, such as “+12.1 ± 1.3 cm”. */
@@ -51,8 +51,7 @@ public final class ChangeWords {
 
     /** The trend, weighted by uncertainty, for each lesson. */
     public String trend(ReadingKind kind, Trend trend) {
-        return words.text(
-                "trend." + trend.call().id(), difference(kind, trend.slope(), SURE * trend.slopeStandardUncertainty()));
+        return words.text("trend." + trend.call().id(), difference(kind, trend.slope(), trend.smallestDetectable()));
     }
 
     /** What is known of how much the player varies from one address to the next. */

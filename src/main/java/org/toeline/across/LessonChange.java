@@ -3,36 +3,43 @@ package org.toeline.across;
 import org.toeline.reading.Measured;
 
 /**
- * The change of one figure from a lesson to a later one. It is real when it exceeds the smallest detectable change even with
- * the player's own spread as large as is plausible ({@link OwnSpread#plausibly()}): a spread learnt from few addresses that
- * came out small by luck would else be trusted most.
+ * The change of one figure from a lesson to a later one.
  *
- * @param difference         later − earlier, in the figures' unit
+ * @param difference          later − earlier, in the figures' unit
  * @param standardUncertainty √(u₁² + u₂² + 2·s²), above zero
- * @param smallestDetectable 1.96 of these: the smallest change that measuring the same twice would rarely give (the minimal
- *                           difference of Weir 2005, J. Strength Cond. Res. 19:231, with each figure's own uncertainty)
- * @param spread             the player's own spread s that went into it
+ * @param smallestDetectable  Student's t of these, for the readings that are looked at together: a change is real when it exceeds
+ *                            it (the minimal difference of Weir 2005, J. Strength Cond. Res. 19:231, with each figure's own
+ *                            uncertainty)
+ * @param spread              the player's own spread s that went into it
  */
 public record LessonChange(
         double difference, double standardUncertainty, double smallestDetectable, OwnSpread spread, ChangeCall call) {
 
-    /** Two-sided 80 % of the normal distribution: below it, nothing is shown; from it to 95 %, it is too close to call. */
-    static final double NEARLY = 1.2816;
+    /** A reading alone would be called real at 80 %: below it, nothing is shown; from it, it is too close to call. */
+    private static final double NEARLY = 0.2;
 
-    /** A pure function; any thread. Both figures in one unit, as is {@code spread}. */
-    public static LessonChange between(Measured earlier, Measured later, OwnSpread spread) {
+    /**
+     * A pure function; any thread. Both figures in one unit, as is {@code spread}.
+     *
+     * @param family the readings that are compared together
+     */
+    public static LessonChange between(Measured earlier, Measured later, OwnSpread spread, Family family) {
         double measuring = Math.pow(earlier.standardUncertainty(), 2) + Math.pow(later.standardUncertainty(), 2);
         double sigma = Math.sqrt(measuring + 2 * Math.pow(spread.standardDeviation(), 2));
-        double plausibly = Math.sqrt(measuring + 2 * Math.pow(spread.plausibly(), 2));
+        double freedom = spread.freedomOf(measuring, 2);
         double difference = later.value() - earlier.value();
-        return new LessonChange(difference, sigma, OwnSpread.SURE * sigma, spread, call(difference, sigma, plausibly));
+        double smallest = smallest(sigma, freedom, family);
+        return new LessonChange(difference, sigma, smallest, spread, call(difference, smallest, sigma, freedom));
     }
 
-    /** @param plausibly the standard uncertainty when the player's own spread is as large as may well be */
-    static ChangeCall call(double difference, double sigma, double plausibly) {
+    static double smallest(double sigma, double freedom, Family family) {
+        return OwnSpread.exceeded(family.each(), freedom) * sigma;
+    }
+
+    static ChangeCall call(double difference, double smallest, double sigma, double freedom) {
         double size = Math.abs(difference);
-        return size > OwnSpread.SURE * plausibly
+        return size > smallest
                 ? ChangeCall.REAL
-                : size > NEARLY * sigma ? ChangeCall.TOO_CLOSE : ChangeCall.NOT_SHOWN;
+                : size > OwnSpread.exceeded(NEARLY, freedom) * sigma ? ChangeCall.TOO_CLOSE : ChangeCall.NOT_SHOWN;
     }
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.toeline.across.Family;
 import org.toeline.across.LessonChange;
 import org.toeline.across.OwnSpread;
 import org.toeline.advice.Assessment;
@@ -29,23 +30,30 @@ record Changes(List<Line> lines) {
 
     /** @param repeats groups of lessons, each one setup of this player addressed several times; may be empty */
     static Changes between(Assessment earlier, Assessment later, List<List<Assessment>> repeats) {
+        List<Reading> both = earlier.readings().stream()
+                .filter(r -> measured(later, r.kind()).isPresent())
+                .toList();
+        Family family = new Family(Math.max(1, both.size()));
         List<Line> lines = new ArrayList<>();
-        for (Reading first : earlier.readings()) {
-            measured(later, first.kind())
-                    .ifPresent(second -> lines.add(new Line(
-                            first.kind(),
-                            Measured.shown(first),
-                            second,
-                            LessonChange.between(Measured.shown(first), second, spread(first.kind(), repeats)))));
+        for (Reading first : both) {
+            Measured second = measured(later, first.kind()).orElseThrow();
+            lines.add(new Line(
+                    first.kind(),
+                    Measured.shown(first),
+                    second,
+                    LessonChange.between(Measured.shown(first), second, spread(first.kind(), repeats), family)));
         }
         return new Changes(lines);
     }
 
     private static OwnSpread spread(ReadingKind kind, List<List<Assessment>> repeats) {
-        return OwnSpread.ofRepeats(repeats.stream()
-                .map(group ->
-                        group.stream().flatMap(a -> measured(a, kind).stream()).toList())
-                .toList());
+        return OwnSpread.ofRepeats(
+                repeats.stream()
+                        .map(group -> group.stream()
+                                .flatMap(a -> measured(a, kind).stream())
+                                .toList())
+                        .toList(),
+                OwnSpread.usual(kind));
     }
 
     private static Optional<Measured> measured(Assessment assessment, ReadingKind kind) {

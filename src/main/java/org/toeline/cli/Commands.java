@@ -42,7 +42,9 @@ public final class Commands implements Runnable {
     private @org.jspecify.annotations.Nullable CommandSpec spec;
 
     /** Runs a command and returns the exit status. */
-    public static int run(String[] args, PrintWriter out, PrintWriter err) {
+    public static int run(String[] args, PrintWriter given, PrintWriter givenErr) {
+        PrintWriter out = new PrintWriter(new PlainWriter(given));
+        PrintWriter err = new PrintWriter(new PlainWriter(givenErr));
         CommandLine line = new CommandLine(new Commands());
         line.setResourceBundle(Sentences.in("org.toeline.cli.help").bundle());
         line.setOut(out);

@@ -6,11 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.store.Deleted;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.backup.OldBackups;
 import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,9 +26,11 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
         description =
-                "Deletes a player with all lessons, or one lesson, for good: rows, copied clips, stills, and what they left "
-                        + "on the disk.")
+                "Deletes a player with all lessons, or one lesson, for good: rows, copied clips, stills, and what they"
+                        + " left on the disk.")
 final class LedgerDeleteCommand implements Callable<Integer> {
+
+    private static final Sentences SENTENCES = Sentences.of(LedgerDeleteCommand.class);
 
     @Spec
     private CommandSpec spec;
@@ -80,11 +84,21 @@ final class LedgerDeleteCommand implements Callable<Integer> {
             }
             OldBackups backups = backupsToo ? OldBackups.REPLACE : OldBackups.KEEP;
             Deleted deleted = what.lesson != null
-                    ? ledger.deleteLesson(what.lesson, backups)
-                    : ledger.deletePlayer(what.player == null ? 0 : what.player, backups);
+                    ? ledger.deleteLesson(what.lesson, backups, options.folder())
+                    : ledger.deletePlayer(what.player == null ? 0 : what.player, backups, options.folder());
             out.println("deleted: " + deleted.lessons() + (deleted.lessons() == 1 ? " lesson, " : " lessons, ")
                     + deleted.clips() + (deleted.clips() == 1 ? " copied clip" : " copied clips"));
             deleted.stillHolding().forEach(b -> out.println("a backup from before may hold it still: " + b));
+            if (deleted.unfinished().isPresent()) {
+                spec.commandLine()
+                        .getErr()
+                        .println(SENTENCES.of(
+                                "delete.unfinished", deleted.unfinished().get()));
+                return Commands.FAILED;
+            }
+            if (options.place() instanceof LedgerPlace.Server) {
+                out.println(SENTENCES.of("delete.out-of-reach"));
+            }
             return Commands.DONE;
         }
     }

@@ -115,6 +115,7 @@ final class LedgerExportCommand implements Callable<Integer> {
         for (Take take : ledger.takes(kept.id())) {
             media.locate(take, clips).ifPresent(path -> found.put(take.view(), path));
         }
-        LessonArchive.write(kept.lesson(), kept.findings(), found, Stills.of(files, kept.id()), file);
+        LessonArchive.write(
+                kept.lesson(), kept.identity(), kept.findings(), found, Stills.of(files, kept.identity()), file);
     }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.rows.LessonLine;
@@ -27,6 +28,8 @@ import picocli.CommandLine.Spec;
         versionProvider = Commands.Version.class,
         description = "Lists lessons, the recent first.")
 final class LedgerFindCommand implements Callable<Integer> {
+
+    private static final Sentences SENTENCES = Sentences.of(LedgerFindCommand.class);
 
     @Spec
     private CommandSpec spec;
@@ -96,13 +99,12 @@ final class LedgerFindCommand implements Callable<Integer> {
         if (club == null) {
             return Optional.empty();
         }
-        return Optional.of(
-                Club.of(club)
-                        .orElseThrow(
-                                () -> new ParameterException(
-                                        spec.commandLine(),
-                                        "“" + club
-                                                + "” is no club; driver, fairway-wood, hybrid, long-iron, mid-iron, short-iron, wedge or putter")));
+        return Optional.of(Club.of(club)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "“" + club
+                                + "” is no club; driver, fairway-wood, hybrid, long-iron, mid-iron,"
+                                + " short-iron, wedge or putter")));
     }
 
     private static ObjectNode object(LessonLine line) {
@@ -125,7 +127,9 @@ final class LedgerFindCommand implements Callable<Integer> {
                         plain(line.playerName().orElse("no name")),
                         line.playerId(),
                         line.club(),
-                        line.first().map(f -> "first: " + f).orElse(""),
+                        line.judged() == LessonLine.Judged.DAMAGED
+                                ? SENTENCES.of("find.damaged")
+                                : line.first().map(f -> "first: " + f).orElse(""),
                         notes.length() > 60 ? notes.substring(0, 60) + " …" : notes)
                 .stripTrailing();
     }

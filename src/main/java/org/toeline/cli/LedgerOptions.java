@@ -27,8 +27,8 @@ final class LedgerOptions {
             names = "--server",
             paramLabel = "URL",
             description =
-                    "A PostgreSQL ledger that several bays share: "
-                            + "jdbc:postgresql://host:port/database. The password is taken from the environment, TOELINE_LEDGER_PASSWORD.")
+                    "A PostgreSQL ledger that several bays share: jdbc:postgresql://host:port/database. The password"
+                            + " is taken from the environment, TOELINE_LEDGER_PASSWORD.")
     private @org.jspecify.annotations.Nullable String server;
 
     @Option(
@@ -46,7 +46,11 @@ final class LedgerOptions {
     private String bay;
 
     Ledger open() throws LedgerException {
-        return Ledger.open(place(), bay);
+        Ledger ledger = Ledger.open(place(), bay);
+        if (server != null) {
+            ledger.finishDeletions(folder());
+        }
+        return ledger;
     }
 
     LedgerPlace place() {

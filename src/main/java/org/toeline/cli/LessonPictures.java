@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import org.toeline.language.Sentences;
+import org.toeline.ledger.BesideDocument;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
@@ -17,13 +18,20 @@ import org.toeline.video.ClipException;
 /** The frames a lesson was marked on, out of the clips it names. */
 final class LessonPictures {
 
+    private static final Sentences SENTENCES = Sentences.of(LessonPictures.class);
+
     private LessonPictures() {}
 
     /** @param document where the lesson was read from; clips are named relative to it */
     static Map<View, BufferedImage> of(Lesson lesson, Path document) throws ClipException, DocumentException {
         Map<View, BufferedImage> pictures = new EnumMap<>(View.class);
         for (Map.Entry<View, ClipMoment> e : lesson.clips().entrySet()) {
-            Path file = document.toAbsolutePath().resolveSibling(e.getValue().clip());
+            String clip = e.getValue().clip();
+            if (BesideDocument.leadsOut(document, clip)) {
+                throw new DocumentException(
+                        SENTENCES.of("lesson.clip-outside", document, e.getKey().id(), clip));
+            }
+            Path file = document.toAbsolutePath().resolveSibling(clip);
             pictures.put(e.getKey(), frame(lesson, e.getKey(), file, document.toString()));
         }
         return pictures;

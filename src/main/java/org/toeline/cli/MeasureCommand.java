@@ -120,6 +120,9 @@ final class MeasureCommand implements Callable<Integer> {
 
         } catch (DocumentException e) {
             return new Answer(null, e.getMessage());
+        } catch (RuntimeException e) {
+            // one document among many: whatever it is, the others are measured
+            return new Answer(null, SENTENCES.of("measure.cannot", file, String.valueOf(e.getMessage())));
         }
     }
 

@@ -61,6 +61,13 @@ public final class Json {
         if (bytes.length > MOST_BYTES) {
             throw new NotJson(SENTENCES.of("json.large", MOST_BYTES >> 20));
         }
+        for (byte b : bytes) {
+            if (b == 0) {
+                // JSON between programs is UTF-8 (RFC 8259, section 8.1), where no byte is nought; in UTF-16 every
+                // other is
+                throw new NotJson(SENTENCES.of("json.no-text"));
+            }
+        }
         try {
             JsonNode tree = MAPPER.readTree(bytes);
             if (tree == null || tree.isMissingNode()) {

@@ -6,10 +6,14 @@ import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Set;
 import java.util.UUID;
 
 /**
@@ -20,6 +24,9 @@ public final class WholeFile {
 
     private static final boolean FOLDERS_OPEN = java.io.File.separatorChar == '/';
 
+    private static final FileAttribute<?> OWNERS =
+            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"));
+
     private WholeFile() {}
 
     /** What is written into the file. */
@@ -28,11 +35,21 @@ public final class WholeFile {
         void into(OutputStream out) throws IOException;
     }
 
+    /** A file that holds a secret: nobody but its owner can read it, at any moment. */
+    public static void writeForOwner(Path file, byte[] bytes) throws IOException {
+        boolean posix = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+        write(file, out -> out.write(bytes), posix ? new FileAttribute<?>[] {OWNERS} : new FileAttribute<?>[0]);
+    }
+
     public static void write(Path file, byte[] bytes) throws IOException {
         write(file, out -> out.write(bytes));
     }
 
     public static void write(Path file, Content content) throws IOException {
+        write(file, content, new FileAttribute<?>[0]);
+    }
+
+    private static void write(Path file, Content content, FileAttribute<?>[] attributes) throws IOException {
         Path absolute = file.toAbsolutePath();
         Path folder = absolute.getParent();
         if (folder != null) {
@@ -40,8 +57,8 @@ public final class WholeFile {
         }
         Path beside = absolute.resolveSibling("." + absolute.getFileName() + "-" + UUID.randomUUID() + ".part");
         try {
-            try (FileChannel channel =
-                            FileChannel.open(beside, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
+            try (FileChannel channel = FileChannel.open(
+                            beside, Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW), attributes);
                     OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
                 content.into(out);
             }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.toeline.across.ChangeCall;
+import org.toeline.across.Family;
 import org.toeline.across.LessonChange;
 import org.toeline.across.OwnSpread;
 import org.toeline.advice.Advice;
@@ -110,10 +111,15 @@ public final class BeforeAfter implements Drawing {
         if (before.finding.isEmpty() || after.finding.isEmpty()) {
             return words.text("compare.not-in-both", name);
         }
+        Advice now = after.handout.assessment().advice();
+        int together = (int) before.handout.assessment().advice().findings().stream()
+                .filter(f -> now.finding(f.kind()).isPresent())
+                .count();
         LessonChange change = LessonChange.between(
                 Measured.shown(before.finding.get().reading()),
                 Measured.shown(after.finding.get().reading()),
-                OwnSpread.ofRepeats(List.of()));
+                OwnSpread.usual(kind),
+                new Family(together));
         double detectable = kind.unit().toInside(change.smallestDetectable());
         return change.call() == ChangeCall.NOT_SHOWN
                 ? words.text("compare.not-shown", name, words.amount(kind, detectable))

@@ -30,7 +30,13 @@ class AcrossLessonsTest {
         assertThat(one.trend()).isEmpty();
         AcrossLessons two = AcrossLessons.of(lessons("", 7, 11)).get(0);
         assertThat(two.change().orElseThrow().call())
-                .as("4 against 1.96·√2·1.25 = 3.46")
+                .as("4 against 1.96·√2·√(1.25² + 1.5²) = 5.4, and more as one of two readings")
+                .isEqualTo(ChangeCall.TOO_CLOSE);
+        assertThat(AcrossLessons.of(lessons("", 7, 18))
+                        .get(0)
+                        .change()
+                        .orElseThrow()
+                        .call())
                 .isEqualTo(ChangeCall.REAL);
         assertThat(two.trend()).isEmpty();
     }
@@ -40,17 +46,25 @@ class AcrossLessonsTest {
         AcrossLessons rising = AcrossLessons.of(lessons("", 5, 6, 7, 8, 9)).get(0);
         assertThat(rising.trend().orElseThrow().slope()).isCloseTo(1, within(1e-9));
         assertThat(rising.trend().orElseThrow().slopeStandardUncertainty())
-                .as("1.25/√10")
-                .isCloseTo(0.3953, within(1e-4));
-        assertThat(rising.trend().orElseThrow().call()).isEqualTo(ChangeCall.REAL);
+                .as("√(1.25² + 1.5²)/√10")
+                .isCloseTo(0.6175, within(1e-4));
+        assertThat(rising.trend().orElseThrow().call()).isEqualTo(ChangeCall.TOO_CLOSE);
+        assertThat(AcrossLessons.of(lessons("", 5, 8, 11, 14, 17))
+                        .get(0)
+                        .trend()
+                        .orElseThrow()
+                        .call())
+                .isEqualTo(ChangeCall.REAL);
     }
 
-    /** Squares about 8 are 40 over 4 degrees of freedom, less 1.25²: s² = 8.44. */
+    /** Squares about 8 are 40 over 4 degrees of freedom, less 1.25²: s² = 8.44; the usual 1.5² counts for 5 beside them. */
     @Test
     void repeatsTellTheOwnSpread() {
         AcrossLessons again =
                 AcrossLessons.of(lessons("as told", 4, 6, 8, 10, 12)).get(0);
-        assertThat(again.spread().standardDeviation()).isCloseTo(Math.sqrt(10 - 1.5625), within(1e-9));
+        double tells = 4 * Math.pow(2.25 / (2.25 + 1.5625), 2);
+        assertThat(again.spread().standardDeviation())
+                .isCloseTo(Math.sqrt((5 * 2.25 + tells * (10 - 1.5625)) / (5 + tells)), within(1e-9));
         assertThat(again.change().orElseThrow().call())
                 .as("8 is no news for such a player")
                 .isNotEqualTo(ChangeCall.REAL);

@@ -15,8 +15,11 @@ class ChangeWordsTest {
 
     private final ChangeWords words = new ChangeWords(Words.english());
 
+    /** No spread at all, known for certain. */
+    private static final OwnSpread NONE = new OwnSpread(0, 1e4, 3);
+
     private static LessonChange change(double from, double to, double u) {
-        return LessonChange.between(new Measured(from, u), new Measured(to, u), OwnSpread.UNKNOWN);
+        return LessonChange.between(new Measured(from, u), new Measured(to, u), NONE, Family.ALONE);
     }
 
     /** 1.96·√2·1.5 = 4.16, rounded up to 5; 8 is more, 5 at 80 % too, 1 is not. */
@@ -50,7 +53,8 @@ class ChangeWordsTest {
                         List.of(5.0, 6.0, 7.0, 8.0, 9.0).stream()
                                 .map(v -> new Trend.Point(v, new Measured(v, 1.25)))
                                 .toList(),
-                        OwnSpread.UNKNOWN)
+                        NONE,
+                        Family.ALONE)
                 .orElseThrow();
         assertThat(words.trend(ReadingKind.SHOULDER_TILT, trend)).isEqualTo("trend: +1.0 ± 0.8° a lesson");
     }

@@ -106,6 +106,26 @@ class CommandsTest {
         assertThat(err.toString()).contains("face-on.mp4").contains("no such file");
     }
 
+    /** A document comes from anywhere: what it names outside its own folder is not opened. */
+    @Test
+    void aDocumentOpensNoFileOutsideItsFolder(@TempDir Path folder) throws Exception {
+        Path clips = Path.of(BEFORE).toAbsolutePath().getParent();
+        Path own = Files.createDirectories(folder.resolve("own"));
+        Path still = folder.resolve("still.png");
+        Files.copy(clips.resolve("face-on.mp4"), folder.resolve("face-on.mp4"));
+        for (String clip : new String[] {clips.resolve("face-on.mp4").toString(), "../face-on.mp4"}) {
+            Path lesson = Files.writeString(
+                    own.resolve("a.lesson.json"),
+                    Files.readString(Path.of(BEFORE)).replace("\"face-on.mp4\"", "\"" + clip + "\""));
+            err.getBuffer().setLength(0);
+            assertThat(run("still", lesson.toString(), "--out", still.toString()))
+                    .as(clip)
+                    .isEqualTo(2);
+            assertThat(err.toString()).contains("face-on").contains(clip).hasLineCount(1);
+            assertThat(still).doesNotExist();
+        }
+    }
+
     @Test
     void clipAndFrameAndAddress(@TempDir Path folder) throws Exception {
         String clip = "sample-media/before/face-on.mp4";

@@ -54,8 +54,9 @@ class HandoutCommandsTest {
     @Test
     void aHandoutIsNamedSignedAndWordedAsAsked() throws Exception {
         Path phrases = Files.writeString(folder.resolve("own.json"), """
-                {"format": "toeline-phrases", "version": 1, "phrases": {"de": {"handout.check": "Zu Hause",
-                 "finding.out": "Schlimm"}}}""");
+            {"format": "toeline-phrases", "version": 1, "phrases": {"de": {"handout.check": "Zu Hause",
+             "finding.out": "Schlimm"}}}\
+            """);
         assertThat(run(
                         "handout",
                         BEFORE,
@@ -102,17 +103,10 @@ class HandoutCommandsTest {
         }
         ObjectNode lesson =
                 (ObjectNode) new ObjectMapper().readTree(Path.of(BEFORE).toFile());
-        lesson.path("views").forEach(v -> {
-            ((ObjectNode) v)
-                    .put(
-                            "clip",
-                            Path.of("sample-media/before")
-                                    .toAbsolutePath()
-                                    .resolve(v.path("clip").asText())
-                                    .toString());
-            ((com.fasterxml.jackson.databind.node.ArrayNode) v.path("marks"))
-                    .removeIf(m -> m.path("landmark").asText().equals("head-centre"));
-        });
+        lesson.path("views")
+                .forEach(v -> ((com.fasterxml.jackson.databind.node.ArrayNode) v.path("marks"))
+                        .removeIf(m -> m.path("landmark").asText().equals("head-centre")));
+        copyClips(BEFORE, folder);
         Path headless = folder.resolve("headless.lesson.json");
         new ObjectMapper().writeValue(headless.toFile(), lesson);
         assertThat(run("still", headless, "--out", folder.resolve("x.png"), "--cover-face"))
@@ -130,11 +124,13 @@ class HandoutCommandsTest {
     @Test
     void aLedgerGivesOutAllHandouts() throws Exception {
         Path ledger = folder.resolve("kept");
+        Path first = copyClips(BEFORE, Files.createDirectory(folder.resolve("first")));
+        Path second = copyClips(AFTER, Files.createDirectory(folder.resolve("second")));
         Path gone = Files.writeString(
-                folder.resolve("gone.lesson.json"),
-                anywhere(BEFORE).replace(".mp4", "-gone.mp4").replace("10:20", "09:20"));
-        Path before = Files.writeString(folder.resolve("before.lesson.json"), anywhere(BEFORE));
-        Path after = Files.writeString(folder.resolve("after.lesson.json"), anywhere(AFTER));
+                first.resolve("gone.lesson.json"),
+                Files.readString(Path.of(BEFORE)).replace(".mp4", "-gone.mp4").replace("10:20", "09:20"));
+        Path before = Files.copy(Path.of(BEFORE), first.resolve("before.lesson.json"));
+        Path after = Files.copy(Path.of(AFTER), second.resolve("after.lesson.json"));
         assertThat(run("ledger", "import", "--ledger", ledger, before, gone, after))
                 .isZero();
         Path made = folder.resolve("made");
@@ -162,12 +158,13 @@ class HandoutCommandsTest {
         assertThat(err.toString()).contains("lesson 7").contains("no such lesson");
     }
 
-    /** The document with its clips named from the root. */
-    private static String anywhere(String document) throws Exception {
-        Path file = Path.of(document).toAbsolutePath();
-        return Files.readString(file)
-                .replaceAll(
-                        "(\"clip\"\\s*:\\s*\")",
-                        "$1" + file.getParent().toString().replace("\\", "/") + "/");
+    /** The clips that lie beside a document, into another folder. */
+    private static Path copyClips(String document, Path into) throws Exception {
+        try (Stream<Path> files = Files.list(Path.of(document).toAbsolutePath().getParent())) {
+            for (Path clip : files.filter(f -> f.toString().endsWith(".mp4")).toList()) {
+                Files.copy(clip, into.resolve(clip.getFileName()));
+            }
+        }
+        return into;
     }
 }

@@ -138,7 +138,15 @@ class DialogsTest extends DrivenDesk {
     @Test
     void neitherVersionIsTakenByEnterOrEsc(FxRobot robot) {
         StudioForTests studio = new StudioForTests(folder.resolve("other-bay"), sentence -> {});
-        KeptLesson theirs = new KeptLesson(4, 1, 7, model().lesson(), List.of(), "2026-05-14T10:42:00Z", "bay 2");
+        KeptLesson theirs = new KeptLesson(
+                4,
+                "0f8fad5b-d9cb-469f-a165-70867728950e",
+                1,
+                7,
+                model().lesson(),
+                List.of(),
+                "2026-05-14T10:42:00Z",
+                "bay 2");
         OtherBay otherBay = new OtherBay(studio.studio(), screens.root());
         Runnable conflict = () -> otherBay.conflict(new Saved.Conflict(theirs, 3));
         for (KeyCode key : List.of(KeyCode.ENTER, KeyCode.ESCAPE)) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import org.toeline.across.Family;
 import org.toeline.across.LessonChange;
 import org.toeline.across.OwnSpread;
 import org.toeline.geometry.ImagePoint;
@@ -55,6 +56,9 @@ final class LessonsByPicture {
         }
     }
 
+    /** As many readings as a whole comparison of two lessons has. */
+    private static final int TOGETHER = 20;
+
     /** One reading; the truth's {@code by} is nought. */
     record Row(ReadingKind kind, Change truth, Change tool, LessonChange called, Change picture) {}
 
@@ -71,7 +75,7 @@ final class LessonsByPicture {
         for (ReadingKind kind : drawnFirst.keySet()) {
             Measured was = Measured.shown(Readings.of(kind, earlier).orElseThrow());
             Measured is = Measured.shown(Readings.of(kind, later).orElseThrow());
-            LessonChange called = LessonChange.between(was, is, OwnSpread.ofRepeats(List.of()));
+            LessonChange called = LessonChange.between(was, is, OwnSpread.usual(kind), new Family(TOGETHER));
             double unit = kind.unit().fromInside(1);
             rows.add(new Row(
                     kind,

@@ -133,7 +133,7 @@ final class HandOver {
             RangeBook ranges,
             Optional<Earlier> earlier,
             LedgerPlace.Folder files,
-            OptionalInt lessonId) {
+            Optional<String> identity) {
 
         /** Pictures as the desk shows them; for a clip that is gone, the address frame that was kept. */
         Handout handout() throws IOException {
@@ -142,8 +142,8 @@ final class HandOver {
                 Frame frame = frames.get(marks.view());
                 if (frame != null) {
                     pictures.put(marks.view(), frame.toImage());
-                } else if (lessonId.isPresent()) {
-                    AddressFrames.read(files, lessonId.getAsInt(), marks.view())
+                } else if (identity.isPresent()) {
+                    AddressFrames.read(files, identity.get(), marks.view())
                             .ifPresent(p -> pictures.put(marks.view(), p));
                 }
             }
@@ -182,7 +182,7 @@ final class HandOver {
                         studio.ranges().all(),
                         earlier,
                         studio.records().settings().folder(),
-                        studio.records().lessonId()));
+                        studio.records().identity()));
     }
 
     /** Paints what the player will see; only the latest is answered. */
@@ -244,9 +244,9 @@ final class HandOver {
                                         WholeFile.write(folder.resolve(name), bytes(m, handout, name));
                                         written.add(folder.resolve(name));
                                     }
-                                    if (m.lessonId.isPresent()) {
+                                    if (m.identity.isPresent()) {
                                         WholeFile.write(
-                                                Stills.folder(m.files, m.lessonId.getAsInt())
+                                                Stills.folder(m.files, m.identity.get())
                                                         .resolve(handout.fileName("still", "png")),
                                                 PictureFormat.PNG.of(m.still(handout)));
                                     }

@@ -111,14 +111,15 @@ final class LessonCard extends VBox {
         List<StatedFinding> out = shelf.kept().findings().stream()
                 .filter(f -> f.verdict().filter(v -> v.startsWith("out")).isPresent())
                 .toList();
-        if (shelf.kept().findings().isEmpty()) {
+        if (shelf.kept().findings().stream().noneMatch(f -> f.verdict().isPresent())) {
             box.getChildren().add(new Label(Texts.of("players.no-findings")));
         } else if (out.isEmpty()) {
             box.getChildren().add(new Label(Texts.of("players.nothing-out")));
         }
         for (StatedFinding finding : out) {
             Label line = new Label((finding.place() == StatedFinding.Place.FIRST ? "◆ " : "◇ ")
-                    + Said.reading(studio.words().get(), finding.reading()) + ": " + Said.figure(finding)
+                    + Said.reading(studio.words().get(), finding.reading()) + ": "
+                    + Said.figure(studio.words().get(), finding)
                     + (finding.place() == StatedFinding.Place.FIRST ? " " + Texts.of("players.was-first") : ""));
             line.setStyle("-fx-text-fill: #9a4300;");
             box.getChildren().add(line);

@@ -48,8 +48,19 @@ public final class Said {
         return Controls.sentence(name);
     }
 
-    /** A figure as it was stated that day, in the unit of that day. */
-    static String figure(StatedFinding finding) {
+    /** A figure as it was stated that day, as it is told everywhere; in the unit of that day where the program does not know it. */
+    static String figure(Words words, StatedFinding finding) {
+        Optional<ReadingKind> kind =
+                kind(finding.reading()).filter(k -> k.unit().id().equals(finding.unit()));
+        return kind.isPresent()
+                ? words.figure(
+                        kind.get(),
+                        kind.get().unit().toInside(finding.value()),
+                        kind.get().unit().toInside((finding.high() - finding.low()) / 2))
+                : unknown(finding);
+    }
+
+    private static String unknown(StatedFinding finding) {
         double half = (finding.high() - finding.low()) / 2;
         String number = half < FINE ? "%.1f" : "%.0f";
         String unit =
@@ -65,14 +76,21 @@ public final class Said {
     static String first(Words words, LessonLine line) {
         return line.first()
                 .map(id -> Texts.of("players.first", reading(words, id)))
-                .orElse(Texts.of("players.nothing-first"));
+                .orElseGet(() -> Texts.of(
+                        switch (line.judged()) {
+                            case YES -> "players.nothing-first";
+                            case NOT_YET -> "players.not-judged";
+                            case DAMAGED -> "players.damaged";
+                        }));
     }
 
     static String reading(Words words, String id) {
+        return kind(id).map(words::name).orElse(id);
+    }
+
+    private static Optional<ReadingKind> kind(String id) {
         return Arrays.stream(ReadingKind.values())
                 .filter(k -> k.id().equals(id))
-                .findFirst()
-                .map(words::name)
-                .orElse(id);
+                .findFirst();
     }
 }

@@ -47,9 +47,9 @@ record Shelf(KeptLesson kept, Player player, List<Take> takes, Map<View, Path> c
         Media media = new Media(files.media());
         Map<View, Path> found = new EnumMap<>(View.class);
         for (Take take : takes) {
-            Path named = Path.of(take.path());
-            if (Files.isRegularFile(named)) {
-                found.put(take.view(), named);
+            Optional<Path> named = take.file(files.folder()).filter(Files::isRegularFile);
+            if (named.isPresent()) {
+                found.put(take.view(), named.get());
             } else if (take.fingerprint().isPresent()) {
                 media.copyOf(take.fingerprint().get()).ifPresent(copy -> found.put(take.view(), copy));
             }

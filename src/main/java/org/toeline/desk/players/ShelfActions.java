@@ -22,6 +22,7 @@ import org.toeline.ledger.store.Deleted;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.backup.OldBackups;
 import org.toeline.ledger.store.exchange.LessonArchive;
+import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.place.Stills;
 import org.toeline.ledger.store.rows.Aside;
 import org.toeline.ledger.store.rows.Player;
@@ -75,9 +76,10 @@ final class ShelfActions {
     private Path archive(Shelf shelf, Path file) throws Exception {
         LessonArchive.write(
                 shelf.kept().lesson(),
+                shelf.kept().identity(),
                 shelf.kept().findings(),
                 shelf.clips(),
-                Stills.of(studio.records().settings().folder(), shelf.kept().id()),
+                Stills.of(studio.records().settings().folder(), shelf.kept().identity()),
                 file);
         return file;
     }
@@ -139,12 +141,15 @@ final class ShelfActions {
     }
 
     private void deleteLesson(Shelf shelf) {
-        sure("lesson", Said.day(shelf.kept().lesson().recorded().map(Object::toString)), () -> {
+        String whose =
+                Said.player(shelf.player().details().name(), shelf.player().id());
+        String which = whose + ", " + Said.day(shelf.kept().lesson().recorded().map(Object::toString));
+        sure("lesson", which, () -> {
             int id = shelf.kept().id();
             if (studio.records().lessonId().equals(OptionalInt.of(id))) {
                 clearDesk();
             }
-            studio.records().ask(l -> l.deleteLesson(id, OldBackups.KEEP), this::deleted);
+            studio.records().ask(l -> l.deleteLesson(id, OldBackups.KEEP, files()), this::deleted);
         });
     }
 
@@ -183,7 +188,7 @@ final class ShelfActions {
                             if (archives.isPresent()) {
                                 giveAll(l, player, archives.get());
                             }
-                            return l.deletePlayer(player.id(), old);
+                            return l.deletePlayer(player.id(), old, files());
                         },
                         this::deleted);
     }
@@ -192,6 +197,10 @@ final class ShelfActions {
     private void clearDesk() {
         studio.desk().fresh();
         studio.go().accept("players");
+    }
+
+    private LedgerPlace.Folder files() {
+        return studio.records().settings().folder();
     }
 
     private List<Path> giveAll(Ledger ledger, Player player, Path folder) throws Exception {
@@ -206,11 +215,13 @@ final class ShelfActions {
 
     private void deleted(Deleted what) {
         studio.say()
-                .accept(Texts.of(
-                        what.stillHolding().isEmpty() ? "players.deleted" : "players.deleted-but",
-                        what.lessons(),
-                        what.clips(),
-                        what.stillHolding().size()));
+                .accept(what.unfinished()
+                        .map(why -> Texts.of("players.deleted-unfinished", why))
+                        .orElseGet(() -> Texts.of(
+                                what.stillHolding().isEmpty() ? "players.deleted" : "players.deleted-but",
+                                what.lessons(),
+                                what.clips(),
+                                what.stillHolding().size())));
         changed.run();
     }
 

@@ -26,14 +26,14 @@ public final class AddressFrames {
 
     private AddressFrames() {}
 
-    private static Path file(LedgerPlace.Folder place, int lessonId, View view) {
-        return Stills.folder(place, lessonId).resolve("frame-" + view.id() + ".jpg");
+    private static Path file(LedgerPlace.Folder place, String identity, View view) {
+        return Stills.folder(place, identity).resolve("frame-" + view.id() + ".jpg");
     }
 
     /** @param frame opaque, in the clip's full resolution */
-    public static void write(LedgerPlace.Folder place, int lessonId, View view, BufferedImage frame)
+    public static void write(LedgerPlace.Folder place, String identity, View view, BufferedImage frame)
             throws IOException {
-        Path file = file(place, lessonId, view);
+        Path file = file(place, identity, view);
         Files.createDirectories(file.getParent());
         WholeFile.write(file, jpeg(frame));
     }
@@ -54,8 +54,9 @@ public final class AddressFrames {
     }
 
     /** Empty when none was kept, or it cannot be read. */
-    public static Optional<BufferedImage> read(LedgerPlace.Folder place, int lessonId, View view) throws IOException {
-        Path file = file(place, lessonId, view);
+    public static Optional<BufferedImage> read(LedgerPlace.Folder place, String identity, View view)
+            throws IOException {
+        Path file = file(place, identity, view);
         return Files.isRegularFile(file) ? Optional.ofNullable(ImageIO.read(file.toFile())) : Optional.empty();
     }
 }

@@ -16,6 +16,7 @@ final class Keeping {
     private final AtomicReference<@Nullable Lesson> waiting = new AtomicReference<>();
     private volatile int lessonId;
     private volatile int playerId;
+    private volatile String identity = "";
     private int version;
     private @Nullable Lesson written;
     private boolean stated;
@@ -35,6 +36,7 @@ final class Keeping {
 
     static Keeping of(KeptLesson kept) {
         Keeping keeping = new Keeping(kept.id(), kept.version(), kept.playerId(), kept.lesson());
+        keeping.identity = kept.identity();
         keeping.stated = !kept.findings().isEmpty();
         return keeping;
     }
@@ -42,6 +44,16 @@ final class Keeping {
     /** What is to be written next; a later one takes the place of an earlier one that waits. Any thread. */
     void next(Lesson lesson) {
         waiting.set(lesson);
+    }
+
+    /** It could not be written and waits again, unless something newer does. Any thread. */
+    void again(Lesson lesson) {
+        waiting.compareAndSet(null, lesson);
+    }
+
+    /** Whether something waits to be written. Any thread. */
+    boolean waits() {
+        return waiting.get() != null;
     }
 
     /** What is to be written and was not yet. */
@@ -73,6 +85,11 @@ final class Keeping {
         return playerId == 0 ? OptionalInt.empty() : OptionalInt.of(playerId);
     }
 
+    /** Empty while it is not in the ledger. */
+    Optional<String> identity() {
+        return Optional.of(identity).filter(i -> !i.isEmpty());
+    }
+
     int version() {
         return version;
     }
@@ -80,6 +97,7 @@ final class Keeping {
     /** @param lesson as the desk has it: what comes back from the ledger may differ in what it does not know */
     void added(KeptLesson kept, Lesson lesson) {
         lessonId = kept.id();
+        identity = kept.identity();
         playerId = kept.playerId();
         version = kept.version();
         written = lesson;
@@ -108,6 +126,7 @@ final class Keeping {
     /** It is not in the ledger any more: what is written next is written as a new lesson. */
     void gone() {
         lessonId = 0;
+        identity = "";
         playerId = 0;
         written = null;
     }

@@ -78,7 +78,7 @@ public record LessonFrames(KeptLesson kept, List<Take> takes, LedgerPlace.Folder
             }
         }
         Optional<BufferedImage> left =
-                AddressFrames.read(place, kept.id(), marks.view()).filter(p -> fits(p, marks));
+                AddressFrames.read(place, kept.identity(), marks.view()).filter(p -> fits(p, marks));
         return new Found(
                 left,
                 left.isPresent() ? "" : Objects.requireNonNull(trouble),

@@ -37,7 +37,10 @@ public final class LostClips {
             for (Take take : ledger.takes(id)) {
                 boolean copied = take.fingerprint().isPresent()
                         && copies.copyOf(take.fingerprint().get()).isPresent();
-                if (!copied && !Files.isRegularFile(folder.folder().resolve(take.path()))) {
+                if (!copied
+                        && take.file(folder.folder())
+                                .filter(Files::isRegularFile)
+                                .isEmpty()) {
                     lost.add(new Lost(id, take));
                 }
             }

@@ -2,7 +2,6 @@ package org.toeline.desk.records;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Executors;
@@ -16,9 +15,11 @@ import javafx.application.Platform;
 import org.jspecify.annotations.Nullable;
 import org.toeline.across.StatedFindings;
 import org.toeline.advice.RangeBook;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.Saved;
@@ -52,6 +53,9 @@ public final class Records {
 
     private static final Logger LOG = Logger.getLogger(Records.class.getName());
     private static final long CLOSING_S = 20;
+    /** A server may be back by then. */
+    private static final long TRIED_AGAIN_MS = 15_000;
+
     /** A hand that marks on does not wait this long. */
     private static final long RESTS_MS = 400;
 
@@ -67,6 +71,8 @@ public final class Records {
     private @Nullable Ledger ledger;
     private volatile boolean usable;
     private volatile String unusable = "";
+    private final WaitingLessons waiting;
+    private boolean notKept;
     private Keeping current = Keeping.fresh(OptionalInt.empty());
 
     /**
@@ -77,6 +83,7 @@ public final class Records {
         this.settings = settings;
         this.ranges = ranges;
         this.say = say;
+        this.waiting = new WaitingLessons(settings.folder());
         inTurn(this::open);
     }
 
@@ -84,7 +91,13 @@ public final class Records {
         try {
             Ledger opened = Ledger.open(settings.place(), settings.bay());
             ledger = opened;
+            if (opened.place() instanceof LedgerPlace.Server) {
+                opened.finishDeletions(settings.folder());
+            }
             usable = !opened.isReadOnly();
+            if (usable) {
+                takeUp(opened);
+            }
             if (!usable) {
                 unusable = opened.place().name()
                         + " cannot be written; lessons are kept as documents until the ledger is put "
@@ -98,6 +111,14 @@ public final class Records {
         }
         Platform.runLater(this::changed);
         inTurn(this::warm);
+    }
+
+    /** What a server or a disk refused when the desk was open last. */
+    private void takeUp(Ledger opened) throws LedgerException {
+        int taken = waiting.takeUp(opened);
+        if (taken > 0) {
+            tell(Texts.of("records.taken-up", taken));
+        }
     }
 
     /** What is done for the first time takes its time: not while the coach's first mark waits to be kept. */
@@ -157,6 +178,11 @@ public final class Records {
         return current.lessonId();
     }
 
+    /** The identity of the lesson on the desk, under which its pictures are kept; empty while it is not in the ledger. */
+    public Optional<String> identity() {
+        return current.identity();
+    }
+
     /** Whose lesson is on the desk; empty when nobody was named yet. */
     public OptionalInt playerId() {
         return current.playerId();
@@ -205,21 +231,37 @@ public final class Records {
 
     /** The marks at once; the findings when the hand rests. */
     private void write(Keeping keeping) {
-        if (ledger == null || !usable) {
+        Optional<Lesson> next = keeping.take();
+        if (next.isEmpty()) {
             return;
         }
-        keeping.take().ifPresent(lesson -> {
-            try {
-                put(Objects.requireNonNull(ledger), keeping, lesson);
-                if (!thread.isShutdown()) {
-                    thread.schedule(() -> state(keeping, lesson), RESTS_MS, TimeUnit.MILLISECONDS);
-                }
-            } catch (LedgerException e) {
-                LOG.log(Level.WARNING, "the lesson could not be kept", e);
-                keeping.next(lesson);
-                tell(e.getMessage() + "; what is on the desk stays there and is kept with the next change");
+        Lesson lesson = next.get();
+        if (ledger == null || !usable) {
+            keeping.again(lesson);
+            if (settings.server().isPresent()) {
+                waiting.keep(keeping, lesson);
             }
-        });
+            return;
+        }
+        try {
+            put(ledger, keeping, lesson);
+            waiting.done(keeping);
+            if (notKept) {
+                notKept = false;
+                tell(Texts.of("records.kept-again"));
+            }
+            if (!thread.isShutdown()) {
+                thread.schedule(() -> state(keeping, lesson), RESTS_MS, TimeUnit.MILLISECONDS);
+            }
+        } catch (LedgerException e) {
+            LOG.log(Level.WARNING, "the lesson could not be kept", e);
+            keeping.again(lesson);
+            notKept = true;
+            tell(Texts.of(waiting.keep(keeping, lesson) ? "records.waits-on-disk" : "records.waits", e.getMessage()));
+            if (!thread.isShutdown()) {
+                thread.schedule(() -> write(keeping), TRIED_AGAIN_MS, TimeUnit.MILLISECONDS);
+            }
+        }
     }
 
     /** States what was found in what was written last; nothing when something was written since. */
@@ -245,12 +287,8 @@ public final class Records {
     private void put(Ledger into, Keeping keeping, Lesson lesson) throws LedgerException {
         if (keeping.lessonId().isEmpty()) {
             OptionalInt player = keeping.playerId();
-            KeptLesson kept = into.lesson(into.takeIn(
-                                    lesson,
-                                    List.of(),
-                                    player.isPresent() ? Optional.of(player.getAsInt()) : Optional.empty())
-                            .lessonId())
-                    .orElseThrow();
+            KeptLesson kept =
+                    into.begin(lesson, player.isPresent() ? Optional.of(player.getAsInt()) : Optional.empty());
             keeping.added(kept, lesson);
             Platform.runLater(this::changed);
             return;
@@ -285,7 +323,10 @@ public final class Records {
         });
         ask(
                 l -> {
-                    l.dropAside(conflict.asideId());
+                    // what could not be written yet is nowhere else
+                    if (!keeping.waits()) {
+                        l.dropAside(conflict.asideId());
+                    }
                     return true;
                 },
                 done -> {});
@@ -320,6 +361,7 @@ public final class Records {
     public void close() {
         Keeping keeping = current;
         thread.execute(() -> {
+            write(keeping);
             keeping.written().ifPresent(lesson -> state(keeping, lesson));
             Optional.ofNullable(ledger).ifPresent(Ledger::close);
             ledger = null;

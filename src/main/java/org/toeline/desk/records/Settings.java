@@ -134,7 +134,7 @@ public record Settings(
                 .put("url", s.url())
                 .put("user", s.user())
                 .put("password", s.password()));
-        WholeFile.write(file, Json.bytes(out));
-        SettingsFile.onlyForTheOwner(file);
+        // it may hold a password
+        WholeFile.writeForOwner(file, Json.bytes(out));
     }
 }

@@ -1,10 +1,7 @@
 package org.toeline.desk.records;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFileAttributeView;
-import java.nio.file.attribute.PosixFilePermissions;
 import org.toeline.document.Json;
 import org.toeline.document.OwnDocument;
 
@@ -19,13 +16,6 @@ public record SettingsFile(Path file, Settings usual) {
 
     public OwnDocument.Read<Settings> read() {
         return OwnDocument.read(file, usual, bytes -> Settings.of(Json.read(bytes), usual));
-    }
-
-    /** It may hold a password. */
-    static void onlyForTheOwner(Path file) throws IOException {
-        if (Files.getFileAttributeView(file, PosixFileAttributeView.class) != null) {
-            Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
-        }
     }
 
     public void write(Settings settings) throws IOException {

@@ -63,9 +63,12 @@ final class ClipNotes implements LessonModel.Listener {
         if (take.fingerprint().isPresent() && !copies) {
             return;
         }
-        Path file = settings.folder().folder().resolve(take.path());
+        Optional<Path> file = take.file(settings.folder().folder());
+        if (file.isEmpty()) {
+            return;
+        }
         background.run(
-                () -> looked(file, take, settings),
+                () -> looked(file.get(), take, settings),
                 fingerprint -> fingerprint
                         .filter(f -> take.fingerprint().isEmpty())
                         .ifPresent(f -> records.ask(

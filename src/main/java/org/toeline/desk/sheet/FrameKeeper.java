@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.logging.Level;
@@ -84,7 +85,11 @@ final class FrameKeeper implements LessonModel.Listener {
     private List<Callable<View>> due() {
         OptionalInt id = records.lessonId();
         List<Callable<View>> work = new ArrayList<>();
-        if (id.isEmpty() || !records.keeps() || !(records.settings().place() instanceof LedgerPlace.Folder place)) {
+        Optional<String> identity = records.identity();
+        if (id.isEmpty()
+                || identity.isEmpty()
+                || !records.keeps()
+                || !(records.settings().place() instanceof LedgerPlace.Folder place)) {
             return work;
         }
         model.lesson()
@@ -93,7 +98,7 @@ final class FrameKeeper implements LessonModel.Listener {
                         .filter(f -> isMarked(view, moment, f))
                         .filter(f -> isNew(new Place(id.getAsInt(), view), new Kept(moment.clip(), f.index())))
                         .ifPresent(f -> work.add(() -> {
-                            AddressFrames.write(place, id.getAsInt(), view, f.toImage());
+                            AddressFrames.write(place, identity.get(), view, f.toImage());
                             return view;
                         })));
         return work;

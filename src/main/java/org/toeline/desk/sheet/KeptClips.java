@@ -3,6 +3,7 @@ package org.toeline.desk.sheet;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import org.toeline.ledger.BesideDocument;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 
@@ -11,13 +12,12 @@ public final class KeptClips {
 
     private KeptClips() {}
 
-    /** Where a clip is that a lesson names. */
+    /** Where a clip is that the lesson on the desk names: as the coach chose it, else beside its document. */
     public static Path resolved(ClipMoment moment, Optional<Path> document) {
         Path clip = Path.of(moment.clip());
         return clip.isAbsolute()
                 ? clip
-                : document.map(f -> f.toAbsolutePath().resolveSibling(moment.clip()))
-                        .orElse(clip);
+                : document.map(f -> BesideDocument.place(f, moment.clip())).orElse(clip);
     }
 
     public static Lesson absolute(Lesson lesson, Optional<Path> document) {

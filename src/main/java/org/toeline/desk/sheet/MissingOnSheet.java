@@ -85,6 +85,7 @@ public final class MissingOnSheet {
     /** A view's clip is not where the lesson says. */
     public void notThere(View view, Path file, OptionalDouble seconds) {
         OptionalInt id = records.lessonId();
+        Optional<String> identity = records.identity();
         if (id.isEmpty()) {
             lost(view, file, Optional.empty());
             return;
@@ -92,7 +93,7 @@ public final class MissingOnSheet {
         Settings settings = records.settings();
         records.ask(
                 l -> l.takes(id.getAsInt()),
-                takes -> background.run(() -> left(takes, id.getAsInt(), view, settings), left -> {
+                takes -> background.run(() -> left(takes, identity, view, settings), left -> {
                     if (!records.lessonId().equals(id)) {
                         return;
                     }
@@ -101,14 +102,18 @@ public final class MissingOnSheet {
                 }));
     }
 
-    private static Left left(List<Take> takes, int lessonId, View view, Settings settings) throws IOException {
+    private static Left left(List<Take> takes, Optional<String> identity, View view, Settings settings)
+            throws IOException {
         Optional<Take> take = takes.stream().filter(t -> t.view() == view).findFirst();
         Optional<Path> copy = take.isEmpty()
                 ? Optional.empty()
                 : new Media(settings.folder().media())
                         .locate(take.get(), settings.folder().folder());
         return new Left(
-                copy, copy.isPresent() ? Optional.empty() : AddressFrames.read(settings.folder(), lessonId, view));
+                copy,
+                copy.isPresent() || identity.isEmpty()
+                        ? Optional.empty()
+                        : AddressFrames.read(settings.folder(), identity.get(), view));
     }
 
     private void lost(View view, Path file, Optional<BufferedImage> frame) {

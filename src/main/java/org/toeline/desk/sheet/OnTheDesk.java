@@ -13,6 +13,7 @@ import org.toeline.desk.records.Records;
 import org.toeline.desk.screen.LessonDesk;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
+import org.toeline.ledger.BesideDocument;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.rows.KeptLesson;
@@ -59,11 +60,11 @@ public final class OnTheDesk implements LessonDesk {
 
     @Override
     public void open(Path document) {
-        background.run(() -> LessonDocument.read(document), lesson -> {
+        background.run(() -> BesideDocument.absolute(LessonDocument.read(document), document), lesson -> {
             leaving.run();
             records.fresh(OptionalInt.empty());
             take.accept(lesson, Optional.of(document));
-            records.keep(KeptClips.absolute(lesson, Optional.of(document)));
+            records.keep(lesson);
         });
     }
 

@@ -1,135 +1,80 @@
 package org.toeline.ledger.store;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.apache.commons.io.file.PathUtils;
 import org.jdbi.v3.core.Handle;
-import org.toeline.ledger.store.backup.Backups;
 import org.toeline.ledger.store.backup.OldBackups;
 import org.toeline.ledger.store.place.Database;
-import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.ledger.store.place.LedgerPlace;
-import org.toeline.ledger.store.place.Sources;
-import org.toeline.ledger.store.place.Stills;
-import org.toeline.ledger.store.rows.TakeRows;
+import org.toeline.ledger.store.rows.Counter;
+import org.toeline.ledger.store.rows.RowSums;
 
 /**
- * Deletes for good: rows, the free pages and the log they stood in, copied clips that nobody else uses, stills. Clips that
- * stayed where they were filmed are the coach's own files and stay.
+ * Deletes for good. With the rows, in one transaction, goes what else is to be taken away into a list of leftovers; those are done
+ * one after the other, and what is hindered or killed in between is taken up when the ledger is opened next. Clips that stayed
+ * where they were filmed are the coach's own files and stay.
  */
 final class Deletion {
 
     private final Database database;
+    private final LedgerPlace.Folder files;
 
-    Deletion(Database database) {
+    /** @param files where copied clips, pictures and backups are */
+    Deletion(Database database, LedgerPlace.Folder files) {
         this.database = database;
+        this.files = files;
     }
-
-    /** What a deletion takes with it besides the rows. */
-    private record Traces(List<Integer> lessons, Set<Fingerprint> clips) {}
 
     Deleted player(int id, OldBackups backups) throws LedgerException {
-        Traces traces = database.write("the player could not be deleted", h -> {
-            List<Integer> lessons = h.createQuery("select id from lesson where player_id = :id order by id")
-                    .bind("id", id)
-                    .mapTo(Integer.class)
-                    .list();
-            Set<Fingerprint> clips = new LinkedHashSet<>();
-            for (int lesson : lessons) {
-                clips.addAll(ownClips(h, lesson, id));
-            }
-            if (h.execute("delete from player where id = ?", id) == 0) {
-                throw new LedgerException(
-                        Fault.UNKNOWN,
-                        database.place().name() + ": there is no player " + id + "; nothing was deleted");
-            }
-            return new Traces(lessons, clips);
-        });
-        return finish(traces, backups);
-    }
-
-    private static Set<Fingerprint> ownClips(Handle handle, int lessonId, int playerId) {
-        TakeRows takes = new TakeRows(handle);
-        Set<Fingerprint> own = new LinkedHashSet<>();
-        takes.of(lessonId)
-                .forEach(take -> take.fingerprint()
-                        .filter(f -> !takes.isUsedElsewhere(f.sha256(), playerId))
-                        .ifPresent(own::add));
-        return own;
+        return delete(
+                "the player could not be deleted", "select id from lesson where player_id = ?", "player", id, backups);
     }
 
     Deleted lesson(int id, OldBackups backups) throws LedgerException {
-        Traces traces = database.write("the lesson could not be deleted", h -> {
-            Set<Fingerprint> clips = new LinkedHashSet<>();
-            TakeRows takes = new TakeRows(h);
-            takes.of(id).forEach(t -> t.fingerprint().ifPresent(clips::add));
-            if (h.execute("delete from lesson where id = ?", id) == 0) {
+        return delete("the lesson could not be deleted", "select id from lesson where id = ?", "lesson", id, backups);
+    }
+
+    private Deleted delete(String cannot, String lessonsOf, String what, int id, OldBackups backups)
+            throws LedgerException {
+        int lessons = database.write(cannot, h -> {
+            List<Integer> ids =
+                    h.createQuery(lessonsOf).bind(0, id).mapTo(Integer.class).list();
+            Set<String> clips = new LinkedHashSet<>();
+            for (int lesson : ids) {
+                clips.addAll(texts(h, "select sha256 from take where sha256 is not null and lesson_id = ?", lesson));
+                for (String identity : texts(h, "select identity from lesson where id = ?", lesson)) {
+                    add(h, Leftovers.PICTURES, identity);
+                }
+                add(h, Leftovers.NUMBERED, Integer.toString(lesson));
+            }
+            if (h.execute("delete from " + what + " where id = ?", id) == 0) {
                 throw new LedgerException(
                         Fault.UNKNOWN,
-                        database.place().name() + ": there is no lesson " + id + "; nothing was deleted");
+                        database.place().name() + ": there is no " + what + " " + id + "; nothing was deleted");
             }
-            clips.removeIf(f -> takes.isUsedElsewhere(f.sha256(), -1));
-            return new Traces(List.of(id), clips);
-        });
-        return finish(traces, backups);
-    }
-
-    private Deleted finish(Traces traces, OldBackups backups) throws LedgerException {
-        overwrite();
-        if (!(database.place() instanceof LedgerPlace.Folder folder)) {
-            return new Deleted(traces.lessons.size(), 0, List.of());
-        }
-        try {
-            int clips = 0;
-            for (Fingerprint clip : traces.clips) {
-                clips += new Media(folder.media()).drop(clip) ? 1 : 0;
+            for (String clip : clips) {
+                add(h, Leftovers.CLIP, clip);
             }
-            for (int lesson : traces.lessons) {
-                Path stills = Stills.folder(folder, lesson);
-                if (Files.exists(stills)) {
-                    PathUtils.deleteDirectory(stills);
-                }
-            }
+            add(h, Leftovers.PAGES, "");
             if (backups == OldBackups.REPLACE) {
-                Backups.dropAllBut(Backups.make(folder, Sources.writable(folder.file())), folder);
-                return new Deleted(traces.lessons.size(), clips, List.of());
+                add(h, Leftovers.BACKUPS, "");
             }
-            return new Deleted(traces.lessons.size(), clips, Backups.all(folder));
-        } catch (IOException e) {
-            throw new LedgerException(
-                    Fault.OTHER,
-                    folder.folder() + ": the rows are deleted, but a file that belonged to them " + "could not be ("
-                            + e.getMessage() + "); delete it by hand",
-                    e);
-        }
+            new RowSums(h).sweep();
+            return ids.size();
+        });
+        Leftovers.Done done = new Leftovers(database, files).clear();
+        return new Deleted(lessons, done.clips(), done.stillHolding(), done.unfinished());
     }
 
-    /** So that no free page and no log holds what was deleted. */
-    private void overwrite() throws LedgerException {
-        boolean server = database.place() instanceof LedgerPlace.Server;
-        database.read("it is deleted, but what it left on the disk could not be overwritten", h -> {
-            if (server) {
-                h.execute(
-                        "vacuum player, player_word, lesson, lesson_document, lesson_word, take, finding, aside, shot");
-            } else {
-                h.execute("vacuum");
-                int busy = h.createQuery("pragma wal_checkpoint(truncate)")
-                        .mapTo(Integer.class)
-                        .first();
-                if (busy != 0) {
-                    throw new LedgerException(
-                            Fault.BUSY,
-                            database.place().name() + ": it is deleted, but what it left on the disk "
-                                    + "could not be overwritten, since another program reads the ledger; close that and back up once");
-                }
-            }
-            return true;
-        });
+    private static List<String> texts(Handle handle, String sql, int id) {
+        return handle.createQuery(sql).bind(0, id).mapTo(String.class).list();
+    }
+
+    private static void add(Handle handle, String kind, String what) {
+        handle.execute(
+                "insert into leftover (id, kind, what) values (?, ?, ?)", Counter.next(handle, "leftover"), kind, what);
     }
 }

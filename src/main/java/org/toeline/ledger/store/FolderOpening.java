@@ -12,6 +12,7 @@ import java.util.function.UnaryOperator;
 import javax.sql.DataSource;
 import org.toeline.document.WholeFile;
 import org.toeline.ledger.store.backup.Backups;
+import org.toeline.ledger.store.backup.Restore;
 import org.toeline.ledger.store.place.Database;
 import org.toeline.ledger.store.place.Database.Access;
 import org.toeline.ledger.store.place.Faults;
@@ -20,6 +21,7 @@ import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.ledger.store.place.LedgerFile;
 import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Presence;
 import org.toeline.ledger.store.place.Schema;
 import org.toeline.ledger.store.place.Sources;
 
@@ -53,13 +55,18 @@ final class FolderOpening {
             }
             try (FolderLock lock = FolderLock.take(place.folder())) {
                 sweep();
+                Restore.finish(place);
                 if (Files.exists(file)) {
                     update(file);
                 } else {
                     make(file);
                 }
+                return new Database(
+                        place,
+                        through.apply(Sources.writable(file)),
+                        Access.WRITE,
+                        Optional.of(Presence.announce(place.folder())));
             }
-            return new Database(place, through.apply(Sources.writable(file)), Access.WRITE);
         } catch (IOException e) {
             throw cannot(e);
         }
@@ -87,6 +94,7 @@ final class FolderOpening {
 
     /** What a program left that was stopped while it made a ledger. */
     private void sweep() throws IOException {
+        Presence.programs(place.folder());
         try (DirectoryStream<Path> left = Files.newDirectoryStream(place.folder(), UNFINISHED + "*")) {
             for (Path path : left) {
                 Files.delete(path);
@@ -130,6 +138,7 @@ final class FolderOpening {
         }
         Schema.requireKnown(version, place.name());
         if (version.getAsInt() < Schema.LATEST) {
+            Restore.requireAlone(place, "it must be brought up to date, which needs it alone, and was not");
             Backups.beforeUpdate(place, source);
             Schema.migrate(source, place);
         } else if (Files.size(file) <= CHECKED_ON_OPENING_BYTES) {

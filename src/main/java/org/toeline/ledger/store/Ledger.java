@@ -5,14 +5,17 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.UnaryOperator;
 import javax.sql.DataSource;
+import org.jdbi.v3.core.Handle;
 import org.toeline.flight.Shot;
-import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.backup.Backups;
 import org.toeline.ledger.store.backup.OldBackups;
+import org.toeline.ledger.store.backup.Restore;
 import org.toeline.ledger.store.backup.ServerBackups;
 import org.toeline.ledger.store.place.Database;
 import org.toeline.ledger.store.place.Database.Access;
@@ -24,17 +27,18 @@ import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.place.Schema;
 import org.toeline.ledger.store.place.Sources;
 import org.toeline.ledger.store.rows.Aside;
+import org.toeline.ledger.store.rows.Counter;
 import org.toeline.ledger.store.rows.Finder;
 import org.toeline.ledger.store.rows.FindingRows;
 import org.toeline.ledger.store.rows.Intake;
 import org.toeline.ledger.store.rows.KeptLesson;
-import org.toeline.ledger.store.rows.LensRows;
 import org.toeline.ledger.store.rows.LessonFindings;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.ledger.store.rows.Lessons;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.ledger.store.rows.Players;
+import org.toeline.ledger.store.rows.RowSums;
 import org.toeline.ledger.store.rows.Saved;
 import org.toeline.ledger.store.rows.Search;
 import org.toeline.ledger.store.rows.ShotRows;
@@ -77,7 +81,12 @@ public final class Ledger implements AutoCloseable {
         Database database = place instanceof LedgerPlace.Folder folder
                 ? new FolderOpening(folder, through).open()
                 : server((LedgerPlace.Server) place, through);
-        return new Ledger(database, new Stamp(bay, clock));
+        Leftovers.seal(database);
+        Ledger ledger = new Ledger(database, new Stamp(bay, clock));
+        if (place instanceof LedgerPlace.Folder folder) {
+            ledger.finishDeletions(folder);
+        }
+        return ledger;
     }
 
     private static Database server(LedgerPlace.Server place, UnaryOperator<DataSource> through) throws LedgerException {
@@ -124,12 +133,33 @@ public final class Ledger implements AutoCloseable {
     }
 
     public Optional<Player> player(int id) throws LedgerException {
-        return database.read("the player could not be read", h -> new Players(h, stamp).get(id));
+        return database.read("the player could not be read", h -> {
+            Optional<Player> player = new Players(h, stamp).get(id);
+            if (player.isPresent()) {
+                requirePlayer(h, id);
+            }
+            return player;
+        });
+    }
+
+    private void requirePlayer(Handle handle, int id) throws LedgerException {
+        if (!new RowSums(handle).isPlayerWhole(id)) {
+            throw new LedgerException(
+                    Fault.DAMAGED,
+                    place().name() + ": player " + id
+                            + " is damaged (the row is not what was written); look in a backup");
+        }
     }
 
     /** All players, those kept last first. */
     public List<Player> players() throws LedgerException {
-        return database.read("the players could not be read", h -> new Players(h, stamp).all());
+        return database.read("the players could not be read", h -> {
+            List<Player> all = new Players(h, stamp).all();
+            for (Player player : all) {
+                requirePlayer(h, player.id());
+            }
+            return all;
+        });
     }
 
     /** The players of that very name and handedness. */
@@ -146,7 +176,9 @@ public final class Ledger implements AutoCloseable {
                             Fault.UNKNOWN,
                             place().name() + ": there is no player " + playerId
                                     + " (any more); the lesson was not kept"));
-            return lessons(h).get(lessons(h).add(player, lesson, findings)).orElseThrow();
+            int id = lessons(h)
+                    .add(player, lesson, findings, UUID.randomUUID().toString(), TakeRows.chosen(lesson.clips()));
+            return lessons(h).get(id).orElseThrow();
         });
     }
 
@@ -158,9 +190,36 @@ public final class Ledger implements AutoCloseable {
      */
     public TakenIn takeIn(Lesson lesson, List<StatedFinding> findings, Optional<Integer> playerId)
             throws LedgerException {
-        return database.write(
-                "the lesson could not be taken in",
-                h -> new Intake(new Players(h, stamp), lessons(h), place()).take(lesson, findings, playerId));
+        return takeIn(lesson, findings, playerId, Optional.empty(), TakeRows.chosen(lesson.clips()));
+    }
+
+    /**
+     * The same for a lesson whose words are not trusted.
+     *
+     * @param identity that it had where it was kept, if that is known
+     * @param found    where its clips are: only those are opened
+     */
+    public TakenIn takeIn(
+            Lesson lesson,
+            List<StatedFinding> findings,
+            Optional<Integer> playerId,
+            Optional<String> identity,
+            Map<View, Path> found)
+            throws LedgerException {
+        return database.write("the lesson could not be taken in", h -> {
+            Counter.inTurn(h);
+            return new Intake(new Players(h, stamp), lessons(h), place())
+                    .take(lesson, findings, playerId, identity, found);
+        });
+    }
+
+    /** Keeps a lesson that is begun at this desk: a new one, even when it looks like another. */
+    public KeptLesson begin(Lesson lesson, Optional<Integer> playerId) throws LedgerException {
+        return database.write("the lesson could not be kept", h -> {
+            Counter.inTurn(h);
+            int id = new Intake(new Players(h, stamp), lessons(h), place()).begin(lesson, playerId);
+            return lessons(h).get(id).orElseThrow();
+        });
     }
 
     /**
@@ -208,7 +267,7 @@ public final class Ledger implements AutoCloseable {
             h.savepoint(REHEARSAL);
             Player player = new Players(h, stamp)
                     .add(PlayerDetails.of(Optional.empty(), lesson.sheet().handedness()));
-            int id = lessons(h).add(player, lesson, List.of());
+            int id = lessons(h).add(player, lesson, List.of(), UUID.randomUUID().toString(), Map.of());
             lessons(h).save(id, 1, lesson, List.of());
             lessons(h).get(id);
             h.rollbackToSavepoint(REHEARSAL);
@@ -232,12 +291,15 @@ public final class Ledger implements AutoCloseable {
 
     /** Lets go of what was kept beside a lesson, once somebody has looked. */
     public void dropAside(int asideId) throws LedgerException {
-        database.write("it could not be let go", h -> h.execute("delete from aside where id = ?", asideId));
+        database.write("it could not be let go", h -> lessons(h).dropAside(asideId));
     }
 
     /** Lessons that meet a search, the recent first. */
     public List<LessonLine> find(Search search) throws LedgerException {
-        return database.readPlain("the lessons could not be searched", c -> Finder.find(search, c));
+        return database.readPlain(
+                "the lessons could not be searched",
+                c -> Finder.find(
+                        search, c, place() instanceof LedgerPlace.Folder ? Finder.Check.SUMS : Finder.Check.NONE));
     }
 
     /** The numbers of all lessons, or of a player's, in their order. */
@@ -247,7 +309,13 @@ public final class Ledger implements AutoCloseable {
 
     /** The findings of a player's lessons with a club, in the order of the lessons. */
     public List<LessonFindings> acrossLessons(int playerId, Club club) throws LedgerException {
-        return database.read("the lessons could not be read", h -> new FindingRows(h).across(playerId, club));
+        return database.read("the lessons could not be read", h -> {
+            List<LessonFindings> across = new FindingRows(h).across(playerId, club);
+            for (LessonFindings lesson : across) {
+                lessons(h).requireWhole(lesson.lessonId());
+            }
+            return across;
+        });
     }
 
     /** The clips of a lesson, as the document names them, with what is known of their content. */
@@ -271,17 +339,7 @@ public final class Ledger implements AutoCloseable {
         return database.read("the shots could not be read", h -> new ShotRows(h).of(lessonId));
     }
 
-    /** Keeps a lens under its name, in place of the one that had it. */
-    public void keepLens(LensBook.Profile lens) throws LedgerException {
-        database.write("the lens could not be kept", h -> new LensRows(h, stamp).put(lens));
-    }
-
-    /** The lenses by name. */
-    public List<LensBook.Profile> lenses() throws LedgerException {
-        return database.read("the lenses could not be read", h -> new LensRows(h, stamp).all());
-    }
-
-    private Lessons lessons(org.jdbi.v3.core.Handle handle) {
+    private Lessons lessons(Handle handle) {
         return new Lessons(handle, stamp, place());
     }
 
@@ -289,14 +347,31 @@ public final class Ledger implements AutoCloseable {
         return database;
     }
 
-    /** Deletes a player with all lessons, copied clips and stills, for good. */
-    public Deleted deletePlayer(int id, OldBackups backups) throws LedgerException {
-        return new Deletion(database).player(id, backups);
+    /**
+     * Deletes a player with all lessons, copied clips and stills, for good.
+     *
+     * @param files where this machine has clips, pictures and backups
+     */
+    public Deleted deletePlayer(int id, OldBackups backups, LedgerPlace.Folder files) throws LedgerException {
+        return new Deletion(database, files).player(id, backups);
     }
 
     /** Deletes a lesson with its copied clips and stills, for good. */
-    public Deleted deleteLesson(int id, OldBackups backups) throws LedgerException {
-        return new Deletion(database).lesson(id, backups);
+    public Deleted deleteLesson(int id, OldBackups backups, LedgerPlace.Folder files) throws LedgerException {
+        return new Deletion(database, files).lesson(id, backups);
+    }
+
+    /**
+     * Goes on with deletions that were hindered or killed. A folder's ledger does it when it is opened; of a server's, every bay
+     * has files of its own to take away.
+     *
+     * @param files where this machine has clips, pictures and backups
+     * @return why something is left, if it is
+     */
+    public Optional<String> finishDeletions(LedgerPlace.Folder files) throws LedgerException {
+        return isReadOnly()
+                ? Optional.empty()
+                : new Leftovers(database, files).clear().unfinished();
     }
 
     /** A checked copy of the ledger in its backup folder, made by the database itself. */
@@ -326,12 +401,23 @@ public final class Ledger implements AutoCloseable {
     }
 
     /**
-     * Puts a backup in the place of a closed ledger.
+     * Puts a backup in the place of a ledger that nobody has open.
      *
      * @return where the ledger that was there is now, if there was one
      */
     public static Optional<Path> restore(LedgerPlace.Folder place, Path backup) throws LedgerException {
-        return Backups.restore(place, backup);
+        return Restore.put(backup, place);
+    }
+
+    /** Refuses to go on with a ledger of which anything is not what was written; what leaves it as one table is all of it. */
+    public void requireWhole() throws LedgerException {
+        Optional<String> fault = check();
+        if (fault.isPresent()) {
+            throw new LedgerException(
+                    Fault.DAMAGED,
+                    place().name() + ": the ledger is damaged (" + fault.get() + "); go back to a backup",
+                    place() instanceof LedgerPlace.Folder folder ? Backups.newest(folder) : Optional.empty());
+        }
     }
 
     /** Reads everything and compares it with what was written; takes a while. Empty when all is whole. */

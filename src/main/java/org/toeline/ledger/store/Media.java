@@ -55,10 +55,14 @@ public final class Media {
 
     /** The copy that holds this, if there is one. */
     public Optional<Path> copyOf(Fingerprint fingerprint) throws IOException {
+        return copyOf(fingerprint.sha256());
+    }
+
+    private Optional<Path> copyOf(String sha256) throws IOException {
         if (!Files.isDirectory(folder)) {
             return Optional.empty();
         }
-        try (DirectoryStream<Path> copies = Files.newDirectoryStream(folder, fingerprint.sha256() + "*")) {
+        try (DirectoryStream<Path> copies = Files.newDirectoryStream(folder, sha256 + "*")) {
             for (Path copy : copies) {
                 return Optional.of(copy);
             }
@@ -73,12 +77,12 @@ public final class Media {
      * @param document the folder relative names are relative to
      */
     public Optional<Path> locate(Take take, Path document) throws IOException {
-        Path named = document.resolve(take.path());
+        Optional<Path> named = take.file(document).filter(Files::isRegularFile);
         if (take.fingerprint().isEmpty()) {
-            return Files.isRegularFile(named) ? Optional.of(named) : Optional.empty();
+            return named;
         }
-        if (holds(named, take.fingerprint().get())) {
-            return Optional.of(named);
+        if (named.isPresent() && holds(named.get(), take.fingerprint().get())) {
+            return named;
         }
         return copyOf(take.fingerprint().get());
     }
@@ -119,7 +123,11 @@ public final class Media {
 
     /** Takes a copy away; true when there was one. */
     public boolean drop(Fingerprint fingerprint) throws IOException {
-        Optional<Path> copy = copyOf(fingerprint);
+        return drop(fingerprint.sha256());
+    }
+
+    boolean drop(String sha256) throws IOException {
+        Optional<Path> copy = copyOf(sha256);
         return copy.isPresent() && Files.deleteIfExists(copy.get());
     }
 

@@ -7,6 +7,7 @@ import org.toeline.ledger.store.place.Database;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.rows.Lessons;
+import org.toeline.ledger.store.rows.RowSums;
 
 /** Reads every page and every lesson. */
 record ThoroughCheck(Database database) {
@@ -33,6 +34,13 @@ record ThoroughCheck(Database database) {
 
     private static Optional<String> firstAlteredLesson(Handle handle) {
         record Row(int id, String sum, String document) {}
+        RowSums sums = new RowSums(handle);
+        for (int player :
+                handle.createQuery("select id from player").mapTo(Integer.class).list()) {
+            if (!sums.isPlayerWhole(player)) {
+                return Optional.of("player " + player + " is not what was written");
+            }
+        }
         int after = 0;
         while (true) {
             List<Row> rows = handle.createQuery(
@@ -47,6 +55,9 @@ record ThoroughCheck(Database database) {
             for (Row row : rows) {
                 if (!Lessons.sum(row.document).equals(row.sum)) {
                     return Optional.of("lesson " + row.id + " is not what was written");
+                }
+                if (!sums.isLessonWhole(row.id)) {
+                    return Optional.of("rows of lesson " + row.id + " are not what was written");
                 }
                 after = row.id;
             }

@@ -169,7 +169,7 @@ class RecordsTest {
         Records records = records(folder);
         int id = first(records, FIRST);
         try (Ledger ledger = other()) {
-            ledger.deleteLesson(id, OldBackups.KEEP);
+            ledger.deleteLesson(id, OldBackups.KEEP, new org.toeline.ledger.store.place.LedgerPlace.Folder(folder));
         }
         records.keep(FIRST.withNotes("still here"));
         until(() -> records.lessonId().isPresent() && !records.lessonId().equals(OptionalInt.of(id)));

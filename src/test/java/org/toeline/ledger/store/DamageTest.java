@@ -140,9 +140,9 @@ class DamageTest {
     void aNewerLedgerIsRefusedUntouched() throws Exception {
         try (var connection = Sources.writable(place.file()).getConnection();
                 var statement = connection.createStatement()) {
-            statement.execute(
-                    "insert into flyway_schema_history select 99, '7', description, type, script, checksum, installed_by, "
-                            + "installed_on, execution_time, success from flyway_schema_history where version = '1'");
+            statement.execute("insert into flyway_schema_history select 99, '7', description, type, script, checksum,"
+                    + " installed_by, installed_on, execution_time, success from flyway_schema_history where"
+                    + " version = '1'");
         }
         byte[] before = Files.readAllBytes(place.file());
         assertThatExceptionOfType(LedgerException.class)
@@ -191,16 +191,18 @@ class DamageTest {
         assertThat(holding("Uniquename")).isNotEmpty();
         try (Ledger ledger = Ledger.open(place, "bay 1")) {
             ledger.noteClip(LESSONS, org.toeline.mark.View.FACE_ON, fingerprint);
-            Path still = Stills.folder(place, LESSONS).resolve("still.png");
+            Path still = Stills.folder(
+                            place, ledger.lesson(LESSONS).orElseThrow().identity())
+                    .resolve("still.png");
             Files.createDirectories(still.getParent());
             Files.writeString(still, "picture of Uniquename");
-            Deleted deleted = ledger.deletePlayer(2, OldBackups.KEEP);
-            assertThat(deleted).isEqualTo(new Deleted(LESSONS / 2, 1, List.of(backup)));
+            Deleted deleted = ledger.deletePlayer(2, OldBackups.KEEP, place);
+            assertThat(deleted).isEqualTo(new Deleted(LESSONS / 2, 1, List.of(backup), Optional.empty()));
             assertThat(holding("niquename")).containsExactly(backup);
             assertThat(new Media(place.media()).copyOf(fingerprint)).isEmpty();
             assertThat(ledger.find(Search.text("uni"))).isEmpty();
             assertThat(ledger.find(Search.text("ana"))).hasSize(LESSONS / 2);
-            ledger.deleteLesson(1, OldBackups.REPLACE);
+            ledger.deleteLesson(1, OldBackups.REPLACE, place);
             assertThat(ledger.find(Search.text("ana"))).hasSize(LESSONS / 2 - 1);
         }
         assertThat(holding("niquename")).isEmpty();

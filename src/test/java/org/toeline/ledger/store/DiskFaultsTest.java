@@ -62,7 +62,7 @@ class DiskFaultsTest {
         Lesson larger = TestLessons.lesson("B. Trial", "word ".repeat(4000), 640);
         int refused = 0;
         int version = 1;
-        for (int free = 0; free <= 96; free += 16) {
+        for (int free = 0; free <= 192; free += 32) {
             try (Ledger ledger = Ledger.open(place, "bay 1")) {
                 ledger.find(Search.RECENT);
                 fill(free);

@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -42,6 +44,8 @@ import org.toeline.mark.View;
 
 /** Lessons go out and come back the same; what is damaged leaves nothing. */
 class ExchangeTest {
+
+    private static final String IDENTITY = "0f8fad5b-d9cb-469f-a165-70867728950e";
 
     @TempDir
     private Path folder;
@@ -97,7 +101,8 @@ class ExchangeTest {
         Path clip = Files.writeString(folder.resolve("one.mp4"), "a clip");
         Path still = Files.writeString(folder.resolve("picture.png"), "a still");
         Path archive = folder.resolve("out/lesson.zip");
-        LessonArchive.write(lesson, TestLessons.findings(9), Map.of(View.FACE_ON, clip), List.of(still), archive);
+        LessonArchive.write(
+                lesson, IDENTITY, TestLessons.findings(9), Map.of(View.FACE_ON, clip), List.of(still), archive);
         byte[] first = Files.readAllBytes(archive);
         TakenIn taken = imports.take(archive, Optional.empty());
         KeptLesson kept = ledger.lesson(taken.lessonId()).orElseThrow();
@@ -106,9 +111,10 @@ class ExchangeTest {
         Take take = ledger.takes(taken.lessonId()).get(0);
         Path copy = new Media(place.media()).locate(take, folder).orElseThrow();
         assertThat(copy).hasContent("a clip").hasParent(place.media());
-        List<Path> stills = Stills.of(place, taken.lessonId());
+        List<Path> stills = Stills.of(place, IDENTITY);
         assertThat(stills).singleElement().satisfies(s -> assertThat(s).hasContent("a still"));
-        LessonArchive.write(kept.lesson(), kept.findings(), Map.of(View.FACE_ON, copy), stills, archive);
+        LessonArchive.write(
+                kept.lesson(), kept.identity(), kept.findings(), Map.of(View.FACE_ON, copy), stills, archive);
         assertThat(Files.readAllBytes(archive)).as("out again, byte for byte").isEqualTo(first);
         assertNothingUnfinished();
     }
@@ -158,7 +164,12 @@ class ExchangeTest {
         Path clip = Files.writeString(folder.resolve("one.mp4"), "a clip ".repeat(50));
         Path good = folder.resolve("good.zip");
         LessonArchive.write(
-                TestLessons.lesson("B. Trial"), TestLessons.findings(9), Map.of(View.FACE_ON, clip), List.of(), good);
+                TestLessons.lesson("B. Trial"),
+                IDENTITY,
+                TestLessons.findings(9),
+                Map.of(View.FACE_ON, clip),
+                List.of(),
+                good);
         byte[] archive = Files.readAllBytes(good);
         byte[] text = LessonDocument.bytes(TestLessons.lesson("C. Trial"));
         ledger.find(Search.RECENT);
@@ -225,13 +236,43 @@ class ExchangeTest {
         assertThat(lines).hasSize(3);
         assertThat(lines.get(0)).startsWith("lesson,recorded,player");
         assertThat(lines.get(1))
-                .isEqualTo(
-                        "1,2026-04-03T09:05+01:00,\"'=HYPERLINK(\"\"x\"\")\",left,driver,"
-                                + "\"'@home, \"\"left\"\" bay\",shoulder-tilt,-7.25,1.25,-9.7,-4.8,deg,5.0,15.0,9.0,common-practice,too-close,yes");
+                .isEqualTo("1,2026-04-03T09:05+01:00,\"'=HYPERLINK(\"\"x\"\")\",left,driver,\"'@home, \"\"left\"\""
+                        + " bay\",shoulder-tilt,-7.25,1.25,-9.7,-4.8,deg,5.0,15.0,9.0,common-practice,too-close,yes");
         for (String cell : List.of("=1", "+1", "-1", "@a", "\t=1", "\r=1", " =1", "\uFF1D1")) {
             assertThat(ReadingsCsv.cell(cell)).as("formula").matches("(?s)\"?'.*");
         }
         assertThat(ReadingsCsv.cell("plain")).isEqualTo("plain");
         assertThat(out.toString().getBytes(StandardCharsets.UTF_8)).isNotEmpty();
+    }
+
+    @Test
+    void aDocumentTakesNoFileOfThisMachineAlong() throws Exception {
+        Path secret = Files.writeString(folder.resolve("secret.txt"), "a secret");
+        Path from = Files.createDirectories(folder.resolve("from"));
+        Files.createSymbolicLink(from.resolve("link.mp4"), secret);
+        int n = 0;
+        for (String name : new String[] {secret.toString(), "../secret.txt", "link.mp4"}) {
+            Lesson lesson = TestLessons.lesson("A. Sample " + n++)
+                    .withClip(View.FACE_ON, new ClipMoment(name, OptionalDouble.of(1)));
+            Path document = from.resolve("a" + n + ".lesson.json");
+            LessonDocument.write(lesson, document);
+            int id = new LessonImport(ledger, place, l -> List.of())
+                    .take(document, Optional.empty())
+                    .lessonId();
+            Take take = ledger.takes(id).stream()
+                    .filter(t -> t.view() == View.FACE_ON)
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(take.fingerprint()).as(name).isEmpty();
+            assertThat(take.file(from)).as(name).isEmpty();
+            assertThat(new Media(place.media()).locate(take, from)).as(name).isEmpty();
+        }
+    }
+
+    /** Controls of ECMA-48 and of the Unicode Bidirectional Algorithm (UAX #9). */
+    @Test
+    void noCellOfATableActsOnATerminal() {
+        assertThat(ReadingsCsv.cell("A\u001b[2J\u202eSample\u2066 \u0007é\nß")).isEqualTo("\"A[2JSample é\nß\"");
+        assertThat(ReadingsCsv.cell("\u001b=1+1")).isEqualTo("'=1+1");
     }
 }

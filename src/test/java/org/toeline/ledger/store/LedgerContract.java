@@ -18,7 +18,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
-import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.place.LedgerException;
@@ -32,7 +31,6 @@ import org.toeline.ledger.store.rows.Saved;
 import org.toeline.ledger.store.rows.Search;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
-import org.toeline.mark.LensNote;
 
 /** What a ledger promises, whatever database keeps it. */
 abstract class LedgerContract {
@@ -245,7 +243,7 @@ abstract class LedgerContract {
     }
 
     @Test
-    void keepsShotsAndLenses() throws Exception {
+    void keepsShots() throws Exception {
         int id = keep(player("B. Trial"), TestLessons.lesson("B. Trial")).id();
         Shot shot = new Shot(Map.of(ShotFigure.BALL_SPEED, 68.25, ShotFigure.SPIN_AXIS, -0.031), "thin");
         Shot other = new Shot(Map.of(ShotFigure.CARRY, 201.5));
@@ -256,17 +254,6 @@ abstract class LedgerContract {
         assertThat(ledger.save(id, 1, TestLessons.lesson("B. Trial", "more", 600), List.of()))
                 .isEqualTo(new Saved.Done(2));
         assertThat(ledger.shots(id)).as("a gesture leaves the shots").containsExactly(other);
-        LensNote lens = new LensNote(
-                OptionalDouble.of(1450.5),
-                OptionalDouble.of(3),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(-0.1),
-                OptionalDouble.empty());
-        ledger.keepLens(new LensBook.Profile("the tablet", 1280, 720, LensNote.NONE));
-        LensBook.Profile profile = new LensBook.Profile("the tablet", 1920, 1080, lens);
-        ledger.keepLens(profile);
-        assertThat(ledger.lenses()).containsExactly(profile);
     }
 
     /** Names that are trouble elsewhere are names here. */
@@ -287,5 +274,41 @@ abstract class LedgerContract {
         assertThat(player("a\0b").details().name())
                 .as("no database keeps this character")
                 .contains("ab");
+    }
+
+    @Test
+    void aLetterThatIsTwoElsewhereIsFoundAsTwo() throws Exception {
+        int id = keep(player("Hanna Groß"), TestLessons.lesson("Hanna Groß")).id();
+        for (String typed : new String[] {"gross", "GROSS", "groß", "gro"}) {
+            assertThat(ledger.find(Search.text(typed)))
+                    .as(typed)
+                    .extracting(LessonLine::id)
+                    .containsExactly(id);
+        }
+    }
+
+    @Test
+    void theSameDocumentFromManySidesIsThereOnce() throws Exception {
+        var lesson = TestLessons.lesson("D. Many");
+        var pool = java.util.concurrent.Executors.newFixedThreadPool(8);
+        try {
+            List<java.util.concurrent.Future<Integer>> taken = new java.util.ArrayList<>();
+            for (int i = 0; i < 16; i++) {
+                taken.add(pool.submit(() -> {
+                    try (Ledger own = open("bay 9", Clock.systemUTC())) {
+                        return own.takeIn(lesson, List.of(), Optional.empty()).lessonId();
+                    }
+                }));
+            }
+            java.util.Set<Integer> ids = new java.util.HashSet<>();
+            for (var one : taken) {
+                ids.add(one.get());
+            }
+            assertThat(ids).hasSize(1);
+        } finally {
+            pool.shutdown();
+        }
+        assertThat(ledger.find(Search.text("many"))).hasSize(1);
+        assertThat(ledger.playersNamed("D. Many", Handedness.RIGHT)).hasSize(1);
     }
 }

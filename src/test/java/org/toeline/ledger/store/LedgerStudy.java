@@ -118,7 +118,12 @@ public final class LedgerStudy {
                             : players.get(1 + random.nextInt(PLAYERS - 1));
                     Lesson lesson = lessons.get(pick).withNotes(notes(random));
                     Club club = player.id() == 1 ? Club.DRIVER : Club.values()[random.nextInt(Club.values().length)];
-                    rows.add(player, lesson.withSheet(lesson.sheet().withClub(club)), findings.get(pick));
+                    rows.add(
+                            player,
+                            lesson.withSheet(lesson.sheet().withClub(club)),
+                            findings.get(pick),
+                            java.util.UUID.randomUUID().toString(),
+                            java.util.Map.of());
                 }
                 return true;
             });

@@ -17,7 +17,6 @@ import java.util.regex.Pattern;
 import javax.sql.DataSource;
 import org.toeline.document.WholeFile;
 import org.toeline.ledger.store.place.Faults;
-import org.toeline.ledger.store.place.FolderLock;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.ledger.store.place.LedgerFile;
@@ -35,6 +34,9 @@ public final class Backups {
     public static final int KEPT = 5;
 
     private static final Pattern NAME = Pattern.compile("ledger-(\\d{6})(-before-version-\\d+)?\\.db");
+    /** How the name of a ledger begins that a restore put aside. */
+    public static final String SET_ASIDE = "ledger-set-aside-";
+
     private static final String UNFINISHED = ".backup-";
 
     private Backups() {}
@@ -114,8 +116,9 @@ public final class Backups {
         }
     }
 
-    private static void verify(Path backup, LedgerPlace place) throws LedgerException {
-        DataSource opened = Sources.unchanging(backup);
+    /** What is wrong with a copy; empty when it is a whole ledger. */
+    static Optional<String> fault(Path copy) {
+        DataSource opened = Sources.unchanging(copy);
         Optional<String> fault = LedgerFile.thoroughFault(opened);
         OptionalInt version = OptionalInt.empty();
         try {
@@ -123,10 +126,15 @@ public final class Backups {
         } catch (SQLException e) {
             fault = Optional.of(Faults.reason(e));
         }
-        if (fault.isPresent() || version.isEmpty()) {
+        return fault.isPresent() || version.isPresent() ? fault : Optional.of("it has no tables of a ledger");
+    }
+
+    private static void verify(Path made, LedgerPlace place) throws LedgerException {
+        Optional<String> fault = fault(made);
+        if (fault.isPresent()) {
             throw new LedgerException(
                     Fault.DAMAGED,
-                    place.name() + ": a copy was made and is not whole (" + fault.orElse("it has no tables")
+                    place.name() + ": a copy was made and is not whole (" + fault.get()
                             + "), so the ledger itself may be damaged; older backups are kept",
                     place instanceof LedgerPlace.Folder folder ? newest(folder) : Optional.empty());
         }
@@ -165,34 +173,5 @@ public final class Backups {
             }
         }
         return dropped;
-    }
-
-    /** Puts a backup in the ledger's place; what was there is kept beside it under the name that is returned, if anything was. */
-    public static Optional<Path> restore(LedgerPlace.Folder place, Path backup) throws LedgerException {
-        verify(backup, place);
-        try (FolderLock lock = FolderLock.take(place.folder())) {
-            Path file = place.file();
-            Path beside = file.resolveSibling(".ledger-new-" + UUID.randomUUID() + ".db");
-            Files.copy(backup, beside);
-            Optional<Path> old = Optional.empty();
-            if (Files.exists(file)) {
-                Path aside = file.resolveSibling("ledger-set-aside-" + UUID.randomUUID() + ".db");
-                Files.move(file, aside);
-                if (Files.exists(LedgerFile.log(file))) {
-                    Files.move(LedgerFile.log(file), LedgerFile.log(aside));
-                }
-                old = Optional.of(aside);
-            }
-            Files.deleteIfExists(LedgerFile.log(file));
-            Files.deleteIfExists(LedgerFile.index(file));
-            WholeFile.putInPlace(beside, file);
-            return old;
-        } catch (IOException e) {
-            throw new LedgerException(
-                    Fault.OTHER,
-                    place.file() + ": the backup could not be put in its place ("
-                            + e.getClass().getSimpleName() + ": " + e.getMessage() + "); it is still at " + backup,
-                    e);
-        }
     }
 }

@@ -57,7 +57,7 @@ public final class ServerBackups {
     }
 
     /** Copies of this server's ledger in a folder, newest first. */
-    List<Path> all(Path folder) throws IOException {
+    public List<Path> all(Path folder) throws IOException {
         List<Path> found = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (DirectoryStream<Path> files = Files.newDirectoryStream(
@@ -102,6 +102,15 @@ public final class ServerBackups {
             Files.delete(old);
         }
         return made;
+    }
+
+    /** Takes away every copy in a folder but the one given, which has been verified. */
+    public void dropAllBut(Path kept, Path folder) throws IOException {
+        for (Path backup : all(folder)) {
+            if (!backup.equals(kept)) {
+                Files.delete(backup);
+            }
+        }
     }
 
     private int number(Path backup) {
@@ -197,8 +206,7 @@ public final class ServerBackups {
             connection.setAutoCommit(false);
             statement.execute("lock table counter, player, lesson in exclusive mode");
             try (ResultSet row =
-                    statement.executeQuery("select (select count(*) from player) + (select count(*) from lesson) "
-                            + "+ (select count(*) from lens_profile)")) {
+                    statement.executeQuery("select (select count(*) from player) + (select count(*) from lesson)")) {
                 row.next();
                 if (row.getLong(1) > 0) {
                     throw new LedgerException(
@@ -207,9 +215,12 @@ public final class ServerBackups {
                                     + "changed; put the backup into a new, empty database");
                 }
             }
-            statement.execute("delete from counter");
+            // what a migration puts into new tables
+            for (Table table : ServerTables.of(archive.version())) {
+                statement.execute("delete from " + table.name());
+            }
             ServerTables tables = new ServerTables(connection);
-            for (Table table : ServerTables.ALL) {
+            for (Table table : ServerTables.of(archive.version())) {
                 load(tables, archive.written(table), table, table.name(), zip);
             }
             connection.commit();

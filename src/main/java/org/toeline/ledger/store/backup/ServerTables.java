@@ -20,7 +20,12 @@ import org.toeline.ledger.store.place.Fingerprint;
 public final class ServerTables {
 
     /** A table and its key; those that are referred to come first. */
-    public record Table(String name, String key) {}
+    public record Table(String name, String key, int since) {
+
+        Table(String name, String key) {
+            this(name, key, 1);
+        }
+    }
 
     public static final List<Table> ALL = List.of(
             new Table("counter", "name collate \"C\""),
@@ -32,7 +37,8 @@ public final class ServerTables {
             new Table("take", "lesson_id, view collate \"C\""),
             new Table("finding", "lesson_id, reading collate \"C\""),
             new Table("aside", "id"),
-            new Table("lens_profile", "name collate \"C\""),
+            new Table("row_sum", "kind collate \"C\", id", 3),
+            new Table("leftover", "id", 3),
             new Table("shot", "lesson_id, number"));
 
     /**
@@ -45,6 +51,11 @@ public final class ServerTables {
         public Written {
             columns = List.copyOf(columns);
         }
+    }
+
+    /** The tables of a version; those that went since are not asked for. */
+    static List<Table> of(int version) {
+        return ALL.stream().filter(t -> t.since <= version).toList();
     }
 
     private final Connection connection;

@@ -12,13 +12,14 @@ import java.util.Optional;
 import org.toeline.document.Json;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.store.place.Fingerprint;
+import org.toeline.ledger.store.place.Stills;
 import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.ledger.store.rows.StatedFinding.Place;
 import org.toeline.ledger.store.rows.StatedFinding.StatedRange;
 import org.toeline.mark.View;
 
 /** The {@code archive.json} of an archive: which clip is which view's, and the findings as they were stated. */
-record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
+record ArchiveIndex(Optional<String> identity, Map<View, Clip> clips, List<StatedFinding> findings) {
 
     /** A clip's entry and what it must hold. */
     record Clip(String entry, Fingerprint fingerprint) {}
@@ -26,6 +27,7 @@ record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
     byte[] bytes() {
         ObjectNode out = Json.object();
         out.put("format", "toeline-archive").put("version", 1);
+        identity.ifPresent(i -> out.put("lesson", i));
         ArrayNode clipNodes = out.putArray("clips");
         clips.forEach((view, clip) -> clipNodes
                 .addObject()
@@ -84,7 +86,9 @@ record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
             for (JsonNode node : tree.path("findings")) {
                 findings.add(finding(node));
             }
-            return new ArchiveIndex(clips, findings);
+            Optional<String> identity =
+                    Optional.of(tree.path("lesson").asText()).filter(Stills::isIdentity);
+            return new ArchiveIndex(identity, clips, findings);
         } catch (IOException | IllegalArgumentException e) {
             throw new DocumentException(name + ": archive.json: "
                     + String.valueOf(e.getMessage()).lines().findFirst().orElse("not JSON"));

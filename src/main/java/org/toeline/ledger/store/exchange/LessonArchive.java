@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -49,6 +50,7 @@ public final class LessonArchive {
      */
     public record Contents(
             Lesson lesson,
+            Optional<String> identity,
             List<StatedFinding> findings,
             Map<View, Path> clips,
             Map<View, Fingerprint> fingerprints,
@@ -62,19 +64,32 @@ public final class LessonArchive {
         }
     }
 
-    /** @param clips files of the views' clips; may be fewer than the lesson names */
+    /**
+     * Clips go into it without what says where they were filmed.
+     *
+     * @param clips files of the views' clips; may be fewer than the lesson names
+     */
     public static void write(
-            Lesson lesson, List<StatedFinding> findings, Map<View, Path> clips, List<Path> stills, Path file)
+            Lesson lesson,
+            String identity,
+            List<StatedFinding> findings,
+            Map<View, Path> clips,
+            List<Path> stills,
+            Path file)
             throws DocumentException {
         try {
             Map<View, ArchiveIndex.Clip> index = index(clips);
             WholeFile.write(file, out -> {
                 ZipOutputStream zip = new ZipOutputStream(out);
                 put(zip, ArchiveDirectory.LESSON, LessonDocument.bytes(lesson));
-                put(zip, ArchiveDirectory.INDEX, new ArchiveIndex(index, findings).bytes());
+                put(zip, ArchiveDirectory.INDEX, new ArchiveIndex(Optional.of(identity), index, findings).bytes());
                 zip.setLevel(Deflater.NO_COMPRESSION);
                 for (Map.Entry<View, ArchiveIndex.Clip> clip : index.entrySet()) {
-                    put(zip, clip.getValue().entry(), Objects.requireNonNull(clips.get(clip.getKey())));
+                    zip.putNextEntry(entry(clip.getValue().entry()));
+                    try (InputStream placeless = PlaceTags.without(Objects.requireNonNull(clips.get(clip.getKey())))) {
+                        placeless.transferTo(zip);
+                    }
+                    zip.closeEntry();
                 }
                 for (int i = 0; i < stills.size(); i++) {
                     put(zip, "stills/still-" + (i + 1) + ".png", stills.get(i));
@@ -92,7 +107,10 @@ public final class LessonArchive {
         for (Map.Entry<View, Path> clip : clips.entrySet()) {
             String name = clip.getValue().getFileName().toString();
             String ending = name.matches(".*\\.[A-Za-z0-9]{1,5}") ? name.substring(name.lastIndexOf('.')) : "";
-            Fingerprint fingerprint = Fingerprint.of(clip.getValue());
+            Fingerprint fingerprint;
+            try (InputStream placeless = PlaceTags.without(clip.getValue())) {
+                fingerprint = Fingerprint.of(placeless);
+            }
             if (fingerprint.sizeBytes() > MOST_CLIP_BYTES) {
                 throw new DocumentException(clip.getValue() + ": larger than 4 GB, which no archive of ours holds; "
                         + "send the clip apart");
@@ -146,7 +164,7 @@ public final class LessonArchive {
             }
             List<Path> stills = new ArrayList<>();
             names.stream().filter(n -> n.startsWith("stills/")).sorted().forEach(n -> stills.add(into.resolve(n)));
-            return new Contents(lesson, index.findings(), clips, fingerprints, stills);
+            return new Contents(lesson, index.identity(), index.findings(), clips, fingerprints, stills);
         } catch (IOException | IllegalArgumentException e) {
             throw new DocumentException(archive + ": cannot be unpacked ("
                     + String.valueOf(e.getMessage()).lines().findFirst().orElse("damaged") + ")");

@@ -4,16 +4,16 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import org.apache.commons.io.file.PathUtils;
+import org.toeline.ledger.BesideDocument;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -24,6 +24,7 @@ import org.toeline.ledger.store.place.FolderLock;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.place.Stills;
+import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.ledger.store.rows.Take;
 import org.toeline.ledger.store.rows.TakenIn;
@@ -47,26 +48,24 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
             return takeArchive(file, playerId);
         }
         Lesson lesson = LessonDocument.read(file);
-        TakenIn taken = ledger.takeIn(lesson, judge.apply(lesson), playerId);
+        Map<View, Path> beside = new EnumMap<>(View.class);
+        lesson.clips()
+                .forEach((view, clip) ->
+                        BesideDocument.clip(file, clip.clip()).ifPresent(path -> beside.put(view, path)));
+        TakenIn taken = ledger.takeIn(lesson, judge.apply(lesson), playerId, Optional.empty(), beside);
         if (taken instanceof TakenIn.New added) {
-            noteClips(
-                    added.lessonId(),
-                    lesson,
-                    Objects.requireNonNull(file.toAbsolutePath().getParent()));
+            noteClips(added.lessonId(), beside);
         }
         return taken;
     }
 
     /** A clip beside the document is known by its content from now on; one that is missing does not matter. */
-    private void noteClips(int lessonId, Lesson lesson, Path folder) throws LedgerException {
-        for (Take take : ledger.takes(lessonId)) {
+    private void noteClips(int lessonId, Map<View, Path> beside) throws LedgerException {
+        for (Map.Entry<View, Path> clip : beside.entrySet()) {
             try {
-                Path clip = folder.resolve(take.path());
-                if (Files.isRegularFile(clip)) {
-                    ledger.noteClip(lessonId, take.view(), Fingerprint.of(clip));
-                }
-            } catch (IOException | IllegalArgumentException e) {
-                // a clip that cannot be read now, or a name no file can have, is a missing clip
+                ledger.noteClip(lessonId, clip.getKey(), Fingerprint.of(clip.getValue()));
+            } catch (IOException e) {
+                // a clip that cannot be read now is a missing clip
                 continue;
             }
         }
@@ -92,6 +91,7 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
         }
     }
 
+    /** Files first, which nobody sees until the rows name them; again where an import was stopped between. */
     private TakenIn keep(LessonArchive.Contents contents, Optional<Integer> playerId)
             throws IOException, LedgerException {
         Media media = new Media(files.media());
@@ -99,8 +99,7 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
         TakenIn taken;
         try {
             for (Map.Entry<View, Path> clip : contents.clips().entrySet()) {
-                Fingerprint fingerprint =
-                        Objects.requireNonNull(contents.fingerprints().get(clip.getKey()));
+                Fingerprint fingerprint = contents.fingerprints().get(clip.getKey());
                 if (media.copyOf(fingerprint).isEmpty()) {
                     copied.add(fingerprint);
                 }
@@ -108,24 +107,50 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
             }
             List<StatedFinding> findings =
                     contents.findings().isEmpty() ? judge.apply(contents.lesson()) : contents.findings();
-            taken = ledger.takeIn(contents.lesson(), findings, playerId);
+            taken = ledger.takeIn(contents.lesson(), findings, playerId, contents.identity(), Map.of());
         } catch (IOException | LedgerException e) {
             for (Fingerprint fingerprint : copied) {
                 media.drop(fingerprint);
             }
             throw e;
         }
-        if (taken instanceof TakenIn.New added) {
-            for (Map.Entry<View, Fingerprint> clip : contents.fingerprints().entrySet()) {
-                ledger.noteClip(added.lessonId(), clip.getKey(), clip.getValue());
-            }
-            Path stills = Stills.folder(files, added.lessonId());
-            for (Path still : contents.stills()) {
-                Files.createDirectories(stills);
-                Files.move(still, stills.resolve(still.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+        complete(taken.lessonId(), contents);
+        dropUnused(taken.lessonId(), copied, media);
+        return taken;
+    }
+
+    /** A lesson that was there already may have its clips from elsewhere: nothing would ever take these away. */
+    private void dropUnused(int lessonId, List<Fingerprint> copied, Media media) throws IOException, LedgerException {
+        List<Fingerprint> used = ledger.takes(lessonId).stream()
+                .flatMap(t -> t.fingerprint().stream())
+                .toList();
+        for (Fingerprint fingerprint : copied) {
+            if (!used.contains(fingerprint)) {
+                media.drop(fingerprint);
             }
         }
-        return taken;
+    }
+
+    /** Also for a lesson that was there already: the import that brought it may have been stopped before its files came. */
+    private void complete(int lessonId, LessonArchive.Contents contents) throws IOException, LedgerException {
+        for (Take take : ledger.takes(lessonId)) {
+            Optional<Fingerprint> fingerprint =
+                    Optional.ofNullable(contents.fingerprints().get(take.view()));
+            if (take.fingerprint().isEmpty() && fingerprint.isPresent()) {
+                ledger.noteClip(lessonId, take.view(), fingerprint.get());
+            }
+        }
+        Optional<KeptLesson> kept = ledger.lesson(lessonId);
+        if (kept.isEmpty()) {
+            return;
+        }
+        Path stills = Stills.folder(files, kept.get().identity());
+        for (Path still : contents.stills()) {
+            Files.createDirectories(stills);
+            if (!Files.exists(stills.resolve(still.getFileName()))) {
+                Files.move(still, stills.resolve(still.getFileName()));
+            }
+        }
     }
 
     /** What an import left that was stopped. */

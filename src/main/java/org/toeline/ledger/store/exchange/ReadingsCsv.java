@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
@@ -18,9 +19,12 @@ public final class ReadingsCsv {
     private static final String HEAD = "lesson,recorded,player,handedness,club,place,reading,value,u,low,high,unit,"
             + "range_low,range_high,range_aim,provenance,verdict,first\r\n";
     private static final String ROWS =
-            "select l.id, l.recorded, p.name, p.handedness, l.club, l.place, f.reading, f.value, f.u, "
-                    + "f.low, f.high, f.unit, f.range_low, f.range_high, f.range_aim, f.provenance, f.verdict, f.is_first "
-                    + "from lesson l join player p on p.id = l.player_id join finding f on f.lesson_id = l.id order by l.id, f.line";
+            "select l.id, l.recorded, p.name, p.handedness, l.club, l.place, f.reading, f.value, f.u, f.low, f.high,"
+                + " f.unit, f.range_low, f.range_high, f.range_aim, f.provenance, f.verdict, f.is_first from lesson l"
+                + " join player p on p.id = l.player_id join finding f on f.lesson_id = l.id order by l.id, f.line";
+
+    private static final Pattern ACTING =
+            Pattern.compile("[\\p{Cc}&&[^\\t\\r\\n]]|[\\u061c\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069]");
 
     private ReadingsCsv() {}
 
@@ -28,6 +32,7 @@ public final class ReadingsCsv {
     public static void write(Ledger ledger, Writer out) throws LedgerException, IOException {
         try {
             out.write(HEAD);
+            ledger.requireWhole();
             ledger.database().read("the readings could not be read", handle -> {
                 handle.createQuery(ROWS).map((row, context) -> line(row)).forEach(line -> {
                     try {
@@ -64,13 +69,15 @@ public final class ReadingsCsv {
                 .toString();
     }
 
-    public static String cell(@Nullable String text) {
-        if (text == null || text.isEmpty()) {
+    /** A text as a cell: no formula, and without what would act on a terminal or turn the direction of a line. */
+    public static String cell(@Nullable String given) {
+        if (given == null || given.isEmpty()) {
             return "";
         }
+        String text = ACTING.matcher(given).replaceAll("");
         String plain = text.strip();
         boolean formula = !plain.isEmpty() && "=+-@\uFF1D\uFF0B\uFF0D\uFF20".indexOf(plain.charAt(0)) >= 0
-                || "\t\r\n".indexOf(text.charAt(0)) >= 0;
+                || !text.isEmpty() && "\t\r\n".indexOf(text.charAt(0)) >= 0;
         String safe = formula ? "'" + text : text;
         return safe.matches("(?s).*[\",\r\n;].*") || !safe.equals(safe.strip())
                 ? "\"" + safe.replace("\"", "\"\"") + "\""

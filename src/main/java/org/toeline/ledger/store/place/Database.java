@@ -2,6 +2,8 @@ package org.toeline.ledger.store.place;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
@@ -42,6 +44,7 @@ public final class Database implements AutoCloseable {
     private final LedgerPlace place;
     private final DataSource source;
     private final Access access;
+    private final Optional<Presence> presence;
     private final ReentrantLock lock = new ReentrantLock();
     private @Nullable Jdbi jdbi;
     private @Nullable Connection connection;
@@ -50,6 +53,12 @@ public final class Database implements AutoCloseable {
     private boolean closed;
 
     public Database(LedgerPlace place, DataSource source, Access access) {
+        this(place, source, access, Optional.empty());
+    }
+
+    /** @param presence that the ledger is open, given up when it is closed */
+    public Database(LedgerPlace place, DataSource source, Access access, Optional<Presence> presence) {
+        this.presence = presence;
         this.place = place;
         this.source = source;
         this.access = access;
@@ -63,14 +72,47 @@ public final class Database implements AutoCloseable {
         return access;
     }
 
-    /** @param cannot what to say when it fails, such as “the lessons could not be read” */
+    /** All that is read is of one moment. @param cannot what to say when it fails, such as “the lessons could not be read” */
     public <T> T read(String cannot, Work<T> work) throws LedgerException {
+        return attempt(cannot, () -> {
+            Handle open = handle();
+            return ofOneMoment(() -> work.with(open));
+        });
+    }
+
+    private <T> T ofOneMoment(Once<T> work) throws LedgerException, SQLException {
+        // the bare words: the connections to a file begin every other transaction as one that writes
+        execute(
+                place instanceof LedgerPlace.Server
+                        ? "begin isolation level repeatable read read only"
+                        : "begin deferred");
+        boolean done = false;
+        try {
+            T read = work.go();
+            execute("commit");
+            done = true;
+            return read;
+        } finally {
+            if (!done) {
+                disconnect();
+            }
+        }
+    }
+
+    private void execute(String sql) throws SQLException {
+        try (Statement statement = connected().createStatement()) {
+            statement.execute(sql);
+        }
+    }
+
+    /** Outside any transaction, for what the database does only there. */
+    public <T> T alone(String cannot, Work<T> work) throws LedgerException {
         return attempt(cannot, () -> work.with(handle()));
     }
 
     /** The same with a bare connection. */
     public <T> T readPlain(String cannot, PlainWork<T> work) throws LedgerException {
-        return attempt(cannot, () -> work.with(connected()));
+        return attempt(cannot, () -> ofOneMoment(() -> work.with(connected())));
     }
 
     /** One transaction: all of it or nothing. */
@@ -151,6 +193,7 @@ public final class Database implements AutoCloseable {
         try {
             closed = true;
             disconnect();
+            presence.ifPresent(Presence::close);
         } finally {
             lock.unlock();
         }

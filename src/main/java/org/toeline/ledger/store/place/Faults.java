@@ -20,18 +20,20 @@ public final class Faults {
         Fault told = fault(reported);
         Fault fault = told == Fault.OTHER && isFull(place) ? Fault.FULL : told;
         String where = place.name() + ": ";
+        String reason = secretless(reason(reported), place);
         String message =
                 switch (fault) {
                     case DAMAGED -> where + "the ledger is damaged; nothing was changed; go back to a backup";
                     case READ_ONLY -> where + what + ", since the ledger can only be read here; save it elsewhere";
                     case FULL ->
                         where + what
-                                + ", since the disk is full; what was there before is untouched; make room and try again";
+                                + ", since the disk is full; what was there before is untouched; make room and try"
+                                + " again";
                     case BUSY -> where + what + ", since another program has been writing for too long; try again";
                     case UNREACHABLE ->
-                        where + what + ", since the server does not answer or refuses (" + reason(reported)
+                        where + what + ", since the server does not answer or refuses (" + reason
                                 + "); try again when it does";
-                    default -> where + what + " (" + reason(reported) + "); what was there before is untouched";
+                    default -> where + what + " (" + reason + "); what was there before is untouched";
                 };
         return new LedgerException(fault, message, reported);
     }
@@ -87,6 +89,15 @@ public final class Faults {
             }
         }
         return Optional.empty();
+    }
+
+    /** A driver repeats the address it could not make sense of. */
+    private static String secretless(String reason, LedgerPlace place) {
+        if (!(place instanceof LedgerPlace.Server server)) {
+            return reason;
+        }
+        String told = reason.replace(server.url(), server.name());
+        return server.password().isEmpty() ? told : told.replace(server.password(), "…");
     }
 
     public static String reason(Throwable reported) {

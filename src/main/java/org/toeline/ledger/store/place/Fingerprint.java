@@ -27,14 +27,19 @@ public record Fingerprint(long sizeBytes, String sha256) {
 
     /** Reads all of it; a large clip takes some seconds. */
     public static Fingerprint of(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return of(in);
+        }
+    }
+
+    /** Of all that is left to read. */
+    public static Fingerprint of(InputStream in) throws IOException {
         MessageDigest digest = sha256Digest();
         long size = 0;
         byte[] block = new byte[BLOCK];
-        try (InputStream in = Files.newInputStream(file)) {
-            for (int n = in.read(block); n >= 0; n = in.read(block)) {
-                digest.update(block, 0, n);
-                size += n;
-            }
+        for (int n = in.read(block); n >= 0; n = in.read(block)) {
+            digest.update(block, 0, n);
+            size += n;
         }
         return new Fingerprint(size, HexFormat.of().formatHex(digest.digest()));
     }

@@ -68,7 +68,7 @@ public sealed interface LedgerPlace {
 
         public Server {
             if (!url.startsWith("jdbc:postgresql:")) {
-                throw new IllegalArgumentException("“" + url + "” is no address of a PostgreSQL database; "
+                throw new IllegalArgumentException("“" + told(url) + "” is no address of a PostgreSQL database; "
                         + "jdbc:postgresql://host:port/database is needed");
             }
         }
@@ -76,8 +76,14 @@ public sealed interface LedgerPlace {
         /** Without what may be a secret. */
         @Override
         public String name() {
+            return told(url);
+        }
+
+        /** Neither what follows a question mark nor what stands before an “at” sign. */
+        private static String told(String url) {
             int rest = url.indexOf('?');
-            return rest < 0 ? url : url.substring(0, rest);
+            String bare = rest < 0 ? url : url.substring(0, rest);
+            return bare.replaceFirst("//[^/]*@", "//");
         }
 
         @Override

@@ -18,10 +18,14 @@ import org.toeline.ledger.store.place.LedgerException.Fault;
 public final class Schema {
 
     /** The number of the newest migration. */
-    public static final int LATEST = 2;
+    public static final int LATEST = 3;
 
     /** Held, so that its level stays: what goes wrong is thrown, and told by who catches it. */
     private static final Logger FLYWAY_LOG = Logger.getLogger("org.flywaydb");
+
+    /** Of version 4 (RFC 9562, section 5.4), made by SQLite. */
+    private static final String RANDOM_UUID = "lower(hex(randomblob(4)) || '-' || hex(randomblob(2)) || '-4' || "
+            + "substr(hex(randomblob(2)), 2) || '-a' || substr(hex(randomblob(2)), 2) || '-' || hex(randomblob(6)))";
 
     private Schema() {}
 
@@ -76,7 +80,11 @@ public final class Schema {
                 .locations("classpath:org/toeline/ledger/store/schema")
                 .group(true)
                 .target(Integer.toString(target))
-                .placeholders(Map.of("binary", server ? "collate \"C\"" : ""))
+                .placeholders(Map.of(
+                        "binary",
+                        server ? "collate \"C\"" : "",
+                        "uuid",
+                        server ? "cast(gen_random_uuid() as varchar(36))" : RANDOM_UUID))
                 .connectRetries(0);
         try {
             flyway.load().migrate();

@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Arrays;
 import javax.sql.DataSource;
 import org.postgresql.ds.PGSimpleDataSource;
+import org.postgresql.ssl.DefaultJavaSSLFactory;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -67,9 +69,25 @@ public final class Sources {
         }
     }
 
+    private static boolean isThisMachine(PGSimpleDataSource source) {
+        String[] names = source.getServerNames();
+        return names != null
+                && Arrays.stream(names)
+                        .allMatch(
+                                n -> n.isEmpty() || n.equals("localhost") || n.equals("127.0.0.1") || n.equals("::1"));
+    }
+
     public static DataSource server(LedgerPlace.Server server) {
         PGSimpleDataSource source = new PGSimpleDataSource();
         source.setUrl(server.url());
+        if (!server.url().contains("sslmode=") && !isThisMachine(source)) {
+            // who answers is who was meant, by a certificate that this machine trusts; an address may say
+            // “sslmode=disable”
+            source.setSslMode("verify-full");
+            if (!server.url().contains("sslrootcert=") && !server.url().contains("sslfactory=")) {
+                source.setSslfactory(DefaultJavaSSLFactory.class.getName());
+            }
+        }
         source.setUser(server.user());
         source.setPassword(server.password());
         source.setConnectTimeout(ANSWER_S);

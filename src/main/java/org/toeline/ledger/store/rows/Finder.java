@@ -6,7 +6,9 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -22,8 +24,8 @@ public final class Finder {
         for (String word : FoldedWords.of(search.text())) {
             String after = FoldedWords.after(word);
             and(
-                    "l.id in (select n.id from player_word w join lesson n on n.player_id = w.player_id where w.word >= ? "
-                            + "and w.word < ? union select lesson_id from lesson_word where word >= ? and word < ?)",
+                    "l.id in (select n.id from player_word w join lesson n on n.player_id = w.player_id where w.word"
+                        + " >= ? and w.word < ? union select lesson_id from lesson_word where word >= ? and word < ?)",
                     word,
                     after,
                     word,
@@ -54,9 +56,10 @@ public final class Finder {
     }
 
     private String sql() {
-        return "select l.id, l.player_id, p.name, l.recorded, l.club, l.place, l.notes, (select f.reading from finding f "
-                + "where f.lesson_id = l.id and f.is_first = 1) as first_reading from lesson l "
-                + "join player p on p.id = l.player_id" + where + " order by l.id desc limit ?";
+        return "select l.id, l.player_id, p.name, l.recorded, l.club, l.place, l.notes, (select f.reading from finding"
+            + " f where f.lesson_id = l.id and f.is_first = 1) as first_reading, exists (select 1 from finding f where"
+            + " f.lesson_id = l.id and f.verdict is not null) as judged from lesson l join player p on p.id ="
+            + " l.player_id" + where + " order by l.id desc limit ?";
     }
 
     private interface Row<T> {
@@ -79,7 +82,30 @@ public final class Finder {
         }
     }
 
-    public static List<LessonLine> find(Search search, Connection connection) throws SQLException {
+    /** @param check what of a file is not what was written is told as that; a server looks after its own */
+    public static List<LessonLine> find(Search search, Connection connection, Check check) throws SQLException {
+        List<LessonLine> lines = find(search, connection);
+        if (check == Check.NONE) {
+            return lines;
+        }
+        RowSums sums = new RowSums(connection);
+        Map<Integer, Boolean> players = new HashMap<>();
+        List<LessonLine> checked = new ArrayList<>();
+        for (LessonLine line : lines) {
+            boolean whole =
+                    players.computeIfAbsent(line.playerId(), sums::isPlayerWhole) && sums.isLessonWhole(line.id());
+            checked.add(whole ? line : LessonLine.damaged(line.id(), line.playerId()));
+        }
+        return checked;
+    }
+
+    /** Whether lines are compared with what was written. */
+    public enum Check {
+        SUMS,
+        NONE
+    }
+
+    private static List<LessonLine> find(Search search, Connection connection) throws SQLException {
         Finder finder = new Finder(search);
         return all(
                 connection,
@@ -93,7 +119,8 @@ public final class Finder {
                         row.getString("club"),
                         row.getString("place"),
                         row.getString("notes"),
-                        Optional.ofNullable(row.getString("first_reading"))));
+                        Optional.ofNullable(row.getString("first_reading")),
+                        row.getBoolean("judged") ? LessonLine.Judged.YES : LessonLine.Judged.NOT_YET));
     }
 
     public static List<Integer> numbers(Optional<Integer> playerId, Connection connection) throws SQLException {

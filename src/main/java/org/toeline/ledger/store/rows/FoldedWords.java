@@ -20,6 +20,8 @@ final class FoldedWords {
     static Set<String> of(String text) {
         String folded = MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD))
                 .replaceAll("")
+                // to capitals first: “ß” is “ss” where one letter is two (Unicode, section 3.13)
+                .toUpperCase(Locale.ROOT)
                 .toLowerCase(Locale.ROOT);
         Set<String> words = new LinkedHashSet<>();
         for (String word : GAPS.split(folded)) {

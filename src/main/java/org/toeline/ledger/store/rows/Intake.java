@@ -1,25 +1,56 @@
 package org.toeline.ledger.store.rows;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.UUID;
 import org.toeline.ledger.Lesson;
+import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.mark.Handedness;
+import org.toeline.mark.View;
 
 /** Finds out whose lesson a document is. */
 public record Intake(Players players, Lessons lessons, LedgerPlace place) {
 
-    public TakenIn take(Lesson lesson, List<StatedFinding> findings, Optional<Integer> playerId)
+    /**
+     * Takes a lesson in that was kept elsewhere, once.
+     *
+     * @param identity that it had there, if that is known
+     * @param found    where its clips are, as far as they may be opened
+     */
+    public TakenIn take(
+            Lesson lesson,
+            List<StatedFinding> findings,
+            Optional<Integer> playerId,
+            Optional<String> identity,
+            Map<View, Path> found)
             throws LedgerException {
         Optional<Integer> same = lessons.same(lesson);
         if (same.isPresent()) {
             return new TakenIn.Already(same.get());
         }
+        String own = identity.orElseGet(
+                () -> UUID.nameUUIDFromBytes(LessonDocument.line(lesson).getBytes(StandardCharsets.UTF_8))
+                        .toString());
         Player player = playerId.isPresent() ? given(playerId.get()) : byName(lesson);
-        return new TakenIn.New(lessons.add(player, lesson, findings), player.id());
+        return new TakenIn.New(
+                lessons.add(player, lesson, findings, lessons.isThere(own) ? fresh() : own, found), player.id());
+    }
+
+    /** Keeps a lesson that is begun here, which is like no other even where it looks so. */
+    public int begin(Lesson lesson, Optional<Integer> playerId) throws LedgerException {
+        Player player = playerId.isPresent() ? given(playerId.get()) : byName(lesson);
+        return lessons.add(player, lesson, List.of(), fresh(), TakeRows.chosen(lesson.clips()));
+    }
+
+    private static String fresh() {
+        return UUID.randomUUID().toString();
     }
 
     private Player given(int id) throws LedgerException {

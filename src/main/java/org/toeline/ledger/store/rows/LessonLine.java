@@ -16,4 +16,19 @@ public record LessonLine(
         String club,
         String place,
         String notes,
-        Optional<String> first) {}
+        Optional<String> first,
+        Judged judged) {
+
+    /** Whether any of its findings was judged: where none was, nothing can be said to be in order. */
+    public enum Judged {
+        YES,
+        NOT_YET,
+        /** Its rows are not what was written, and nothing of them is shown. */
+        DAMAGED
+    }
+
+    static LessonLine damaged(int id, int playerId) {
+        return new LessonLine(
+                id, playerId, Optional.empty(), Optional.empty(), "", "", "", Optional.empty(), Judged.DAMAGED);
+    }
+}

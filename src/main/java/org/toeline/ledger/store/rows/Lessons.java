@@ -1,12 +1,14 @@
 package org.toeline.ledger.store.rows;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.OffsetDateTime;
 import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
@@ -18,6 +20,7 @@ import org.toeline.ledger.store.backup.Backups;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.mark.View;
 
 /** The lessons' rows: the document, and beside it what is searched. */
 public final class Lessons {
@@ -32,27 +35,30 @@ public final class Lessons {
         this.place = place;
     }
 
-    public int add(Player player, Lesson given, List<StatedFinding> findings) {
+    /** @param found where its clips are, as far as they may be opened */
+    public int add(Player player, Lesson given, List<StatedFinding> findings, String identity, Map<View, Path> found) {
         Lesson lesson = named(given, player.details().name());
         int id = Counter.next(handle, "lesson");
         bindColumns(
                         handle.createUpdate(
-                                "insert into lesson (id, version, player_id, recorded, day, club, setup, place, notes, "
-                                        + "changed_at, changed_by) values (:id, 1, :player, :recorded, :day, :club, :setup, :place, :notes, :at, :by)"),
+                                "insert into lesson (id, version, player_id, recorded, day, club, setup, place, notes,"
+                                        + " identity, changed_at, changed_by) values (:id, 1, :player, :recorded, :day,"
+                                        + " :club, :setup, :place, :notes, :identity, :at, :by)"),
                         lesson)
                 .bind("id", id)
                 .bind("player", player.id())
+                .bind("identity", identity)
                 .execute();
-        put(id, lesson, findings);
+        put(id, lesson, findings, found);
         return id;
     }
 
     public Saved save(int id, int baseVersion, Lesson changed, List<StatedFinding> findings) throws LedgerException {
         int rows = bindColumns(
                         handle.createUpdate(
-                                "update lesson set version = version + 1, recorded = :recorded, day = :day, "
-                                        + "club = :club, setup = :setup, place = :place, notes = :notes, changed_at = :at, changed_by = :by "
-                                        + "where id = :id and version = :version"),
+                                "update lesson set version = version + 1, recorded = :recorded, day = :day, club ="
+                                        + " :club, setup = :setup, place = :place, notes = :notes, changed_at = :at,"
+                                        + " changed_by = :by where id = :id and version = :version"),
                         changed)
                 .bind("id", id)
                 .bind("version", baseVersion)
@@ -62,10 +68,10 @@ public final class Lessons {
             for (String table : List.of("lesson_document", "lesson_word", "finding")) {
                 handle.execute("delete from " + table + " where lesson_id = ?", id);
             }
-            put(id, lesson, findings);
+            put(id, lesson, findings, TakeRows.chosen(lesson.clips()));
             return new Saved.Done(baseVersion + 1);
         }
-        Optional<KeptLesson> theirs = get(id);
+        Optional<KeptLesson> theirs = held(id);
         return theirs.isPresent()
                 ? new Saved.Conflict(theirs.get(), putAside(id, baseVersion, changed))
                 : new Saved.Gone(id);
@@ -84,11 +90,11 @@ public final class Lessons {
     }
 
     public int give(int id, Player player) throws LedgerException {
-        KeptLesson before = get(id).orElseThrow(() ->
+        KeptLesson before = held(id).orElseThrow(() ->
                 new LedgerException(Fault.UNKNOWN, place.name() + ": there is no lesson " + id + " (any more)"));
         handle.createUpdate(
-                        "update lesson set player_id = :player, version = version + 1, changed_at = :at, changed_by = :by "
-                                + "where id = :id")
+                        "update lesson set player_id = :player, version = version + 1, changed_at = :at, changed_by ="
+                                + " :by where id = :id")
                 .bind("player", player.id())
                 .bind("at", stamp.now())
                 .bind("by", stamp.bay())
@@ -110,7 +116,7 @@ public final class Lessons {
                 .mapTo(Integer.class)
                 .list();
         for (int id : ids) {
-            writeDocument(id, named(get(id).orElseThrow().lesson(), name));
+            writeDocument(id, named(held(id).orElseThrow().lesson(), name));
         }
     }
 
@@ -121,6 +127,7 @@ public final class Lessons {
                 .bind("sum", sum(document))
                 .bind("id", id)
                 .execute();
+        new RowSums(handle).sealLesson(id);
     }
 
     private <S extends SqlStatement<S>> S bindColumns(S statement, Lesson lesson) {
@@ -139,7 +146,7 @@ public final class Lessons {
                 .bind("by", stamp.bay());
     }
 
-    private void put(int id, Lesson lesson, List<StatedFinding> findings) {
+    private void put(int id, Lesson lesson, List<StatedFinding> findings, Map<View, Path> found) {
         String document = LessonDocument.line(lesson);
         handle.execute(
                 "insert into lesson_document (lesson_id, sha256, document) values (?, ?, ?)",
@@ -151,25 +158,46 @@ public final class Lessons {
         for (String word : words) {
             handle.execute("insert into lesson_word (word, lesson_id) values (?, ?)", word, id);
         }
-        new TakeRows(handle).put(id, lesson.clips());
+        new TakeRows(handle).put(id, lesson.clips(), found);
         new FindingRows(handle).put(id, findings);
+        new RowSums(handle).sealLesson(id);
+    }
+
+    /** As it is, and stays until the transaction ends. */
+    private Optional<KeptLesson> held(int id) throws LedgerException {
+        new RowSums(handle).holdLesson(id);
+        return get(id);
     }
 
     public Optional<KeptLesson> get(int id) throws LedgerException {
-        record Row(int player, int version, String at, String by, String sum, String document) {}
+        record Row(int player, int version, String at, String by, String sum, String document, String identity) {}
         Optional<Row> row = handle.createQuery(
-                        "select l.player_id, l.version, l.changed_at, l.changed_by, d.sha256, d.document "
+                        "select l.player_id, l.version, l.changed_at, l.changed_by, d.sha256, d.document, l.identity "
                                 + "from lesson l join lesson_document d on d.lesson_id = l.id where l.id = :id")
                 .bind("id", id)
                 .map((r, context) -> new Row(
-                        r.getInt(1), r.getInt(2), r.getString(3), r.getString(4), r.getString(5), r.getString(6)))
+                        r.getInt(1),
+                        r.getInt(2),
+                        r.getString(3),
+                        r.getString(4),
+                        r.getString(5),
+                        r.getString(6),
+                        r.getString(7)))
                 .findOne();
         if (row.isEmpty()) {
             return Optional.empty();
         }
         Row r = row.get();
+        requireWhole(id);
         return Optional.of(new KeptLesson(
-                id, r.player, r.version, lesson(id, r.sum, r.document), new FindingRows(handle).of(id), r.at, r.by));
+                id,
+                r.identity,
+                r.player,
+                r.version,
+                lesson(id, r.sum, r.document),
+                new FindingRows(handle).of(id),
+                r.at,
+                r.by));
     }
 
     private Lesson lesson(int id, String sum, String document) throws LedgerException {
@@ -188,6 +216,18 @@ public final class Lessons {
         } catch (DocumentException e) {
             throw new LedgerException(
                     Fault.DAMAGED, damaged + " (" + e.getMessage() + "); look for it in a backup", backup);
+        }
+    }
+
+    /** Refuses rows that are not what was written. */
+    public void requireWhole(int id) throws LedgerException {
+        if (!new RowSums(handle).isLessonWhole(id)) {
+            throw new LedgerException(
+                    Fault.DAMAGED,
+                    place.name() + ": lesson " + id
+                            + " is damaged (its rows are not what was written); the others may be "
+                            + "whole; look for it in a backup",
+                    place instanceof LedgerPlace.Folder f ? Backups.newest(f) : Optional.empty());
         }
     }
 
@@ -212,7 +252,28 @@ public final class Lessons {
                 .bind("at", stamp.now())
                 .bind("by", stamp.bay())
                 .execute();
+        new RowSums(handle).sealLesson(lessonId);
         return id;
+    }
+
+    /** Lets go of what was kept beside a lesson. */
+    public int dropAside(int asideId) {
+        List<Integer> of = handle.createQuery("select lesson_id from aside where id = :id")
+                .bind("id", asideId)
+                .mapTo(Integer.class)
+                .list();
+        handle.execute("delete from aside where id = ?", asideId);
+        of.forEach(new RowSums(handle)::sealLesson);
+        return of.size();
+    }
+
+    /** Whether some lesson has this identity. */
+    public boolean isThere(String identity) {
+        return !handle.createQuery("select id from lesson where identity = :identity")
+                .bind("identity", identity)
+                .mapTo(Integer.class)
+                .list()
+                .isEmpty();
     }
 
     public List<Aside> asides(int lessonId) throws LedgerException {

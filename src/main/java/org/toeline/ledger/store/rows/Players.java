@@ -37,6 +37,7 @@ public final class Players {
                 .bind("by", stamp.bay())
                 .execute();
         words(id, details);
+        new RowSums(handle).sealPlayer(id);
         return new Player(id, 1, details);
     }
 
@@ -44,9 +45,9 @@ public final class Players {
     public boolean change(Player changed) {
         PlayerDetails details = changed.details();
         int rows = handle.createUpdate(
-                        "update player set version = version + 1, name = :name, handedness = :handedness, "
-                                + "height_m = :height, born_year = :born, note = :note, changed_at = :at, changed_by = :by "
-                                + "where id = :id and version = :version")
+                        "update player set version = version + 1, name = :name, handedness = :handedness, height_m ="
+                            + " :height, born_year = :born, note = :note, changed_at = :at, changed_by = :by where id"
+                            + " = :id and version = :version")
                 .bind("name", details.name().orElse(null))
                 .bind("handedness", details.handedness().id())
                 .bind("height", height(details))
@@ -60,6 +61,7 @@ public final class Players {
         if (rows == 1) {
             handle.execute("delete from player_word where player_id = ?", changed.id());
             words(changed.id(), details);
+            new RowSums(handle).sealPlayer(changed.id());
         }
         return rows == 1;
     }

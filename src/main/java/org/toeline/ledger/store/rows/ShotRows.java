@@ -29,6 +29,7 @@ public final class ShotRows {
             handle.execute(
                     "insert into shot (lesson_id, number, document) values (?, ?, ?)", lessonId, ++number, text(shot));
         }
+        new RowSums(handle).sealLesson(lessonId);
         return number;
     }
 

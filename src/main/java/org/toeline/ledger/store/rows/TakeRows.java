@@ -1,5 +1,8 @@
 package org.toeline.ledger.store.rows;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +22,24 @@ public final class TakeRows {
         this.handle = handle;
     }
 
-    void put(int lessonId, Map<View, ClipMoment> clips) {
+    /** The clips that were chosen at the desk: there names are absolute. */
+    public static Map<View, Path> chosen(Map<View, ClipMoment> clips) {
+        Map<View, Path> chosen = new EnumMap<>(View.class);
+        clips.forEach((view, clip) -> {
+            try {
+                Path path = Path.of(clip.clip());
+                if (path.isAbsolute()) {
+                    chosen.put(view, path);
+                }
+            } catch (InvalidPathException e) {
+                // a name that no file can have was chosen by nobody
+            }
+        });
+        return chosen;
+    }
+
+    /** @param found where the clips are; of one that has the name it had, what is known stays */
+    void put(int lessonId, Map<View, ClipMoment> clips, Map<View, Path> found) {
         for (View view : View.values()) {
             ClipMoment clip = clips.get(view);
             if (clip == null) {
@@ -28,10 +48,14 @@ public final class TakeRows {
             }
             @Nullable
             Double seconds = clip.seconds().isPresent() ? clip.seconds().getAsDouble() : null;
-            handle.createUpdate("insert into take (lesson_id, view, path, time_s) values (:id, :view, :path, :time) "
-                            + "on conflict (lesson_id, view) do update set path = excluded.path, time_s = excluded.time_s, "
-                            + "size_bytes = case when take.path = excluded.path then take.size_bytes end, "
-                            + "sha256 = case when take.path = excluded.path then take.sha256 end")
+            handle.createUpdate(
+                            "insert into take (lesson_id, view, path, time_s, found) values (:id, :view, :path, :time,"
+                                + " :found) on conflict (lesson_id, view) do update set path = excluded.path, time_s ="
+                                + " excluded.time_s, size_bytes = case when take.path = excluded.path then"
+                                + " take.size_bytes end, sha256 = case when take.path = excluded.path then take.sha256"
+                                + " end, found = case when take.path = excluded.path then take.found else"
+                                + " excluded.found end")
+                    .bind("found", found.containsKey(view) ? String.valueOf(found.get(view)) : null)
                     .bind("id", lessonId)
                     .bind("view", view.id())
                     .bind("path", PlayerDetails.storable(clip.clip()))
@@ -41,18 +65,21 @@ public final class TakeRows {
     }
 
     public int note(int lessonId, View view, Fingerprint fingerprint) {
-        return handle.createUpdate(
+        int rows = handle.createUpdate(
                         "update take set size_bytes = :size, sha256 = :sum where lesson_id = :id and view = :view")
                 .bind("size", fingerprint.sizeBytes())
                 .bind("sum", fingerprint.sha256())
                 .bind("id", lessonId)
                 .bind("view", view.id())
                 .execute();
+        new RowSums(handle).sealLesson(lessonId);
+        return rows;
     }
 
     public List<Take> of(int lessonId) {
         return handle.createQuery(
-                        "select view, path, time_s, size_bytes, sha256 from take where lesson_id = :id order by view")
+                        "select view, path, time_s, size_bytes, sha256, found from take where lesson_id = :id order by"
+                                + " view")
                 .bind("id", lessonId)
                 .map((row, context) -> {
                     double seconds = row.getDouble("time_s");
@@ -64,19 +91,18 @@ public final class TakeRows {
                             time,
                             sum == null
                                     ? Optional.empty()
-                                    : Optional.of(new Fingerprint(row.getLong("size_bytes"), sum)));
+                                    : Optional.of(new Fingerprint(row.getLong("size_bytes"), sum)),
+                            Optional.ofNullable(row.getString("found")));
                 })
                 .list();
     }
 
-    /** Fingerprints that lessons of other players use too. */
-    public boolean isUsedElsewhere(String sha256, int playerId) {
-        return handle.createQuery("select count(*) from take t join lesson l on l.id = t.lesson_id "
-                                + "where t.sha256 = :sum and l.player_id <> :player")
-                        .bind("sum", sha256)
-                        .bind("player", playerId)
-                        .mapTo(Integer.class)
-                        .one()
-                > 0;
+    /** Whether any lesson has a clip of this content. */
+    public boolean isUsed(String sha256) {
+        return !handle.createQuery("select 1 from take where sha256 = :sum limit 1")
+                .bind("sum", sha256)
+                .mapTo(Integer.class)
+                .list()
+                .isEmpty();
     }
 }

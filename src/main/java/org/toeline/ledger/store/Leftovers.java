@@ -1,0 +1,217 @@
+package org.toeline.ledger.store;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.io.file.PathUtils;
+import org.toeline.ledger.store.backup.Backups;
+import org.toeline.ledger.store.backup.ServerBackups;
+import org.toeline.ledger.store.place.Database;
+import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerException.Fault;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Sources;
+import org.toeline.ledger.store.place.Stills;
+import org.toeline.ledger.store.rows.RowSums;
+import org.toeline.ledger.store.rows.TakeRows;
+
+/**
+ * What is still to be taken away of what was deleted. Each is let go of when it is done; those of a server's ledger that are
+ * files stay listed, since every bay has copies of its own to take away when it opens the ledger.
+ */
+final class Leftovers {
+
+    static final String CLIP = "clip";
+    static final String PICTURES = "pictures";
+    /** Pictures under a lesson's number, as they were kept before lessons had an identity. */
+    static final String NUMBERED = "numbered";
+    /** Free pages and the log. */
+    static final String PAGES = "pages";
+
+    static final String BACKUPS = "backups";
+    /** Rows that were kept before there were sums. */
+    private static final String SEAL = "seal";
+
+    private static final String NOT_WHOLE = "what was deleted could not be taken away whole";
+
+    /** What came of it. */
+    record Done(int clips, List<Path> stillHolding, Optional<String> unfinished) {}
+
+    private record Leftover(int id, String kind, String what) {}
+
+    private final Database database;
+    private final LedgerPlace.Folder files;
+    private int clips;
+
+    Leftovers(Database database, LedgerPlace.Folder files) {
+        this.database = database;
+        this.files = files;
+    }
+
+    /** Once, after the tables were brought up to date: of what was kept before, there is no sum to compare. */
+    static void seal(Database database) throws LedgerException {
+        if (database.access() == Database.Access.READ_ONLY) {
+            return;
+        }
+        int waiting = database.read(
+                NOT_WHOLE,
+                h -> h.createQuery("select count(*) from leftover where kind = '" + SEAL + "'")
+                        .mapTo(Integer.class)
+                        .one());
+        if (waiting > 0) {
+            database.write("the sums of what was kept could not be made", h -> {
+                // another bay that does the same waits here, and finds nothing to do
+                if (h.execute("delete from leftover where kind = ?", SEAL) > 0) {
+                    new RowSums(h).sealMissing();
+                }
+                return true;
+            });
+        }
+    }
+
+    Done clear() throws LedgerException {
+        Optional<String> unfinished = Optional.empty();
+        boolean replaced = false;
+        for (Leftover left : all()) {
+            try {
+                take(left);
+                replaced |= left.kind.equals(BACKUPS);
+                if (!staysListed(left)) {
+                    database.write(NOT_WHOLE, h -> h.execute("delete from leftover where id = ?", left.id));
+                }
+            } catch (IOException e) {
+                unfinished = Optional.of(files.folder() + ": " + e.getClass().getSimpleName() + ": " + e.getMessage());
+            } catch (LedgerException e) {
+                unfinished = Optional.of(String.valueOf(e.getMessage()));
+            }
+        }
+        return new Done(clips, replaced && unfinished.isEmpty() ? List.of() : holding(), unfinished);
+    }
+
+    private List<Leftover> all() throws LedgerException {
+        return database.read(
+                NOT_WHOLE,
+                h -> h.createQuery("select id, kind, what from leftover order by id")
+                        .map((row, context) -> new Leftover(row.getInt(1), row.getString(2), row.getString(3)))
+                        .list());
+    }
+
+    private boolean staysListed(Leftover left) {
+        return database.place() instanceof LedgerPlace.Server && (left.kind.equals(CLIP) || left.kind.equals(PICTURES));
+    }
+
+    private void take(Leftover left) throws IOException, LedgerException {
+        switch (left.kind) {
+            case CLIP -> clip(left.what);
+            case PICTURES -> pictures(left.what);
+            case NUMBERED -> {
+                if (database.place() instanceof LedgerPlace.Folder) {
+                    folder(files.stills().resolve("lesson-" + Integer.parseInt(left.what)));
+                }
+            }
+            case PAGES -> pages();
+            case BACKUPS -> backups();
+            default ->
+                throw new LedgerException(
+                        Fault.NEWER,
+                        database.place().name() + ": a deletion of a newer program waits to be finished by it");
+        }
+    }
+
+    private void clip(String sha256) throws IOException, LedgerException {
+        if (!database.read(NOT_WHOLE, h -> new TakeRows(h).isUsed(sha256)) && !isUsedByTheFolder(sha256)) {
+            clips += new Media(files.media()).drop(sha256) ? 1 : 0;
+        }
+    }
+
+    /** A folder that a server's bay uses for its files may hold a ledger of its own. */
+    private boolean isUsedByTheFolder(String sha256) throws LedgerException {
+        if (database.place() instanceof LedgerPlace.Folder || !Files.exists(files.file())) {
+            return false;
+        }
+        try (Database own = new Database(files, Sources.writable(files.file()), Database.Access.READ_ONLY)) {
+            return own.read(NOT_WHOLE, h -> new TakeRows(h).isUsed(sha256));
+        }
+    }
+
+    /** An archive may have brought the lesson back. */
+    private void pictures(String identity) throws IOException, LedgerException {
+        if (database.read(
+                NOT_WHOLE,
+                h -> h.createQuery("select id from lesson where identity = :identity")
+                        .bind("identity", identity)
+                        .mapTo(Integer.class)
+                        .list()
+                        .isEmpty())) {
+            folder(Stills.folder(files, identity));
+        }
+    }
+
+    private static void folder(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            PathUtils.deleteDirectory(folder);
+        }
+    }
+
+    /** So that no free page and no log holds what was deleted. */
+    private void pages() throws LedgerException {
+        boolean server = database.place() instanceof LedgerPlace.Server;
+        database.alone("it is deleted, but what it left on the disk could not be overwritten", h -> {
+            if (server) {
+                h.execute(
+                        "vacuum player, player_word, lesson, lesson_document, lesson_word, take, finding, aside, shot");
+                return true;
+            }
+            h.execute("vacuum");
+            int busy = h.createQuery("pragma wal_checkpoint(truncate)")
+                    .mapTo(Integer.class)
+                    .first();
+            if (busy != 0) {
+                throw new LedgerException(
+                        Fault.BUSY,
+                        database.place().name()
+                                + ": it is deleted, but what it left on the disk could not be overwritten, "
+                                + "since another program reads the ledger; that is done when it is opened next");
+            }
+            return true;
+        });
+    }
+
+    private void backups() throws LedgerException, IOException {
+        if (database.place() instanceof LedgerPlace.Server server) {
+            ServerBackups all = new ServerBackups(server);
+            all.dropAllBut(all.make(files.backups()), files.backups());
+            return;
+        }
+        Backups.dropAllBut(Backups.make(files, Sources.writable(files.file())), files);
+        for (Path aside : setAside()) {
+            Files.deleteIfExists(aside);
+        }
+    }
+
+    private List<Path> setAside() throws IOException {
+        List<Path> found = new ArrayList<>();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(files.folder(), Backups.SET_ASIDE + "*")) {
+            all.forEach(found::add);
+        }
+        return found;
+    }
+
+    /** Copies from before, which hold what was deleted since. */
+    private List<Path> holding() throws LedgerException {
+        try {
+            if (database.place() instanceof LedgerPlace.Server server) {
+                return new ServerBackups(server).all(files.backups());
+            }
+            List<Path> holding = new ArrayList<>(Backups.all(files));
+            holding.addAll(setAside());
+            return holding;
+        } catch (IOException e) {
+            throw new LedgerException(Fault.OTHER, files.backups() + ": the backups cannot be listed", e);
+        }
+    }
+}
