@@ -15,8 +15,8 @@ import picocli.CommandLine.Spec;
         versionProvider = Commands.Version.class,
         description =
                 "Makes a copy of the ledger in its folder “backups”, opens it and checks it whole; the five newest"
-                    + " stay. With --server, the server copies its tables as they stand at one moment, and the copy is"
-                    + " read back to check it.")
+                        + " stay. With --server, the server copies its tables as they stand at one moment, and the copy is"
+                        + " read back to check it.")
 final class LedgerBackupCommand implements Callable<Integer> {
 
     @Spec

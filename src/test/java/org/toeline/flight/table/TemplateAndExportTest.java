@@ -66,7 +66,7 @@ class TemplateAndExportTest {
                 "{\"format\":\"toeline-shot-template\",\"version\":1,\"name\":\"x\",\"columns\":"
                         + "[{\"header\":\"a\",\"meaning\":\"carry\",\"unit\":\"mph\"}]}",
                 "{\"format\":\"toeline-shot-template\",\"version\":1,\"name\":\"x\",\"columns\":"
-                    + "[{\"header\":\"a\",\"meaning\":\"carry\",\"unit\":\"m\"},{\"header\":\"b\",\"meaning\":\"carry\",\"unit\":\"m\"}]}"
+                        + "[{\"header\":\"a\",\"meaning\":\"carry\",\"unit\":\"m\"},{\"header\":\"b\",\"meaning\":\"carry\",\"unit\":\"m\"}]}"
             })
     void whatIsNoTemplateIsRefused(String text) {
         assertThatThrownBy(() -> TemplateDocument.read(text.getBytes(StandardCharsets.UTF_8)))
