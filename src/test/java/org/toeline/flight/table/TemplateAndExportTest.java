@@ -110,7 +110,7 @@ class TemplateAndExportTest {
     /** Our own headings say all that is to be known: nothing of them is asked about. */
     @Test
     void ourOwnTableNeedsNoQuestions() {
-        byte[] bytes = ShotExport.csv(MadeTables.shots(8, 66, 12.5, 2650, 3)).getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = ShotExport.csv(DrawnShots.of(8, 66, 12.5, 2650, 3)).getBytes(StandardCharsets.UTF_8);
         Proposal proposal = Proposal.of(bytes, "x");
         assertThat(proposal.asked()).isEmpty();
         assertThat(proposal.template().columns())
