@@ -439,7 +439,8 @@ public final class Words {
                 });
     }
 
-    private static String sentenceCase(String text) {
+    /** The same with a capital at its beginning. */
+    public static String sentenceCase(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

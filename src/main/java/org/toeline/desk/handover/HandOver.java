@@ -80,7 +80,8 @@ final class HandOver {
                                 a,
                                 Map.of(),
                                 studio.words().get())
-                        .lacksAdvice());
+                        .lacksAdvice())
+                .map(Words::sentenceCase);
     }
 
     /** Views that can be shown. */
