@@ -26,18 +26,12 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         return picture(
                 own,
                 row,
-                List.of(Texts.of(
-                        metric() ? "shots.picture.brief.m" : "shots.picture.brief.yd",
-                        FlightBand.MODELS.get(0).words())));
+                List.of(Texts.of("shots.picture.brief", FlightBand.MODELS.get(0).words())));
     }
 
     /** As it is written to a file: it says all that is to be known beside it, and points out no shot. */
     ShotPicture forFile() {
         return picture(0, -1, notes());
-    }
-
-    private boolean metric() {
-        return settings.units().length() == FigureUnit.METRE;
     }
 
     private ShotPicture picture(int own, int row, List<String> said) {
@@ -75,7 +69,7 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         return List.of(
                 Texts.of("shots.picture.curves", FlightBand.MODELS.get(0).words(), String.join("; ", others)),
                 Texts.of("shots.picture.points"),
-                Texts.of(metric() ? "shots.picture.short.m" : "shots.picture.short.yd"));
+                Texts.of("shots.picture.error", FlightBand.MODELS.get(0).words()));
     }
 
     /** The picture for who cannot see it. */

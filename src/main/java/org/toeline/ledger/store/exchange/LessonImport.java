@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -99,7 +100,8 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
         TakenIn taken;
         try {
             for (Map.Entry<View, Path> clip : contents.clips().entrySet()) {
-                Fingerprint fingerprint = contents.fingerprints().get(clip.getKey());
+                Fingerprint fingerprint =
+                        Objects.requireNonNull(contents.fingerprints().get(clip.getKey()));
                 if (media.copyOf(fingerprint).isEmpty()) {
                     copied.add(fingerprint);
                 }

@@ -20,8 +20,8 @@ public final class ReadingsCsv {
             + "range_low,range_high,range_aim,provenance,verdict,first\r\n";
     private static final String ROWS =
             "select l.id, l.recorded, p.name, p.handedness, l.club, l.place, f.reading, f.value, f.u, f.low, f.high,"
-                + " f.unit, f.range_low, f.range_high, f.range_aim, f.provenance, f.verdict, f.is_first from lesson l"
-                + " join player p on p.id = l.player_id join finding f on f.lesson_id = l.id order by l.id, f.line";
+                    + " f.unit, f.range_low, f.range_high, f.range_aim, f.provenance, f.verdict, f.is_first from lesson l"
+                    + " join player p on p.id = l.player_id join finding f on f.lesson_id = l.id order by l.id, f.line";
 
     private static final Pattern ACTING =
             Pattern.compile("[\\p{Cc}&&[^\\t\\r\\n]]|[\\u061c\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069]");

@@ -25,7 +25,7 @@ public final class Finder {
             String after = FoldedWords.after(word);
             and(
                     "l.id in (select n.id from player_word w join lesson n on n.player_id = w.player_id where w.word"
-                        + " >= ? and w.word < ? union select lesson_id from lesson_word where word >= ? and word < ?)",
+                            + " >= ? and w.word < ? union select lesson_id from lesson_word where word >= ? and word < ?)",
                     word,
                     after,
                     word,
@@ -57,9 +57,9 @@ public final class Finder {
 
     private String sql() {
         return "select l.id, l.player_id, p.name, l.recorded, l.club, l.place, l.notes, (select f.reading from finding"
-            + " f where f.lesson_id = l.id and f.is_first = 1) as first_reading, exists (select 1 from finding f where"
-            + " f.lesson_id = l.id and f.verdict is not null) as judged from lesson l join player p on p.id ="
-            + " l.player_id" + where + " order by l.id desc limit ?";
+                + " f where f.lesson_id = l.id and f.is_first = 1) as first_reading, exists (select 1 from finding f where"
+                + " f.lesson_id = l.id and f.verdict is not null) as judged from lesson l join player p on p.id ="
+                + " l.player_id" + where + " order by l.id desc limit ?";
     }
 
     private interface Row<T> {

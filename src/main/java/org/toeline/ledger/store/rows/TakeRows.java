@@ -50,11 +50,11 @@ public final class TakeRows {
             Double seconds = clip.seconds().isPresent() ? clip.seconds().getAsDouble() : null;
             handle.createUpdate(
                             "insert into take (lesson_id, view, path, time_s, found) values (:id, :view, :path, :time,"
-                                + " :found) on conflict (lesson_id, view) do update set path = excluded.path, time_s ="
-                                + " excluded.time_s, size_bytes = case when take.path = excluded.path then"
-                                + " take.size_bytes end, sha256 = case when take.path = excluded.path then take.sha256"
-                                + " end, found = case when take.path = excluded.path then take.found else"
-                                + " excluded.found end")
+                                    + " :found) on conflict (lesson_id, view) do update set path = excluded.path, time_s ="
+                                    + " excluded.time_s, size_bytes = case when take.path = excluded.path then"
+                                    + " take.size_bytes end, sha256 = case when take.path = excluded.path then take.sha256"
+                                    + " end, found = case when take.path = excluded.path then take.found else"
+                                    + " excluded.found end")
                     .bind("found", found.containsKey(view) ? String.valueOf(found.get(view)) : null)
                     .bind("id", lessonId)
                     .bind("view", view.id())
