@@ -286,7 +286,8 @@ public final class Ledger implements AutoCloseable {
 
     /** What could not be saved over another bay's change of a lesson. */
     public List<Aside> asides(int lessonId) throws LedgerException {
-        return database.read("the lesson could not be read", h -> lessons(h).asides(lessonId));
+        return database.read(
+                "the lesson could not be read", h -> whole(h, lessonId).asides(lessonId));
     }
 
     /** Lets go of what was kept beside a lesson, once somebody has looked. */
@@ -320,23 +321,41 @@ public final class Ledger implements AutoCloseable {
 
     /** The clips of a lesson, as the document names them, with what is known of their content. */
     public List<Take> takes(int lessonId) throws LedgerException {
-        return database.read("the lesson could not be read", h -> new TakeRows(h).of(lessonId));
+        return database.read("the lesson could not be read", h -> {
+            whole(h, lessonId);
+            return new TakeRows(h).of(lessonId);
+        });
     }
 
     /** Notes what a lesson's clip holds, so that it can be found again under another name. */
     public void noteClip(int lessonId, View view, Fingerprint fingerprint) throws LedgerException {
-        database.write(
-                "the clip's fingerprint could not be kept", h -> new TakeRows(h).note(lessonId, view, fingerprint));
+        database.write("the clip's fingerprint could not be kept", h -> {
+            whole(h, lessonId);
+            return new TakeRows(h).note(lessonId, view, fingerprint);
+        });
     }
 
     /** Keeps the shots hit from a lesson's setup, in their order, in place of those that were kept. */
     public void keepShots(int lessonId, List<Shot> shots) throws LedgerException {
-        database.write("the shots could not be kept", h -> new ShotRows(h).replace(lessonId, shots));
+        database.write("the shots could not be kept", h -> {
+            whole(h, lessonId);
+            return new ShotRows(h).replace(lessonId, shots);
+        });
     }
 
     /** The shots hit from a lesson's setup, in their order. */
     public List<Shot> shots(int lessonId) throws LedgerException {
-        return database.read("the shots could not be read", h -> new ShotRows(h).of(lessonId));
+        return database.read("the shots could not be read", h -> {
+            whole(h, lessonId);
+            return new ShotRows(h).of(lessonId);
+        });
+    }
+
+    /** The lessons, once this one is found to be what was written: altered rows are neither shown nor sealed by later work. */
+    private Lessons whole(Handle handle, int lessonId) throws LedgerException {
+        Lessons lessons = lessons(handle);
+        lessons.requireWhole(lessonId);
+        return lessons;
     }
 
     private Lessons lessons(Handle handle) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -20,7 +21,9 @@ import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.ledger.store.rows.Aside;
 import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.LessonFindings;
@@ -29,8 +32,10 @@ import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.ledger.store.rows.Saved;
 import org.toeline.ledger.store.rows.Search;
+import org.toeline.ledger.store.rows.TakenIn;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
+import org.toeline.mark.View;
 
 /** What a ledger promises, whatever database keeps it. */
 abstract class LedgerContract {
@@ -310,5 +315,52 @@ abstract class LedgerContract {
         }
         assertThat(ledger.find(Search.text("many"))).hasSize(1);
         assertThat(ledger.playersNamed("D. Many", Handedness.RIGHT)).hasSize(1);
+    }
+
+    /** An import done twice, with work in between, makes no second lesson of the file. */
+    @Test
+    void aDocumentTakenInAndChangedSinceIsStillTheSame() throws Exception {
+        Lesson document = TestLessons.lesson("B. Twice");
+        int id = ledger.takeIn(document, List.of(), Optional.empty()).lessonId();
+        ledger.save(id, 1, document.withNotes("changed at the desk"), List.of());
+        assertThat(ledger.takeIn(document, List.of(), Optional.empty())).isEqualTo(new TakenIn.Already(id));
+        assertThat(ledger.lesson(id).orElseThrow().lesson().notes()).isEqualTo("changed at the desk");
+    }
+
+    /** One row that was altered behind the ledger's back: nothing of its lesson is shown, and no later work makes it good. */
+    @Test
+    void anAlteredRowIsRefusedWhereverItWouldBeShown() throws Exception {
+        for (String altering : List.of(
+                "update take set time_s = time_s + 0.5 where lesson_id = ?",
+                "update shot set number = number + 1 where lesson_id = ?",
+                "update aside set base_version = base_version + 1 where lesson_id = ?",
+                "update finding set value = value + 100 where lesson_id = ?")) {
+            Lesson document = TestLessons.lesson("B. Altered", altering, 610);
+            int id = ledger.takeIn(document, TestLessons.findings(5), Optional.empty())
+                    .lessonId();
+            ledger.keepShots(id, List.of(new Shot(Map.of(ShotFigure.BALL_SPEED, 61.5), "")));
+            ledger.save(id, 7, document.withNotes("aside"), List.of());
+            int aside = ledger.asides(id).get(0).id();
+            assertThat(ledger.database().<Integer>write("not altered", h -> h.execute(altering, id)))
+                    .as(altering)
+                    .isPositive();
+            int which = 0;
+            for (ThrowingCallable showing : List.<ThrowingCallable>of(
+                    () -> ledger.lesson(id),
+                    () -> ledger.takes(id),
+                    () -> ledger.shots(id),
+                    () -> ledger.asides(id),
+                    () -> ledger.noteClip(id, View.FACE_ON, new Fingerprint(3, "0".repeat(64))),
+                    () -> ledger.keepShots(id, List.of()),
+                    () -> ledger.dropAside(aside),
+                    () -> ledger.save(id, 1, document.withNotes("x"), List.of()),
+                    () -> ledger.lesson(id))) {
+                assertThatExceptionOfType(LedgerException.class)
+                        .as("%s, %d", altering, ++which)
+                        .isThrownBy(showing)
+                        .extracting(LedgerException::fault)
+                        .isEqualTo(Fault.DAMAGED);
+            }
+        }
     }
 }

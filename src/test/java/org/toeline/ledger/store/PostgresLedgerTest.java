@@ -94,6 +94,20 @@ class PostgresLedgerTest extends LedgerContract {
         assertThat(outcome.conflicts()).as("they did meet").isPositive();
     }
 
+    /** The library that starts this server has it answer before it has written; what is said to be kept would not be. */
+    @Test
+    void theServerWritesBeforeItAnswers() throws Exception {
+        try (Ledger ledger = Ledger.open(place(database), "bay 1")) {
+            String answers = ledger.database()
+                    .read(
+                            "not read",
+                            h -> h.createQuery("show synchronous_commit")
+                                    .mapTo(String.class)
+                                    .one());
+            assertThat(answers).isEqualTo("on");
+        }
+    }
+
     @Test
     void aServerThatDoesNotAnswerIsSaid() {
         LedgerPlace.Server nowhere =

@@ -17,6 +17,10 @@ public final class Sources {
     private static final int WAIT_MS = 10_000;
     private static final int ANSWER_S = 20;
 
+    /** A server may be set to answer before it has written: what this program says is kept would be lost with the server. */
+    private static final String KEPT_MEANS_KEPT =
+            "select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'";
+
     private Sources() {}
 
     /** A file that is written: write-ahead log, every commit forced to disk, what is deleted is overwritten. */
@@ -78,7 +82,19 @@ public final class Sources {
     }
 
     public static DataSource server(LedgerPlace.Server server) {
-        PGSimpleDataSource source = new PGSimpleDataSource();
+        PGSimpleDataSource source = new PGSimpleDataSource() {
+            @Override
+            public Connection getConnection(String user, String password) throws SQLException {
+                Connection connection = super.getConnection(user, password);
+                try (Statement statement = connection.createStatement()) {
+                    statement.execute(KEPT_MEANS_KEPT);
+                } catch (SQLException e) {
+                    close(connection, e);
+                    throw e;
+                }
+                return connection;
+            }
+        };
         source.setUrl(server.url());
         if (!server.url().contains("sslmode=") && !isThisMachine(source)) {
             // who answers is who was meant, by a certificate that this machine trusts; an address may say

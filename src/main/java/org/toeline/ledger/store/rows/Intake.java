@@ -38,9 +38,13 @@ public record Intake(Players players, Lessons lessons, LedgerPlace place) {
         String own = identity.orElseGet(
                 () -> UUID.nameUUIDFromBytes(LessonDocument.line(lesson).getBytes(StandardCharsets.UTF_8))
                         .toString());
+        Optional<Integer> before = lessons.withIdentity(own);
+        if (before.isPresent() && identity.isEmpty()) {
+            return new TakenIn.Already(before.get());
+        }
         Player player = playerId.isPresent() ? given(playerId.get()) : byName(lesson);
         return new TakenIn.New(
-                lessons.add(player, lesson, findings, lessons.isThere(own) ? fresh() : own, found), player.id());
+                lessons.add(player, lesson, findings, before.isPresent() ? fresh() : own, found), player.id());
     }
 
     /** Keeps a lesson that is begun here, which is like no other even where it looks so. */

@@ -54,6 +54,8 @@ public final class Lessons {
     }
 
     public Saved save(int id, int baseVersion, Lesson changed, List<StatedFinding> findings) throws LedgerException {
+        new RowSums(handle).holdLesson(id);
+        requireWhole(id);
         int rows = bindColumns(
                         handle.createUpdate(
                                 "update lesson set version = version + 1, recorded = :recorded, day = :day, club ="
@@ -71,7 +73,7 @@ public final class Lessons {
             put(id, lesson, findings, TakeRows.chosen(lesson.clips()));
             return new Saved.Done(baseVersion + 1);
         }
-        Optional<KeptLesson> theirs = held(id);
+        Optional<KeptLesson> theirs = get(id);
         return theirs.isPresent()
                 ? new Saved.Conflict(theirs.get(), putAside(id, baseVersion, changed))
                 : new Saved.Gone(id);
@@ -219,9 +221,10 @@ public final class Lessons {
         }
     }
 
-    /** Refuses rows that are not what was written. */
+    /** Refuses rows that are not what was written; a lesson that there is not has none. */
     public void requireWhole(int id) throws LedgerException {
-        if (!new RowSums(handle).isLessonWhole(id)) {
+        RowSums sums = new RowSums(handle);
+        if (sums.isLessonKnown(id) && !sums.isLessonWhole(id)) {
             throw new LedgerException(
                     Fault.DAMAGED,
                     place.name() + ": lesson " + id
@@ -257,23 +260,24 @@ public final class Lessons {
     }
 
     /** Lets go of what was kept beside a lesson. */
-    public int dropAside(int asideId) {
+    public int dropAside(int asideId) throws LedgerException {
         List<Integer> of = handle.createQuery("select lesson_id from aside where id = :id")
                 .bind("id", asideId)
                 .mapTo(Integer.class)
                 .list();
+        for (int id : of) {
+            requireWhole(id);
+        }
         handle.execute("delete from aside where id = ?", asideId);
         of.forEach(new RowSums(handle)::sealLesson);
         return of.size();
     }
 
-    /** Whether some lesson has this identity. */
-    public boolean isThere(String identity) {
-        return !handle.createQuery("select id from lesson where identity = :identity")
+    public Optional<Integer> withIdentity(String identity) {
+        return handle.createQuery("select id from lesson where identity = :identity")
                 .bind("identity", identity)
                 .mapTo(Integer.class)
-                .list()
-                .isEmpty();
+                .findFirst();
     }
 
     public List<Aside> asides(int lessonId) throws LedgerException {

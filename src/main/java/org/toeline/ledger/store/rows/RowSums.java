@@ -115,6 +115,13 @@ public final class RowSums {
         return rows(sql, row -> row.getInt(1));
     }
 
+    /** Whether there is such a lesson, or its sum is left of it. */
+    public boolean isLessonKnown(int id) {
+        return !kept("lesson", id).isEmpty()
+                || !rows("select id from lesson where id = ?", row -> row.getInt(1), id)
+                        .isEmpty();
+    }
+
     public boolean isLessonWhole(int id) {
         return kept("lesson", id).contains(sum(id, LESSON));
     }

@@ -8,6 +8,6 @@ public sealed interface TakenIn {
     /** It is kept now. */
     record New(int lessonId, int playerId) implements TakenIn {}
 
-    /** The very same document is there already; nothing was written. */
+    /** The very same document was taken in before, whatever was done to it since; nothing was written. */
     record Already(int lessonId) implements TakenIn {}
 }
