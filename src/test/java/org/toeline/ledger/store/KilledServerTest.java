@@ -7,9 +7,12 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -75,11 +78,24 @@ class KilledServerTest {
         /** All of its processes at once, and up again, as a machine's keeper of services does. */
         void killAndStart() throws Exception {
             kill();
-            running = new ProcessBuilder(command)
-                    .redirectErrorStream(true)
-                    .redirectOutput(data.resolveSibling("server.log").toFile())
-                    .start()
-                    .toHandle();
+            while (!answers()) {
+                if (!running.isAlive()) {
+                    running = new ProcessBuilder(command)
+                            .redirectErrorStream(true)
+                            .redirectOutput(data.resolveSibling("server.log").toFile())
+                            .start()
+                            .toHandle();
+                }
+                Thread.sleep(100);
+            }
+        }
+
+        private boolean answers() {
+            try (Connection connection = first.getPostgresDatabase().getConnection()) {
+                return connection.isValid(2);
+            } catch (SQLException e) {
+                return false;
+            }
         }
 
         private void kill() throws Exception {
@@ -152,7 +168,7 @@ class KilledServerTest {
         public Void call() throws Exception {
             for (int i = 0; i < documents; i++) {
                 String name = name(number, i);
-                int id = insistent(l -> l.takeIn(TestLessons.lesson(name), List.of(), java.util.Optional.empty())
+                int id = insistent(l -> l.takeIn(TestLessons.lesson(name), List.of(), Optional.empty())
                         .lessonId());
                 while (!insistent(l -> noted(l, id))) {
                     Thread.onSpinWait();
@@ -172,22 +188,24 @@ class KilledServerTest {
         }
 
         private <T> T insistent(Work<T> work) throws Exception {
-            for (int i = 0; i < 2000; i++) {
+            LedgerException last = null;
+            for (int i = 0; i < 400; i++) {
                 try (Ledger ledger = Ledger.open(server.place(), "bay " + number)) {
                     return work.on(ledger);
                 } catch (LedgerException e) {
+                    last = e;
                     cut.incrementAndGet();
-                    Thread.sleep(50);
+                    Thread.sleep(100);
                 }
             }
-            throw new IllegalStateException("the server did not come back");
+            throw new IllegalStateException("the server did not come back", last);
         }
     }
 
     private static List<String> wrong(LedgerPlace place, int bays, int documents) throws LedgerException {
         List<String> wrong = new ArrayList<>();
         try (Ledger ledger = Ledger.open(place, "last")) {
-            List<Integer> numbers = ledger.lessonNumbers(java.util.Optional.empty());
+            List<Integer> numbers = ledger.lessonNumbers(Optional.empty());
             int expected = bays / SAME * documents;
             if (numbers.size() != expected) {
                 wrong.add(numbers.size() + " lessons for " + expected);
