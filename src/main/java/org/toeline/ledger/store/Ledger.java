@@ -297,10 +297,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Lessons that meet a search, the recent first. */
     public List<LessonLine> find(Search search) throws LedgerException {
-        return database.readPlain(
-                "the lessons could not be searched",
-                c -> Finder.find(
-                        search, c, place() instanceof LedgerPlace.Folder ? Finder.Check.SUMS : Finder.Check.NONE));
+        return database.readPlain("the lessons could not be searched", c -> Finder.find(search, c));
     }
 
     /** The numbers of all lessons, or of a player's, in their order. */
@@ -312,9 +309,8 @@ public final class Ledger implements AutoCloseable {
     public List<LessonFindings> acrossLessons(int playerId, Club club) throws LedgerException {
         return database.read("the lessons could not be read", h -> {
             List<LessonFindings> across = new FindingRows(h).across(playerId, club);
-            for (LessonFindings lesson : across) {
-                lessons(h).requireWhole(lesson.lessonId());
-            }
+            lessons(h)
+                    .requireWhole(across.stream().map(LessonFindings::lessonId).toList());
             return across;
         });
     }
@@ -354,7 +350,7 @@ public final class Ledger implements AutoCloseable {
     /** The lessons, once this one is found to be what was written: altered rows are neither shown nor sealed by later work. */
     private Lessons whole(Handle handle, int lessonId) throws LedgerException {
         Lessons lessons = lessons(handle);
-        lessons.requireWhole(lessonId);
+        lessons.requireWhole(List.of(lessonId));
         return lessons;
     }
 

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.ResultSet;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,12 +59,8 @@ final class Leftovers {
         if (database.access() == Database.Access.READ_ONLY) {
             return;
         }
-        int waiting = database.read(
-                NOT_WHOLE,
-                h -> h.createQuery("select count(*) from leftover where kind = '" + SEAL + "'")
-                        .mapTo(Integer.class)
-                        .one());
-        if (waiting > 0) {
+        boolean waiting = listed(database).stream().anyMatch(l -> l.kind.equals(SEAL));
+        if (waiting) {
             database.write("the sums of what was kept could not be made", h -> {
                 // another bay that does the same waits here, and finds nothing to do
                 if (h.execute("delete from leftover where kind = ?", SEAL) > 0) {
@@ -76,7 +74,7 @@ final class Leftovers {
     Done clear() throws LedgerException {
         Optional<String> unfinished = Optional.empty();
         boolean replaced = false;
-        for (Leftover left : all()) {
+        for (Leftover left : listed(database)) {
             try {
                 take(left);
                 replaced |= left.kind.equals(BACKUPS);
@@ -92,12 +90,18 @@ final class Leftovers {
         return new Done(clips, replaced && unfinished.isEmpty() ? List.of() : holding(), unfinished);
     }
 
-    private List<Leftover> all() throws LedgerException {
-        return database.read(
-                NOT_WHOLE,
-                h -> h.createQuery("select id, kind, what from leftover order by id")
-                        .map((row, context) -> new Leftover(row.getInt(1), row.getString(2), row.getString(3)))
-                        .list());
+    /** Asked of a bare connection, since it is asked whenever a ledger is opened. */
+    private static List<Leftover> listed(Database database) throws LedgerException {
+        return database.readPlain(NOT_WHOLE, c -> {
+            try (Statement statement = c.createStatement();
+                    ResultSet row = statement.executeQuery("select id, kind, what from leftover order by id")) {
+                List<Leftover> listed = new ArrayList<>();
+                while (row.next()) {
+                    listed.add(new Leftover(row.getInt(1), row.getString(2), row.getString(3)));
+                }
+                return listed;
+            }
+        });
     }
 
     private boolean staysListed(Leftover left) {

@@ -72,7 +72,8 @@ class ManyArchivesTest {
                     taken++;
                     exported(ledger, place, id, own.resolve("again.zip"));
                 } catch (DocumentException e) {
-                    if (!e.getMessage().startsWith(file.toString()) || e.getMessage().contains("\n")) {
+                    if (!e.getMessage().startsWith(file.toString())
+                            || e.getMessage().contains("\n")) {
                         wrong.add(i + ": " + e.getMessage());
                     }
                 }
@@ -142,7 +143,8 @@ class ManyArchivesTest {
 
     private static byte[] changed(Map<String, byte[]> whole, Path secret, Random random) throws Exception {
         String[] leading = {
-            secret.toString(), "../../secret.txt", "../secret.txt", "clips/../../../secret.txt", "file://" + secret};
+            secret.toString(), "../../secret.txt", "../secret.txt", "clips/../../../secret.txt", "file://" + secret
+        };
         String lead = leading[random.nextInt(leading.length)];
         Map<String, byte[]> entries = new TreeMap<>(whole);
         int kind = random.nextInt(4);

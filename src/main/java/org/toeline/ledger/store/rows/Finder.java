@@ -6,9 +6,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,6 +14,13 @@ import java.util.Optional;
  * anything else is loaded.
  */
 public final class Finder {
+
+    private static final String LINES =
+            "select l.id, l.player_id, p.name, l.recorded, l.club, l.place, l.notes, (select f.reading from finding"
+                    + " f where f.lesson_id = l.id and f.is_first = 1) as first_reading, exists (select 1 from finding f"
+                    + " where f.lesson_id = l.id and f.verdict is not null) as judged, (select s.sha256 from row_sum s"
+                    + " where s.kind = 'line' and s.id = l.id) as written from lesson l join player p on p.id ="
+                    + " l.player_id";
 
     private final StringBuilder where = new StringBuilder();
     private final List<Object> values = new ArrayList<>();
@@ -56,10 +61,7 @@ public final class Finder {
     }
 
     private String sql() {
-        return "select l.id, l.player_id, p.name, l.recorded, l.club, l.place, l.notes, (select f.reading from finding"
-                + " f where f.lesson_id = l.id and f.is_first = 1) as first_reading, exists (select 1 from finding f where"
-                + " f.lesson_id = l.id and f.verdict is not null) as judged from lesson l join player p on p.id ="
-                + " l.player_id" + where + " order by l.id desc limit ?";
+        return LINES + where + " order by l.id desc limit ?";
     }
 
     private interface Row<T> {
@@ -82,45 +84,36 @@ public final class Finder {
         }
     }
 
-    /** @param check what of a file is not what was written is told as that; a server looks after its own */
-    public static List<LessonLine> find(Search search, Connection connection, Check check) throws SQLException {
-        List<LessonLine> lines = find(search, connection);
-        if (check == Check.NONE) {
-            return lines;
-        }
-        RowSums sums = new RowSums(connection);
-        Map<Integer, Boolean> players = new HashMap<>();
-        List<LessonLine> checked = new ArrayList<>();
-        for (LessonLine line : lines) {
-            boolean whole =
-                    players.computeIfAbsent(line.playerId(), sums::isPlayerWhole) && sums.isLessonWhole(line.id());
-            checked.add(whole ? line : LessonLine.damaged(line.id(), line.playerId()));
-        }
-        return checked;
-    }
-
-    /** Whether lines are compared with what was written. */
-    public enum Check {
-        SUMS,
-        NONE
-    }
-
-    private static List<LessonLine> find(Search search, Connection connection) throws SQLException {
+    /** What of it is not what was written is told as that. */
+    public static List<LessonLine> find(Search search, Connection connection) throws SQLException {
         Finder finder = new Finder(search);
+        return all(connection, finder.sql(), finder.values, row -> {
+            LessonLine line = line(row);
+            return line.sum().equals(row.getString("written")) ? line : LessonLine.damaged(line.id(), line.playerId());
+        });
+    }
+
+    /** What the line of a lesson adds up to. */
+    static String lineSum(int lessonId, Connection connection) throws SQLException {
         return all(
-                connection,
-                finder.sql(),
-                finder.values,
-                row -> new LessonLine(
-                        row.getInt("id"),
-                        row.getInt("player_id"),
-                        Optional.ofNullable(row.getString("name")),
-                        Optional.ofNullable(row.getString("recorded")),
-                        row.getString("club"),
-                        row.getString("place"),
-                        row.getString("notes"),
-                        Optional.ofNullable(row.getString("first_reading")),
-                        row.getBoolean("judged") ? LessonLine.Judged.YES : LessonLine.Judged.NOT_YET));
+                        connection,
+                        LINES + " where l.id = ?",
+                        List.of(lessonId),
+                        row -> line(row).sum())
+                .get(0);
+    }
+
+    private static LessonLine line(ResultSet row) throws SQLException {
+        return new LessonLine(
+                row.getInt("id"),
+                row.getInt("player_id"),
+                Optional.ofNullable(row.getString("name")),
+                Optional.ofNullable(row.getString("recorded")),
+                row.getString("club"),
+                row.getString("place"),
+                row.getString("notes"),
+                Optional.ofNullable(row.getString("first_reading")),
+                row.getBoolean("judged") ? LessonLine.Judged.YES : LessonLine.Judged.NOT_YET);
     }
 
     public static List<Integer> numbers(Optional<Integer> playerId, Connection connection) throws SQLException {

@@ -1,6 +1,11 @@
 package org.toeline.ledger.store.rows;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
+import org.toeline.ledger.store.place.Fingerprint;
 
 /**
  * A lesson as a list shows it.
@@ -25,6 +30,25 @@ public record LessonLine(
         NOT_YET,
         /** Its rows are not what was written, and nothing of them is shown. */
         DAMAGED
+    }
+
+    /** Of all that is shown; the length before each text keeps two of them from running together. */
+    String sum() {
+        MessageDigest digest = Fingerprint.sha256Digest();
+        for (Object shown : List.of(
+                id,
+                playerId,
+                playerName.orElse("-"),
+                recorded.orElse("-"),
+                club,
+                place,
+                notes,
+                first.orElse("-"),
+                judged)) {
+            String text = shown.toString();
+            digest.update((text.length() + ":" + text).getBytes(StandardCharsets.UTF_8));
+        }
+        return HexFormat.of().formatHex(digest.digest());
     }
 
     static LessonLine damaged(int id, int playerId) {

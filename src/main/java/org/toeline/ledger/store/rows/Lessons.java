@@ -55,7 +55,7 @@ public final class Lessons {
 
     public Saved save(int id, int baseVersion, Lesson changed, List<StatedFinding> findings) throws LedgerException {
         new RowSums(handle).holdLesson(id);
-        requireWhole(id);
+        requireWhole(List.of(id));
         int rows = bindColumns(
                         handle.createUpdate(
                                 "update lesson set version = version + 1, recorded = :recorded, day = :day, club ="
@@ -190,7 +190,7 @@ public final class Lessons {
             return Optional.empty();
         }
         Row r = row.get();
-        requireWhole(id);
+        requireWhole(List.of(id));
         return Optional.of(new KeptLesson(
                 id,
                 r.identity,
@@ -222,15 +222,17 @@ public final class Lessons {
     }
 
     /** Refuses rows that are not what was written; a lesson that there is not has none. */
-    public void requireWhole(int id) throws LedgerException {
+    public void requireWhole(List<Integer> ids) throws LedgerException {
         RowSums sums = new RowSums(handle);
-        if (sums.isLessonKnown(id) && !sums.isLessonWhole(id)) {
-            throw new LedgerException(
-                    Fault.DAMAGED,
-                    place.name() + ": lesson " + id
-                            + " is damaged (its rows are not what was written); the others may be "
-                            + "whole; look for it in a backup",
-                    place instanceof LedgerPlace.Folder f ? Backups.newest(f) : Optional.empty());
+        for (int id : sums.alteredLessons(ids)) {
+            if (sums.isLessonKnown(id)) {
+                throw new LedgerException(
+                        Fault.DAMAGED,
+                        place.name() + ": lesson " + id
+                                + " is damaged (its rows are not what was written); the others may be "
+                                + "whole; look for it in a backup",
+                        place instanceof LedgerPlace.Folder f ? Backups.newest(f) : Optional.empty());
+            }
         }
     }
 
@@ -266,7 +268,7 @@ public final class Lessons {
                 .mapTo(Integer.class)
                 .list();
         for (int id : of) {
-            requireWhole(id);
+            requireWhole(List.of(id));
         }
         handle.execute("delete from aside where id = ?", asideId);
         of.forEach(new RowSums(handle)::sealLesson);

@@ -7,8 +7,15 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Handle;
 import org.toeline.ledger.store.place.Fingerprint;
@@ -55,11 +62,11 @@ public final class RowSums {
             return List.of(columns.split(" "));
         }
 
-        String sql() {
+        String sql(Collection<Integer> ids) {
             String names =
                     String.join(", ", typed().stream().map(c -> c.substring(2)).toList());
-            return "select " + names + " from " + table + " where " + key + " = ?"
-                    + (order.isEmpty() ? "" : " order by " + order);
+            return "select " + names + ", " + key + " as of_which from " + table + " where " + key + in(ids)
+                    + " order by " + key + (order.isEmpty() ? "" : ", " + order);
         }
     }
 
@@ -78,10 +85,18 @@ public final class RowSums {
         update("update lesson set version = version where id = ?", id);
     }
 
-    /** After a change of a lesson's rows, within its transaction. */
+    /**
+     * After a change of a lesson's rows, within its transaction. What a list shows of it has a sum of its own, so that a list
+     * need not read everything.
+     */
     public void sealLesson(int id) {
         holdLesson(id);
         seal("lesson", id, LESSON);
+        try {
+            put("line", id, Finder.lineSum(id, connection));
+        } catch (SQLException e) {
+            throw new ConnectionException(e);
+        }
     }
 
     public void sealPlayer(int id) {
@@ -89,17 +104,21 @@ public final class RowSums {
     }
 
     private void seal(String kind, int id, List<Rows> rows) {
+        put(kind, id, Objects.requireNonNull(sums(List.of(id), rows).get(id)));
+    }
+
+    private void put(String kind, int id, String sum) {
         update(
                 "insert into row_sum (kind, id, sha256) values (?, ?, ?) "
                         + "on conflict (kind, id) do update set sha256 = excluded.sha256",
                 kind,
                 id,
-                sum(id, rows));
+                sum);
     }
 
     /** Those of deleted lessons and players. */
     public void sweep() {
-        update("delete from row_sum where kind = 'lesson' and id not in (select id from lesson)");
+        update("delete from row_sum where kind in ('lesson', 'line') and id not in (select id from lesson)");
         update("delete from row_sum where kind = 'player' and id not in (select id from player)");
     }
 
@@ -123,45 +142,79 @@ public final class RowSums {
     }
 
     public boolean isLessonWhole(int id) {
-        return kept("lesson", id).contains(sum(id, LESSON));
+        return alteredLessons(List.of(id)).isEmpty();
     }
 
     public boolean isPlayerWhole(int id) {
-        return kept("player", id).contains(sum(id, PLAYER));
+        return alteredPlayers(List.of(id)).isEmpty();
+    }
+
+    /** Those of these lessons whose rows are not what was written, by a question a table. */
+    public Set<Integer> alteredLessons(Collection<Integer> ids) {
+        return altered("lesson", ids, LESSON);
+    }
+
+    public Set<Integer> alteredPlayers(Collection<Integer> ids) {
+        return altered("player", ids, PLAYER);
+    }
+
+    private Set<Integer> altered(String kind, Collection<Integer> ids, List<Rows> all) {
+        Set<Integer> altered = new HashSet<>(ids);
+        if (!ids.isEmpty()) {
+            Map<Integer, String> sums = sums(ids, all);
+            rows(
+                            "select id, sha256 from row_sum where kind = ? and id" + in(ids),
+                            row -> Map.entry(row.getInt(1), row.getString(2)),
+                            kind)
+                    .forEach(kept -> altered.removeIf(
+                            id -> id.equals(kept.getKey()) && kept.getValue().equals(sums.get(id))));
+        }
+        return altered;
     }
 
     private List<String> kept(String kind, int id) {
         return rows("select sha256 from row_sum where kind = ? and id = ?", row -> row.getString(1), kind, id);
     }
 
-    private String sum(int id, List<Rows> all) {
-        MessageDigest digest = Fingerprint.sha256Digest();
-        for (Rows rows : all) {
-            for (String line : lines(rows, id)) {
-                digest.update(line.getBytes(StandardCharsets.UTF_8));
-            }
-        }
-        return HexFormat.of().formatHex(digest.digest());
+    private static String in(Collection<Integer> ids) {
+        return ids.stream().map(String::valueOf).collect(Collectors.joining(", ", " in (", ")"));
     }
 
-    private List<String> lines(Rows rows, int id) {
+    private Map<Integer, String> sums(Collection<Integer> ids, List<Rows> all) {
+        Map<Integer, MessageDigest> digests = new HashMap<>();
+        ids.forEach(id -> digests.put(id, Fingerprint.sha256Digest()));
+        for (Rows rows : all) {
+            addUp(rows, ids, digests);
+        }
+        Map<Integer, String> sums = new HashMap<>();
+        digests.forEach((id, digest) -> sums.put(id, HexFormat.of().formatHex(digest.digest())));
+        return sums;
+    }
+
+    private void addUp(Rows rows, Collection<Integer> ids, Map<Integer, MessageDigest> digests) {
         List<String> typed = rows.typed();
-        return rows(
-                rows.sql(),
-                row -> {
-                    List<String> cells = new ArrayList<>();
-                    for (int i = 0; i < typed.size(); i++) {
-                        String cell =
-                                switch (typed.get(i).charAt(0)) {
-                                    case 'd' -> Long.toHexString(Double.doubleToLongBits(row.getDouble(i + 1)));
-                                    case 's' -> String.valueOf(row.getString(i + 1));
-                                    default -> Long.toString(row.getLong(i + 1));
-                                };
-                        cells.add(row.wasNull() ? "-" : cell.length() + ":" + cell);
-                    }
-                    return rows.table + " " + String.join(" ", cells) + "\n";
-                },
-                id);
+        StringBuilder line = new StringBuilder();
+        rows(rows.sql(ids), row -> {
+            line.setLength(0);
+            line.append(rows.table);
+            for (int i = 0; i < typed.size(); i++) {
+                String cell =
+                        switch (typed.get(i).charAt(0)) {
+                            case 'd' -> Long.toHexString(Double.doubleToLongBits(row.getDouble(i + 1)));
+                            case 's' -> String.valueOf(row.getString(i + 1));
+                            default -> Long.toString(row.getLong(i + 1));
+                        };
+                if (row.wasNull()) {
+                    line.append(" -");
+                } else {
+                    line.append(' ').append(cell.length()).append(':').append(cell);
+                }
+            }
+            line.append('\n');
+            Objects.requireNonNull(digests.get(row.getInt(typed.size() + 1)))
+                    .update(line.toString().getBytes(StandardCharsets.UTF_8));
+            return true;
+        });
     }
 
     private interface Row<T> {
