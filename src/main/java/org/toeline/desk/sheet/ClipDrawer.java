@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -193,7 +194,7 @@ public final class ClipDrawer {
     }
 
     private void go(View view, int index) {
-        Open o = open.get(view);
+        Open o = Objects.requireNonNull(open.get(view));
         o.at = Math.max(0, Math.min(o.fetcher.clip().frameCount() - 1, index));
         o.fetcher.fetch(
                 o.at,
@@ -203,7 +204,7 @@ public final class ClipDrawer {
     }
 
     private void remember(View view) {
-        Open o = open.get(view);
+        Open o = Objects.requireNonNull(open.get(view));
         model.moment(view, o.fetcher.clip().seconds(o.at));
     }
 
