@@ -28,8 +28,19 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
     /** Longest phrase, characters: more would not fit on a still. */
     public static final int LONGEST = 300;
 
-    private static final Set<String> REPLACEABLE =
-            Set.of("do.", "out.", "why.", "check.", "reading.", "step.", "place.");
+    private static final Set<String> REPLACEABLE = Set.of(
+            "do.",
+            "so.",
+            "out.",
+            "why.",
+            "check.",
+            "drill.",
+            "feel.",
+            "flight.",
+            "name.",
+            "reading.",
+            "step.",
+            "place.");
     private static final Set<String> HEADINGS = Set.of(
             "handout.first",
             "handout.why",
@@ -43,7 +54,7 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
             "handout.title",
             "handout.keep",
             "handout.target");
-    private static final Pattern PLACE = Pattern.compile("\\{\\d+}");
+    private static final Pattern PLACE = Pattern.compile("\\{[A-Za-z0-9]+}");
 
     public Phrases {
         Map<String, Map<String, String>> copy = new TreeMap<>();

@@ -12,6 +12,7 @@ import org.toeline.advice.FirstThing;
 import org.toeline.advice.Range;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.advice.page.PlayerWords;
 import org.toeline.mark.View;
 import org.toeline.reading.Reading;
 
@@ -32,7 +33,8 @@ final class FindingsTable {
             out.println("First: " + WORDS.fault(first.get().finding()) + ", "
                     + WORDS.figure(first.get().finding().reading()) + " ("
                     + first.get().finding().kind().id() + ").");
-            out.println("  " + WORDS.instruction(first.get()));
+            out.println("  "
+                    + PlayerWords.of(WORDS, assessment).instruction(first.get().finding()));
             WORDS.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else {
             out.println("Nothing is surely out of range.");

@@ -55,20 +55,23 @@ public record Handout(
 
     /** @throws IllegalArgumentException when the face is to be covered and nobody knows where the head is */
     public Still still() {
-        return new Still(assessment, words, options, pictures, signed());
+        return new Still(assessment, words, options, pictures, who(), Still.Below.WORDS);
     }
 
-    private String signed() {
-        return options.signed().text(lesson, words);
+    /** The still that stands on the page, where the words stand too. */
+    private Still onPage() {
+        return new Still(assessment, words, options, pictures, "", Still.Below.FIGURES_ALONE);
+    }
+
+    /** Whose it is, with which club, and when. */
+    String who() {
+        String signed = options.signed().text(lesson, words);
+        String club = words.sentenceCase(words.name(lesson.sheet().club()));
+        return signed.isEmpty() ? club : signed + " · " + club;
     }
 
     private Page page() {
-        String signed = signed();
-        return Page.of(
-                assessment,
-                words,
-                signed.isEmpty() ? words.text("handout.title") : words.text("handout.title") + " – " + signed,
-                coachsWords);
+        return Page.of(assessment, words, who(), coachsWords, options.contact());
     }
 
     /** The still as a PNG. */
@@ -78,17 +81,13 @@ public record Handout(
 
     /** One page. */
     public byte[] pdf(Paper paper) {
-        return PdfPage.of(page(), still(), words.language(), paper);
+        return PdfPage.of(page(), onPage(), words.language(), paper);
     }
 
     /** One file that opens offline, UTF-8. */
     public byte[] html() {
-        Still still = still();
-        return html(still, PictureFormat.image(still));
-    }
-
-    private byte[] html(Still still, BufferedImage painted) {
-        return HtmlPage.of(page(), words.language(), still.described(), PictureFormat.jpeg(painted))
+        Still still = onPage();
+        return HtmlPage.of(page(), words.language(), still.described(), PictureFormat.jpeg(PictureFormat.image(still)))
                 .getBytes(StandardCharsets.UTF_8);
     }
 
@@ -100,17 +99,10 @@ public record Handout(
                         + ", since the head was not marked: mark it, or draw where the face is");
     }
 
-    /** All of it, by file name: the still as PNG, the page as PDF and as HTML. The still is painted once. */
+    /** All of it, by file name: the still as PNG, the page as PDF and as HTML. */
     public Map<String, byte[]> files(Paper paper) {
-        Still still = still();
-        BufferedImage painted = PictureFormat.image(still);
         return Map.of(
-                fileName("still", "png"),
-                PictureFormat.png(painted),
-                fileName("page", "pdf"),
-                PdfPage.of(page(), still, words.language(), paper),
-                fileName("page", "html"),
-                html(still, painted));
+                fileName("still", "png"), png(), fileName("page", "pdf"), pdf(paper), fileName("page", "html"), html());
     }
 
     /** The view that the still will show, of those whose frame is at hand. */

@@ -129,6 +129,9 @@ public final class OverlayShapes {
     }
 
     private static final double TARGET_REACH_M = 0.9;
+    /** The same in the close view. */
+    private static final double TEE_REACH_M = 0.12;
+
     private static final double PAST_M = 0.10;
     /** Half the smallest diameter a ball may have (Equipment Rules, part 4). */
     private static final double BALL_RADIUS_M = 0.02134;
@@ -187,6 +190,11 @@ public final class OverlayShapes {
         WorldPoint ball = posture.ball();
         double underside = ball.u() - BALL_RADIUS_M;
         double beside = ball.t() + 0.035;
+        drafts.line(
+                Kind.TARGET,
+                Optional.empty(),
+                new WorldPoint(-TEE_REACH_M, ball.h(), 0),
+                new WorldPoint(TEE_REACH_M, ball.h(), 0));
         if (underside > 0) {
             drafts.line(
                     Kind.TEE,

@@ -167,14 +167,19 @@ class WhatLeavesTest {
                 .map(m -> m.group(1))
                 .toList();
         assertThat(parts)
-                .containsExactly("coach", "first", "why", "check", "good", "untold", "measured", "terms", "cautions");
-        assertThat(html.indexOf("class=\"coach\"")).isLessThan(html.indexOf("<img"));
+                .containsExactly(
+                        "coach", "why", "check", "drill", "feel", "next", "good", "untold", "measured", "cautions");
+        assertThat(html.indexOf("<h1>")).isLessThan(html.indexOf("<img"));
         Matcher alt = Pattern.compile("alt=\"([^\"]+)\"").matcher(html);
         assertThat(alt.find()).isTrue();
         String told = alt.group(1).replace("&#39;", "'");
         assertThat(told)
-                .contains(handout.words()
-                        .instruction(handout.assessment().advice().first().orElseThrow()));
+                .contains(org.toeline.advice.page.PlayerWords.of(handout.words(), handout.assessment())
+                        .instruction(handout.assessment()
+                                .advice()
+                                .first()
+                                .orElseThrow()
+                                .finding()));
         assertThat(html).contains(language.equals("de") ? "11," : "11.");
     }
 
