@@ -37,7 +37,7 @@ final class FindingsTable {
                     + PlayerWords.of(WORDS, assessment).instruction(first.get().finding()));
             WORDS.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else {
-            out.println("Nothing is surely out of range.");
+            out.println(WORDS.nothing(assessment.advice()) + ".");
         }
         CameraWords cameras = new CameraWords(WORDS);
         for (View view : View.values()) {
