@@ -43,7 +43,7 @@ public enum Topic {
             case BALL_DISTANCE -> BALL_DISTANCE;
             case LEAD_FOOT_FLARE -> LEAD_FLARE;
             case TRAIL_FOOT_FLARE -> TRAIL_FLARE;
-            default -> HANDS;
+            case HANDS_TO_BODY -> HANDS;
         };
     }
 

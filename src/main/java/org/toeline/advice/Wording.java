@@ -9,6 +9,7 @@ import java.util.ResourceBundle;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.toeline.language.Sentences;
 
 /**
  * The phrases of one language, by key: those of the resource bundle {@code words}, and a coach's own where they can take
@@ -91,7 +92,7 @@ final class Wording {
             if (shipped.isPresent()) {
                 Phrases.fault(key, shipped.get(), text).ifPresent(faults::add);
             } else {
-                faults.add("there is no phrase “" + key + "”");
+                faults.add(Sentences.of(Wording.class).of("phrases.none", key));
             }
         });
         return faults;

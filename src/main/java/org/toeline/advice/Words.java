@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.toeline.language.Language;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
@@ -33,6 +34,11 @@ public final class Words {
         this.lengthUnit = lengthUnit;
     }
 
+    /** Words in the person's language, centimetres. */
+    public static Words usual() {
+        return of(Language.now(), LengthUnit.CENTIMETRE);
+    }
+
     /** English words, centimetres. */
     public static Words english() {
         return of(Locale.ENGLISH, LengthUnit.CENTIMETRE);
@@ -50,7 +56,7 @@ public final class Words {
 
     /** The languages there are words in, English first. */
     public static List<Locale> languages() {
-        return List.of(Locale.ENGLISH, Locale.GERMAN);
+        return Language.all();
     }
 
     /** The language of the words, for documents that state it; a BCP 47 tag. */
@@ -230,7 +236,7 @@ public final class Words {
     private static Verdict outOf(Finding finding) {
         return finding.verdict()
                 .filter(Verdict::isOut)
-                .orElseThrow(() -> new IllegalArgumentException(
+                .orElseThrow(() -> new IllegalStateException(
                         finding.kind().id() + " is not out of range; only what is out has a fault and an instruction"));
     }
 

@@ -134,12 +134,11 @@ record Page(
         }
 
         private void nothing() {
-            if (advice.findings().stream().noneMatch(f -> f.judged().isPresent())) {
-                headline = words.text("handout.not-measured");
+            headline = words.nothing(advice);
+            if (!advice.isJudged()) {
                 lead = words.text("handout.not-measured.why");
                 return;
             }
-            headline = words.nothing(advice);
             lead = words.text(advice.allInRange() ? "handout.keep" : "handout.keep.unsure");
             good(beside);
             untold();

@@ -46,6 +46,7 @@ public final class Still implements Drawing {
     private final Assessment assessment;
     private final Words words;
     private final PlayerWords player;
+    private final Below below;
     private final Optional<StillPicture> picture;
     private final Optional<Rectangle2D> gauge;
     private final List<Placed> texts = new ArrayList<>();
@@ -76,6 +77,7 @@ public final class Still implements Drawing {
             Below below) {
         this.assessment = assessment;
         this.words = words;
+        this.below = below;
         this.player = PlayerWords.of(words, assessment);
         Optional<View> view = Handout.shows(assessment, options, pictures.keySet());
         this.picture = view.map(v -> StillPicture.of(
@@ -126,8 +128,8 @@ public final class Still implements Drawing {
 
     private void nothing() {
         Advice advice = assessment.advice();
-        if (advice.findings().stream().noneMatch(f -> f.judged().isPresent())) {
-            put(words.text("handout.not-measured"), Ink.bold(52), Ink.TEXT, 8);
+        if (!advice.isJudged()) {
+            put(words.nothing(advice), Ink.bold(52), Ink.TEXT, 8);
             put(words.text("handout.not-measured.why"), Ink.plain(40), Ink.TEXT, 0);
             return;
         }
@@ -227,15 +229,22 @@ public final class Still implements Drawing {
         return words.text("handout.title");
     }
 
+    /** Beside the page's words only what the picture adds to them: the figures; alone, all of it. */
     @Override
     public String described() {
-
         String said = assessment
                 .advice()
                 .first()
-                .map(f -> player.fault(f.finding()) + ". " + player.instruction(f.finding()))
+                .map(f -> described(f.finding()))
                 .orElseGet(() -> words.nothing(assessment.advice()));
         return picture.map(p -> words.text("handout.alt", words.name(p.view()), said))
                 .orElse(said);
+    }
+
+    private String described(Finding finding) {
+        String figures = player.name(finding.kind()) + ": " + player.small(finding);
+        return below == Below.FIGURES_ALONE
+                ? figures
+                : player.fault(finding) + ". " + player.instruction(finding) + " " + figures;
     }
 }

@@ -1,6 +1,7 @@
 package org.toeline.handout;
 
 import java.util.Optional;
+import org.toeline.language.Sentences;
 import org.toeline.mark.View;
 
 /**
@@ -19,8 +20,8 @@ public record StillOptions(Lines lines, Signed signed, Optional<View> view, Face
 
     public StillOptions {
         if (contact.length() > LONGEST_CONTACT) {
-            throw new IllegalArgumentException("the contact has " + contact.length() + " characters; at most "
-                    + LONGEST_CONTACT + " fit on the page");
+            throw new IllegalArgumentException(
+                    Sentences.of(StillOptions.class).of("contact.long", contact.length(), LONGEST_CONTACT));
         }
     }
 

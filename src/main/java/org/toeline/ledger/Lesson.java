@@ -55,10 +55,6 @@ public record Lesson(
         return KeptTree.text(kept, "setup");
     }
 
-    public Lesson withSetup(String setup) {
-        return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "setup", setup));
-    }
-
     public Lesson withPlace(String place) {
         return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "place", place));
     }

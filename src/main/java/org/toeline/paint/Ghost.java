@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Range;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Landmark;
@@ -23,8 +24,8 @@ import org.toeline.posture.Posture;
  */
 public record Ghost(List<List<ImagePoint>> lines, List<List<ImagePoint>> circles, List<Move> moves) {
 
-    private static final double BALL_RADIUS_M = 0.0214;
-    private static final double BALL_M = 2 * BALL_RADIUS_M;
+    private static final double BALL_M = GolfBall.USUAL_DIAMETER_M;
+    private static final double BALL_RADIUS_M = BALL_M / 2;
     private static final double HEAD_RADIUS_M = 0.10;
     /** How far a knee moves when it bends by a radian more, of legs of usual length. */
     private static final double KNEE_M = 0.21;
@@ -90,9 +91,9 @@ public record Ghost(List<List<ImagePoint>> lines, List<List<ImagePoint>> circles
                 case SHAFT_LEAN -> shaft(value + shift);
                 case KNEE_FLEX -> knee(shift);
                 case BALL_DISTANCE -> distance(shift);
+                case HANDS_TO_BODY -> hands(shift);
                 case LEAD_FOOT_FLARE -> flare(LEAD_HEEL, LEAD_TOE, -shift);
                 case TRAIL_FOOT_FLARE -> flare(TRAIL_HEEL, TRAIL_TOE, shift);
-                default -> {}
             }
         }
 
@@ -218,6 +219,15 @@ public record Ghost(List<List<ImagePoint>> lines, List<List<ImagePoint>> circles
         private void distance(double farther) {
             line(at(TRAIL_TOE).plus(0, farther, 0), at(LEAD_TOE).plus(0, farther, 0));
             moved(at(TRAIL_TOE), at(TRAIL_TOE).plus(0, farther, 0));
+        }
+
+        /** Away from the body goes to the ball, which is the other way than the line along toes counts. */
+        private void hands(double farther) {
+            WorldPoint to = at(GRIP_END).plus(0, -farther, 0);
+            if (posture.has(CLUB_HEAD)) {
+                line(at(CLUB_HEAD), to);
+            }
+            moved(at(GRIP_END), to);
         }
 
         private void flare(Landmark heel, Landmark toe, double turn) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorMark;
@@ -21,9 +22,6 @@ import org.toeline.mark.ViewMarks;
 
 /** A mark sheet as unknowns and everything known of them. Left-handed pictures are mirrored here and nowhere else. */
 final class Problem {
-
-    /** The ball measures 42.67 mm or more (Equipment Rules, Part 4); makers stay just above. */
-    static final double BALL_DIAMETER_M = 0.04272;
 
     private static final double BALL_DIAMETER_SIGMA_M = 0.00010;
     /** The name of the ball's outline among the marks. */
@@ -82,7 +80,7 @@ final class Problem {
         x[ball] = middle[0];
         x[ball + 1] = middle[1];
         x[ball + Unknowns.BALL_UNDERSIDE] = stance.teed();
-        x[ball + Unknowns.BALL_DIAMETER] = BALL_DIAMETER_M;
+        x[ball + Unknowns.BALL_DIAMETER] = GolfBall.USUAL_DIAMETER_M;
         unknowns.floor().forEach((id, at) -> {
             FloorReference p = sheet.floor().point(id).orElseThrow();
             x[at] = p.t();
@@ -215,7 +213,15 @@ final class Problem {
     }
 
     private void ball(ViewMarks v, BallMark mark) {
-        sight(v, BALL, Source.BALL, Place.ball(unknowns.ball()), mark.centre(), mark.sigmaPx(), 0, BALL_DIAMETER_M / 2);
+        sight(
+                v,
+                BALL,
+                Source.BALL,
+                Place.ball(unknowns.ball()),
+                mark.centre(),
+                mark.sigmaPx(),
+                0,
+                GolfBall.USUAL_DIAMETER_M / 2);
         if (mark.diameterPx().isPresent() && !leftOut.contains(new MarkName(v.view(), BALL))) {
             knowledge.add(
                     new Outline(v.view(), unknowns.ball(), mark.diameterPx().getAsDouble(), mark.diameterSigmaPx()));
@@ -238,6 +244,7 @@ final class Problem {
         knowledge.add(Usually.one(Source.BODY, ball, middle[0], loose));
         knowledge.add(Usually.one(Source.BODY, ball + 1, middle[1], loose));
         knowledge.add(Usually.one(Source.BODY, ball + Unknowns.BALL_UNDERSIDE, stance.teed(), stance.teedSigma()));
-        knowledge.add(Usually.one(Source.BALL, ball + Unknowns.BALL_DIAMETER, BALL_DIAMETER_M, BALL_DIAMETER_SIGMA_M));
+        knowledge.add(Usually.one(
+                Source.BALL, ball + Unknowns.BALL_DIAMETER, GolfBall.USUAL_DIAMETER_M, BALL_DIAMETER_SIGMA_M));
     }
 }

@@ -137,6 +137,8 @@ class PostureEstimatorTest {
         }
         MarkSheet sheet = MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withView(view);
         assertThat(Readings.of(PostureEstimator.estimate(sheet)))
+                .as("readings that are said at all")
+                .isNotEmpty()
                 .allSatisfy(r -> assertThat(Double.isFinite(r.low()) && Double.isFinite(r.high()))
                         .isTrue());
     }

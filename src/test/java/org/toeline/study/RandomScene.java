@@ -10,6 +10,7 @@ import java.util.SplittableRandom;
 import org.toeline.camera.Camera;
 import org.toeline.camera.Lens;
 import org.toeline.camera.Pose;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.BallMark;
@@ -66,7 +67,7 @@ final class RandomScene {
         Club club = new Club[] {Club.DRIVER, Club.DRIVER, Club.MID_IRON, Club.SHORT_IRON}[random.nextInt(4)];
         RandomPlayer player = new RandomPlayer(random, club);
         this.landmarks = player.landmarks();
-        this.ballDiameterM = 0.04272 + 0.0001 * random.nextGaussian();
+        this.ballDiameterM = GolfBall.USUAL_DIAMETER_M + 0.0001 * random.nextGaussian();
         double teed = club == Club.DRIVER
                 ? Math.max(0.005, 0.045 + 0.020 * random.nextGaussian())
                 : Math.abs(0.006 * random.nextGaussian());

@@ -1,11 +1,13 @@
 package org.toeline.advice.page;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Range;
+import org.toeline.geometry.GolfBall;
 import org.toeline.reading.ReadingKind;
 
 /**
@@ -18,8 +20,7 @@ record Dose(Measure measure, double lengthM) {
 
     /** What it is counted in. */
     enum Measure {
-        /** The smallest diameter a ball may have (Equipment Rules, part 4). */
-        BALL(0.0427, 6),
+        BALL(GolfBall.LEAST_DIAMETER_M, 6),
         /** A shoe's breadth, about; foot breadth 92 to 102 mm in ANSUR II (2012), and the shoe. */
         FOOT(0.105, 2),
         /** A hand's breadth with the thumb, about: common measure. */
@@ -78,7 +79,7 @@ record Dose(Measure measure, double lengthM) {
         if (halves > 4) {
             halves = 2 * Math.round(lengthM / measure.widthM);
         }
-        String name = measure.name().toLowerCase(java.util.Locale.ROOT);
+        String name = measure.name().toLowerCase(Locale.ROOT);
         return halves == 0
                 ? "amount.little"
                 : "amount." + name + "." + (halves > measure.mostHalves ? "most" : Long.toString(halves));

@@ -83,7 +83,7 @@ public final class PlayerWords {
     public String say(Part part, Finding finding) {
         Verdict out = finding.verdict()
                 .filter(Verdict::isOut)
-                .orElseThrow(() -> new IllegalArgumentException(
+                .orElseThrow(() -> new IllegalStateException(
                         finding.kind().id() + " is not out of range; only what is out has a page"));
         Map<String, String> filling = new HashMap<>();
         filling.put("amount", words.text(Dose.of(finding, advice).map(Dose::key).orElse("amount.little")));

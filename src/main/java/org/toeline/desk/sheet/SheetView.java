@@ -35,6 +35,7 @@ import org.toeline.desk.findings.FindingsPane;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
+import org.toeline.language.Language;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.mark.View;
 
@@ -61,7 +62,7 @@ final class SheetView extends BorderPane {
     private final WelcomePane welcome;
     private final OverlayLines lines;
     private final FilmedAt filmedAt;
-    private Words words = Words.english();
+    private Words words = Words.usual();
 
     SheetView(LessonModel model, Sheet sheet) {
         this.model = model;
@@ -199,7 +200,7 @@ final class SheetView extends BorderPane {
         row.setAlignment(Pos.CENTER_LEFT);
         row.setId("steps");
         time.setId("time");
-        time.setAccessibleText("time in the clip, seconds");
+        time.setAccessibleText(Texts.of("time.name"));
         time.setMinWidth(84);
         time.setPrefWidth(84);
         length.setMinWidth(70);
@@ -257,7 +258,7 @@ final class SheetView extends BorderPane {
     }
 
     private void unit(LengthUnit unit) {
-        words = Words.of(Locale.ENGLISH, unit);
+        words = Words.of(Language.now(), unit);
         findings.words(words);
         lines.words(words);
         sheet.assessment().ifPresent(this::show);
