@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.toeline.flight.Air;
 import org.toeline.flight.ComputedFigures;
@@ -15,8 +17,10 @@ import org.toeline.flight.Plausibility;
 import org.toeline.flight.RoughRun;
 import org.toeline.flight.Shot;
 import org.toeline.flight.Trajectory;
+import org.toeline.flight.compare.HitOrder;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.ledger.DocumentException;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -59,6 +63,19 @@ final class ShotsCommand implements Callable<Integer> {
     private @Nullable Path against;
 
     @Option(
+            names = "--only",
+            paramLabel = "HEADING=VALUE",
+            description = "Only the shots with this under that heading, such as Club=Driver; may be given again.")
+    private java.util.Map<String, String> only = new java.util.LinkedHashMap<>();
+
+    @Option(
+            names = "--turns",
+            paramLabel = "HEADING",
+            description =
+                    "Compares the two setups named under that heading of the one table, in the order they were hit.")
+    private @Nullable String turns;
+
+    @Option(
             names = "--units",
             paramLabel = "metric|yards",
             defaultValue = "metric",
@@ -99,7 +116,57 @@ final class ShotsCommand implements Callable<Integer> {
     record Flown(FlightBand.Figures band, RoughRun run) {}
 
     /** A table with all that follows from it. */
-    record Setup(ShotTable table, ComputedFigures figures, List<Flag> flags, List<Optional<Flown>> flights) {}
+    record Setup(ShotTable table, ComputedFigures figures, List<Flag> flags, List<Optional<Flown>> flights) {
+
+        /** Why a shot does not count: no flight could give its figures. */
+        Optional<String> aside(int shot) {
+            int line = table.imported().lines().get(shot);
+            return flags.stream()
+                    .filter(f -> f.line() == line && f.found().grade() == Implausible.Grade.IMPOSSIBLE)
+                    .map(f -> f.found().reason())
+                    .findFirst();
+        }
+
+        /** The shots that count. */
+        List<Shot> counted() {
+            return IntStream.range(0, figures.shots().size())
+                    .filter(i -> aside(i).isEmpty())
+                    .mapToObj(figures.shots()::get)
+                    .toList();
+        }
+
+        /** What stands under a heading, in the order of the table. */
+        List<String> setupsUnder(String heading) {
+            return table.imported().groups().stream()
+                    .flatMap(g -> Optional.ofNullable(g.get(heading)).stream())
+                    .distinct()
+                    .toList();
+        }
+
+        /** The shots that count, of the two setups named under a heading, in the order they were hit. */
+        HitOrder inTurns(String heading, CommandLine line) {
+            List<String> names = setupsUnder(heading);
+            if (names.size() != 2) {
+                throw new ParameterException(
+                        line, "--turns is “" + heading + "”; two setups are needed under it, there are " + names);
+            }
+            List<Shot> shots = new ArrayList<>();
+            List<Boolean> second = new ArrayList<>();
+            for (int i = 0; i < figures.shots().size(); i++) {
+                String name = table.imported().groups().get(i).get(heading);
+                if (aside(i).isEmpty() && name != null) {
+                    shots.add(figures.shots().get(i));
+                    second.add(name.equals(names.get(1)));
+                }
+            }
+            return new HitOrder(shots, second);
+        }
+
+        /** Clubs, players, days or titles that would be thrown together. */
+        Map<String, Map<String, Integer>> pooled() {
+            return table.imported().filters();
+        }
+    }
 
     @Override
     public Integer call() throws DocumentException, IOException {
@@ -112,18 +179,21 @@ final class ShotsCommand implements Callable<Integer> {
                         throw new ParameterException(
                                 spec.commandLine(), "--units is “" + units + "”; metric or yards is possible");
                 };
-        List<ShotTable> tables = new ArrayList<>(List.of(ShotTable.read(file, Optional.ofNullable(template))));
+        List<ShotTable> tables = new ArrayList<>(
+                List.of(ShotTable.read(file, Optional.ofNullable(template)).only(only)));
         if (saveTemplate != null) {
             ShotTable.write(tables.get(0).template(), saveTemplate);
         }
         if (against != null) {
-            tables.add(ShotTable.read(against, Optional.ofNullable(template)));
+            tables.add(ShotTable.read(against, Optional.ofNullable(template)).only(only));
         }
         List<Setup> setups = setups(tables, air);
         Setup before = setups.get(0);
         Optional<Setup> after = setups.stream().skip(1).findFirst();
-        Optional<SetupComparison> comparison =
-                after.map(a -> SetupComparison.of(before.figures.shots(), a.figures.shots()));
+        Optional<SetupComparison> comparison = turns != null
+                ? Optional.of(SetupComparison.of(before.inTurns(turns, spec.commandLine())))
+                : after.filter(a -> before.pooled().isEmpty() && a.pooled().isEmpty())
+                        .map(a -> SetupComparison.of(before.counted(), a.counted()));
         if (json) {
             spec.commandLine().getOut().println(ShotsDocument.of(before, after, comparison));
             return Commands.DONE;
@@ -131,7 +201,14 @@ final class ShotsCommand implements Callable<Integer> {
         ShotsReport report = new ShotsReport(spec.commandLine().getOut(), shown);
         report.print(before);
         after.ifPresent(report::print);
-        after.ifPresent(a -> report.print(comparison.orElseThrow(), before.table, a.table));
+        comparison.ifPresent(c -> report.print(
+                c,
+                turns == null
+                        ? before.table.file().toString()
+                        : before.setupsUnder(turns).get(0),
+                turns == null
+                        ? after.orElseThrow().table.file().toString()
+                        : before.setupsUnder(turns).get(1)));
         return Commands.DONE;
     }
 

@@ -10,6 +10,7 @@ import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Stature;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -23,16 +24,17 @@ import org.toeline.mark.ViewMarks;
  */
 public final class Posture {
 
-    private final Coordinates coordinates;
-    private final Uncertainty uncertainty;
+    private final List<Hypothesis> hypotheses;
     private final Map<View, Camera> cameras;
     private final Map<View, ViewMarks> views;
     private final Handedness handedness;
     private final List<Doubt> doubts;
     private final Fit fit;
+    private final Fit likeliestFit;
+    private final Stature stature;
 
     /**
-     * How well all that was marked fits together, marks in doubt among it, at the fit that takes every mark for right.
+     * How well what was marked fits together.
      *
      * @param chiSquare        sum of the squared normalised residuals, those of the habits of bodies and cameras included
      * @param degreesOfFreedom how many of them are free
@@ -40,8 +42,7 @@ public final class Posture {
     public record Fit(double chiSquare, int degreesOfFreedom) {
 
         /**
-         * The misfit per degree of freedom: about 1 for marks that fit, far more where they contradict each other. No
-         * limit is drawn anywhere yet.
+         * The misfit per degree of freedom: about 1 for marks that fit, far more where they contradict each other.
          */
         public double perDegreeOfFreedom() {
             return chiSquare / Math.max(1, degreesOfFreedom);
@@ -49,15 +50,15 @@ public final class Posture {
     }
 
     Posture(
-            Coordinates coordinates,
-            Uncertainty uncertainty,
+            List<Hypothesis> hypotheses,
             Map<View, Camera> cameras,
             List<ViewMarks> views,
             Handedness handedness,
             List<Doubt> doubts,
-            Fit fit) {
-        this.coordinates = coordinates;
-        this.uncertainty = uncertainty;
+            Fit fit,
+            Fit likeliestFit,
+            Stature stature) {
+        this.hypotheses = List.copyOf(hypotheses);
         this.cameras = Map.copyOf(cameras);
         Map<View, ViewMarks> byView = new EnumMap<>(View.class);
         views.forEach(v -> byView.put(v.view(), v));
@@ -65,32 +66,41 @@ public final class Posture {
         this.handedness = handedness;
         this.doubts = List.copyOf(doubts);
         this.fit = fit;
+        this.likeliestFit = likeliestFit;
+        this.stature = stature;
     }
 
+    /** What the player may be like, the likeliest first; only one where no mark is in doubt. */
+    public List<Hypothesis> hypotheses() {
+        return hypotheses;
+    }
+
+    /** Under the likeliest hypothesis. */
     public Coordinates coordinates() {
-        return coordinates;
+        return hypotheses.get(0).coordinates();
     }
 
+    /** Under the likeliest hypothesis. */
     public Uncertainty uncertainty() {
-        return uncertainty;
+        return hypotheses.get(0).uncertainty();
     }
 
     /** Whether a mark in some view supports this landmark. */
     public boolean has(Landmark landmark) {
-        return coordinates.has(landmark);
+        return coordinates().has(landmark);
     }
 
     public boolean hasBall() {
-        return coordinates.hasBall();
+        return coordinates().hasBall();
     }
 
     public WorldPoint at(Landmark landmark) {
-        return coordinates.at(landmark);
+        return coordinates().at(landmark);
     }
 
     /** The centre of the ball. */
     public WorldPoint ball() {
-        return coordinates.ball();
+        return coordinates().ball();
     }
 
     public Handedness handedness() {
@@ -116,7 +126,18 @@ public final class Posture {
         return doubts;
     }
 
+    /** At the fit that takes every mark for right, those in doubt among them. */
     public Fit fit() {
         return fit;
+    }
+
+    /** Under the likeliest hypothesis, without the marks that are wrong by it. */
+    public Fit likeliestFit() {
+        return likeliestFit;
+    }
+
+    /** How tall the player is, as told and as the marks show; within what {@link Stature} allows. */
+    public Stature stature() {
+        return stature;
     }
 }

@@ -2,6 +2,7 @@ package org.toeline.posture;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -36,6 +37,8 @@ final class Problem {
     private static final double BALL_ANYWHERE_M = 2.0;
 
     private static final double FIXED_M = 1e-5;
+    /** How much looser habits are taken where evidence alone is asked. */
+    private static final double LOOSENED = 8;
     /**
      * How a layout that is laid again along the target line differs from the first time: moved by a step (metres),
      * turned by what the eye does not see (radians, 1.5°); common practice.
@@ -47,12 +50,29 @@ final class Problem {
     final Unknowns unknowns;
     final ClubStance stance;
     final List<Knowledge> knowledge = new ArrayList<>();
+    /** The marks that are left out, as they would be seen. */
+    final Map<MarkName, Sight> aside = new HashMap<>();
+
     private final Set<MarkName> leftOut;
+    private final Belief belief;
 
     /** A mark by where it is and what it is called in documents. */
     record MarkName(View view, String name) {}
 
+    /** What is believed of the player's body. */
+    enum Belief {
+        /** How people usually are built and stand. */
+        HABITS,
+        /** What no player can help: bones, hands on the grip, feet on the floor; habits loosened eightfold. */
+        EVIDENCE
+    }
+
     Problem(MarkSheet sheet, Set<MarkName> leftOut) {
+        this(sheet, leftOut, Belief.HABITS);
+    }
+
+    Problem(MarkSheet sheet, Set<MarkName> leftOut, Belief belief) {
+        this.belief = belief;
         this.sheet = sheet;
         this.leftOut = leftOut;
         this.used = sheet.views().stream().filter(Problem::marked).toList();
@@ -104,6 +124,15 @@ final class Problem {
         return new State(x, frames);
     }
 
+    /** Another start, its cameras elsewhere; {@code which} from 0 to {@link CameraHabits#OTHER_STARTS}, exclusive. */
+    State otherStart(int which) {
+        State start = start();
+        double[] x = start.x.clone();
+        used.forEach(v -> CameraHabits.elsewhere(which, v, unknowns, x));
+        start.moveTo(x);
+        return start;
+    }
+
     /** Roughly where the ball lies in the layout: where the lines meet is unknown, so its middle. */
     private double[] floorMiddle() {
         double t = 0;
@@ -146,7 +175,10 @@ final class Problem {
         knowledge.add(
                 Usually.one(Source.BODY, unknowns.playerSize(), population.logSizeMean(), population.logSizeSigma()));
         if (!unknowns.landmarks().isEmpty()) {
-            knowledge.add(new BodyHabits(unknowns, population));
+            knowledge.add(new BodyHabits(unknowns, population, belief == Belief.HABITS ? 1 : LOOSENED));
+        }
+        if (belief == Belief.EVIDENCE) {
+            Anatomy.know(unknowns, population, knowledge);
         }
     }
 
@@ -195,11 +227,14 @@ final class Problem {
             double clickPx,
             double spreadM,
             double radiusM) {
-        if (leftOut.contains(new MarkName(v.view(), name))) {
-            return;
-        }
         double x = mirrored() ? v.widthPx() - at.xPx() : at.xPx();
-        knowledge.add(new Sight(v.view(), name, source, place, x, at.yPx(), clickPx, spreadM, radiusM));
+        Sight sight = new Sight(v.view(), name, source, place, x, at.yPx(), clickPx, spreadM, radiusM);
+        MarkName mark = new MarkName(v.view(), name);
+        if (leftOut.contains(mark)) {
+            aside.put(mark, sight);
+        } else {
+            knowledge.add(sight);
+        }
     }
 
     private void vertical(ViewMarks v, VerticalMark mark) {

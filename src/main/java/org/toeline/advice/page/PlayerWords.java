@@ -166,8 +166,7 @@ public final class PlayerWords {
     /** The figures behind it, for small type; only for a judged finding. */
     public String small(Finding finding) {
         Range range = finding.range().orElseThrow();
-        return words.text(
-                "sure.small", words.figure(finding.reading()), words.range(finding.kind(), range.low(), range.high()));
+        return words.text("sure.small", words.figure(finding), words.recommended(range));
     }
 
     /** Things to see to another time: faults that do not follow from the first one, one a topic, at most two. */

@@ -126,9 +126,21 @@ abstract class UndoableLesson {
 
     /** @param of what undoing it selects */
     void change(MarkSheet sheet, Unfinished unfinished, Selection of) {
+        change(lesson.withSheet(sheet).withUnfinished(unfinished), of);
+    }
+
+    /**
+     * Where clips change their views, what was done before cannot be undone any more.
+     *
+     * @param of what undoing it selects
+     */
+    void change(Lesson to, Selection of) {
         History.Step before = new History.Step(sheet(), lesson.unfinished(), of);
-        lesson = lesson.withSheet(sheet).withUnfinished(unfinished);
-        if (!before.isOf(lesson)) {
+        boolean others = !to.clips().equals(lesson.clips());
+        lesson = to;
+        if (others) {
+            history.clear();
+        } else if (!before.isOf(lesson)) {
             history.remember(before);
         }
         changed();

@@ -57,7 +57,6 @@ public final class PicturePane extends Pane {
         setId("picture");
         setMinSize(0, 0);
         setPrefSize(640, 360);
-        setAccessibleText("picture");
         setFocusTraversable(true);
         image.setPreserveRatio(false);
         getChildren().addAll(image, canvas, loupe);
@@ -92,7 +91,7 @@ public final class PicturePane extends Pane {
         return image.getImage();
     }
 
-    public PictureTransform transform() {
+    PictureTransform transform() {
         return transform;
     }
 
@@ -119,7 +118,7 @@ public final class PicturePane extends Pane {
         layOut();
     }
 
-    public void zoom(double factor) {
+    void zoom(double factor) {
         fitted = false;
         transform = transform.zoomedAt(getWidth() / 2, getHeight() / 2, factor);
         layOut();

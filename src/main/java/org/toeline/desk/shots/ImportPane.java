@@ -1,7 +1,6 @@
 package org.toeline.desk.shots;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -24,6 +23,9 @@ import org.toeline.flight.table.Template;
 
 /** A table from a file before it is taken in: its columns and what they are taken to mean, and what cannot be read. */
 final class ImportPane extends BorderPane {
+
+    /** More lines nobody reads, and making them takes long. */
+    private static final int SAID = 150;
 
     private final ImportModel model;
     private final ImportGrid grid;
@@ -138,16 +140,31 @@ final class ImportPane extends BorderPane {
         take.setDisable(n == 0);
         read.getChildren().clear();
         say("shots-head", n == 0 ? Texts.of("shots.import.none") : Texts.of("shots.import.read", n, figures(imported)));
-        List<String> remarks = new java.util.ArrayList<>(model.supposed());
-        remarks.addAll(imported.notes());
-        remarks.forEach(s -> say("shots-line", "! " + s));
-        for (LeftOut out : imported.leftOut()) {
+        model.asked()
+                .forEach(a -> say(
+                        "shots-head",
+                        "? "
+                                + Texts.of(
+                                        "shots.import.asked",
+                                        a.heading(),
+                                        a.perhaps()
+                                                .map(c -> Texts.of("shots.figure."
+                                                        + c.meaning().id()))
+                                                .orElse("–"),
+                                        a.why(),
+                                        String.join(" · ", a.values()))));
+        imported.notes().forEach(s -> say("shots-line", "! " + s));
+        for (LeftOut out :
+                imported.leftOut().subList(0, Math.min(SAID, imported.leftOut().size()))) {
             say(
                     "shots-line",
                     Texts.of(
                             out.extent() == LeftOut.Extent.ROW ? "shots.import.row-out" : "shots.import.cell-out",
                             out.line(),
                             out.reason()));
+        }
+        if (imported.leftOut().size() > SAID) {
+            say("shots-line", Texts.of("shots.import.more", imported.leftOut().size() - SAID));
         }
     }
 

@@ -52,8 +52,7 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
     private java.util.function.IntFunction<String> flown(ShotFigure figure, Function<Flight, Double> of) {
         return row -> reckoned.get()
                 .shot(row)
-                .flights()
-                .map(FlightBand.Figures::first)
+                .first()
                 .map(f -> model.units().number(figure, of.apply(f)))
                 .orElse("");
     }
@@ -62,7 +61,8 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
             ShotFigure figure, Function<FlightBand.Figures, Double> least, Function<FlightBand.Figures, Double> most) {
         return row -> reckoned.get()
                 .shot(row)
-                .flights()
+                .launch()
+                .map(l -> reckoned.get().air().of(l))
                 .map(f -> whole(figure, least.apply(f)) + " – " + whole(figure, most.apply(f)))
                 .orElse("");
     }
@@ -79,6 +79,9 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
 
     @Override
     public String sign(int row) {
+        if (!model.row(row).shot().aside().isEmpty()) {
+            return " –";
+        }
         if (!model.row(row).unread().isEmpty()) {
             return " ✕";
         }
@@ -97,16 +100,18 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
         if (shot.blank()) {
             return "";
         }
+        Stream<String> aside =
+                Stream.of(shot.shot().aside()).filter(a -> !a.isEmpty()).map(a -> Texts.of("shots.note.aside", a));
         Stream<String> faults = shot.unread().keySet().stream()
                 .map(m -> "✕ " + Texts.of("shots.figure." + m.id()) + ": "
                         + shot.fault(m, model.units().of(m)).orElse(""));
         FlownShot flown = reckoned.get().shot(row);
         Stream<String> flags = flown.flags().stream().map(f -> grade(f) + " " + f.reason());
-        String said = Stream.concat(faults, flags).collect(Collectors.joining(" · "));
+        String said = Stream.concat(aside, Stream.concat(faults, flags)).collect(Collectors.joining(" · "));
         if (!said.isEmpty()) {
             return said;
         }
-        double outside = flown.flights().map(f -> f.first().outsideShare()).orElse(0.0);
+        double outside = flown.first().map(Flight::outsideShare).orElse(0.0);
         return shot.shot().launch().isEmpty()
                 ? Texts.of("shots.note.no-launch")
                 : outside >= MUCH

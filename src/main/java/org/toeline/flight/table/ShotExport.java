@@ -46,7 +46,7 @@ public final class ShotExport {
             for (Shot shot : shots) {
                 List<String> cells =
                         new ArrayList<>(figures.stream().map(f -> cell(shot, f)).toList());
-                cells.add(harmless(shot.remark()));
+                cells.add(harmless(remark(shot)));
                 printer.printRecord(cells);
             }
         } catch (IOException e) {
@@ -55,10 +55,21 @@ public final class ShotExport {
         return out.toString();
     }
 
+    /** With why it was put aside, in brackets. */
+    private static String remark(Shot shot) {
+        return shot.aside().isEmpty() ? shot.remark() : ("[" + shot.aside() + "] " + shot.remark()).strip();
+    }
+
     private static String heading(ShotFigure figure) {
-        String words = figure.words();
+        String words =
+                switch (figure) {
+                    case SIDE -> "carry side";
+                    case TOTAL -> "total distance";
+                    default -> figure.words();
+                };
+        String signs = figure.sided() ? ", right +" : figure == ShotFigure.ATTACK_ANGLE ? ", up +" : "";
         return Character.toUpperCase(words.charAt(0)) + words.substring(1) + " ("
-                + figure.shownUnit().id() + ")";
+                + figure.shownUnit().id() + signs + ")";
     }
 
     private static String cell(Shot shot, ShotFigure figure) {

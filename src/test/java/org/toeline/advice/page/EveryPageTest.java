@@ -37,13 +37,12 @@ class EveryPageTest {
             double value = out == Verdict.OUT_LOW ? -2 : 2;
             return new Finding(
                     new Reading(kind, value, new Normal(value, 0.1), Source.MARKS),
-                    Optional.of(new Finding.Judged(
-                            new Range(kind, java.util.Set.of(club), -1, 1, 0, Provenance.COACHS_OWN, "test", ""),
-                            out)));
+                    Optional.of(new Range(kind, java.util.Set.of(club), -1, 1, 0, Provenance.COACHS_OWN, "test", "")),
+                    Optional.of(out));
         }
 
         PlayerWords player() {
-            return new PlayerWords(words, hand, club, new Advice(List.of(finding()), Optional.empty()));
+            return new PlayerWords(words, hand, club, new Advice(List.of(finding()), Optional.empty(), Optional.empty()));
         }
 
         String say(Part part) {
