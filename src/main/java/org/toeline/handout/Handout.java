@@ -67,7 +67,7 @@ public record Handout(
     /** Whose it is, with which club, and when. */
     String who() {
         String signed = options.signed().text(lesson, words);
-        String club = words.sentenceCase(words.name(lesson.sheet().club()));
+        String club = Words.sentenceCase(words.name(lesson.sheet().club()));
         return signed.isEmpty() ? club : signed + " · " + club;
     }
 

@@ -178,7 +178,7 @@ record Page(
             List<String> text = new ArrayList<>();
             List<String> close = named(f -> f.verdict().equals(Optional.of(Verdict.TOO_CLOSE)));
             if (!close.isEmpty()) {
-                text.add(words.sentenceCase(words.text("handout.untold.too-close", words.list(close))));
+                text.add(Words.sentenceCase(words.text("handout.untold.too-close", words.list(close))));
             }
             Map<Source, List<String>> unseen = new LinkedHashMap<>();
             advice.findings().stream()

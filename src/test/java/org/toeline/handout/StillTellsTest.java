@@ -39,7 +39,7 @@ class StillTellsTest {
     @ParameterizedTest
     @ValueSource(strings = {"before", "left-handed"})
     void tellsWhatToChange(String id) throws Exception {
-        Handout handout = Samples.strictly(id);
+        Handout handout = Samples.handout(id);
         FirstThing first = handout.assessment().advice().first().orElseThrow();
         Still still = handout.still();
         PlayerWords player = PlayerWords.of(handout.words(), handout.assessment());

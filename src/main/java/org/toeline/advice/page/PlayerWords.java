@@ -180,7 +180,7 @@ public final class PlayerWords {
             return given != null
                     ? given
                     : Character.isUpperCase(name.charAt(0))
-                            ? words.sentenceCase(side(name.toLowerCase(Locale.ROOT)))
+                            ? Words.sentenceCase(side(name.toLowerCase(Locale.ROOT)))
                             : side(name);
         });
     }
