@@ -95,7 +95,10 @@ class WordsPropertyTest {
                 .as(sentence)
                 .isEqualTo(out);
         PlayerWords player = new PlayerWords(
-                said.words(), Handedness.LEFT, Club.DRIVER, new Advice(List.of(finding), Optional.empty(), Optional.empty()));
+                said.words(),
+                Handedness.LEFT,
+                Club.DRIVER,
+                new Advice(List.of(finding), Optional.empty(), Optional.empty()));
         if (out) {
             assertThat(player.instruction(finding)).isNotBlank().doesNotContain("{");
         } else {

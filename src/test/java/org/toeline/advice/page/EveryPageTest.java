@@ -42,7 +42,8 @@ class EveryPageTest {
         }
 
         PlayerWords player() {
-            return new PlayerWords(words, hand, club, new Advice(List.of(finding()), Optional.empty(), Optional.empty()));
+            return new PlayerWords(
+                    words, hand, club, new Advice(List.of(finding()), Optional.empty(), Optional.empty()));
         }
 
         String say(Part part) {
