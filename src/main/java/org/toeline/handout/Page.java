@@ -60,6 +60,11 @@ record Page(
         }
     }
 
+    /** With what became of it since an earlier lesson on top, and what is first now after it. */
+    Page compared(String said, Words words) {
+        return new Page(title, who, said, words.text("compare.next", headline) + " " + lead, small, beside, below);
+    }
+
     static Page of(Assessment assessment, Words words, String who, String coachsWords, String contact) {
         Draft draft = new Draft(assessment, words);
         if (!Plain.line(coachsWords).isEmpty()) {

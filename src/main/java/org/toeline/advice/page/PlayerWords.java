@@ -79,6 +79,16 @@ public final class PlayerWords {
         return say(Part.DO, finding);
     }
 
+    /** What is right now and was not before. */
+    public String now(ReadingKind kind) {
+        return filled(
+                Stream.of("now." + kind.id() + "." + club.id(), "now." + kind.id())
+                        .filter(words::has)
+                        .findFirst()
+                        .orElse("now." + Topic.of(kind).id()),
+                Map.of());
+    }
+
     /** A part of the page of a finding that is out of range. */
     public String say(Part part, Finding finding) {
         Verdict out = finding.verdict()
