@@ -34,9 +34,11 @@ public final class Words {
         this.lengthUnit = lengthUnit;
     }
 
-    /** Words in the person's language, centimetres. */
+    /** Words in the person's language where the program speaks it, centimetres. */
     public static Words usual() {
-        return of(Language.now(), LengthUnit.CENTIMETRE);
+        Locale spoken = Language.spoken();
+        boolean itself = spoken.getLanguage().equals(Language.now().getLanguage());
+        return of(itself ? Language.now() : spoken, LengthUnit.CENTIMETRE);
     }
 
     /** English words, centimetres. */
@@ -311,6 +313,18 @@ public final class Words {
         return text(advice.allInRange() ? "nothing" : "nothing.unsure");
     }
 
+    /** Why nothing is judged, of what is neither a contradiction nor judged. */
+    public String unjudged(Advice advice) {
+        String why = advice.isDraft()
+                ? "draft"
+                : advice.has(Verdict.CANNOT_TELL)
+                        ? "unsure"
+                        : advice.has(Verdict.NOT_FOR_CHILDREN)
+                                ? "children"
+                                : advice.findings().isEmpty() ? "why" : "club";
+        return text("handout.not-measured." + why);
+    }
+
     /** Things in a row, the last one joined by the language's “and”. */
     public String list(List<String> items) {
         String text = items.isEmpty() ? "" : items.get(0);
@@ -373,9 +387,11 @@ public final class Words {
         return text("unsure." + source.id());
     }
 
-    /** Why an effect may follow from its cause. */
-    public String step(CauseChain.Link link) {
-        return text("step." + link.cause().id() + "." + link.effect().id());
+    /** Why an effect may follow from its cause, which is out of range that way where it is. */
+    public String step(CauseChain.Link link, Optional<Verdict> out) {
+        String step = "step." + Topic.of(link.cause()).id() + "."
+                + Topic.of(link.effect()).id();
+        return text(out.map(v -> step + "." + v.id()).filter(wording::has).orElse(step));
     }
 
     /** What a step of the chain stands on, with its citation where it has one. */

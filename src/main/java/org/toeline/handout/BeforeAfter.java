@@ -5,16 +5,22 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
+import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.toeline.across.ChangeCall;
-import org.toeline.across.LessonChange;
-import org.toeline.across.OwnSpread;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Finding;
+import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.advice.page.ClubKind;
+import org.toeline.advice.page.PlayerWords;
+import org.toeline.language.Sentences;
+import org.toeline.ledger.Lesson;
+import org.toeline.mark.Club;
 import org.toeline.mark.View;
 import org.toeline.paint.BandGauge;
 import org.toeline.paint.Drawing;
@@ -24,7 +30,6 @@ import org.toeline.paint.OverlayShapes;
 import org.toeline.paint.OverlayShapes.Kind;
 import org.toeline.paint.PictureFrame;
 import org.toeline.paint.TextBlock;
-import org.toeline.reading.Measured;
 import org.toeline.reading.ReadingKind;
 
 /**
@@ -39,6 +44,8 @@ public final class BeforeAfter implements Drawing {
     private static final double TYPE = 36;
 
     private final Words words;
+    private final PlayerWords player;
+    private final String said;
     private final ReadingKind kind;
     private final Side before;
     private final Side after;
@@ -54,15 +61,21 @@ public final class BeforeAfter implements Drawing {
         this.kind = kind;
         this.before = side(before, scale.left(), "handout.before");
         this.after = side(after, scale.right(), "handout.after");
-        String said = said();
+        this.player = PlayerWords.of(words, after.assessment());
+        this.said = new ChangeWords(words, player).of(kind, this.before.finding, this.after.finding);
         put(said, Ink.bold(44), Ink.TEXT, 18);
         int rows = (int) Stream.of(this.before, this.after)
                 .filter(s -> s.finding.isPresent())
                 .count();
         this.gauges = new Rectangle2D.Double(MARGIN, end, Still.WIDTH - 2 * MARGIN, 70 + 96.0 * rows);
         end = gauges.getMaxY() + 20;
-        this.after.finding.ifPresent(f -> put(words.sentence(f), Ink.plain(TYPE), Ink.TEXT, 12));
-        put(words.text("handout.terms"), Ink.plain(33), Ink.GREY, 28);
+        this.after
+                .finding
+                .filter(f -> f.verdict().filter(Verdict::isOut).isPresent())
+                .ifPresent(f -> {
+                    put(player.instruction(f), Ink.bold(TYPE), Ink.TEXT, 12);
+                });
+        put(after.who(), Ink.plain(33), Ink.GREY, 28);
     }
 
     /**
@@ -105,19 +118,36 @@ public final class BeforeAfter implements Drawing {
                 handout.assessment().advice().finding(kind));
     }
 
-    private String said() {
-        String name = words.name(kind);
-        if (before.finding.isEmpty() || after.finding.isEmpty()) {
-            return words.text("compare.not-in-both", name);
+    /** Why two lessons cannot stand beside each other, a clause; what is not known of them hinders nothing. */
+    public static Optional<String> hindrance(Handout before, Handout after) {
+        Sentences say = Sentences.of(BeforeAfter.class);
+        Words words = Words.usual();
+        Lesson one = before.lesson();
+        Lesson two = after.lesson();
+        if (one.playerName().isPresent()
+                && two.playerName().isPresent()
+                && !sameName(one.playerName().get(), two.playerName().get())) {
+            return Optional.of(say.of(
+                    "both.player",
+                    Plain.line(one.playerName().get()),
+                    Plain.line(two.playerName().get())));
         }
-        LessonChange change = LessonChange.between(
-                Measured.shown(before.finding.get().reading()),
-                Measured.shown(after.finding.get().reading()),
-                OwnSpread.ofRepeats(List.of()));
-        double detectable = kind.unit().toInside(change.smallestDetectable());
-        return change.call() == ChangeCall.NOT_SHOWN
-                ? words.text("compare.not-shown", name, words.amount(kind, detectable))
-                : words.text("compare." + change.call().id(), name);
+        if (one.sheet().handedness() != two.sheet().handedness()) {
+            return Optional.of(say.of("both.hand"));
+        }
+        Club club = one.sheet().club();
+        Club other = two.sheet().club();
+        if (ClubKind.of(club) != ClubKind.of(other)) {
+            return Optional.of(say.of("both.club", words.name(club), words.name(other)));
+        }
+        return one.recorded()
+                .filter(t -> two.recorded().filter(t::isAfter).isPresent())
+                .map(t -> say.of("both.order", Signed.DATE.text(one, words), Signed.DATE.text(two, words)));
+    }
+
+    private static boolean sameName(String one, String other) {
+        return Normalizer.normalize(Plain.line(one), Normalizer.Form.NFKC)
+                .equalsIgnoreCase(Normalizer.normalize(Plain.line(other), Normalizer.Form.NFKC));
     }
 
     private void put(String text, Font font, Color color, double after) {
@@ -147,7 +177,7 @@ public final class BeforeAfter implements Drawing {
         before.finding.ifPresent(f -> rows.add(new BandGauge.Row(words.text("handout.before"), f)));
         after.finding.ifPresent(f -> rows.add(new BandGauge.Row(words.text("handout.after"), f)));
         if (!rows.isEmpty()) {
-            new BandGauge(words).paintRows(g, rows, gauges);
+            new BandGauge(words).paintRows(g, player.name(kind), rows, gauges);
         }
     }
 
@@ -182,6 +212,25 @@ public final class BeforeAfter implements Drawing {
         return List.of(before.placed, after.placed);
     }
 
+    /** What became of it, in one sentence. */
+    String said() {
+        return said;
+    }
+
+    /** The page of the later lesson with both pictures and what became of it on top, as PDF and HTML, and the picture itself. */
+    public Map<String, byte[]> files(String stem, Paper paper) {
+        Handout later = after.handout;
+        Page page = later.page().compared(said, words);
+        return Map.of(
+                stem + "-before-after.png",
+                PictureFormat.PNG.of(this),
+                stem + "-before-after.pdf",
+                PdfPage.of(page, this, words.language(), paper),
+                stem + "-before-after.html",
+                HtmlPage.of(page, words.language(), described(), PictureFormat.jpeg(PictureFormat.image(this)))
+                        .getBytes(StandardCharsets.UTF_8));
+    }
+
     @Override
     public String title() {
         return words.text("handout.before-after");
@@ -190,7 +239,8 @@ public final class BeforeAfter implements Drawing {
     @Override
     public String described() {
         return Stream.of(before, after)
-                .map(s -> s.caption + ": " + s.finding.map(words::sentence).orElse("–"))
-                .reduce(said(), (a, b) -> a + " " + b);
+                .map(s -> s.caption + ": "
+                        + s.finding.map(f -> words.figure(f.reading())).orElse("–"))
+                .reduce(said + " " + player.name(kind), (a, b) -> a + " " + b);
     }
 }

@@ -60,6 +60,11 @@ record Page(
         }
     }
 
+    /** With what became of it since an earlier lesson on top, and what is first now after it. */
+    Page compared(String said, Words words) {
+        return new Page(title, who, said, words.text("compare.next", headline) + " " + lead, small, beside, below);
+    }
+
     static Page of(Assessment assessment, Words words, String who, String coachsWords, String contact) {
         Draft draft = new Draft(assessment, words);
         if (!Plain.line(coachsWords).isEmpty()) {
@@ -113,35 +118,32 @@ record Page(
             small = player.small(finding);
             List<String> why =
                     new ArrayList<>(List.of(player.say(Part.WHY, finding), player.say(Part.FLIGHT, finding)));
-            List<String> follow = first.mayFollow().stream()
-                    .flatMap(k -> advice.finding(k).stream())
-                    .map(player::fault)
-                    .distinct()
-                    .toList();
+            List<String> follow =
+                    player.mayFollow(first).stream().map(player::fault).toList();
             if (!follow.isEmpty()) {
-                why.add(words.text("handout.may-follow", String.join("; ", follow)));
+                why.add(words.text("handout.may-follow", String.join(". ", follow)));
             }
             section(beside, "why", why);
             section(beside, "check", List.of(player.say(Part.CHECK, finding)));
             section(beside, "drill", List.of(player.say(Part.DRILL, finding)));
             section(beside, "feel", List.of(player.say(Part.FEEL, finding)));
             List<String> next = player.nextTime().stream()
-                    .map(f -> player.fault(f) + ": " + player.instruction(f))
+                    .map(f -> player.fault(f) + ". " + player.instruction(f))
                     .toList();
             section(below, "next", next);
             good(below);
-            untold();
+            untold(below);
         }
 
         private void nothing() {
             headline = words.nothing(advice);
             if (!advice.isJudged()) {
-                lead = words.text("handout.not-measured.why");
+                lead = words.unjudged(advice);
                 return;
             }
             lead = words.text(advice.allInRange() ? "handout.keep" : "handout.keep.unsure");
             good(beside);
-            untold();
+            untold(beside);
         }
 
         private void last() {
@@ -174,7 +176,7 @@ record Page(
         }
 
         /** What is too close to call in one paragraph, what cannot be told by the reason, marks that do not fit. */
-        private void untold() {
+        private void untold(List<Section> where) {
             List<String> text = new ArrayList<>();
             List<String> close = named(f -> f.verdict().equals(Optional.of(Verdict.TOO_CLOSE)));
             if (!close.isEmpty()) {
@@ -185,12 +187,12 @@ record Page(
                     .filter(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)))
                     .forEach(f -> unseen.computeIfAbsent(f.reading().dominatedBy(), s -> new ArrayList<>())
                             .add(inSentence(f)));
-            unseen.forEach((source, names) ->
-                    text.add(words.text("handout.untold.cannot-tell", words.list(names), words.unsure(source))));
+            unseen.forEach((source, names) -> text.add(Words.sentenceCase(
+                    words.text("handout.untold.cannot-tell", words.list(names), words.unsure(source)))));
             assessment.posture().doubts().stream()
                     .filter(Doubt::moves)
                     .forEach(d -> text.add(words.doubt(d) + " " + words.text("handout.doubt")));
-            section(below, "untold", text);
+            section(where, "untold", text);
         }
 
         private List<String> named(Predicate<Finding> which) {

@@ -91,7 +91,7 @@ final class PdfPage {
                 tags.tagged(out, type, "", () -> text(out, block, paper));
             }
         }
-        tags.close(language);
+        tags.close(language, page.title());
     }
 
     private static void figure(

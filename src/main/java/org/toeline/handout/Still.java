@@ -130,7 +130,7 @@ public final class Still implements Drawing {
         Advice advice = assessment.advice();
         if (!advice.isJudged()) {
             put(words.nothing(advice), Ink.bold(52), Ink.TEXT, 8);
-            put(words.text("handout.not-measured.why"), Ink.plain(40), Ink.TEXT, 0);
+            put(words.unjudged(advice), Ink.plain(40), Ink.TEXT, 0);
             return;
         }
         put(words.nothing(advice), Ink.bold(52), advice.allInRange() ? Ink.BLUE : Ink.TEXT, 8);

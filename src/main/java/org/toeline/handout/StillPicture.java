@@ -59,7 +59,9 @@ record StillPicture(View view, PictureFrame picture, StillOverlay overlay) {
         Set<Kind> kinds = options.lines() == StillOptions.Lines.ALL
                 ? WHOLE_SET
                 : first.isPresent() ? EnumSet.noneOf(Kind.class) : WHEN_GOOD;
-        PictureFrame placed = PictureFrame.of(part(shown(assessment, view, picture, first), frame), frame, covered);
+        Rectangle2D shown = shown(assessment, view, picture, first);
+        double around = shown.getWidth() < picture.getWidth() ? AROUND : 1;
+        PictureFrame placed = PictureFrame.of(part(shown, frame, around), frame, covered);
         return new StillPicture(view, placed, new StillOverlay(assessment, words, view, placed, first, kinds));
     }
 
@@ -94,9 +96,9 @@ record StillPicture(View view, PictureFrame picture, StillOverlay overlay) {
     }
 
     /** A part in the frame's shape with room around what is shown; where the picture ends, it goes beyond. */
-    private static Rectangle2D part(Rectangle2D shown, Rectangle2D frame) {
+    private static Rectangle2D part(Rectangle2D shown, Rectangle2D frame, double around) {
         double shape = frame.getWidth() / frame.getHeight();
-        double height = Math.max(shown.getHeight(), shown.getWidth() / shape) * AROUND;
+        double height = Math.max(shown.getHeight(), shown.getWidth() / shape) * around;
         return new Rectangle2D.Double(
                 shown.getCenterX() - height * shape / 2, shown.getCenterY() - height / 2, height * shape, height);
     }

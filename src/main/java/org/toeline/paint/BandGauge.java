@@ -132,10 +132,9 @@ public final class BandGauge {
     public record Row(String label, Finding finding) {}
 
     /** Paints findings of one reading below each other on one scale, each with its label and figure; at least one. */
-    public void paintRows(Graphics2D g, List<Row> rows, Rectangle2D area) {
+    public void paintRows(Graphics2D g, String name, List<Row> rows, Rectangle2D area) {
         double title = area.getHeight() / (1 + 1.37 * rows.size());
         double row = (area.getHeight() - title) / rows.size();
-        String name = words.name(rows.get(0).finding().kind());
         Ink.text(
                 g,
                 name,

@@ -119,6 +119,7 @@ public final class StillOverlay {
             avoided.add(new Point2D.Double((a.getX1() + a.getX2()) / 2, (a.getY1() + a.getY2()) / 2));
         });
         ghost.ifPresent(g -> g.circles().forEach(c -> avoided.add(on(c.get(0)))));
+        lines.stream().filter(l -> l.kind() != Kind.TARGET && isDrawn(l)).forEach(l -> along(l, avoided));
         LabelRoom room = new LabelRoom(picture.frame(), avoided);
         target.ifPresent(arrow -> label(
                 room,
@@ -134,6 +135,26 @@ public final class StillOverlay {
                 Point2D end = on(line.points().get(line.points().size() - 1));
                 Rectangle2D box = room.place(2 * BADGE, 2 * BADGE, end);
                 labels.add(new Label(Integer.toString(numbered.size()), box));
+            }
+        }
+    }
+
+    private boolean isDrawn(Line line) {
+        return kinds.contains(line.kind())
+                || first.filter(f -> OverlayShapes.mattersFor(f.kind()).contains(line.kind()))
+                        .isPresent();
+    }
+
+    /** So that no writing hides a line. */
+    private void along(Line line, List<Point2D> points) {
+        for (int i = 1; i < line.points().size(); i++) {
+            Point2D a = on(line.points().get(i - 1));
+            Point2D b = on(line.points().get(i));
+            int steps = (int) (a.distance(b) / TYPE) + 1;
+            for (int k = 0; k <= steps; k++) {
+                double f = k / (double) steps;
+                points.add(
+                        new Point2D.Double(a.getX() + f * (b.getX() - a.getX()), a.getY() + f * (b.getY() - a.getY())));
             }
         }
     }

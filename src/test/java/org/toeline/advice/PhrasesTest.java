@@ -79,6 +79,7 @@ class PhrasesTest {
         Phrases own = new Phrases(
                 java.util.Map.of("en", java.util.Map.of("why.knee.out-low", "“Loose” <knees>")),
                 List.of("Well done.", "Gut gemacht."),
+                "C. Coach, coach@example.org",
                 "{\"later\":{\"x\":1}}");
         Phrases.Read read = Phrases.read(own.written(), "phrases.json");
         assertThat(read.said()).isEmpty();

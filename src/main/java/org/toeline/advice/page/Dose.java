@@ -75,13 +75,18 @@ record Dose(Measure measure, double lengthM) {
 
     /** The key of the phrase. */
     String key() {
-        long halves = Math.round(lengthM / measure.widthM * 2);
-        if (halves > 4) {
-            halves = 2 * Math.round(lengthM / measure.widthM);
-        }
+        long halves = halves();
         String name = measure.name().toLowerCase(Locale.ROOT);
-        return halves == 0
-                ? "amount.little"
-                : "amount." + name + "." + (halves > measure.mostHalves ? "most" : Long.toString(halves));
+        return halves == 0 ? "amount.little" : "amount." + name + "." + (isCapped() ? "most" : Long.toString(halves));
+    }
+
+    /** Whether it is more than anybody should change at once, so that less is said. */
+    boolean isCapped() {
+        return halves() > measure.mostHalves;
+    }
+
+    private long halves() {
+        long halves = Math.round(lengthM / measure.widthM * 2);
+        return halves > 4 ? 2 * Math.round(lengthM / measure.widthM) : halves;
     }
 }

@@ -1,15 +1,18 @@
 package org.toeline.advice.page;
 
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
+import org.toeline.advice.FirstThing;
 import org.toeline.advice.Range;
 import org.toeline.advice.Topic;
 import org.toeline.advice.Verdict;
@@ -79,6 +82,16 @@ public final class PlayerWords {
         return say(Part.DO, finding);
     }
 
+    /** What is right now and was not before. */
+    public String now(ReadingKind kind) {
+        return filled(
+                Stream.of("now." + kind.id() + "." + club.id(), "now." + kind.id())
+                        .filter(words::has)
+                        .findFirst()
+                        .orElse("now." + Topic.of(kind).id()),
+                Map.of());
+    }
+
     /** A part of the page of a finding that is out of range. */
     public String say(Part part, Finding finding) {
         Verdict out = finding.verdict()
@@ -86,9 +99,10 @@ public final class PlayerWords {
                 .orElseThrow(() -> new IllegalStateException(
                         finding.kind().id() + " is not out of range; only what is out has a page"));
         Map<String, String> filling = new HashMap<>();
-        filling.put("amount", words.text(Dose.of(finding, advice).map(Dose::key).orElse("amount.little")));
+        Optional<Dose> dose = Dose.of(finding, advice);
+        filling.put("amount", words.text(dose.map(Dose::key).orElse("amount.little")));
         filling.put("place", place(finding));
-        filling.put("until", until(finding));
+        filling.put("until", dose.filter(Dose::isCapped).isPresent() ? filled("until.most", Map.of()) : until(finding));
         return filled(key(part, finding.kind(), out), filling);
     }
 
@@ -167,6 +181,15 @@ public final class PlayerWords {
     public String small(Finding finding) {
         Range range = finding.range().orElseThrow();
         return words.text("sure.small", words.figure(finding), words.recommended(range));
+    }
+
+    /** What is out of range and may follow from the first thing, one a topic and none of its own. */
+    public List<Finding> mayFollow(FirstThing first) {
+        Set<Topic> said = EnumSet.of(Topic.of(first.finding().kind()));
+        return first.mayFollow().stream()
+                .flatMap(k -> advice.finding(k).stream())
+                .filter(f -> said.add(Topic.of(f.kind())))
+                .toList();
     }
 
     /** Things to see to another time: faults that do not follow from the first one, one a topic, at most two. */
