@@ -252,7 +252,11 @@ public final class Words {
             return text(key + ".plus", written(unit, w, false));
         }
         double far = Math.max(-reading.low(), reading.high());
-        if (reading.low() < 0 && reading.high() > 0 && agrees(finding, far)) {
+        boolean straddles = reading.low() < 0 && reading.high() > 0;
+        if (straddles && !agrees(finding, far)) {
+            return text("state.either", name(reading.kind()), written(unit, w, w.value() > 0));
+        }
+        if (straddles) {
             double shown = figures.shown(unit, far);
             int decimals = Figures.decimals(shown);
             return text(

@@ -47,6 +47,7 @@ public final class BeforeAfter implements Drawing {
     private final PlayerWords player;
     private final String said;
     private final ReadingKind kind;
+    private final SameScale scale;
     private final Side before;
     private final Side after;
     private final List<Still.Placed> texts = new ArrayList<>();
@@ -56,26 +57,34 @@ public final class BeforeAfter implements Drawing {
     /** One of the two: its handout, its picture in its place, and what was found. */
     private record Side(Handout handout, SameScale.Placed placed, String caption, Optional<Finding> finding) {}
 
-    private BeforeAfter(Handout before, Handout after, View view, ReadingKind kind, SameScale scale) {
+    private BeforeAfter(Handout before, Handout after, ReadingKind kind, SameScale scale, Still.Below below) {
         this.words = after.words();
         this.kind = kind;
+        this.scale = scale;
         this.before = side(before, scale.left(), "handout.before");
         this.after = side(after, scale.right(), "handout.after");
         this.player = PlayerWords.of(words, after.assessment());
         this.said = new ChangeWords(words, player).of(kind, this.before.finding, this.after.finding);
-        put(said, Ink.bold(44), Ink.TEXT, 18);
+        if (below == Still.Below.WORDS) {
+            put(said, Ink.bold(44), Ink.TEXT, 18);
+        }
         int rows = (int) Stream.of(this.before, this.after)
                 .filter(s -> s.finding.isPresent())
                 .count();
         this.gauges = new Rectangle2D.Double(MARGIN, end, Still.WIDTH - 2 * MARGIN, 70 + 96.0 * rows);
         end = gauges.getMaxY() + 20;
-        this.after
-                .finding
+        if (below == Still.Below.WORDS) {
+            next();
+        }
+    }
+
+    private void next() {
+        after.finding
                 .filter(f -> f.verdict().filter(Verdict::isOut).isPresent())
                 .ifPresent(f -> {
                     put(player.instruction(f), Ink.bold(TYPE), Ink.TEXT, 12);
                 });
-        put(after.who(), Ink.plain(33), Ink.GREY, 28);
+        put(after.handout.who(), Ink.plain(33), Ink.GREY, 28);
     }
 
     /**
@@ -92,7 +101,7 @@ public final class BeforeAfter implements Drawing {
                                 new Rectangle2D.Double(0, 0, (Still.WIDTH - GAP) / 2, PANEL_HEIGHT),
                                 new Rectangle2D.Double(
                                         (Still.WIDTH + GAP) / 2, 0, (Still.WIDTH - GAP) / 2, PANEL_HEIGHT))
-                        .map(scale -> new BeforeAfter(before, after, v, kind, scale))));
+                        .map(scale -> new BeforeAfter(before, after, kind, scale, Still.Below.WORDS))));
     }
 
     /** What was to be changed first before, or is now, or else what both have. */
@@ -220,14 +229,16 @@ public final class BeforeAfter implements Drawing {
     /** The page of the later lesson with both pictures and what became of it on top, as PDF and HTML, and the picture itself. */
     public Map<String, byte[]> files(String stem, Paper paper) {
         Handout later = after.handout;
-        Page page = later.page().compared(said, words);
+        Page page =
+                later.page().compared(said, later.assessment().advice().first().isPresent(), words);
+        BeforeAfter onPage = new BeforeAfter(before.handout, later, kind, scale, Still.Below.FIGURES_ALONE);
         return Map.of(
                 stem + "-before-after.png",
                 PictureFormat.PNG.of(this),
                 stem + "-before-after.pdf",
-                PdfPage.of(page, this, words.language(), paper),
+                PdfPage.of(page, onPage, words.language(), paper),
                 stem + "-before-after.html",
-                HtmlPage.of(page, words.language(), described(), PictureFormat.jpeg(PictureFormat.image(this)))
+                HtmlPage.of(page, words.language(), described(), PictureFormat.jpeg(PictureFormat.image(onPage)))
                         .getBytes(StandardCharsets.UTF_8));
     }
 

@@ -60,9 +60,14 @@ record Page(
         }
     }
 
-    /** With what became of it since an earlier lesson on top, and what is first now after it. */
-    Page compared(String said, Words words) {
-        return new Page(title, who, said, words.text("compare.next", headline) + " " + lead, small, beside, below);
+    /**
+     * With what became of it since an earlier lesson on top, and what is first now after it.
+     *
+     * @param next whether there is something to change now
+     */
+    Page compared(String said, boolean next, Words words) {
+        String now = next ? words.text("compare.next", headline) : headline + ".";
+        return new Page(title, who, said, now + " " + lead, small, beside, below);
     }
 
     static Page of(Assessment assessment, Words words, String who, String coachsWords, String contact) {

@@ -3,6 +3,7 @@ package org.toeline.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -94,6 +95,7 @@ class HandoutCommandsTest {
             {"--paper", "a5"},
             {"--coach", "x".repeat(801)},
             {"--sign", "face"},
+            {"--contact", "x".repeat(161)},
             {"--language", "!"}
         }) {
             assertThat(run("handout", BEFORE, "--out", folder, wrong[0], wrong[1]))
@@ -111,7 +113,7 @@ class HandoutCommandsTest {
                                     .toAbsolutePath()
                                     .resolve(v.path("clip").asText())
                                     .toString());
-            ((com.fasterxml.jackson.databind.node.ArrayNode) v.path("marks"))
+            ((ArrayNode) v.path("marks"))
                     .removeIf(m -> m.path("landmark").asText().equals("head-centre"));
         });
         Path headless = folder.resolve("headless.lesson.json");
@@ -171,6 +173,28 @@ class HandoutCommandsTest {
                 .hasLineCount(1);
     }
 
+    /** Nothing marked, or nothing that the pictures show: there is no page of it, and no reason to praise. */
+    @Test
+    void whereNothingIsJudgedThereIsNoPage() throws Exception {
+        for (String kept : new String[] {"none", "lead-toe"}) {
+            ObjectNode lesson = (ObjectNode) new ObjectMapper().readTree(anywhere(BEFORE));
+            lesson.path("views").forEach(v -> {
+                ((ObjectNode) v).remove("ball");
+                ((ArrayNode) v.path("marks"))
+                        .removeIf(m -> !m.path("landmark").asText().equals(kept));
+            });
+            Path bare = folder.resolve("bare.lesson.json");
+            new ObjectMapper().writeValue(bare.toFile(), lesson);
+            Path page = folder.resolve("page-" + kept);
+            assertThat(run("handout", bare, "--out", page)).as(kept).isEqualTo(2);
+            assertThat(err.toString())
+                    .contains("bare.lesson.json")
+                    .contains("nothing was measured that could be judged")
+                    .hasLineCount(1);
+            assertThat(page).doesNotExist();
+        }
+    }
+
     /** Before and after are one player's, of one hand and one kind of club, in that order. */
     @Test
     void beforeAndAfterAreOfOneThing() throws Exception {
@@ -212,6 +236,7 @@ class HandoutCommandsTest {
         String html = Files.readString(folder.resolve("AS-2026-06-11-before-after.html"), StandardCharsets.UTF_8);
         assertThat(html)
                 .contains("<h1>Well done: the ball now lies under your left shoulder.</h1>")
+                .contains("<p class=\"lead\">Nothing is surely out of range. ")
                 .contains("coach@example.org");
         assertThat(folder.resolve("AS-2026-06-11-before-after.pdf")).exists();
         assertThat(folder.resolve("AS-2026-06-11-before-after.png")).exists();

@@ -68,7 +68,7 @@ class PageValidityTest {
                     .startsWith("P", "H1", "P", "P", "Figure", "H2", "P")
                     .containsOnly("H1", "Figure", "H2", "P");
             assertThat(((PDStructureElement) whole.getKids().get(4)).getAlternateDescription())
-                    .contains("Ball and left shoulder: measured");
+                    .contains("Ball to left shoulder: measured");
             String text = new PDFTextStripper().getText(pdf);
             assertThat(text)
                     .contains("From your coach")

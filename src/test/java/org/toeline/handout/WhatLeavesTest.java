@@ -183,8 +183,8 @@ class WhatLeavesTest {
         assertThat(told)
                 .contains(
                         language.equals("de")
-                                ? "Ball und linke Schulter: gemessen"
-                                : "Ball and left shoulder: measured");
+                                ? "Ball zur linken Schulter: gemessen"
+                                : "Ball to left shoulder: measured");
         assertThat(html).containsPattern(language.equals("de") ? "\\d,\\d\\s?±" : "\\d\\.\\d\\s?±");
     }
 
