@@ -16,11 +16,23 @@ final class LabelRoom {
 
     private final Rectangle2D frame;
     private final List<Point2D> avoided;
-    private final List<Rectangle2D> taken = new ArrayList<>();
+    private final List<Rectangle2D> taken;
 
     LabelRoom(Rectangle2D frame, List<Point2D> avoided) {
+        this(frame, avoided, new ArrayList<>());
+    }
+
+    private LabelRoom(Rectangle2D frame, List<Point2D> avoided, List<Rectangle2D> taken) {
         this.frame = frame;
         this.avoided = List.copyOf(avoided);
+        this.taken = taken;
+    }
+
+    /** The same room, for writing that keeps clear of more. */
+    LabelRoom clearOf(List<Point2D> more) {
+        List<Point2D> all = new ArrayList<>(avoided);
+        all.addAll(more);
+        return new LabelRoom(frame, all, taken);
     }
 
     /** The free place nearest to a point for a box of that size, which is taken. */

@@ -119,15 +119,16 @@ public final class StillOverlay {
             avoided.add(new Point2D.Double((a.getX1() + a.getX2()) / 2, (a.getY1() + a.getY2()) / 2));
         });
         ghost.ifPresent(g -> g.circles().forEach(c -> avoided.add(on(c.get(0)))));
-        lines.stream().filter(l -> l.kind() != Kind.TARGET && isDrawn(l)).forEach(l -> along(l, avoided));
         LabelRoom room = new LabelRoom(picture.frame(), avoided);
         target.ifPresent(arrow -> label(
                 room,
                 words.text("handout.target"),
                 new Point2D.Double(arrow.tip().getX(), arrow.tip().getY() + TYPE)));
+        List<Point2D> drawn = new ArrayList<>();
+        lines.stream().filter(l -> l.kind() != Kind.TARGET && isDrawn(l)).forEach(l -> along(l, drawn));
         first.filter(f -> OverlayShapes.mattersFor(f.kind()).contains(Kind.PLUMB))
                 .flatMap(f -> line(Kind.PLUMB))
-                .ifPresent(plumb -> captions(room, plumb, words));
+                .ifPresent(plumb -> captions(room.clearOf(drawn), plumb, words));
         for (Line line : lines) {
             Optional<Finding> finding = line.reading().flatMap(assessment.advice()::finding);
             if (kinds.contains(line.kind()) && finding.isPresent() && !isFirst(line)) {
