@@ -52,6 +52,8 @@ class ArchitectureTest {
     private static final Map<String, Set<String>> PARTS_MAY_USE = new LinkedHashMap<>();
 
     static {
+        PARTS_MAY_USE.put("advice", Set.of());
+        PARTS_MAY_USE.put("advice.page", Set.of("advice"));
         PARTS_MAY_USE.put("flight", Set.of());
         PARTS_MAY_USE.put("flight.table", Set.of("flight"));
         PARTS_MAY_USE.put("flight.compare", Set.of("flight"));

@@ -42,9 +42,14 @@ public record Advice(List<Finding> findings, Optional<FirstThing> first, Optiona
                         .allMatch(f -> f.verdict().equals(Optional.of(Verdict.IN_RANGE)));
     }
 
-    /** Whether anything was held against a range; where not, nothing may be said of the setup. */
+    /** Whether anything could be held against a range; where not, nothing may be said of the setup. */
     public boolean isJudged() {
-        return findings.stream().anyMatch(Finding::isJudged);
+        return findings.stream().anyMatch(f -> f.isJudged() && !f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)));
+    }
+
+    /** Whether any finding has that verdict. */
+    boolean has(Verdict verdict) {
+        return findings.stream().anyMatch(f -> f.verdict().equals(Optional.of(verdict)));
     }
 
     /** Whether nothing is judged since the marks are suggestions that nobody has accepted yet. */

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.toeline.language.Sentences;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
@@ -43,6 +44,11 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
         boolean fits(Verdict cause, Verdict effect) {
             return this == EITHER || (cause == effect) == (this == SAME);
         }
+
+        /** Whether the way out of range that a link asks for may be there, when the first cause is out that way. */
+        boolean allows(Verdict first, Optional<Verdict> when) {
+            return when.isEmpty() || fits(first, when.get());
+        }
     }
 
     /** What a link stands on. */
@@ -64,10 +70,17 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
     /**
      * One link of the chain.
      *
-     * @param source the citation, or why it needs none
+     * @param when   the way the cause must be out of range for it; empty when it holds both ways
+     * @param source the citation with what it was shown for, or why it needs none
      */
     public record Link(
-            ReadingKind cause, ReadingKind effect, Sense sense, Set<Club> clubs, Grounds grounds, String source) {
+            ReadingKind cause,
+            ReadingKind effect,
+            Sense sense,
+            Optional<Verdict> when,
+            Set<Club> clubs,
+            Grounds grounds,
+            String source) {
 
         public Link {
             clubs = Set.copyOf(clubs);
@@ -114,8 +127,8 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
             Optional<Finding> out =
                     findings.stream().filter(f -> f.kind() == kind && isOut(f)).findFirst();
             if (out.isPresent()) {
-                Set<Reached> downstream = downstream(kind, club);
                 Verdict cause = out.get().verdict().orElseThrow();
+                Set<Reached> downstream = downstream(kind, club, Optional.of(cause));
                 return Optional.of(new FirstThing(
                         out.get(),
                         findings.stream()
@@ -136,14 +149,16 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
         return finding.verdict().map(Verdict::isOut).orElse(false);
     }
 
-    private Set<Reached> downstream(ReadingKind from, Club club) {
+    /** @param out the way the first is out of range; empty for what may follow from it either way */
+    private Set<Reached> downstream(ReadingKind from, Club club, Optional<Verdict> out) {
         Set<Reached> reached = new HashSet<>();
         Deque<Reached> open = new ArrayDeque<>(List.of(new Reached(from, Sense.SAME)));
         while (!open.isEmpty()) {
             Reached at = open.pop();
             for (Link link : links(club)) {
                 Reached next = new Reached(link.effect, at.sense.then(link.sense));
-                if (link.cause == at.kind && reached.add(next)) {
+                boolean holds = out.isEmpty() || at.sense.allows(out.get(), link.when);
+                if (link.cause == at.kind && holds && reached.add(next)) {
                     open.push(next);
                 }
             }
@@ -154,7 +169,7 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
     /** The readings that may follow from one with a club, through any number of links. */
     public Set<ReadingKind> downstreamOf(ReadingKind kind, Club club) {
         Set<ReadingKind> kinds = EnumSet.noneOf(ReadingKind.class);
-        downstream(kind, club).forEach(r -> kinds.add(r.kind));
+        downstream(kind, club, Optional.empty()).forEach(r -> kinds.add(r.kind));
         return kinds;
     }
 
@@ -182,6 +197,9 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
                     Data.reading(node.path("cause").asText()),
                     Data.reading(node.path("effect").asText()),
                     Sense.valueOf(node.path("sense").asText().toUpperCase(Locale.ROOT)),
+                    Stream.of(Verdict.OUT_LOW, Verdict.OUT_HIGH)
+                            .filter(v -> v.id().equals(node.path("when").asText()))
+                            .findFirst(),
                     RangeBook.clubs(node.path("clubs")),
                     Grounds.of(node.path("provenance").asText()),
                     node.path("source").asText()));

@@ -1,6 +1,7 @@
 package org.toeline.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -11,8 +12,9 @@ import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
 /**
- * The part of the chain of causes that concerns one address position, ready to be drawn: readings in steps, each after
- * all that lead to it, and the links between them, without those that a longer way says too.
+ * The part of the chain of causes that concerns one address position, ready to be drawn: one box a {@link Topic}, with its
+ * best-known reading, in steps, each after all that lead to it, and the links between different things, without those that a
+ * longer way says too.
  *
  * @param nodes in the club's order
  * @param edges causes before effects
@@ -49,17 +51,15 @@ public record CauseGraph(List<Node> nodes, List<Link> edges) {
         Optional<FirstThing> first = advice.first();
         Set<ReadingKind> downstream =
                 first.map(f -> chain.downstreamOf(f.finding().kind(), club)).orElse(Set.of());
-        List<ReadingKind> kinds = chain.order(club).stream()
+        List<ReadingKind> found = chain.order(club).stream()
                 .filter(k -> advice.finding(k).isPresent())
                 .filter(k -> first.map(f -> f.finding().kind() == k || downstream.contains(k))
                         .orElse(true))
                 .toList();
-        List<Link> edges = new ArrayList<>();
-        for (Link link : chain.links(club)) {
-            if (kinds.contains(link.cause()) && kinds.contains(link.effect())) {
-                edges.add(link);
-            }
-        }
+        Map<Topic, ReadingKind> named = named(advice, first, found);
+        List<ReadingKind> kinds =
+                found.stream().filter(k -> named.get(Topic.of(k)) == k).toList();
+        List<Link> edges = edges(advice, chain.links(club), named);
         List<Link> all = List.copyOf(edges);
         edges.removeIf(link -> saidByALongerWay(link, all));
         Map<ReadingKind, Integer> steps = new EnumMap<>(ReadingKind.class);
@@ -74,6 +74,58 @@ public record CauseGraph(List<Node> nodes, List<Link> edges) {
             nodes.add(new Node(kind, advice.finding(kind).orElseThrow(), role(kind, first), step));
         }
         return new CauseGraph(nodes, edges);
+    }
+
+    /** The links between different things, once each, from and to what stands for them. */
+    private static List<Link> edges(Advice advice, List<Link> links, Map<Topic, ReadingKind> named) {
+        List<Link> edges = new ArrayList<>();
+        for (Link link : links) {
+            ReadingKind cause = named.get(Topic.of(link.cause()));
+            ReadingKind effect = named.get(Topic.of(link.effect()));
+            if (cause != null
+                    && effect != null
+                    && cause != effect
+                    && holds(link, advice.finding(cause))
+                    && edges.stream().noneMatch(e -> e.cause() == cause && e.effect() == effect)) {
+                edges.add(new Link(
+                        cause, effect, link.sense(), link.when(), link.clubs(), link.grounds(), link.source()));
+            }
+        }
+        return edges;
+    }
+
+    /** Whether a link's cause may be out of range the way the link asks for: not when it is out the other way. */
+    private static boolean holds(Link link, Optional<Finding> cause) {
+        Optional<Verdict> out = cause.flatMap(Finding::verdict).filter(Verdict::isOut);
+        return out.isEmpty() || link.when().isEmpty() || link.when().equals(out);
+    }
+
+    /** For each thing the reading that stands for it: the first to change, else the best known, of those that follow if any. */
+    private static Map<Topic, ReadingKind> named(Advice advice, Optional<FirstThing> first, List<ReadingKind> found) {
+        Map<Topic, ReadingKind> named = new EnumMap<>(Topic.class);
+        first.ifPresent(f -> named.put(Topic.of(f.finding().kind()), f.finding().kind()));
+        List<ReadingKind> bestFirst = found.stream()
+                .sorted(Comparator.comparing((ReadingKind k) -> role(k, first) == Role.BESIDE)
+                        .thenComparing(k -> looseness(advice.finding(k).orElseThrow())))
+                .toList();
+        bestFirst.forEach(k -> named.putIfAbsent(Topic.of(k), k));
+        return named;
+    }
+
+    /** The interval over the range it is held against: the smaller, the better known. */
+    private static double looseness(Finding finding) {
+        return finding.range()
+                .map(r -> (finding.reading().high() - finding.reading().low()) / (r.high() - r.low()))
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** How the reading in a box is out of range; empty when it is not. */
+    public Optional<Verdict> out(ReadingKind kind) {
+        return nodes.stream()
+                .filter(n -> n.kind() == kind)
+                .flatMap(n -> n.finding().verdict().stream())
+                .filter(Verdict::isOut)
+                .findFirst();
     }
 
     private static Role role(ReadingKind kind, Optional<FirstThing> first) {

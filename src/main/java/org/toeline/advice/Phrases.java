@@ -21,16 +21,29 @@ import org.toeline.language.Sentences;
  *
  * @param byLanguage for each language the phrases by key; also those that cannot be used, which stay as they are
  * @param own        sentences for the coach's own words, in the coach's order
+ * @param contact    the coach's name and how to reach them, for the page; may be empty
  * @param rest       the parts of the document that this program does not know, as JSON
  */
-public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> own, String rest) {
+public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> own, String contact, String rest) {
 
-    public static final Phrases NONE = new Phrases(Map.of(), List.of(), "{}");
+    public static final Phrases NONE = new Phrases(Map.of(), List.of(), "", "{}");
     /** Longest phrase, characters: more would not fit on a still. */
     public static final int LONGEST = 300;
 
-    private static final Set<String> REPLACEABLE =
-            Set.of("do.", "out.", "why.", "check.", "reading.", "step.", "place.");
+    private static final Set<String> REPLACEABLE = Set.of(
+            "do.",
+            "so.",
+            "out.",
+            "why.",
+            "check.",
+            "drill.",
+            "feel.",
+            "flight.",
+            "now.",
+            "name.",
+            "reading.",
+            "step.",
+            "place.");
     private static final Set<String> HEADINGS = Set.of(
             "handout.first",
             "handout.why",
@@ -44,7 +57,7 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
             "handout.title",
             "handout.keep",
             "handout.target");
-    private static final Pattern PLACE = Pattern.compile("\\{\\d+}");
+    private static final Pattern PLACE = Pattern.compile("\\{[A-Za-z0-9]+}");
 
     public Phrases {
         Map<String, Map<String, String>> copy = new TreeMap<>();
@@ -100,7 +113,7 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
         Map<String, String> phrases = new TreeMap<>(byLanguage.getOrDefault(language, Map.of()));
         phrases.put(key, text);
         changed.put(language, phrases);
-        return new Phrases(changed, own, rest);
+        return new Phrases(changed, own, contact, rest);
     }
 
     /** Back to the shipped phrase. */
@@ -109,11 +122,15 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
         Map<String, String> phrases = new TreeMap<>(byLanguage.getOrDefault(language, Map.of()));
         phrases.remove(key);
         changed.put(language, phrases);
-        return new Phrases(changed, own, rest);
+        return new Phrases(changed, own, contact, rest);
     }
 
     public Phrases withOwn(List<String> sentences) {
-        return new Phrases(byLanguage, sentences, rest);
+        return new Phrases(byLanguage, sentences, contact, rest);
+    }
+
+    public Phrases withContact(String changed) {
+        return new Phrases(byLanguage, own, changed, rest);
     }
 
     Optional<String> phrase(String language, String key) {
@@ -145,9 +162,12 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
         List<String> own = new ArrayList<>();
         document.path("own").forEach(n -> own.add(n.asText()));
         ObjectNode rest = ((ObjectNode) document).deepCopy();
-        rest.remove(List.of("format", "version", "phrases", "own"));
+        rest.remove(List.of("format", "version", "phrases", "own", "contact"));
         Phrases whole = new Phrases(
-                read.byLanguage, own.stream().filter(o -> !o.isBlank()).toList(), rest.toString());
+                read.byLanguage,
+                own.stream().filter(o -> !o.isBlank()).toList(),
+                document.path("contact").asText(""),
+                rest.toString());
         whole.byLanguage.forEach((language, phrases) -> said.addAll(Wording.faults(language, phrases).stream()
                 .map(f -> Sentences.of(Phrases.class).of("phrases.not-used", name, f))
                 .toList()));
@@ -163,6 +183,9 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
             phrases.forEach(one::put);
         });
         own.forEach(document.putArray("own")::add);
+        if (!contact.isEmpty()) {
+            document.put("contact", contact);
+        }
         try {
             document.setAll((ObjectNode) Json.read(rest));
         } catch (Json.NotJson e) {

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.ResourceBundle;
-import java.util.regex.MatchResult;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.toeline.language.Sentences;
@@ -16,48 +17,67 @@ import org.toeline.language.Sentences;
  */
 final class Wording {
 
-    private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+    private static final Pattern PLACE = Pattern.compile("\\{([A-Za-z0-9]+)}");
+    private static final List<String> BUNDLES = List.of("words", "page");
 
-    private final ResourceBundle bundle;
+    private final List<ResourceBundle> bundles;
     private final Phrases phrases;
 
     Wording(Locale locale, Phrases phrases) {
-        this.bundle = bundle(locale);
+        this.bundles = bundles(locale);
         this.phrases = phrases;
     }
 
-    private static ResourceBundle bundle(Locale locale) {
-        return ResourceBundle.getBundle(
-                "org.toeline.advice.words",
-                locale,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    private static List<ResourceBundle> bundles(Locale locale) {
+        return BUNDLES.stream()
+                .map(name -> ResourceBundle.getBundle(
+                        "org.toeline.advice." + name,
+                        locale,
+                        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)))
+                .toList();
+    }
+
+    private static Optional<String> shipped(List<ResourceBundle> bundles, String key) {
+        return bundles.stream()
+                .filter(b -> b.containsKey(key))
+                .map(b -> b.getString(key))
+                .findFirst();
+    }
+
+    private String shipped(String key) {
+        return shipped(bundles, key).orElseThrow(() -> new IllegalStateException("the words lack " + key));
     }
 
     String language() {
-        return bundle.getString("language");
+        return shipped("language");
     }
 
     boolean has(String key) {
-        return bundle.containsKey(key);
+        return shipped(bundles, key).isPresent();
     }
 
     /** A phrase with {0}, {1} … filled in, each once: what is filled in stays as it is. */
     String text(String key, String... arguments) {
-        String shipped = bundle.getString(key);
+        return filled(key, place -> {
+            boolean number = Character.isDigit(place.charAt(0));
+            int at = number ? Integer.parseInt(place) : arguments.length;
+            return at < arguments.length ? arguments[at] : "{" + place + "}";
+        });
+    }
+
+    /** A phrase with what stands in braces filled in, each once. */
+    String filled(String key, UnaryOperator<String> filling) {
+        String shipped = shipped(key);
         String text = phrases.phrase(language(), key)
                 .filter(own -> Phrases.fault(key, shipped, own).isEmpty())
                 .orElse(shipped);
-        return PLACE.matcher(text).replaceAll(place -> Matcher.quoteReplacement(filling(place, arguments)));
-    }
-
-    private static String filling(MatchResult place, String[] arguments) {
-        int at = Integer.parseInt(place.group(1));
-        return at < arguments.length ? arguments[at] : place.group();
+        return PLACE.matcher(text).replaceAll(place -> Matcher.quoteReplacement(filling.apply(place.group(1))));
     }
 
     /** The keys of the phrases a coach may replace, sorted. */
     static List<String> replaceable() {
-        return bundle(Locale.ENGLISH).keySet().stream()
+        return bundles(Locale.ENGLISH).stream()
+                .flatMap(b -> b.keySet().stream())
                 .filter(Phrases::isReplaceable)
                 .sorted()
                 .toList();
@@ -65,11 +85,12 @@ final class Wording {
 
     /** What is wrong with phrases that are to take the place of shipped ones, a clause each. */
     static List<String> faults(String language, Map<String, String> own) {
-        ResourceBundle shipped = bundle(Locale.forLanguageTag(language));
+        List<ResourceBundle> bundles = bundles(Locale.forLanguageTag(language));
         List<String> faults = new ArrayList<>();
         own.forEach((key, text) -> {
-            if (shipped.containsKey(key)) {
-                Phrases.fault(key, shipped.getString(key), text).ifPresent(faults::add);
+            Optional<String> shipped = shipped(bundles, key);
+            if (shipped.isPresent()) {
+                Phrases.fault(key, shipped.get(), text).ifPresent(faults::add);
             } else {
                 faults.add(Sentences.of(Wording.class).of("phrases.none", key));
             }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.toeline.geometry.GolfBall;
+import java.util.function.UnaryOperator;
 import org.toeline.language.Language;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
@@ -22,8 +22,6 @@ import org.toeline.reading.Unit;
  */
 public final class Words {
 
-    private static final int MOST_HALVES = 12;
-
     private final Wording wording;
     private final Figures figures;
     private final Locale locale;
@@ -36,9 +34,11 @@ public final class Words {
         this.lengthUnit = lengthUnit;
     }
 
-    /** Words in the person's language, centimetres. */
+    /** Words in the person's language where the program speaks it, centimetres. */
     public static Words usual() {
-        return of(Language.now(), LengthUnit.CENTIMETRE);
+        Locale spoken = Language.spoken();
+        boolean itself = spoken.getLanguage().equals(Language.now().getLanguage());
+        return of(itself ? Language.now() : spoken, LengthUnit.CENTIMETRE);
     }
 
     /** English words, centimetres. */
@@ -78,6 +78,16 @@ public final class Words {
     /** Any phrase, with {0}, {1} … filled in. */
     public String text(String key, String... arguments) {
         return wording.text(key, arguments);
+    }
+
+    /** Whether there is such a phrase. */
+    public boolean has(String key) {
+        return wording.has(key);
+    }
+
+    /** Any phrase, with each name in braces filled in. */
+    public String filled(String key, UnaryOperator<String> filling) {
+        return wording.filled(key, filling);
     }
 
     public String name(ReadingKind kind) {
@@ -242,7 +252,11 @@ public final class Words {
             return text(key + ".plus", written(unit, w, false));
         }
         double far = Math.max(-reading.low(), reading.high());
-        if (reading.low() < 0 && reading.high() > 0 && agrees(finding, far)) {
+        boolean straddles = reading.low() < 0 && reading.high() > 0;
+        if (straddles && !agrees(finding, far)) {
+            return text("state.either", name(reading.kind()), written(unit, w, w.value() > 0));
+        }
+        if (straddles) {
             double shown = figures.shown(unit, far);
             int decimals = Figures.decimals(shown);
             return text(
@@ -279,51 +293,6 @@ public final class Words {
                         finding.kind().id() + " is not out of range; only what is out has a fault and an instruction"));
     }
 
-    /** What to do about the first thing, in the player's words. */
-    public String instruction(FirstThing first) {
-        Finding finding = first.finding();
-        String key = "do." + finding.kind().id() + "." + outOf(finding).id();
-        return text(aimsElsewhere(finding) ? key + ".elsewhere" : key, size(finding), place(finding));
-    }
-
-    /** Shorter clubs have the ball farther back than under the shoulder or just inside the heel. */
-    private static boolean aimsElsewhere(Finding finding) {
-        double aim = finding.range().map(Range::aim).orElse(0.0);
-        return switch (finding.kind()) {
-            case BALL_TO_LEAD_SHOULDER -> Math.abs(aim) > 0.02;
-            case BALL_TO_LEAD_HEEL -> aim < -0.07;
-            default -> false;
-        };
-    }
-
-    /** Where in the stance the aim is; only for the ball's place in the stance. */
-    private String place(Finding finding) {
-        double aim = finding.range().orElseThrow().aim();
-        return finding.kind() != ReadingKind.BALL_IN_STANCE
-                ? ""
-                : text("place." + (aim < 0.52 ? "middle" : aim < 0.67 ? "ahead" : aim < 0.84 ? "halfway" : "heel"));
-    }
-
-    /** How far from the aim: in ball's widths where it is a length up to six of them. */
-    private String size(Finding finding) {
-        ReadingKind kind = finding.kind();
-        Range range = finding.range().orElseThrow();
-        double off = Math.abs(finding.reading().value() - range.aim());
-        if (kind.unit() == Unit.CENTIMETRE) {
-            long halves = Math.round(off / GolfBall.LEAST_DIAMETER_M * 2);
-            if (halves > 4) {
-                halves = 2 * Math.round(off / GolfBall.LEAST_DIAMETER_M);
-            }
-            if (halves <= MOST_HALVES) {
-                return text("size.halves." + halves);
-            }
-        }
-        return text(
-                "size.figure",
-                figures.number(figures.shown(kind.unit(), off), figures.limitDecimals(kind.unit())),
-                text(figures.unitKey(kind.unit())));
-    }
-
     /** What may follow from the first thing; empty when nothing else is out of range downstream of it. */
     public Optional<String> mayFollow(FirstThing first) {
         List<String> names = new ArrayList<>();
@@ -346,6 +315,18 @@ public final class Words {
             return text("nothing.unmeasured");
         }
         return text(advice.allInRange() ? "nothing" : "nothing.unsure");
+    }
+
+    /** Why nothing is judged, of what is neither a contradiction nor judged. */
+    public String unjudged(Advice advice) {
+        String why = advice.isDraft()
+                ? "draft"
+                : advice.has(Verdict.CANNOT_TELL)
+                        ? "unsure"
+                        : advice.has(Verdict.NOT_FOR_CHILDREN)
+                                ? "children"
+                                : advice.findings().isEmpty() ? "why" : "club";
+        return text("handout.not-measured." + why);
     }
 
     /** Things in a row, the last one joined by the language's “and”. */
@@ -410,33 +391,16 @@ public final class Words {
         return text("unsure." + source.id());
     }
 
-    /** Why this reading matters. */
-    public String why(ReadingKind kind) {
-        return text("why." + kind.id());
-    }
-
-    /** Why an effect may follow from its cause. */
-    public String step(CauseChain.Link link) {
-        return text("step." + link.cause().id() + "." + link.effect().id());
+    /** Why an effect may follow from its cause, which is out of range that way where it is. */
+    public String step(CauseChain.Link link, Optional<Verdict> out) {
+        String step = "step." + Topic.of(link.cause()).id() + "."
+                + Topic.of(link.effect()).id();
+        return text(out.map(v -> step + "." + v.id()).filter(wording::has).orElse(step));
     }
 
     /** What a step of the chain stands on, with its citation where it has one. */
     public String grounds(CauseChain.Link link) {
         return text("grounds." + link.grounds().name().toLowerCase(Locale.ROOT).replace('_', '-'), link.source());
-    }
-
-    /** How the player can look for it alone. */
-    public String check(ReadingKind kind) {
-        return text("check."
-                + switch (kind) {
-                    case BALL_ABOVE_CROWN, TEE_HEIGHT -> "tee";
-                    case BALL_TO_LEAD_SHOULDER, BALL_IN_STANCE, BALL_TO_LEAD_HEEL, HEAD_TO_BALL -> "ball";
-                    case FEET_TO_TARGET -> "feet";
-                    case SHOULDERS_TO_TARGET, SHOULDERS_TO_FEET -> "shoulders";
-                    case SHOULDER_TILT, TRAIL_HAND_LOWER -> "tilt";
-                    case STANCE_WIDTH, STANCE_TO_SHOULDER_WIDTH, LEAD_FOOT_OUTSIDE_SHOULDER -> "stance";
-                    default -> "posture";
-                });
     }
 
     /** The same with a capital at its beginning. */

@@ -12,6 +12,7 @@ import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.advice.page.PlayerWords;
 import org.toeline.language.Sentences;
 import org.toeline.mark.View;
 
@@ -41,7 +42,8 @@ final class FindingsTable {
                     words.fault(first.get().finding()),
                     words.figure(first.get().finding()),
                     first.get().finding().kind().id()));
-            out.println("  " + words.instruction(first.get()));
+            out.println("  "
+                    + PlayerWords.of(words, assessment).instruction(first.get().finding()));
             words.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else {
             out.println(words.nothing(assessment.advice()) + ".");

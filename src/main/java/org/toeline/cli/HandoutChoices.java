@@ -59,6 +59,12 @@ final class HandoutChoices {
     @Option(names = "--phrases", paramLabel = "FILE")
     private @Nullable Path phrases;
 
+    @Option(names = "--contact", paramLabel = "TEXT", defaultValue = "")
+    private String contact;
+
+    @Option(names = "--replace")
+    private boolean replaces;
+
     @Option(names = "--whole-set")
     private boolean wholeSet;
 
@@ -74,29 +80,49 @@ final class HandoutChoices {
     @Option(names = "--cover", paramLabel = "VIEW:X,Y,HALF-WIDTH,HALF-HEIGHT")
     private List<String> covers = new ArrayList<>();
 
+    private @Nullable Phrases own;
+
     private Locale locale() {
         return language == null ? Language.now() : Locale.forLanguageTag(language);
     }
 
-    /** The words; what cannot be used of the own phrases is said on standard error. */
     Words words() {
         Locale locale = locale();
         if (locale.getLanguage().isEmpty()) {
             throw new ParameterException(
                     spec.commandLine(), SENTENCES.of("choices.language", String.valueOf(language)));
         }
-        Words words = Words.of(locale, inches ? LengthUnit.INCH : LengthUnit.CENTIMETRE);
-        if (phrases == null) {
-            return words;
+        return Words.of(locale, inches ? LengthUnit.INCH : LengthUnit.CENTIMETRE)
+                .with(phrases());
+    }
+
+    /** The coach's own phrases, read once; what of them cannot be used is said on standard error. */
+    private Phrases phrases() {
+        if (own == null) {
+            own = phrases == null ? Phrases.NONE : read(phrases);
         }
+        return own;
+    }
+
+    private Phrases read(Path file) {
         try {
-            Phrases.Read read = Phrases.read(Files.readAllBytes(phrases), phrases.toString());
+            Phrases.Read read = Phrases.read(Files.readAllBytes(file), file.toString());
             read.said().forEach(spec.commandLine().getErr()::println);
-            return words.with(read.phrases());
+            return read.phrases();
         } catch (IOException | IllegalArgumentException e) {
-            spec.commandLine().getErr().println(SENTENCES.of("phrases.not-read", phrases, OwnDocument.reason(e)));
-            return words;
+            spec.commandLine().getErr().println(SENTENCES.of("phrases.not-read", file, OwnDocument.reason(e)));
+            return Phrases.NONE;
         }
+    }
+
+    /** Whether files that are there may be replaced. */
+    boolean replaces() {
+        return replaces;
+    }
+
+    /** The stem of files that go into a folder: with a number where it is taken, unless what is there may be replaced. */
+    String stem(Path folder, String wanted) {
+        return replaces ? wanted : Handout.freeStem(folder, wanted);
     }
 
     StillOptions options() {
@@ -111,7 +137,8 @@ final class HandoutChoices {
                 wholeSet ? StillOptions.Lines.ALL : StillOptions.Lines.THAT_MATTER,
                 signed,
                 Optional.ofNullable(view).map(v -> view("--view", v)),
-                face());
+                face(),
+                contact());
     }
 
     Paper paper() {
@@ -131,6 +158,15 @@ final class HandoutChoices {
                     spec.commandLine(), SENTENCES.of("choices.coach", coach.length(), Handout.MOST_COACHS_WORDS));
         }
         return coach;
+    }
+
+    private String contact() {
+        String said = contact.isBlank() ? phrases().contact() : contact;
+        if (said.length() > StillOptions.LONGEST_CONTACT) {
+            throw new ParameterException(
+                    spec.commandLine(), SENTENCES.of("choices.contact", said.length(), StillOptions.LONGEST_CONTACT));
+        }
+        return said;
     }
 
     private FaceCover face() {

@@ -4,9 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import org.toeline.document.WholeFile;
+import org.jspecify.annotations.Nullable;
 import org.toeline.handout.Handout;
 import org.toeline.ledger.DocumentException;
 import org.toeline.video.ClipException;
@@ -33,6 +32,9 @@ final class HandoutCommand implements Callable<Integer> {
     @Option(names = "--out", required = true, paramLabel = "DIR")
     private Path out;
 
+    @Option(names = "--before", paramLabel = "EARLIER.json")
+    private @Nullable Path before;
+
     @Override
     public Integer call() throws DocumentException, ClipException, IOException {
         Handout handout = StillCommand.handout(lesson, choices);
@@ -40,11 +42,11 @@ final class HandoutCommand implements Callable<Integer> {
         if (lacks.isPresent()) {
             throw new DocumentException(lesson + ": " + lacks.get());
         }
-        Map<String, byte[]> files = new TreeMap<>(handout.files(choices.paper()));
-        for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            WholeFile.write(out.resolve(file.getKey()), file.getValue());
-            spec.commandLine().getOut().println(out.resolve(file.getKey()));
-        }
+        String stem = choices.stem(out, handout.stem());
+        Map<String, byte[]> files = before == null
+                ? handout.files(stem, choices.paper())
+                : StillCommand.both(before, lesson, handout, choices).files(stem, choices.paper());
+        OutFiles.write(out, files).forEach(spec.commandLine().getOut()::println);
         return Commands.DONE;
     }
 }

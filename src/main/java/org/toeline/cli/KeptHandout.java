@@ -7,12 +7,10 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
-import org.toeline.document.WholeFile;
+import org.toeline.handout.BeforeAfter;
 import org.toeline.handout.Handout;
-import org.toeline.handout.Paper;
 import org.toeline.handout.StillOptions;
 import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
@@ -28,14 +26,15 @@ import org.toeline.video.ClipException;
 /** Makes the handout of a lesson in a ledger: only the one clip that the still shows is opened. Any thread. */
 final class KeptHandout {
 
+    private static final Sentences SENTENCES = Sentences.of(KeptHandout.class);
+
     private final Ledger ledger;
     private final Media media;
     private final Path clips;
     private final Path out;
     private final Words words;
     private final StillOptions options;
-    private final String coachsWords;
-    private final Paper paper;
+    private final HandoutChoices choices;
 
     /** @param clips the folder that relative clip names are relative to */
     KeptHandout(Ledger ledger, Media media, Path clips, Path out, HandoutChoices choices) {
@@ -45,29 +44,62 @@ final class KeptHandout {
         this.out = out;
         this.words = choices.words();
         this.options = choices.options();
-        this.coachsWords = choices.coachsWords();
-        this.paper = choices.paper();
+        this.choices = choices;
     }
 
     /** Writes the files; returns the beginning of their names. */
     String write(int id) throws LedgerException, DocumentException, ClipException, IOException {
-        KeptLesson kept = ledger.lesson(id)
-                .orElseThrow(() -> new DocumentException(Sentences.of(KeptHandout.class)
-                        .of("kept.no-lesson", ledger.place().name())));
-        Lesson lesson = kept.lesson();
+        Lesson lesson = lesson(id);
         Assessment assessment = Assessment.of(lesson.sheet());
-        Handout handout = new Handout(lesson, assessment, picture(lesson, assessment, id), words, options, coachsWords);
+        Handout handout = handout(lesson, assessment, picture(lesson, assessment, id));
+        String stem = choices.stem(out, handout.stem() + "-lesson" + id);
+        OutFiles.write(out, handout.files(stem, choices.paper()));
+        return out.resolve(stem) + "-…";
+    }
+
+    /** The same with an earlier lesson of the player beside it. */
+    String write(int earlier, int id) throws LedgerException, DocumentException, ClipException, IOException {
+        Handout before = handout(earlier);
+        Handout after = handout(id);
+        Optional<String> hindrance = BeforeAfter.hindrance(before, after);
+        if (hindrance.isPresent()) {
+            throw new DocumentException(hindrance.get());
+        }
+        BeforeAfter both = BeforeAfter.of(before, after)
+                .orElseThrow(() -> new DocumentException(SENTENCES.of("still.none", earlier, id)));
+        String stem = choices.stem(out, after.stem() + "-lesson" + id);
+        OutFiles.write(out, both.files(stem, choices.paper()));
+        return out.resolve(stem) + "-before-after…";
+    }
+
+    private Lesson lesson(int id) throws LedgerException, DocumentException {
+        return ledger.lesson(id)
+                .map(KeptLesson::lesson)
+                .orElseThrow(() -> new DocumentException(
+                        SENTENCES.of("kept.no-lesson", ledger.place().name())));
+    }
+
+    /** With the pictures of all views whose clips are there. */
+    private Handout handout(int id) throws LedgerException, DocumentException, ClipException, IOException {
+        Lesson lesson = lesson(id);
+        Map<View, BufferedImage> pictures = new EnumMap<>(View.class);
+        for (Take take : ledger.takes(id)) {
+            Optional<Path> file = media.locate(take, clips);
+            if (file.isPresent()) {
+                pictures.put(take.view(), LessonPictures.frame(lesson, take.view(), file.get(), "lesson " + id));
+            }
+        }
+        return handout(lesson, Assessment.of(lesson.sheet()), pictures);
+    }
+
+    private Handout handout(Lesson lesson, Assessment assessment, Map<View, BufferedImage> pictures)
+            throws DocumentException {
+        Handout handout = new Handout(lesson, assessment, pictures, words, options, choices.coachsWords());
         Optional<String> lacks = handout.lacksAdvice();
         if (lacks.isPresent()) {
             throw new DocumentException(lacks.get());
         }
-        String stem = options.signed().fileStem(lesson) + "-lesson" + id;
-        for (Map.Entry<String, byte[]> file : new TreeMap<>(handout.files(paper)).entrySet()) {
-            String name =
-                    file.getKey().substring(options.signed().fileStem(lesson).length());
-            WholeFile.write(out.resolve(stem + name), file.getValue());
-        }
-        return out.resolve(stem) + "-…";
+        return handout;
     }
 
     /** The frame of the view that shows the first thing best, of those whose clip is there. */
@@ -83,9 +115,6 @@ final class KeptHandout {
                 return Map.of(view, LessonPictures.frame(lesson, view, file.get(), "lesson " + id));
             }
         }
-        throw new DocumentException(
-                none
-                        ? Sentences.of(KeptHandout.class).of("kept.no-clip")
-                        : Sentences.of(KeptHandout.class).of("kept.clips"));
+        throw new DocumentException(none ? SENTENCES.of("kept.no-clip") : SENTENCES.of("kept.clips"));
     }
 }

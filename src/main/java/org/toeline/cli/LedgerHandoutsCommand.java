@@ -43,6 +43,12 @@ final class LedgerHandoutsCommand implements Callable<Integer> {
     @Option(names = "--lesson", paramLabel = "NUMBER", description = "Only this lesson; may be given several times.")
     private List<Integer> lessons = new ArrayList<>();
 
+    @Option(
+            names = "--before",
+            paramLabel = "NUMBER",
+            description = "An earlier lesson of the player, which stands beside each of the others.")
+    private @Nullable Integer before;
+
     @Option(names = "--player", paramLabel = "NUMBER", description = "Only this player's lessons.")
     private @Nullable Integer player;
 
@@ -61,12 +67,15 @@ final class LedgerHandoutsCommand implements Callable<Integer> {
         try (Ledger ledger = options.open()) {
             KeptHandout made =
                     new KeptHandout(ledger, new Media(options.folder().media()), clips, out, choices);
-            List<Integer> ids = lessons.isEmpty() ? ledger.lessonNumbers(Optional.ofNullable(player)) : lessons;
+            List<Integer> named = lessons.isEmpty() ? ledger.lessonNumbers(Optional.ofNullable(player)) : lessons;
+            List<Integer> ids = named.stream().filter(id -> !id.equals(before)).toList();
             ExecutorService workers = Executors.newFixedThreadPool(
                     Math.min(Math.max(1, ids.size()), Runtime.getRuntime().availableProcessors()));
             try {
                 List<Future<String>> under = new ArrayList<>();
-                ids.forEach(id -> under.add(workers.submit(() -> made.write(id))));
+                Optional<Integer> earlier = Optional.ofNullable(before);
+                ids.forEach(id -> under.add(
+                        workers.submit(() -> earlier.isPresent() ? made.write(earlier.get(), id) : made.write(id))));
                 return finished(ids, under);
             } finally {
                 workers.shutdownNow();

@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Contradiction;
 import org.toeline.advice.Words;
-import org.toeline.document.WholeFile;
 import org.toeline.handout.BeforeAfter;
 import org.toeline.handout.Handout;
 import org.toeline.handout.PictureFormat;
@@ -43,7 +42,7 @@ final class StillCommand implements Callable<Integer> {
     public Integer call() throws DocumentException, ClipException, IOException {
         PictureFormat format =
                 PictureFormat.byName(out.getFileName().toString()).orElse(PictureFormat.PNG);
-        WholeFile.write(out, format.of(drawing()));
+        OutFiles.write(out, format.of(drawing()), choices.replaces());
         return Commands.DONE;
     }
 
@@ -52,9 +51,21 @@ final class StillCommand implements Callable<Integer> {
         if (before == null) {
             return handout.still();
         }
-        Optional<BeforeAfter> both = BeforeAfter.of(handout(before, choices), handout);
+        return both(before, lesson, handout, choices);
+    }
+
+    /** Both lessons in one picture, where they are before and after of one player, hand and kind of club. */
+    static BeforeAfter both(Path earlier, Path later, Handout handout, HandoutChoices choices)
+            throws DocumentException, ClipException {
+        Handout first = handout(earlier, choices);
+        Optional<String> hindrance = BeforeAfter.hindrance(first, handout);
+        if (hindrance.isPresent()) {
+            throw new DocumentException(
+                    Sentences.of(StillCommand.class).of("still.both", earlier, later, hindrance.get()));
+        }
+        Optional<BeforeAfter> both = BeforeAfter.of(first, handout);
         if (both.isEmpty()) {
-            throw new DocumentException(Sentences.of(StillCommand.class).of("still.none", before, lesson));
+            throw new DocumentException(Sentences.of(StillCommand.class).of("still.none", earlier, later));
         }
         return both.get();
     }

@@ -5,17 +5,23 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
+import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.toeline.across.ChangeCall;
 import org.toeline.across.Family;
-import org.toeline.across.LessonChange;
-import org.toeline.across.OwnSpread;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Finding;
+import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.advice.page.ClubKind;
+import org.toeline.advice.page.PlayerWords;
+import org.toeline.language.Sentences;
+import org.toeline.ledger.Lesson;
+import org.toeline.mark.Club;
 import org.toeline.mark.View;
 import org.toeline.paint.BandGauge;
 import org.toeline.paint.Drawing;
@@ -25,7 +31,6 @@ import org.toeline.paint.OverlayShapes;
 import org.toeline.paint.OverlayShapes.Kind;
 import org.toeline.paint.PictureFrame;
 import org.toeline.paint.TextBlock;
-import org.toeline.reading.Measured;
 import org.toeline.reading.ReadingKind;
 
 /**
@@ -40,7 +45,10 @@ public final class BeforeAfter implements Drawing {
     private static final double TYPE = 36;
 
     private final Words words;
+    private final PlayerWords player;
+    private final String said;
     private final ReadingKind kind;
+    private final SameScale scale;
     private final Side before;
     private final Side after;
     private final List<Still.Placed> texts = new ArrayList<>();
@@ -50,20 +58,35 @@ public final class BeforeAfter implements Drawing {
     /** One of the two: its handout, its picture in its place, and what was found. */
     private record Side(Handout handout, SameScale.Placed placed, String caption, Optional<Finding> finding) {}
 
-    private BeforeAfter(Handout before, Handout after, View view, ReadingKind kind, SameScale scale) {
+    private BeforeAfter(Handout before, Handout after, ReadingKind kind, SameScale scale, Still.Below below) {
         this.words = after.words();
         this.kind = kind;
+        this.scale = scale;
         this.before = side(before, scale.left(), "handout.before");
         this.after = side(after, scale.right(), "handout.after");
-        String said = said();
-        put(said, Ink.bold(44), Ink.TEXT, 18);
+        this.player = PlayerWords.of(words, after.assessment());
+        this.said = new ChangeWords(words, player)
+                .of(kind, this.before.finding, this.after.finding, readInBoth(before, after));
+        if (below == Still.Below.WORDS) {
+            put(said, Ink.bold(44), Ink.TEXT, 18);
+        }
         int rows = (int) Stream.of(this.before, this.after)
                 .filter(s -> s.finding.isPresent())
                 .count();
         this.gauges = new Rectangle2D.Double(MARGIN, end, Still.WIDTH - 2 * MARGIN, 70 + 96.0 * rows);
         end = gauges.getMaxY() + 20;
-        this.after.finding.ifPresent(f -> put(words.sentence(f), Ink.plain(TYPE), Ink.TEXT, 12));
-        put(words.text("handout.terms"), Ink.plain(33), Ink.GREY, 28);
+        if (below == Still.Below.WORDS) {
+            next();
+        }
+    }
+
+    private void next() {
+        after.finding
+                .filter(f -> f.verdict().filter(Verdict::isOut).isPresent())
+                .ifPresent(f -> {
+                    put(player.instruction(f), Ink.bold(TYPE), Ink.TEXT, 12);
+                });
+        put(after.handout.who(), Ink.plain(33), Ink.GREY, 28);
     }
 
     /**
@@ -80,7 +103,7 @@ public final class BeforeAfter implements Drawing {
                                 new Rectangle2D.Double(0, 0, (Still.WIDTH - GAP) / 2, PANEL_HEIGHT),
                                 new Rectangle2D.Double(
                                         (Still.WIDTH + GAP) / 2, 0, (Still.WIDTH - GAP) / 2, PANEL_HEIGHT))
-                        .map(scale -> new BeforeAfter(before, after, v, kind, scale))));
+                        .map(scale -> new BeforeAfter(before, after, kind, scale, Still.Below.WORDS))));
     }
 
     /** What was to be changed first before, or is now, or else what both have. */
@@ -106,24 +129,43 @@ public final class BeforeAfter implements Drawing {
                 handout.assessment().advice().finding(kind));
     }
 
-    private String said() {
-        String name = words.name(kind);
-        if (before.finding.isEmpty() || after.finding.isEmpty()) {
-            return words.text("compare.not-in-both", name);
+    private static Family readInBoth(Handout before, Handout after) {
+        Advice later = after.assessment().advice();
+        return new Family(Math.max(1, (int) before.assessment().advice().findings().stream()
+                .filter(f -> later.finding(f.kind()).isPresent())
+                .count()));
+    }
+
+    /** Why two lessons cannot stand beside each other, a clause; what is not known of them hinders nothing. */
+    public static Optional<String> hindrance(Handout before, Handout after) {
+        Sentences say = Sentences.of(BeforeAfter.class);
+        Words words = Words.usual();
+        Lesson one = before.lesson();
+        Lesson two = after.lesson();
+        if (one.playerName().isPresent()
+                && two.playerName().isPresent()
+                && !sameName(one.playerName().get(), two.playerName().get())) {
+            return Optional.of(say.of(
+                    "both.player",
+                    Plain.line(one.playerName().get()),
+                    Plain.line(two.playerName().get())));
         }
-        Advice now = after.handout.assessment().advice();
-        int together = (int) before.handout.assessment().advice().findings().stream()
-                .filter(f -> now.finding(f.kind()).isPresent())
-                .count();
-        LessonChange change = LessonChange.between(
-                Measured.shown(before.finding.get().reading()),
-                Measured.shown(after.finding.get().reading()),
-                OwnSpread.usual(kind),
-                new Family(together));
-        double detectable = kind.unit().toInside(change.smallestDetectable());
-        return change.call() == ChangeCall.NOT_SHOWN
-                ? words.text("compare.not-shown", name, words.amount(kind, detectable))
-                : words.text("compare." + change.call().id(), name);
+        if (one.sheet().handedness() != two.sheet().handedness()) {
+            return Optional.of(say.of("both.hand"));
+        }
+        Club club = one.sheet().club();
+        Club other = two.sheet().club();
+        if (ClubKind.of(club) != ClubKind.of(other)) {
+            return Optional.of(say.of("both.club", words.name(club), words.name(other)));
+        }
+        return one.recorded()
+                .filter(t -> two.recorded().filter(t::isAfter).isPresent())
+                .map(t -> say.of("both.order", Signed.DATE.text(one, words), Signed.DATE.text(two, words)));
+    }
+
+    private static boolean sameName(String one, String other) {
+        return Normalizer.normalize(Plain.line(one), Normalizer.Form.NFKC)
+                .equalsIgnoreCase(Normalizer.normalize(Plain.line(other), Normalizer.Form.NFKC));
     }
 
     private void put(String text, Font font, Color color, double after) {
@@ -153,7 +195,7 @@ public final class BeforeAfter implements Drawing {
         before.finding.ifPresent(f -> rows.add(new BandGauge.Row(words.text("handout.before"), f)));
         after.finding.ifPresent(f -> rows.add(new BandGauge.Row(words.text("handout.after"), f)));
         if (!rows.isEmpty()) {
-            new BandGauge(words).paintRows(g, rows, gauges);
+            new BandGauge(words).paintRows(g, player.name(kind), rows, gauges);
         }
     }
 
@@ -188,6 +230,27 @@ public final class BeforeAfter implements Drawing {
         return List.of(before.placed, after.placed);
     }
 
+    /** What became of it, in one sentence. */
+    String said() {
+        return said;
+    }
+
+    /** The page of the later lesson with both pictures and what became of it on top, as PDF and HTML, and the picture itself. */
+    public Map<String, byte[]> files(String stem, Paper paper) {
+        Handout later = after.handout;
+        Page page =
+                later.page().compared(said, later.assessment().advice().first().isPresent(), words);
+        BeforeAfter onPage = new BeforeAfter(before.handout, later, kind, scale, Still.Below.FIGURES_ALONE);
+        return Map.of(
+                stem + "-before-after.png",
+                PictureFormat.PNG.of(this),
+                stem + "-before-after.pdf",
+                PdfPage.of(page, onPage, words.language(), paper),
+                stem + "-before-after.html",
+                HtmlPage.of(page, words.language(), described(), PictureFormat.jpeg(PictureFormat.image(onPage)))
+                        .getBytes(StandardCharsets.UTF_8));
+    }
+
     @Override
     public String title() {
         return words.text("handout.before-after");
@@ -196,7 +259,8 @@ public final class BeforeAfter implements Drawing {
     @Override
     public String described() {
         return Stream.of(before, after)
-                .map(s -> s.caption + ": " + s.finding.map(words::sentence).orElse("–"))
-                .reduce(said(), (a, b) -> a + " " + b);
+                .map(s -> s.caption + ": "
+                        + s.finding.map(f -> words.figure(f.reading())).orElse("–"))
+                .reduce(said + " " + player.name(kind), (a, b) -> a + " " + b);
     }
 }

@@ -38,6 +38,21 @@ public sealed interface FaceCover {
         public Drawn {
             ovals = Map.copyOf(ovals);
         }
+
+        /** Why it covers nothing of the view shown, a clause: none is drawn for it, or its middle is outside the picture. */
+        Optional<String> misses(View shown, BufferedImage picture, String name) {
+            Sentences say = Sentences.of(FaceCover.class);
+            Oval oval = ovals.get(shown);
+            if (oval == null) {
+                return Optional.of(say.of("face.elsewhere", name));
+            }
+            ImagePoint at = oval.centre();
+            boolean inside =
+                    at.xPx() >= 0 && at.yPx() >= 0 && at.xPx() <= picture.getWidth() && at.yPx() <= picture.getHeight();
+            return inside
+                    ? Optional.empty()
+                    : Optional.of(say.of("face.outside", name, picture.getWidth(), picture.getHeight()));
+        }
     }
 
     /** An upright oval in picture pixels, as shown; half axes above zero. */

@@ -2,14 +2,20 @@ package org.toeline.handout;
 
 import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
 import org.toeline.language.Sentences;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.View;
+import org.toeline.paint.Script;
 
 /**
  * What the player takes home from a lesson: the annotated still, and the page with it. A pure function of what goes in;
@@ -56,20 +62,23 @@ public record Handout(
 
     /** @throws IllegalArgumentException when the face is to be covered and nobody knows where the head is */
     public Still still() {
-        return new Still(assessment, words, options, pictures, signed());
+        return new Still(assessment, words, options, pictures, who(), Still.Below.WORDS);
     }
 
-    private String signed() {
-        return options.signed().text(lesson, words);
+    /** The still that stands on the page, where the words stand too. */
+    private Still onPage() {
+        return new Still(assessment, words, options, pictures, "", Still.Below.FIGURES_ALONE);
     }
 
-    private Page page() {
-        String signed = signed();
-        return Page.of(
-                assessment,
-                words,
-                signed.isEmpty() ? words.text("handout.title") : words.text("handout.title") + " – " + signed,
-                coachsWords);
+    /** Whose it is, with which club, and when. */
+    String who() {
+        String signed = options.signed().text(lesson, words);
+        String club = Words.sentenceCase(words.name(lesson.sheet().club()));
+        return signed.isEmpty() ? club : signed + " · " + club;
+    }
+
+    Page page() {
+        return Page.of(assessment, words, who(), coachsWords, options.contact());
     }
 
     /** The still as a PNG. */
@@ -79,30 +88,28 @@ public record Handout(
 
     /** One page. */
     public byte[] pdf(Paper paper) {
-        return PdfPage.of(page(), still(), words.language(), paper);
+        return PdfPage.of(page(), onPage(), words.language(), paper);
     }
 
     /** One file that opens offline, UTF-8. */
     public byte[] html() {
-        Still still = still();
-        return html(still, PictureFormat.image(still));
-    }
-
-    private byte[] html(Still still, BufferedImage painted) {
-        return HtmlPage.of(page(), words.language(), still.described(), PictureFormat.jpeg(painted))
+        Still still = onPage();
+        return HtmlPage.of(page(), words.language(), still.described(), PictureFormat.jpeg(PictureFormat.image(still)))
                 .getBytes(StandardCharsets.UTF_8);
     }
 
     /**
      * Why the still cannot be made as asked, in a sentence: the marks contradict each other, so that there is nothing to say,
-     * or the face is to be covered and nobody marked the head.
+     * the face is to be covered and nobody marked the head, what was drawn to cover it covers nothing that is shown, or no font
+     * has a letter of the name.
      */
     public Optional<String> lacks() {
         return assessment
                 .advice()
                 .withheld()
                 .map(c -> words.text("withheld.refused", words.contradiction(c)))
-                .or(this::lacksHead);
+                .or(this::lacksLetters)
+                .or(this::lacksCover);
     }
 
     /** Why there is no page to hand over: what {@link #lacks()} says, or that nothing was judged. */
@@ -111,23 +118,52 @@ public record Handout(
                 assessment.advice().isJudged() ? Optional.empty() : Optional.of(words.text("handout.refused")));
     }
 
-    private Optional<String> lacksHead() {
-        return shows(assessment, options, pictures.keySet())
-                .filter(v -> !options.face().isPossible(assessment.posture(), v))
-                .map(v -> Sentences.of(Handout.class).of("face.no-head-in", words.name(v)));
+    private Optional<String> lacksLetters() {
+        String missing = Script.missing(who());
+        return missing.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Sentences.of(Handout.class).of("letters.none", missing));
     }
 
-    /** All of it, by file name: the still as PNG, the page as PDF and as HTML. The still is painted once. */
-    public Map<String, byte[]> files(Paper paper) {
-        Still still = still();
-        BufferedImage painted = PictureFormat.image(still);
-        return Map.of(
-                fileName("still", "png"),
-                PictureFormat.png(painted),
-                fileName("page", "pdf"),
-                PdfPage.of(page(), still, words.language(), paper),
-                fileName("page", "html"),
-                html(still, painted));
+    private Optional<String> lacksCover() {
+        return shows(assessment, options, pictures.keySet()).flatMap(v -> {
+            if (options.face() instanceof FaceCover.Drawn drawn) {
+                return drawn.misses(v, Objects.requireNonNull(pictures.get(v)), words.name(v));
+            }
+            return options.face().isPossible(assessment.posture(), v)
+                    ? Optional.empty()
+                    : Optional.of(Sentences.of(Handout.class).of("face.no-head-in", words.name(v)));
+        });
+    }
+
+    /** What the names of its files begin with, such as AS-2026-05-14. */
+    public String stem() {
+        return options.signed().fileStem(lesson);
+    }
+
+    /** All of it, by file name: the still as PNG, the page as PDF and as HTML. */
+    public Map<String, byte[]> files(String stem, Paper paper) {
+        return Map.of(stem + "-still.png", png(), stem + "-page.pdf", pdf(paper), stem + "-page.html", html());
+    }
+
+    /** A stem that no file of the folder begins with: that one, or with a number; so that nobody's handout is replaced. */
+    public static String freeStem(Path folder, String stem) {
+        String free = stem;
+        for (int n = 2; isTaken(folder, free); n++) {
+            free = stem + "-" + n;
+        }
+        return free;
+    }
+
+    private static boolean isTaken(Path folder, String stem) {
+        return Stream.of(
+                        "still.png",
+                        "page.pdf",
+                        "page.html",
+                        "before-after.png",
+                        "before-after.pdf",
+                        "before-after.html")
+                .anyMatch(end -> Files.exists(folder.resolve(stem + "-" + end), LinkOption.NOFOLLOW_LINKS));
     }
 
     /** The view that the still will show, of those whose frame is at hand. */
@@ -137,6 +173,6 @@ public record Handout(
 
     /** The name of one of its files, such as AS-2026-05-14-still.png, from what it is signed with. */
     public String fileName(String what, String ending) {
-        return options.signed().fileStem(lesson) + "-" + what + "." + ending;
+        return stem() + "-" + what + "." + ending;
     }
 }

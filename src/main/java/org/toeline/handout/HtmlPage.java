@@ -8,19 +8,22 @@ final class HtmlPage {
 
     /** Dark on light with contrasts above 7:1; on a wide window the text stands beside the still. */
     private static final String STYLE = """
-        body{font:18px/1.5 'DejaVu Sans',Verdana,sans-serif;color:#1a1a1a;background:#faf9f6;margin:0}
+        :root{color-scheme:light dark;--ink:#1a1a1a;--paper:#faf9f6;--soft:#4a4a4a;--plate:#fff;--rule:#0072b2}
+        @media (prefers-color-scheme:dark){:root{--ink:#f2f0ea;--paper:#17181a;--soft:#c4c1ba;--plate:#242629;--rule:#56b4e9}}
+        body{font:18px/1.5 'DejaVu Sans',Verdana,sans-serif;color:var(--ink);background:var(--paper);margin:0}
         main{max-width:72rem;margin:0 auto;padding:1rem}
-        h1{font-size:1.4rem;line-height:1.25;margin:.2rem 0 1rem}
+        h1{font-size:1.5rem;line-height:1.3;margin:.2rem 0 .5rem}
         h2{font-size:1.12rem;line-height:1.3;margin:1.3rem 0 .3rem}
         p{margin:.4rem 0;overflow-wrap:anywhere}
-        img{display:block;width:100%;height:auto;border-radius:6px}
-        .coach{padding:.1rem 1rem .5rem;margin-bottom:1rem;border-left:4px solid #0072b2;background:#fff}
+        h1,h2{overflow-wrap:anywhere}
+        .who,.small{color:var(--soft);font-size:.85rem;margin:0}
+        img{display:block;width:100%;height:auto;border-radius:6px;margin-top:.8rem;background:#faf9f6}
+        .coach{padding:.1rem 1rem .5rem;margin-bottom:1rem;border-left:4px solid var(--rule);background:var(--plate)}
         .coach h2{margin-top:.5rem}
-        .first p:last-child{font-size:1.2rem;line-height:1.4;font-weight:bold}
         @media (min-width:60rem){.top{display:grid;grid-template-columns:minmax(0,27rem) minmax(0,1fr);gap:0 2rem}
-        .beside section:first-child h2{margin-top:0}.below{columns:2;column-gap:2rem;margin-top:1rem}
+        .beside section:first-child h2{margin-top:.5rem}.below{columns:2;column-gap:2rem;margin-top:1rem}
         .below section{break-inside:avoid;padding-top:1px}}
-        @media print{body{font-size:11px;background:#fff}main{padding:0}.first p:last-child{font-size:13px}
+        @media print{:root{--ink:#000;--paper:#fff;--soft:#333;--plate:#fff}body{font-size:11px}main{padding:0}
         .top{display:grid;grid-template-columns:45% 1fr;gap:0 1rem}.below{columns:2}}
         """;
 
@@ -34,10 +37,11 @@ final class HtmlPage {
                 .append(escaped(page.title()))
                 .append("</title>\n<style>\n")
                 .append(STYLE)
-                .append("</style>\n</head>\n<body>\n<main>\n<h1>")
-                .append(escaped(page.title()))
-                .append("</h1>\n");
-        page.coach().ifPresent(c -> section(html, c));
+                .append("</style>\n</head>\n<body>\n<main>\n");
+        paragraph(html, "who", page.who());
+        html.append("<h1>").append(escaped(page.headline())).append("</h1>\n");
+        paragraph(html, "lead", page.lead());
+        paragraph(html, "small", page.small());
         html.append("<div class=\"top\">\n<img alt=\"")
                 .append(escaped(alternative))
                 .append("\" src=\"data:image/jpeg;base64,")
@@ -47,6 +51,16 @@ final class HtmlPage {
         html.append("</div>\n");
         sections(html, "below", page.below());
         return html.append("</main>\n</body>\n</html>\n").toString();
+    }
+
+    private static void paragraph(StringBuilder html, String part, String text) {
+        if (!text.isEmpty()) {
+            html.append("<p class=\"")
+                    .append(part)
+                    .append("\">")
+                    .append(escaped(text))
+                    .append("</p>\n");
+        }
     }
 
     private static void sections(StringBuilder html, String where, List<Page.Section> sections) {

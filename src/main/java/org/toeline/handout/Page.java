@@ -5,23 +5,41 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.advice.page.Part;
+import org.toeline.advice.page.PlayerWords;
+import org.toeline.posture.Doubt;
 import org.toeline.posture.Source;
 
 /**
- * What the player's page says, section by section; PDF and HTML lay out the same.
+ * What the player's page says, section by section; PDF and HTML lay out the same. Nothing is said twice.
  *
- * @param coach  the coach's own words, on top; empty when there are none
- * @param beside what stands beside the still: the one thing, why, and how to check it; without one, what was good and what
- *               could not be told
- * @param below  the rest
+ * @param title    what the document is called
+ * @param who      whose it is, with which club, and when
+ * @param headline the one thing to do, or that there is none
+ * @param lead     what is so and how sure it is
+ * @param small    the figures behind it; may be empty
+ * @param beside   what stands beside the still
+ * @param below    the rest
  */
-record Page(String title, Optional<Section> coach, List<Section> beside, List<Section> below) {
+record Page(
+        String title,
+        String who,
+        String headline,
+        String lead,
+        String small,
+        List<Section> beside,
+        List<Section> below) {
 
     Page {
+        title = Plain.line(title);
+        who = Plain.line(who);
         beside = List.copyOf(beside);
         below = List.copyOf(below);
     }
@@ -42,75 +60,155 @@ record Page(String title, Optional<Section> coach, List<Section> beside, List<Se
         }
     }
 
-    static Page of(Assessment assessment, Words words, String title, String coachsWords) {
-        List<Section> beside = new ArrayList<>();
-        Optional<Section> coach = Plain.line(coachsWords).isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Section(
-                        "coach",
-                        words.text("handout.coach"),
-                        Plain.text(coachsWords).lines().toList()));
+    /**
+     * With what became of it since an earlier lesson on top, and what is first now after it.
+     *
+     * @param next whether there is something to change now
+     */
+    Page compared(String said, boolean next, Words words) {
+        String now = next ? words.text("compare.next", headline) : headline + ".";
+        return new Page(title, who, said, now + " " + lead, small, beside, below);
+    }
+
+    static Page of(Assessment assessment, Words words, String who, String coachsWords, String contact) {
+        Draft draft = new Draft(assessment, words);
+        if (!Plain.line(coachsWords).isEmpty()) {
+            draft.beside.add(new Section(
+                    "coach",
+                    words.text("handout.coach"),
+                    Plain.text(coachsWords).lines().toList()));
+        }
         Optional<FirstThing> first = assessment.advice().first();
         if (first.isPresent()) {
-            first(first.get(), words, beside);
+            draft.first(first.get());
         } else {
-            beside.add(new Section(
-                    "first",
-                    words.nothing(assessment.advice()),
-                    List.of(words.text(assessment.advice().allInRange() ? "handout.keep" : "handout.keep.unsure"))));
+            draft.nothing();
         }
-        List<Section> below = new ArrayList<>();
-        List<Section> told = first.isPresent() ? below : beside;
-        told.add(new Section(
-                "good",
-                words.text("handout.good"),
-                List.of(named(assessment, words, Verdict.IN_RANGE)
-                        .map(list -> words.text("handout.good.lead", list))
-                        .orElse(words.text("handout.none.good")))));
-        told.add(new Section("untold", words.text("handout.untold"), untold(assessment, words)));
-        below.add(section("measured", words));
-        below.add(section("terms", words));
-        below.add(section("cautions", words));
-        return new Page(Plain.line(title), coach, beside, below);
+        draft.last();
+        if (!Plain.line(contact).isEmpty()) {
+            draft.below.add(new Section("contact", words.text("handout.contact"), List.of(contact)));
+        }
+        return draft.page(who);
     }
 
-    private static void first(FirstThing first, Words words, List<Section> sections) {
-        List<String> why = new ArrayList<>(List.of(words.why(first.finding().kind())));
-        words.mayFollow(first).ifPresent(why::add);
-        sections.add(new Section(
-                "first",
-                words.text("handout.first"),
-                List.of(words.sentence(first.finding()), words.instruction(first))));
-        sections.add(new Section("why", words.text("handout.why"), why));
-        sections.add(new Section(
-                "check",
-                words.text("handout.check"),
-                List.of(words.check(first.finding().kind()))));
-    }
+    /** A page being composed. */
+    private static final class Draft {
 
-    private static Section section(String part, Words words) {
-        return new Section(part, words.text("handout." + part + ".heading"), List.of(words.text("handout." + part)));
-    }
+        private final Assessment assessment;
+        private final Advice advice;
+        private final Words words;
+        private final PlayerWords player;
+        private final List<Section> beside = new ArrayList<>();
+        private final List<Section> below = new ArrayList<>();
+        private String headline = "";
+        private String lead = "";
+        private String small = "";
 
-    /** What is too close to call in one paragraph; what cannot be told by the reason. */
-    private static List<String> untold(Assessment assessment, Words words) {
-        List<String> text = new ArrayList<>();
-        named(assessment, words, Verdict.TOO_CLOSE).ifPresent(l -> text.add(words.text("handout.untold.too-close", l)));
-        Map<Source, List<String>> unseen = new LinkedHashMap<>();
-        assessment.advice().findings().stream()
-                .filter(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)))
-                .forEach(f -> unseen.computeIfAbsent(f.reading().dominatedBy(), s -> new ArrayList<>())
-                        .add(words.name(f.kind())));
-        unseen.forEach((source, names) ->
-                text.add(words.text("handout.untold.cannot-tell", words.list(names), words.unsure(source))));
-        return text.isEmpty() ? List.of(words.text("handout.none.untold")) : List.copyOf(text);
-    }
+        private Draft(Assessment assessment, Words words) {
+            this.assessment = assessment;
+            this.advice = assessment.advice();
+            this.words = words;
+            this.player = PlayerWords.of(words, assessment);
+        }
 
-    private static Optional<String> named(Assessment assessment, Words words, Verdict verdict) {
-        List<String> names = assessment.advice().findings().stream()
-                .filter(f -> f.verdict().equals(Optional.of(verdict)))
-                .map(f -> words.name(f.kind()))
-                .toList();
-        return names.isEmpty() ? Optional.empty() : Optional.of(words.list(names));
+        private Page page(String who) {
+            String title = words.text("handout.title");
+            return new Page(who.isEmpty() ? title : title + " – " + who, who, headline, lead, small, beside, below);
+        }
+
+        private void first(FirstThing first) {
+            Finding finding = first.finding();
+            headline = player.instruction(finding);
+            lead = player.fault(finding) + ". " + player.sure(finding) + ".";
+            small = player.small(finding);
+            List<String> why =
+                    new ArrayList<>(List.of(player.say(Part.WHY, finding), player.say(Part.FLIGHT, finding)));
+            List<String> follow =
+                    player.mayFollow(first).stream().map(player::fault).toList();
+            if (!follow.isEmpty()) {
+                why.add(words.text("handout.may-follow", String.join(". ", follow)));
+            }
+            section(beside, "why", why);
+            section(beside, "check", List.of(player.say(Part.CHECK, finding)));
+            section(beside, "drill", List.of(player.say(Part.DRILL, finding)));
+            section(beside, "feel", List.of(player.say(Part.FEEL, finding)));
+            List<String> next = player.nextTime().stream()
+                    .map(f -> player.fault(f) + ". " + player.instruction(f))
+                    .toList();
+            section(below, "next", next);
+            good(below);
+            untold(below);
+        }
+
+        private void nothing() {
+            headline = words.nothing(advice);
+            if (!advice.isJudged()) {
+                lead = words.unjudged(advice);
+                return;
+            }
+            lead = words.text(advice.allInRange() ? "handout.keep" : "handout.keep.unsure");
+            good(beside);
+            untold(beside);
+        }
+
+        private void last() {
+            section(below, "measured", List.of(words.text("handout.measured")));
+            section(below, "cautions", List.of(words.text("handout.cautions")));
+        }
+
+        private void section(List<Section> where, String part, List<String> paragraphs) {
+            if (!paragraphs.isEmpty()) {
+                where.add(new Section(part, words.text(heading(part)), paragraphs));
+            }
+        }
+
+        private static String heading(String part) {
+            return switch (part) {
+                case "measured", "cautions" -> "handout." + part + ".heading";
+                default -> "handout." + part;
+            };
+        }
+
+        private void good(List<Section> where) {
+            List<String> names = named(f -> f.verdict().equals(Optional.of(Verdict.IN_RANGE)));
+            section(
+                    where,
+                    "good",
+                    List.of(
+                            names.isEmpty()
+                                    ? words.text("handout.none.good")
+                                    : words.text("handout.good.lead", words.list(names))));
+        }
+
+        /** What is too close to call in one paragraph, what cannot be told by the reason, marks that do not fit. */
+        private void untold(List<Section> where) {
+            List<String> text = new ArrayList<>();
+            List<String> close = named(f -> f.verdict().equals(Optional.of(Verdict.TOO_CLOSE)));
+            if (!close.isEmpty()) {
+                text.add(Words.sentenceCase(words.text("handout.untold.too-close", words.list(close))));
+            }
+            Map<Source, List<String>> unseen = new LinkedHashMap<>();
+            advice.findings().stream()
+                    .filter(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)))
+                    .forEach(f -> unseen.computeIfAbsent(f.reading().dominatedBy(), s -> new ArrayList<>())
+                            .add(inSentence(f)));
+            unseen.forEach((source, names) -> text.add(Words.sentenceCase(
+                    words.text("handout.untold.cannot-tell", words.list(names), words.unsure(source)))));
+            assessment.posture().doubts().stream()
+                    .filter(Doubt::moves)
+                    .forEach(d -> text.add(words.doubt(d) + " " + words.text("handout.doubt")));
+            section(where, "untold", text);
+        }
+
+        private List<String> named(Predicate<Finding> which) {
+            return advice.findings().stream()
+                    .filter(which)
+                    .map(this::inSentence)
+                    .toList();
+        }
+
+        private String inSentence(Finding finding) {
+            return player.nameInSentence(finding.kind());
+        }
     }
 }

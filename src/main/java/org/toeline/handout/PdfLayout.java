@@ -7,7 +7,7 @@ import org.toeline.paint.Ink;
 import org.toeline.paint.TextBlock;
 
 /**
- * Where everything stands on one sheet of paper: the title over its full width, the still with what belongs beside it, the
+ * Where everything stands on one sheet of paper: whose it is and the one thing over its full width, the still with what belongs beside it, the
  * rest in two columns below. The largest type is taken with which all of it fits; before it gets small, the still is made
  * smaller. Points; y is measured down from the top edge.
  *
@@ -28,7 +28,10 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
 
     /** What a block is, for those who have the page read to them. */
     enum Role {
+        WHO,
         TITLE,
+        LEAD,
+        SMALL,
         HEADING,
         PARAGRAPH
     }
@@ -49,7 +52,7 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
         }
 
         boolean bold() {
-            return role != Role.PARAGRAPH;
+            return role == Role.TITLE || role == Role.HEADING;
         }
     }
 
@@ -86,8 +89,10 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
 
         PdfLayout lay(float share, float shape) {
             float full = paper.widthPt() - 2 * MARGIN;
-            float top = put(Role.TITLE, page.title(), TITLE, MARGIN, MARGIN, full) + 8;
-            top = page.coach().isEmpty() ? top : section(page.coach().get(), MARGIN, top, full) + 2;
+            float top = put(Role.WHO, page.who(), size, MARGIN, MARGIN, full) + 2;
+            top = put(Role.TITLE, page.headline(), TITLE, MARGIN, top, full) + 2;
+            top = put(Role.LEAD, page.lead(), size * 1.1f, MARGIN, top, full);
+            top = put(Role.SMALL, page.small(), size * 0.9f, MARGIN, top, full) + 8;
             float still = full * share;
             float besideX = MARGIN + still + GAP;
             float y = top - size * 0.3f;
@@ -143,7 +148,10 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
 
         /** Returns where the block ends. */
         private float put(Role role, String text, float type, float x, float top, float width) {
-            Font font = role == Role.PARAGRAPH ? Ink.plain(type) : Ink.bold(type);
+            if (text.isEmpty()) {
+                return top;
+            }
+            Font font = role == Role.TITLE || role == Role.HEADING ? Ink.bold(type) : Ink.plain(type);
             List<String> lines = TextBlock.of(text, font, width).lines();
             blocks.add(new Block(role, lines, type, x, top + type));
             return top + lines.size() * type * LEADING;

@@ -1,6 +1,8 @@
 package org.toeline.handout;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -8,6 +10,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.PDNumberTreeNode;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDParentTreeValue;
@@ -56,7 +59,7 @@ final class PdfTags {
     }
 
     /** To be called once, when all is written. */
-    void close(String language) {
+    void close(String language, String title) throws IOException {
         PDNumberTreeNode tree = new PDNumberTreeNode(PDParentTreeValue.class);
         tree.setNumbers(Map.of(0, new PDParentTreeValue(parents)));
         root.setParentTree(tree);
@@ -69,8 +72,22 @@ final class PdfTags {
         PDMarkInfo marked = new PDMarkInfo();
         marked.setMarked(true);
         catalog.setMarkInfo(marked);
+        catalog.setMetadata(new PDMetadata(document, new ByteArrayInputStream(accessible(title))));
         PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
         preferences.setDisplayDocTitle(true);
         catalog.setViewerPreferences(preferences);
+    }
+
+    /** Says that the page keeps PDF/UA-1 (ISO 14289-1, clause 5), and its title; nothing else. */
+    private static byte[] accessible(String title) {
+        return """
+            <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
+            <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+            <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"
+             xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+            <pdfuaid:part>1</pdfuaid:part>
+            <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
+            </rdf:Description></rdf:RDF></x:xmpmeta>
+            <?xpacket end="w"?>""".formatted(HtmlPage.escaped(title)).getBytes(StandardCharsets.UTF_8);
     }
 }

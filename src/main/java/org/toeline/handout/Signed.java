@@ -18,19 +18,37 @@ public enum Signed {
     /** Only when asked for. */
     FULL_NAME_AND_DATE;
 
+    private static final String LEFT_TO_RIGHT_MARK = "\u200E";
     private static final int MOST_INITIALS = 4;
     private static final int LONGEST_NAME = 60;
 
-    /** The line below the picture, with the date as the language writes it; empty for none. */
+    /** The line below the picture, with the date as the reader writes it; empty for none. */
     public String text(Lesson lesson, Words words) {
         String date = this == NOT
                 ? ""
                 : lesson.recorded()
                         .map(r -> r.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
-                                .withLocale(Locale.forLanguageTag(words.language()))))
+                                .withLocale(readers(words))))
                         .orElse("");
-        String who = who(lesson);
+        String who = leftToRightAround(who(lesson));
         return who.isEmpty() || date.isEmpty() ? who + date : who + " · " + date;
+    }
+
+    /** A name that is written from right to left turns nothing around that stands beside it. */
+    private static String leftToRightAround(String name) {
+        boolean turns = name.codePoints().anyMatch(c -> {
+            byte direction = Character.getDirectionality(c);
+            return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+                    || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
+        });
+        return turns ? LEFT_TO_RIGHT_MARK + name + LEFT_TO_RIGHT_MARK : name;
+    }
+
+    /** The reader's own form where the words are of the reader's language, else the words'. */
+    private static Locale readers(Words words) {
+        return words.locale().getLanguage().equals(words.language())
+                ? words.locale()
+                : Locale.forLanguageTag(words.language());
     }
 
     /**

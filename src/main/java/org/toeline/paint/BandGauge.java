@@ -8,6 +8,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Range;
 import org.toeline.advice.Verdict;
@@ -47,42 +48,64 @@ public final class BandGauge {
         below(g, finding, area);
     }
 
-    /**
-     * Paints the gauge of one thing alone, higher than wide: the name, the band, the figure with its verdict's mark, and
-     * what is recommended, below each other.
-     */
-    public void paintSmall(Graphics2D g, Finding finding, Rectangle2D area) {
-        double height = area.getHeight();
-        double width = area.getWidth();
-        String name = words.name(finding.kind());
+    /** What stands at the two ends of a gauge and whether its lower end is on the right, as the picture beside it runs. */
+    public record Ends(String low, String high, boolean turned) {}
+
+    /** Paints the gauge of one thing below its picture: name and figure, the band, and what its two ends mean. */
+    public void paintBelow(Graphics2D g, Finding finding, String name, Ends ends, Rectangle2D area) {
+        double type = area.getHeight() * 0.19;
+        double baseline = area.getY() + type;
+        String shown = shown(finding);
+        Font figure = Ink.bold(type);
+        double left = area.getMaxX() - Ink.width(shown, figure);
         Ink.text(
                 g,
                 name,
-                Ink.fitting(name, Ink.bold(height * 0.18), width),
+                Ink.fitting(name, Ink.bold(type), left - area.getX() - type * 2),
                 Ink.TEXT,
                 area.getX(),
-                area.getY() + height * 0.16);
+                baseline);
+        Ink.text(g, shown, figure, Ink.TEXT, left, baseline);
+        Ink.verdictMark(g, finding.verdict(), left - type * 0.7, baseline - type * 0.36, type * 0.36);
         scale(
                 g,
                 finding,
                 Extent.of(finding),
-                new Rectangle2D.Double(area.getX(), area.getY() + height * 0.26, width, height * 0.26));
-        String shown = shown(finding);
-        double radius = height * 0.075;
-        Font font = Ink.fitting(shown, Ink.bold(height * 0.22), width - radius * 3.4);
-        double baseline = area.getY() + height * 0.76;
-        Ink.verdictMark(g, finding.verdict(), area.getX() + radius * 1.3, baseline - radius, radius);
-        Ink.text(g, shown, font, Ink.TEXT, area.getX() + radius * 3.4, baseline);
+                new Rectangle2D.Double(
+                        area.getX(), area.getY() + area.getHeight() * 0.32, area.getWidth(), area.getHeight() * 0.32),
+                ends.turned);
+        Font plain = Ink.plain(type * 0.92);
+        double below = area.getMaxY() - type * 0.2;
+        String one = "◂ " + (ends.turned ? ends.high : ends.low);
+        String other = (ends.turned ? ends.low : ends.high) + " ▸";
+        double right = area.getMaxX() - Ink.width(other, plain);
+        Ink.text(g, one, plain, Ink.TEXT, area.getX(), below);
+        Ink.text(g, other, plain, Ink.TEXT, right, below);
+        double from = area.getX() + Ink.width(one, plain) + type;
         finding.range().ifPresent(range -> {
             String text = words.recommendedShort(range);
-            Ink.text(
-                    g,
-                    text,
-                    Ink.fitting(text, Ink.plain(height * 0.165), width),
-                    Ink.GREY,
-                    area.getX(),
-                    area.getY() + height * 0.97);
+            Font fits = Ink.fitting(text, plain, right - type - from);
+            Ink.text(g, text, fits, Ink.GREY, (from + right - type) / 2 - Ink.width(text, fits) / 2, below);
         });
+    }
+
+    /** Paints a line of a list: a number, the name, the figure with its mark. */
+    public void paintNumbered(Graphics2D g, int number, String name, Finding finding, Rectangle2D area) {
+        double type = area.getHeight() * 0.62;
+        double baseline = area.getY() + area.getHeight() * 0.7;
+        StillOverlay.badge(g, Integer.toString(number), area.getX() + 24, area.getCenterY());
+        String shown = shown(finding);
+        Font bold = Ink.bold(type);
+        double left = area.getMaxX() - Ink.width(shown, bold);
+        Ink.text(g, shown, bold, Ink.TEXT, left, baseline);
+        Ink.verdictMark(g, finding.verdict(), left - type * 0.8, baseline - type * 0.36, type * 0.36);
+        Ink.text(
+                g,
+                name,
+                Ink.fitting(name, Ink.plain(type), left - area.getX() - 110),
+                Ink.TEXT,
+                area.getX() + 66,
+                baseline);
     }
 
     /** The figure with its interval, or that none can be told. */
@@ -109,10 +132,9 @@ public final class BandGauge {
     public record Row(String label, Finding finding) {}
 
     /** Paints findings of one reading below each other on one scale, each with its label and figure; at least one. */
-    public void paintRows(Graphics2D g, List<Row> rows, Rectangle2D area) {
+    public void paintRows(Graphics2D g, String name, List<Row> rows, Rectangle2D area) {
         double title = area.getHeight() / (1 + 1.37 * rows.size());
         double row = (area.getHeight() - title) / rows.size();
-        String name = words.name(rows.get(0).finding().kind());
         Ink.text(
                 g,
                 name,
@@ -162,33 +184,39 @@ public final class BandGauge {
     }
 
     private static void scale(Graphics2D g, Finding finding, Extent extent, Rectangle2D area) {
+        scale(g, finding, extent, area, false);
+    }
+
+    private static void scale(Graphics2D g, Finding finding, Extent extent, Rectangle2D area, boolean turned) {
         Reading reading = finding.reading();
         double margin = (extent.high - extent.low) * MARGIN_SHARE;
         double from = extent.low - margin;
         double perUnit = area.getWidth() / (extent.high - extent.low + 2 * margin);
+        DoubleUnaryOperator x =
+                value -> turned ? area.getMaxX() - (value - from) * perUnit : area.getX() + (value - from) * perUnit;
         double middle = area.getCenterY();
         double thick = area.getHeight();
         g.setColor(Ink.RULE);
         g.fill(new Rectangle2D.Double(area.getX(), middle - thick * 0.03, area.getWidth(), thick * 0.06));
-        finding.range().ifPresent(range -> band(g, range, area, from, perUnit));
-        double x = area.getX() + (reading.value() - from) * perUnit;
-        double x1 = area.getX() + (reading.low() - from) * perUnit;
-        double x2 = area.getX() + (reading.high() - from) * perUnit;
+        finding.range().ifPresent(range -> band(g, range, area, x));
+        double x1 = x.applyAsDouble(reading.low());
+        double x2 = x.applyAsDouble(reading.high());
         g.setColor(Ink.color(finding.verdict()));
         g.setStroke(new BasicStroke((float) (thick * 0.10)));
         g.draw(new Line2D.Double(x1, middle, x2, middle));
         g.draw(new Line2D.Double(x1, middle - thick * 0.2, x1, middle + thick * 0.2));
         g.draw(new Line2D.Double(x2, middle - thick * 0.2, x2, middle + thick * 0.2));
-        Ink.verdictMark(g, finding.verdict(), x, middle, thick * 0.30);
+        Ink.verdictMark(g, finding.verdict(), x.applyAsDouble(reading.value()), middle, thick * 0.30);
     }
 
-    private static void band(Graphics2D g, Range range, Rectangle2D area, double from, double perUnit) {
-        double x = area.getX() + (range.low() - from) * perUnit;
-        double width = (range.high() - range.low()) * perUnit;
+    private static void band(Graphics2D g, Range range, Rectangle2D area, DoubleUnaryOperator x) {
+        double a = x.applyAsDouble(range.low());
+        double b = x.applyAsDouble(range.high());
         double thick = area.getHeight();
         g.setColor(BAND);
-        g.fill(new RoundRectangle2D.Double(x, area.getY() + thick * 0.1, width, thick * 0.8, thick * 0.2, thick * 0.2));
-        double aim = area.getX() + (range.aim() - from) * perUnit;
+        g.fill(new RoundRectangle2D.Double(
+                Math.min(a, b), area.getY() + thick * 0.1, Math.abs(b - a), thick * 0.8, thick * 0.2, thick * 0.2));
+        double aim = x.applyAsDouble(range.aim());
         g.setColor(Ink.TEXT);
         g.fill(new Rectangle2D.Double(aim - thick * 0.03, area.getY() - thick * 0.02, thick * 0.06, thick * 1.04));
     }

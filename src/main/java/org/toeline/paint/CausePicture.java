@@ -160,7 +160,7 @@ public final class CausePicture implements Drawing {
                         .append(" → ")
                         .append(words.name(e.effect()))
                         .append(": ")
-                        .append(words.step(e))
+                        .append(words.step(e, graph.out(e.cause())))
                         .append(' ')
                         .append(words.grounds(e))
                         .append(' '));

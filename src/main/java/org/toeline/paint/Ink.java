@@ -92,6 +92,11 @@ public final class Ink {
         }
     }
 
+    /** A line of dark text from the left edge, its baseline so far down. */
+    public static void line(Graphics2D g, String text, Font font, double baseline) {
+        text(g, text, font, TEXT, 0, baseline);
+    }
+
     static Shape outline(String text, Font font, double x, double y) {
         return AffineTransform.getTranslateInstance(x, y).createTransformedShape(drawn(text, font).outline);
     }
@@ -105,7 +110,7 @@ public final class Ink {
         Wanted wanted = new Wanted(text, font.getFontName(), font.getSize2D());
         synchronized (LAID_OUT) {
             return LAID_OUT.computeIfAbsent(wanted, w -> {
-                TextLayout layout = new TextLayout(text, font, CONTEXT);
+                TextLayout layout = new TextLayout(Script.of(text, font).getIterator(), CONTEXT);
                 return new Drawn(layout.getOutline(new AffineTransform()), layout.getAdvance());
             });
         }

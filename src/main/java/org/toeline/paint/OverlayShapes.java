@@ -134,6 +134,9 @@ public final class OverlayShapes {
     }
 
     private static final double TARGET_REACH_M = 0.9;
+    /** The same in the close view. */
+    private static final double TEE_REACH_M = 0.12;
+
     private static final double PAST_M = 0.10;
     /** How far an upright reaches beside the shaft. */
     private static final double SHAFT_REACH_M = 0.9;
@@ -190,6 +193,11 @@ public final class OverlayShapes {
         WorldPoint ball = posture.ball();
         double underside = ball.u() - GolfBall.LEAST_DIAMETER_M / 2;
         double beside = ball.t() + 0.035;
+        drafts.line(
+                Kind.TARGET,
+                Optional.empty(),
+                new WorldPoint(-TEE_REACH_M, ball.h(), 0),
+                new WorldPoint(TEE_REACH_M, ball.h(), 0));
         if (underside > 0) {
             drafts.line(
                     Kind.TEE,

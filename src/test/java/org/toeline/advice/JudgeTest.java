@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.toeline.mark.Club;
 import org.toeline.posture.Source;
@@ -168,7 +169,8 @@ class JudgeTest {
                                         reading(ReadingKind.SHOULDER_TILT, 22, 1)),
                                 Club.DRIVER)
                         .mayFollow())
-                .containsExactly(ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDER_TILT);
+                .as("that closed shoulders tilt more is not shown")
+                .containsExactly(ReadingKind.SHOULDERS_TO_FEET);
     }
 
     private static FirstThing first(List<Reading> readings, Club club) {
@@ -177,7 +179,7 @@ class JudgeTest {
                 .orElseThrow();
     }
 
-    /** The picture of the chain leaves out what a longer way says too, and puts effects after their causes. */
+    /** The picture of the chain has one box a thing, leaves out what a longer way says too, and puts effects after causes. */
     @Test
     void drawsUpTheChain() {
         Advice advice = Judge.advise(
@@ -194,20 +196,14 @@ class JudgeTest {
         assertThat(graph.nodes())
                 .extracting(CauseGraph.Node::kind)
                 .containsExactly(
-                        ReadingKind.BALL_TO_LEAD_SHOULDER,
-                        ReadingKind.SHOULDERS_TO_FEET,
-                        ReadingKind.SHOULDERS_TO_TARGET,
-                        ReadingKind.SHOULDER_TILT);
-        assertThat(graph.nodes()).extracting(CauseGraph.Node::step).containsExactly(0, 1, 2, 3);
+                        ReadingKind.BALL_TO_LEAD_SHOULDER, ReadingKind.SHOULDERS_TO_FEET, ReadingKind.SHOULDER_TILT);
+        assertThat(graph.nodes()).extracting(CauseGraph.Node::step).containsExactly(0, 1, 2);
         assertThat(graph.nodes())
                 .extracting(CauseGraph.Node::role)
-                .containsExactly(
-                        CauseGraph.Role.FIRST,
-                        CauseGraph.Role.MAY_FOLLOW,
-                        CauseGraph.Role.MAY_FOLLOW,
-                        CauseGraph.Role.BESIDE);
-        assertThat(graph.edges()).hasSize(3).allSatisfy(e -> {
-            assertThat(Words.english().step(e)).isNotBlank();
+                .containsExactly(CauseGraph.Role.FIRST, CauseGraph.Role.MAY_FOLLOW, CauseGraph.Role.BESIDE);
+        assertThat(graph.edges()).hasSize(2).allSatisfy(e -> {
+            assertThat(Topic.of(e.cause())).isNotEqualTo(Topic.of(e.effect()));
+            assertThat(Words.english().step(e, graph.out(e.cause()))).isNotBlank();
             assertThat(Words.english().grounds(e)).isNotBlank();
         });
         assertThat(Words.english().grounds(graph.edges().get(0))).contains("Kim et al. 2018");
@@ -219,7 +215,10 @@ class JudgeTest {
         for (java.util.Locale locale : Words.languages()) {
             Words words = Words.of(locale, LengthUnit.CENTIMETRE);
             for (CauseChain.Link link : CauseChain.shipped().links()) {
-                assertThat(words.step(link)).isNotBlank();
+                if (Topic.of(link.cause()) != Topic.of(link.effect())) {
+                    assertThat(words.step(link, link.when())).isNotBlank();
+                    assertThat(words.step(link, Optional.of(Verdict.OUT_LOW))).isNotBlank();
+                }
                 assertThat(words.grounds(link))
                         .as(link.toString())
                         .matches(g -> link.grounds() != CauseChain.Grounds.PUBLISHED || g.contains(link.source()));

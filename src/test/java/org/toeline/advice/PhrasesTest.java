@@ -36,42 +36,50 @@ class PhrasesTest {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    /** No phrase is missing, none is left over, and each is filled in with the same. */
+    /** No phrase is missing, none is left over, and each number is filled in with the same. */
     @Test
     void germanHasEveryPhraseEnglishHas() throws Exception {
-        Properties english = bundle("words.properties");
-        Properties german = bundle("words_de.properties");
-        assertThat(german.stringPropertyNames()).containsExactlyInAnyOrderElementsOf(english.stringPropertyNames());
-        for (String key : english.stringPropertyNames()) {
-            if (!key.equals("list.further")) {
-                assertThat(places(german.getProperty(key))).as(key).isEqualTo(places(english.getProperty(key)));
+        for (String bundle : List.of("words", "page")) {
+            Properties english = bundle(bundle + ".properties");
+            Properties german = bundle(bundle + "_de.properties");
+            assertThat(phrases(german)).containsExactlyInAnyOrderElementsOf(phrases(english));
+            for (String key : phrases(english)) {
+                if (!key.equals("list.further")) {
+                    assertThat(places(german.getProperty(key))).as(key).isEqualTo(places(english.getProperty(key)));
+                }
             }
         }
+    }
+
+    /** All but the words for a player's sides, of which a language needs as many forms as it has. */
+    private static Set<String> phrases(Properties bundle) {
+        return bundle.stringPropertyNames().stream()
+                .filter(k -> !k.startsWith("slot."))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @Test
     void ownPhrasesTakeThePlaceOfShippedOnes() {
         Phrases own = Phrases.NONE
-                .with("en", "why.knee-flex", "Loose knees turn.")
-                .with("de", "why.knee-flex", "Knie locker.");
+                .with("en", "why.knee.out-low", "Loose knees turn.")
+                .with("de", "why.knee.out-low", "Knie locker.");
         Words english = Words.english().with(own);
-        assertThat(english.why(org.toeline.reading.ReadingKind.KNEE_FLEX)).isEqualTo("Loose knees turn.");
-        assertThat(Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE)
-                        .with(own)
-                        .why(org.toeline.reading.ReadingKind.KNEE_FLEX))
+        assertThat(english.text("why.knee.out-low")).isEqualTo("Loose knees turn.");
+        assertThat(Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE).with(own).text("why.knee.out-low"))
                 .isEqualTo("Knie locker.");
-        assertThat(english.with(own.without("en", "why.knee-flex")).why(org.toeline.reading.ReadingKind.KNEE_FLEX))
-                .isEqualTo("Soft knees let the hips turn.");
+        assertThat(english.with(own.without("en", "why.knee.out-low")).text("why.knee.out-low"))
+                .isEqualTo("A straight knee keeps your hips from turning freely.");
         assertThat(Phrases.replaceable())
-                .contains("why.knee-flex", "do.knee-flex.out-low", "handout.title")
+                .contains("why.knee.out-low", "do.knee.out-low", "handout.title")
                 .doesNotContain("finding.too-close", "figure", "handout.cautions", "verdict.cannot-tell");
     }
 
     @Test
     void whatIsWrittenIsReadAgainWithWhatNobodyKnows() throws Exception {
         Phrases own = new Phrases(
-                java.util.Map.of("en", java.util.Map.of("why.knee-flex", "“Loose” <knees>")),
+                java.util.Map.of("en", java.util.Map.of("why.knee.out-low", "“Loose” <knees>")),
                 List.of("Well done.", "Gut gemacht."),
+                "C. Coach, coach@example.org",
                 "{\"later\":{\"x\":1}}");
         Phrases.Read read = Phrases.read(own.written(), "phrases.json");
         assertThat(read.said()).isEmpty();
@@ -83,8 +91,8 @@ class PhrasesTest {
     void whatOfItCannotBeUsedIsSaid() throws Exception {
         Phrases.Read read = Phrases.read("""
             {"format": "toeline-phrases", "version": 1, "phrases": {"en": {
-             "why.knee-flex": "Loose knees turn.", "why.side-bend": 7, "finding.too-close": "Surely too far.",
-             "no.such": "x", "check.feet": "uses {3}", "do.knee-flex.out-low": " "}}}\
+             "why.knee.out-low": "Loose knees turn.", "why.side-bend": 7, "finding.too-close": "Surely too far.",
+             "no.such": "x", "check.feet": "uses {3}", "do.knee.out-low": " "}}}\
             """.getBytes(StandardCharsets.UTF_8), "own.json");
         assertThat(read.said())
                 .hasSize(5)
@@ -92,9 +100,9 @@ class PhrasesTest {
                 .anyMatch(s -> s.contains("no.such"))
                 .anyMatch(s -> s.contains("finding.too-close"));
         Words words = Words.english().with(read.phrases());
-        assertThat(words.text("why.knee-flex")).isEqualTo("Loose knees turn.");
+        assertThat(words.text("why.knee.out-low")).isEqualTo("Loose knees turn.");
         assertThat(words.text("finding.too-close")).startsWith("{0}. Too close to call");
-        assertThat(words.text("check.feet")).startsWith("Lay a rod");
+        assertThat(words.text("check.feet")).startsWith("Lay a club");
         assertThat(Phrases.read(read.phrases().written(), "own.json").phrases())
                 .as("left alone")
                 .isEqualTo(read.phrases());
@@ -102,7 +110,8 @@ class PhrasesTest {
 
     @Test
     void aDocumentThatIsNoneIsRefusedWithAClause() {
-        String whole = new String(Phrases.NONE.with("en", "why.knee-flex", "x").written(), StandardCharsets.UTF_8);
+        String whole =
+                new String(Phrases.NONE.with("en", "why.knee.out-low", "x").written(), StandardCharsets.UTF_8);
         for (String broken : List.of(
                 "",
                 "{",

@@ -12,7 +12,9 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.toeline.advice.page.PlayerWords;
 import org.toeline.mark.Club;
+import org.toeline.mark.Handedness;
 import org.toeline.posture.Source;
 import org.toeline.reading.Normal;
 import org.toeline.reading.Reading;
@@ -92,12 +94,15 @@ class WordsPropertyTest {
         assertThat(TOO.stream().anyMatch(sentence.replace("\u00a0", " ")::contains))
                 .as(sentence)
                 .isEqualTo(out);
+        PlayerWords player = new PlayerWords(
+                said.words(),
+                Handedness.LEFT,
+                Club.DRIVER,
+                new Advice(List.of(finding), Optional.empty(), Optional.empty()));
         if (out) {
-            String instruction = said.words().instruction(new FirstThing(finding, List.of()));
-            assertThat(instruction).isNotBlank().doesNotContain("{");
+            assertThat(player.instruction(finding)).isNotBlank().doesNotContain("{");
         } else {
-            assertThatThrownBy(() -> said.words().instruction(new FirstThing(finding, List.of())))
-                    .isInstanceOf(IllegalStateException.class);
+            assertThatThrownBy(() -> player.instruction(finding)).isInstanceOf(IllegalStateException.class);
             assertThatThrownBy(() -> said.words().fault(finding)).isInstanceOf(IllegalStateException.class);
         }
     }

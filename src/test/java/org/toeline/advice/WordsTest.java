@@ -29,16 +29,13 @@ class WordsTest {
         return Finding.judged(reading, RangeBook.shipped().range(kind, Club.DRIVER));
     }
 
-    /** Reference: 1.96 × 0.66 cm = 1.29 cm, rounded up to 1.3; 12.1 cm less the aim is three balls of 4.27 cm. */
+    /** Reference: 1.96 × 0.66 cm = 1.29 cm, rounded up to 1.3. */
     @Test
-    void saysWhatToChangeInBallsWidths() {
+    void saysTheFigureAndWhatMayFollow() {
         Finding out = finding(ReadingKind.BALL_TO_LEAD_SHOULDER, 12.1, 0.66);
         assertThat(words.figure(out.reading())).isEqualTo("+12.1 ± 1.3\u00a0cm");
-        assertThat(words.instruction(new FirstThing(out, List.of())))
-                .isEqualTo("Move the ball back, away from the target, by about three balls’ widths, until it lies under"
-                        + " the lead shoulder, then look again.");
         assertThat(words.mayFollow(new FirstThing(out, List.of(ReadingKind.SHOULDERS_TO_FEET))))
-                .contains("Shoulders against feet may follow from it.");
+                .contains("Shoulders and feet may follow from it.");
     }
 
     /** Reference: 12.1 cm / 2.54 = 4.8 in, 1.3 cm = 0.51 in. */
@@ -74,7 +71,6 @@ class WordsTest {
         }
         for (ReadingKind kind : ReadingKind.values()) {
             assertThat(words.name(kind)).isNotBlank();
-            assertThat(words.why(kind) + words.check(kind)).isNotBlank();
             for (Verdict verdict : List.of(Verdict.OUT_LOW, Verdict.OUT_HIGH)) {
                 Range range = new Range(kind, java.util.Set.of(Club.DRIVER), -1, 1, 0, Provenance.COACHS_OWN, "", "");
                 double value = verdict == Verdict.OUT_LOW ? -2 : 2;
@@ -82,7 +78,6 @@ class WordsTest {
                         new Reading(kind, value, new Normal(value, 0.1), Source.MARKS),
                         Optional.of(range),
                         Optional.of(verdict));
-                assertThat(words.instruction(new FirstThing(out, List.of()))).doesNotContain("{");
                 assertThat(words.sentence(out)).startsWith(words.fault(out)).doesNotContain("{");
             }
         }

@@ -88,6 +88,13 @@ class ContradictoryLessonTest {
         Path still = dir.resolve("still.png");
         assertThat(run("still", turned.toString(), "--out", still.toString())).isEqualTo(2);
         assertThat(still).doesNotExist();
+        assertThat(run("still", SAMPLE.toString(), "--before", turned.toString(), "--out", still.toString()))
+                .isEqualTo(2);
+        assertThat(run("handout", SAMPLE.toString(), "--before", turned.toString(), "--out", page.toString()))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("turned.lesson.json").contains("nothing to hand over");
+        assertThat(page).doesNotExist();
+        assertThat(still).doesNotExist();
         assertThat(run("changes", SAMPLE.toString(), turned.toString())).isEqualTo(2);
         assertThat(err.toString()).contains("nothing to compare");
         assertThat(StatedFindings.of(LessonDocument.read(turned))).isEmpty();

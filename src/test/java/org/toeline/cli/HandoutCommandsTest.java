@@ -3,6 +3,7 @@ package org.toeline.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -94,6 +95,7 @@ class HandoutCommandsTest {
             {"--paper", "a5"},
             {"--coach", "x".repeat(801)},
             {"--sign", "face"},
+            {"--contact", "x".repeat(161)},
             {"--language", "!"}
         }) {
             assertThat(run("handout", BEFORE, "--out", folder, wrong[0], wrong[1]))
@@ -104,7 +106,7 @@ class HandoutCommandsTest {
         ObjectNode lesson =
                 (ObjectNode) new ObjectMapper().readTree(Path.of(BEFORE).toFile());
         lesson.path("views")
-                .forEach(v -> ((com.fasterxml.jackson.databind.node.ArrayNode) v.path("marks"))
+                .forEach(v -> ((ArrayNode) v.path("marks"))
                         .removeIf(m -> m.path("landmark").asText().equals("head-centre")));
         copyClips(BEFORE, folder);
         Path headless = folder.resolve("headless.lesson.json");
@@ -118,6 +120,119 @@ class HandoutCommandsTest {
         assertThat(folder.resolve("x.png")).doesNotExist();
         assertThat(run("still", headless, "--out", folder.resolve("x.png"), "--cover", "face-on:577,136,60,70"))
                 .isZero();
+    }
+
+    /** Two players of the same initials on one day: nothing is replaced unasked. */
+    @Test
+    void nobodysHandoutIsReplacedUnasked() throws Exception {
+        assertThat(run("handout", BEFORE, "--out", folder)).isZero();
+        byte[] first = Files.readAllBytes(folder.resolve("AS-2026-05-14-still.png"));
+        Path other = Files.writeString(
+                folder.resolve("other.lesson.json"), anywhere(BEFORE).replace("A. Sample", "Anton Simple"));
+        assertThat(run("handout", other, "--out", folder, "--whole-set")).isZero();
+        assertThat(out.toString()).contains("AS-2026-05-14-2-still.png");
+        assertThat(folder.resolve("AS-2026-05-14-2-page.pdf")).exists();
+        assertThat(Files.readAllBytes(folder.resolve("AS-2026-05-14-still.png")))
+                .isEqualTo(first);
+        Path still = folder.resolve("AS-2026-05-14-still.png");
+        assertThat(run("still", other, "--whole-set", "--out", still)).isEqualTo(2);
+        assertThat(err.toString()).contains("still.png").contains("--replace").hasLineCount(1);
+        assertThat(Files.readAllBytes(still)).isEqualTo(first);
+        assertThat(run("still", other, "--whole-set", "--out", still, "--replace"))
+                .isZero();
+        assertThat(Files.readAllBytes(still)).isNotEqualTo(first);
+    }
+
+    /** A cover that would hide nothing is refused: for a view that is not shown, or outside the picture. */
+    @Test
+    void aCoverThatHidesNothingIsRefused() {
+        Path still = folder.resolve("x.png");
+        for (String cover : new String[] {"down-the-line:500,200,60,70", "face-on:5000,136,60,70"}) {
+            assertThat(run("still", BEFORE, "--view", "face-on", "--out", still, "--cover", cover))
+                    .as(cover)
+                    .isEqualTo(2);
+            assertThat(err.toString()).as(cover).contains("cover").hasLineCount(1);
+            assertThat(still).doesNotExist();
+        }
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsSaidByItsName() throws Exception {
+        Path file = Files.writeString(folder.resolve("no-folder"), "x");
+        assertThat(run("handout", BEFORE, "--out", file)).isEqualTo(2);
+        assertThat(err.toString())
+                .contains(file.toString())
+                .doesNotContain(".part")
+                .hasLineCount(1);
+    }
+
+    /** Nothing marked, or nothing that the pictures show: there is no page of it, and no reason to praise. */
+    @Test
+    void whereNothingIsJudgedThereIsNoPage() throws Exception {
+        for (String kept : new String[] {"none", "lead-toe"}) {
+            ObjectNode lesson = (ObjectNode) new ObjectMapper().readTree(anywhere(BEFORE));
+            lesson.path("views").forEach(v -> {
+                ((ObjectNode) v).remove("ball");
+                ((ArrayNode) v.path("marks"))
+                        .removeIf(m -> !m.path("landmark").asText().equals(kept));
+            });
+            Path bare = folder.resolve("bare.lesson.json");
+            new ObjectMapper().writeValue(bare.toFile(), lesson);
+            Path page = folder.resolve("page-" + kept);
+            assertThat(run("handout", bare, "--out", page)).as(kept).isEqualTo(2);
+            assertThat(err.toString())
+                    .contains("bare.lesson.json")
+                    .contains("nothing was measured that could be judged")
+                    .hasLineCount(1);
+            assertThat(page).doesNotExist();
+        }
+    }
+
+    /** Before and after are one player's, of one hand and one kind of club, in that order. */
+    @Test
+    void beforeAndAfterAreOfOneThing() throws Exception {
+        Path later = folder.resolve("later.lesson.json");
+        for (String[] change : new String[][] {
+            {"A. Sample", "Somebody Else", "two players"},
+            {"\"club\": \"driver\"", "\"club\": \"wedge\"", "kind of club"},
+            {"2026-06-11", "2025-06-11", "exchange them"}
+        }) {
+            String text = anywhere(AFTER);
+            assertThat(text).contains(change[0]);
+            Files.writeString(later, text.replace(change[0], change[1]));
+            for (String command : new String[] {"still", "handout"}) {
+                Path made = folder.resolve("both-" + command);
+                assertThat(run(command, later, "--before", BEFORE, "--out", made))
+                        .as(command + " " + change[2])
+                        .isEqualTo(2);
+                assertThat(err.toString()).contains(change[2]).hasLineCount(1);
+                assertThat(made).doesNotExist();
+            }
+        }
+        assertThat(run("still", "sample-media/left-handed/left-handed.lesson.json", "--before", BEFORE, "--out", later))
+                .isEqualTo(2);
+    }
+
+    /** What became of it stands on top, praise first, and the coach's contact at the end. */
+    @Test
+    void beforeAndAfterIsAPageToo() throws Exception {
+        assertThat(run(
+                        "handout",
+                        AFTER,
+                        "--before",
+                        BEFORE,
+                        "--out",
+                        folder,
+                        "--contact",
+                        "C. Coach, coach@example.org"))
+                .isZero();
+        String html = Files.readString(folder.resolve("AS-2026-06-11-before-after.html"), StandardCharsets.UTF_8);
+        assertThat(html)
+                .contains("<h1>Well done: the ball now lies under your left shoulder.</h1>")
+                .contains("<p class=\"lead\">Nothing is surely out of range. ")
+                .contains("coach@example.org");
+        assertThat(folder.resolve("AS-2026-06-11-before-after.pdf")).exists();
+        assertThat(folder.resolve("AS-2026-06-11-before-after.png")).exists();
     }
 
     /** One that cannot be made is said, and the rest are made. */
@@ -153,6 +268,12 @@ class HandoutCommandsTest {
                             "AS-2026-06-11-lesson3-page.pdf",
                             "AS-2026-06-11-lesson3-page.html");
         }
+        assertThat(run("ledger", "handouts", "--ledger", ledger, "--lesson", "3", "--before", "2", "--out", made))
+                .isZero();
+        assertThat(made.resolve("AS-2026-06-11-lesson3-2-before-after.pdf")).exists();
+        assertThat(run("ledger", "handouts", "--ledger", ledger, "--lesson", "2", "--before", "3", "--out", made))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("exchange them");
         assertThat(run("ledger", "handouts", "--ledger", ledger, "--lesson", "7", "--out", made))
                 .isEqualTo(2);
         assertThat(err.toString()).contains("lesson 7").contains("no such lesson");

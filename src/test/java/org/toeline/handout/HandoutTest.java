@@ -127,6 +127,24 @@ class HandoutTest {
                 .contains("these pictures cannot tell.");
         assertThat(html(lesson, assessment, new Advice(List.of(), Optional.empty(), Optional.empty())))
                 .doesNotContain("Nothing to change");
+        Advice untold = new Advice(
+                assessment.advice().findings().stream()
+                        .filter(f -> f.verdict().equals(Optional.of(Verdict.CANNOT_TELL)))
+                        .toList(),
+                Optional.empty(),
+                Optional.empty());
+        assertThat(html(lesson, assessment, untold))
+                .contains("Nothing was measured that could be judged", "do not show what was marked well enough")
+                .doesNotContain("What was good", "were not marked");
+        Advice withoutRange = new Advice(
+                sure.stream()
+                        .map(f -> new Finding(f.reading(), Optional.empty(), Optional.empty()))
+                        .toList(),
+                Optional.empty(),
+                Optional.empty());
+        assertThat(html(lesson, assessment, withoutRange))
+                .contains("Nothing was measured that could be judged", "For this club nothing is recommended")
+                .doesNotContain("were not marked");
         assertThat(html(lesson, assessment, new Advice(sure, Optional.empty(), Optional.empty())))
                 .contains("Nothing to change");
     }

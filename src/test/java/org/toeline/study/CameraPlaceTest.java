@@ -69,7 +69,7 @@ class CameraPlaceTest {
                         Optional.of(new CameraMove(
                                 View.FACE_ON, 0.6, -0.4, ReadingKind.BALL_TO_LEAD_SHOULDER, 0.018, 0.014)))))
                 .isEqualTo("Stand it 60 cm closer in and 40 cm away from the target, "
-                        + "and “Ball against lead shoulder” would be known to ± 1.4 cm instead of ± 1.8 cm.");
+                        + "and “Ball and lead shoulder” would be known to ± 1.4 cm instead of ± 1.8 cm.");
         assertThat(words.move(View.FACE_ON, Optional.empty()))
                 .isEqualTo("No better place for it would tell noticeably more.");
     }

@@ -17,6 +17,11 @@ public final class Scenes {
         return new RandomScene(seed, SceneKind.BOTH_AND_RODS).sheet;
     }
 
+    /** The marks of a scene of one of the kinds, in turn: with and without rods, one view or both, one take or two. */
+    public static MarkSheet any(int kind, long seed) {
+        return new RandomScene(seed, SceneKind.values()[kind % SceneKind.values().length]).sheet;
+    }
+
     /** Two takes, and lenses with stated distortion; the marks need not fit it. */
     public static MarkSheet separateTakesWithBentLens(long seed) {
         MarkSheet sheet = new RandomScene(seed, SceneKind.SEPARATE_TAKES).sheet;

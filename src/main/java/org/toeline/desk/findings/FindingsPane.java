@@ -21,6 +21,7 @@ import org.toeline.advice.FirstThing;
 import org.toeline.advice.Slip;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.advice.page.PlayerWords;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
 import org.toeline.paint.BandGauge;
@@ -137,7 +138,7 @@ public final class FindingsPane extends VBox {
             FirstThing first = advice.first().get();
             title.setText(words.fault(first.finding()) + ": "
                     + words.figure(first.finding()).replace(" ± ", "\u00a0±\u00a0"));
-            sentence.setText(words.instruction(first));
+            sentence.setText(PlayerWords.of(words, assessment).instruction(first.finding()));
             shown(follows, words.mayFollow(first));
             shown(help, Optional.empty());
         } else {

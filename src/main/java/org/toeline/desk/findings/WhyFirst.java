@@ -36,8 +36,8 @@ final class WhyFirst {
         VBox steps = new VBox(
                 10, wrapped(Texts.of("why.text", words.name(assessment.sheet().club()))));
         for (CauseChain.Link link : graph.edges()) {
-            Label step =
-                    wrapped(words.name(link.cause()) + " → " + words.name(link.effect()) + ": " + words.step(link));
+            Label step = wrapped(words.name(link.cause()) + " → " + words.name(link.effect()) + ": "
+                    + words.step(link, graph.out(link.cause())));
             Label grounds = wrapped(words.grounds(link));
             grounds.getStyleClass().add("hint");
             steps.getChildren().add(new VBox(1, step, grounds));

@@ -58,7 +58,7 @@ record Choices(Shown shown, StillOptions still, Locale language, Paper paper, St
     Choices withView(Optional<View> changed) {
         return new Choices(
                 shown,
-                new StillOptions(still.lines(), still.signed(), changed, still.face()),
+                new StillOptions(still.lines(), still.signed(), changed, still.face(), still.contact()),
                 language,
                 paper,
                 coachsWords);

@@ -14,6 +14,8 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TextFormatter;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
@@ -55,7 +57,7 @@ final class ChoicesPane extends VBox {
         ColumnConstraints boxes = new ColumnConstraints();
         boxes.setHgrow(Priority.ALWAYS);
         grid.getColumnConstraints().setAll(new ColumnConstraints(), boxes);
-        getChildren().addAll(shown(), grid, face(), coachsWords());
+        getChildren().addAll(shown(), grid, face(), coachsWords(), contact());
         view.setConverter(Controls.names(
                 v -> v.map(k -> Texts.of("view." + k.id())).orElse(Texts.of("hand-over.best-view"))));
         view.setOnAction(e -> Optional.ofNullable(view.getValue()).ifPresent(v -> choose(c -> c.withView(v))));
@@ -182,6 +184,28 @@ final class ChoicesPane extends VBox {
         });
         fill();
         return new VBox(6, label, words, left, new FlowPane(8, 8, sentences, keep, edit));
+    }
+
+    /** The coach's name and how to reach them, kept for all players when the field is left. */
+    private VBox contact() {
+        TextField contact = new TextField(own.phrases().contact());
+        contact.setId("hand-over-contact");
+        Label label = new Label(Texts.of("hand-over.contact"));
+        label.setLabelFor(contact);
+        contact.setTextFormatter(
+                new TextFormatter<>(c -> c.getControlNewText().length() <= StillOptions.LONGEST_CONTACT ? c : null));
+        Runnable kept = () -> {
+            own.keepContact(contact.getText().strip());
+            handOver.phrases(own.phrases());
+            changed.run();
+        };
+        contact.setOnAction(e -> kept.run());
+        contact.focusedProperty().addListener((o, before, now) -> {
+            if (!now) {
+                kept.run();
+            }
+        });
+        return new VBox(6, label, contact);
     }
 
     /** The sentences that were kept, one click each. */

@@ -5,11 +5,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -169,18 +171,28 @@ final class HandOver {
                             found,
                             pictures,
                             Words.of(choices.language(), unit).with(phrases))
-                    .withOptions(choices.still())
+                    .withOptions(choices.still().withContact(phrases.contact()))
                     .withCoachsWords(choices.coachsWords());
         }
 
         /** The still, or both stills in one picture when an earlier lesson is to be beside it and can be. */
         Drawing still(Handout handout) {
+            return both(handout).map(Drawing.class::cast).orElseGet(handout::still);
+        }
+
+        /** All files under usual names, with those of before and after when there is an earlier lesson beside it. */
+        Map<String, byte[]> files(Handout handout, String stem) {
+            Map<String, byte[]> files = new HashMap<>(handout.files(stem, choices.paper()));
+            both(handout).ifPresent(b -> files.putAll(b.files(stem, choices.paper())));
+            return files;
+        }
+
+        private Optional<BeforeAfter> both(Handout handout) {
             return earlier.map(e ->
                             as(e.kept.lesson(), Assessment.of(e.kept.lesson().sheet(), ranges), e.pictures))
-                    .filter(e -> e.lacksAdvice().isEmpty())
-                    .flatMap(e -> BeforeAfter.of(e, handout))
-                    .map(Drawing.class::cast)
-                    .orElseGet(handout::still);
+                    .filter(before -> before.lacksAdvice().isEmpty()
+                            && BeforeAfter.hindrance(before, handout).isEmpty())
+                    .flatMap(before -> BeforeAfter.of(before, handout));
         }
     }
 
@@ -254,12 +266,10 @@ final class HandOver {
                                 () -> {
                                     Handout handout = m.handout();
                                     List<Path> written = new ArrayList<>();
-                                    for (String name : List.of(
-                                            handout.fileName("still", "png"),
-                                            handout.fileName("page", "pdf"),
-                                            handout.fileName("page", "html"))) {
-                                        WholeFile.write(folder.resolve(name), bytes(m, handout, name));
-                                        written.add(folder.resolve(name));
+                                    String stem = Handout.freeStem(folder, handout.stem());
+                                    for (var file : new TreeMap<>(m.files(handout, stem)).entrySet()) {
+                                        WholeFile.write(folder.resolve(file.getKey()), file.getValue());
+                                        written.add(folder.resolve(file.getKey()));
                                     }
                                     if (m.identity.isPresent()) {
                                         WholeFile.write(

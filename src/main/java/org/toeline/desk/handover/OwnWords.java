@@ -41,6 +41,12 @@ final class OwnWords {
         }
     }
 
+    void keepContact(String contact) {
+        if (!phrases.contact().equals(contact)) {
+            keep(phrases.withContact(contact));
+        }
+    }
+
     void keep(Phrases changed) {
         try {
             phrases = changed;

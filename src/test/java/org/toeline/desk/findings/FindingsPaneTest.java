@@ -51,7 +51,7 @@ class FindingsPaneTest {
         robot.clickOn("#why-first");
         assertThat(robot.lookup("#chain").query().getAccessibleText())
                 .contains("Kim et al. 2018")
-                .contains("Ball against lead shoulder");
+                .contains("Ball and lead shoulder");
         ScreenPicture.keep(robot, robot.lookup("#chain").query().getScene(), "why-first");
         robot.clickOn("Close");
     }

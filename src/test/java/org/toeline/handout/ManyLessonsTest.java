@@ -1,0 +1,163 @@
+package org.toeline.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.toeline.advice.Finding;
+import org.toeline.advice.Verdict;
+import org.toeline.advice.page.PlayerWords;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.geometry.WorldPoint;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.View;
+import org.toeline.paint.BodyPoints;
+import org.toeline.paint.StillOverlay;
+import org.toeline.reading.ReadingKind;
+
+/** Property, over sixty lessons: nothing on a still lies over something else, and ten seconds are enough to read it. */
+class ManyLessonsTest {
+
+    /** Half the thickness of the thickest line: writing may touch a limb by no more. */
+    private static final double HAIR = 1e-6;
+
+    static List<Integer> lessons() {
+        List<Integer> all = new ArrayList<>();
+        for (int i = 0; i < ManyLessons.COUNT; i++) {
+            all.add(i);
+        }
+        return all;
+    }
+
+    /** Every box of writing and every gauge, in the drawing. */
+    private static List<Rectangle2D> boxes(Still still) {
+        List<Rectangle2D> boxes = new ArrayList<>();
+        still.picture().ifPresent(p -> p.overlay().labels().forEach(l -> boxes.add(l.box())));
+        still.gauge().ifPresent(boxes::add);
+        boxes.addAll(still.rows());
+        still.texts()
+                .forEach(t -> boxes.add(new Rectangle2D.Double(
+                        t.x(), t.top(), Still.WIDTH - 2 * t.x(), t.block().height())));
+        return boxes;
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void nothingLiesOverSomethingElse(int i) {
+        Handout handout = ManyLessons.lesson(i);
+        Still still = handout.still();
+        List<Rectangle2D> boxes = boxes(still);
+        Rectangle2D whole = new Rectangle2D.Double(0, 0, still.width(), still.height());
+        for (int a = 0; a < boxes.size(); a++) {
+            assertThat(whole.contains(boxes.get(a)))
+                    .as("%s is on the still", boxes.get(a))
+                    .isTrue();
+            for (int b = a + 1; b < boxes.size(); b++) {
+                Rectangle2D both = boxes.get(a).createIntersection(boxes.get(b));
+                assertThat(both.getWidth() > HAIR && both.getHeight() > HAIR)
+                        .as("%s over %s", boxes.get(a), boxes.get(b))
+                        .isFalse();
+            }
+        }
+        still.picture().ifPresent(p -> picture(handout, p));
+    }
+
+    private static void picture(Handout handout, StillPicture picture) {
+        Rectangle2D frame = picture.picture().frame();
+        handout.lesson()
+                .sheet()
+                .view(picture.view())
+                .ifPresent(marks -> BodyPoints.of(handout.assessment().posture(), marks)
+                        .forEach(p -> {
+                            assertThat(frame.contains(on(picture, p)))
+                                    .as("the whole player is shown")
+                                    .isTrue();
+                        }));
+        if (handout.assessment().posture().camera(picture.view()).isPresent()) {
+            assertThat(picture.overlay().labels())
+                    .as("the target is named")
+                    .anyMatch(l -> l.text().equals(handout.words().text("handout.target")));
+        }
+    }
+
+    private static Point2D on(StillPicture picture, ImagePoint p) {
+        return picture.picture().toDevice().transform(new Point2D.Double(p.xPx(), p.yPx()), null);
+    }
+
+    /** What, which way, how far, with which club: in the text, and the way in the drawn arrow too. */
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void tenSecondsAreEnough(int i) {
+        Handout handout = ManyLessons.lesson(i);
+        Still still = handout.still();
+        String said =
+                still.texts().stream().flatMap(t -> t.block().lines().stream()).collect(Collectors.joining(" "));
+        assertThat(said)
+                .as("the club")
+                .containsIgnoringCase(
+                        handout.words().name(handout.lesson().sheet().club()));
+        Optional<Finding> first = handout.assessment().advice().first().map(f -> f.finding());
+        if (first.isEmpty()) {
+            return;
+        }
+        PlayerWords player = PlayerWords.of(handout.words(), handout.assessment());
+        assertThat(said).contains(player.instruction(first.get())).contains(player.fault(first.get()));
+        assertThat(still.gauge()).isPresent();
+        StillOverlay overlay = still.picture().orElseThrow().overlay();
+        if (still.picture().orElseThrow().view() == View.FACE_ON) {
+            assertThat(overlay.arrows()).as("an arrow").isNotEmpty();
+            way(handout, first.get(), overlay.arrows().get(0));
+        }
+    }
+
+    /** Seen face-on, towards the target is right for a right-handed player, and left for a left-handed one. */
+    private static void way(Handout handout, Finding finding, Line2D arrow) {
+        double toTarget = handout.lesson().sheet().handedness() == Handedness.RIGHT ? 1 : -1;
+        double across = (arrow.getX2() - arrow.getX1()) * toTarget;
+        double down = arrow.getY2() - arrow.getY1();
+        boolean low = finding.verdict().equals(Optional.of(Verdict.OUT_LOW));
+        ReadingKind kind = finding.kind();
+        switch (kind) {
+            case BALL_TO_LEAD_SHOULDER,
+                    BALL_IN_STANCE,
+                    BALL_TO_LEAD_HEEL,
+                    HEAD_TO_BALL,
+                    SHAFT_LEAN,
+                    LEAD_FOOT_OUTSIDE_SHOULDER,
+                    STANCE_WIDTH,
+                    STANCE_TO_SHOULDER_WIDTH ->
+                assertThat(across > 0).as(kind + " moves towards the target").isEqualTo(low);
+            case SIDE_BEND ->
+                assertThat(across < 0).as(kind + " moves away from the target").isEqualTo(low);
+            case TEE_HEIGHT, BALL_ABOVE_CROWN ->
+                assertThat(down < 0).as(kind + " moves up").isEqualTo(low);
+            case SHOULDER_TILT, TRAIL_HAND_LOWER ->
+                assertThat(down > 0).as(kind + " moves the trail side down").isEqualTo(low);
+            default -> {}
+        }
+    }
+
+    /** The world the arrows are held against: a metre towards the target falls where the player's hand says. */
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void theTargetLiesWhereTheHandSays(int i) {
+        Handout handout = ManyLessons.lesson(i);
+        var posture = handout.assessment().posture();
+        if (posture.camera(View.FACE_ON).isEmpty()) {
+            return;
+        }
+        double from =
+                posture.seen(View.FACE_ON, WorldPoint.ORIGIN).orElseThrow().xPx();
+        double to = posture.seen(View.FACE_ON, new WorldPoint(0.3, 0, 0))
+                .orElseThrow()
+                .xPx();
+        assertThat(to > from).isEqualTo(handout.lesson().sheet().handedness() == Handedness.RIGHT);
+    }
+}
