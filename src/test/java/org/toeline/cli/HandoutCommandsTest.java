@@ -10,6 +10,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -128,7 +129,7 @@ class HandoutCommandsTest {
         assertThat(run("handout", BEFORE, "--out", folder)).isZero();
         byte[] first = Files.readAllBytes(folder.resolve("AS-2026-05-14-still.png"));
         Path other = Files.writeString(
-                folder.resolve("other.lesson.json"), anywhere(BEFORE).replace("A. Sample", "Anton Simple"));
+                folder.resolve("other.lesson.json"), clipsCopied(BEFORE).replace("A. Sample", "Anton Simple"));
         assertThat(run("handout", other, "--out", folder, "--whole-set")).isZero();
         assertThat(out.toString()).contains("AS-2026-05-14-2-still.png");
         assertThat(folder.resolve("AS-2026-05-14-2-page.pdf")).exists();
@@ -170,7 +171,7 @@ class HandoutCommandsTest {
     @Test
     void whereNothingIsJudgedThereIsNoPage() throws Exception {
         for (String kept : new String[] {"none", "lead-toe"}) {
-            ObjectNode lesson = (ObjectNode) new ObjectMapper().readTree(anywhere(BEFORE));
+            ObjectNode lesson = (ObjectNode) new ObjectMapper().readTree(clipsCopied(BEFORE));
             lesson.path("views").forEach(v -> {
                 ((ObjectNode) v).remove("ball");
                 ((ArrayNode) v.path("marks"))
@@ -197,7 +198,7 @@ class HandoutCommandsTest {
             {"\"club\": \"driver\"", "\"club\": \"wedge\"", "kind of club"},
             {"2026-06-11", "2025-06-11", "exchange them"}
         }) {
-            String text = anywhere(AFTER);
+            String text = clipsCopied(AFTER);
             assertThat(text).contains(change[0]);
             Files.writeString(later, text.replace(change[0], change[1]));
             for (String command : new String[] {"still", "handout"}) {
@@ -280,10 +281,16 @@ class HandoutCommandsTest {
     }
 
     /** The clips that lie beside a document, into another folder. */
+    /** The document's text; what it names lies in the folder from now on. */
+    private String clipsCopied(String document) throws Exception {
+        copyClips(document, folder);
+        return Files.readString(Path.of(document));
+    }
+
     private static Path copyClips(String document, Path into) throws Exception {
         try (Stream<Path> files = Files.list(Path.of(document).toAbsolutePath().getParent())) {
             for (Path clip : files.filter(f -> f.toString().endsWith(".mp4")).toList()) {
-                Files.copy(clip, into.resolve(clip.getFileName()));
+                Files.copy(clip, into.resolve(clip.getFileName()), StandardCopyOption.REPLACE_EXISTING);
             }
         }
         return into;
