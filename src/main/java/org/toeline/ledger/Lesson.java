@@ -90,6 +90,11 @@ public record Lesson(
         return new Lesson(playerName, recorded, sheet, changed, unfinished, kept);
     }
 
+    /** With other clips and moments. */
+    public Lesson withClips(Map<View, ClipMoment> changed) {
+        return new Lesson(playerName, recorded, sheet, changed, unfinished, kept);
+    }
+
     /** With a view's clip or its moment changed, where it has one. */
     public Lesson withMoment(View view, UnaryOperator<ClipMoment> change) {
         ClipMoment moment = clips.get(view);

@@ -93,4 +93,9 @@ public record ViewMarks(
     public ViewMarks withLens(LensNote changed) {
         return new ViewMarks(view, widthPx, heightPx, changed, floorMarks, verticals, ball, marks);
     }
+
+    /** Whether nothing is marked. */
+    public boolean isBlank() {
+        return marks.isEmpty() && floorMarks.isEmpty() && verticals.isEmpty() && ball.isEmpty();
+    }
 }

@@ -30,6 +30,9 @@ public final class LessonModel extends UndoableLesson {
 
         /** A gesture was completed: what is marked now should be kept. */
         default void settled() {}
+
+        /** What the hand asked for was not done: another frame is looked at than the marked one. */
+        default void refused() {}
     }
 
     /** What was put somewhere last. */
@@ -99,6 +102,9 @@ public final class LessonModel extends UndoableLesson {
     /** Hides what is marked on the large view, to be marked afresh or on from where that was left; nothing of it is changed. */
     public void repeat() {
         release();
+        if (refused()) {
+            return;
+        }
         sheet().view(large).ifPresent(v -> {
             if (lesson.unfinished().again(large).isEmpty()) {
                 change(
@@ -138,21 +144,40 @@ public final class LessonModel extends UndoableLesson {
     public void clip(View view, String clip, int width, int height) {
         release();
         Optional<ViewMarks> fits = sheet().view(view).filter(m -> m.widthPx() == width && m.heightPx() == height);
-        lesson = lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()));
         change(
-                sheet().withView(fits.orElse(ViewMarks.empty(view, width, height))),
-                fits.isPresent() ? lesson.unfinished() : lesson.unfinished().withoutAgain(view),
+                lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()))
+                        .withSheet(sheet().withView(fits.orElse(ViewMarks.empty(view, width, height))))
+                        .withUnfinished(
+                                fits.isPresent()
+                                        ? lesson.unfinished()
+                                        : lesson.unfinished().withoutAgain(view)),
                 selection());
     }
 
-    /** A view's clip lies elsewhere now; what was marked on it stays. */
-    public void moved(View view, String clip) {
-        describe(l -> l.withMoment(view, m -> m.moved(clip)));
+    /** The frame that a view will be marked on, while nothing is marked on it. */
+    public void propose(View view, double seconds) {
+        if (sheet().view(view).filter(v -> !v.isBlank()).isEmpty()) {
+            describe(l -> l.withMoment(view, m -> m.at(seconds)));
+        }
     }
 
-    /** The frame that a view is marked on. */
-    public void moment(View view, double seconds) {
-        describe(l -> l.withMoment(view, m -> m.at(seconds)));
+    /**
+     * Another frame is the marked one from now on, with what is marked on it; undone as one.
+     *
+     * @param marks as they stand on that frame; none to start afresh
+     */
+    public void markFrame(double seconds, ViewMarks marks) {
+        release();
+        View view = marks.view();
+        repeating.remove(view);
+        change(
+                lesson.withSheet(sheet().withView(marks))
+                        .withUnfinished(lesson.unfinished().withoutAgain(view))
+                        .withMoment(view, m -> m.at(seconds)),
+                selection());
+        if (view == large) {
+            selectNext();
+        }
     }
 
     /** At what rate a view's clip was filmed, frames a second, as the coach says; empty for as the file says. */
@@ -163,6 +188,9 @@ public final class LessonModel extends UndoableLesson {
     /** Puts the selected item at a point of the large view and goes on to the next one to place. */
     public void place(ImagePoint at) {
         release();
+        if (refused()) {
+            return;
+        }
         Optional<ViewMarks> view = marks(large);
         if (view.isEmpty() || selected.isEmpty()) {
             return;
@@ -226,6 +254,9 @@ public final class LessonModel extends UndoableLesson {
     /** Takes the selected suggestion as right, as it stands, and goes on to the next one. */
     public void accept() {
         release();
+        if (refused()) {
+            return;
+        }
         suggestion().ifPresent(m -> {
             put(Marking.accepted(marks(large).orElseThrow(), m, sheet().clickSigmaPx()));
             selectNext();
@@ -250,6 +281,9 @@ public final class LessonModel extends UndoableLesson {
     /** Takes all suggestions of the large view as right. */
     public void acceptAll() {
         release();
+        if (refused()) {
+            return;
+        }
         marks(large).ifPresent(v -> {
             ViewMarks all = v;
             for (Mark m : v.marks()) {
@@ -263,6 +297,9 @@ public final class LessonModel extends UndoableLesson {
     /** The selected item cannot be seen in this picture, which is kept: on to the next one. */
     public void skip() {
         release();
+        if (refused()) {
+            return;
+        }
         Optional<Item> item = selected;
         item.filter(i -> marks(large)
                         .filter(v -> Marking.handles(v, i).isEmpty())
@@ -291,6 +328,9 @@ public final class LessonModel extends UndoableLesson {
     /** Moves the selected item a little; while it is not marked yet, the one that was placed last, which is answered. */
     public Optional<Item> nudge(double dxPx, double dyPx) {
         release();
+        if (refused()) {
+            return Optional.empty();
+        }
         Optional<Selection> moved =
                 Optional.of(selection()).filter(this::isMarked).or(() -> placed.filter(this::isMarked));
         moved.ifPresent(s -> {
@@ -319,7 +359,7 @@ public final class LessonModel extends UndoableLesson {
 
     public void delete() {
         release();
-        if (selected.isPresent() && marks(large).isPresent()) {
+        if (!refused() && selected.isPresent() && marks(large).isPresent()) {
             put(Marking.delete(marks(large).get(), selected.get()));
         }
     }

@@ -1,5 +1,6 @@
 package org.toeline.desk.picture;
 
+import java.util.Optional;
 import java.util.Set;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Cursor;
@@ -37,6 +38,9 @@ public final class PicturePane extends Pane {
     private final Canvas canvas = new Canvas();
     private final Loupe loupe = new Loupe();
     private final Overlay overlay;
+    /** How much is seen of marks that belong to another frame. */
+    private static final double GHOST = 0.3;
+
     private final PictureHand hand;
     private PictureTransform transform = new PictureTransform(1, 0, 0);
     private boolean fitted = true;
@@ -154,11 +158,16 @@ public final class PicturePane extends Pane {
         if (image.getImage() == null) {
             return;
         }
-        if (!model.repeating()) {
+        boolean away = model.away(model.large());
+        if (!model.repeating() && !away) {
             // the lines would show where the first marks are
             overlay.paint(g, model.large(), transform);
         }
-        model.marks(model.large()).ifPresent(v -> new MarkPainter(g, transform).paint(v, model.selected(), doubted));
+        g.setGlobalAlpha(away ? GHOST : 1);
+        model.marks(model.large())
+                .ifPresent(v ->
+                        new MarkPainter(g, transform).paint(v, away ? Optional.empty() : model.selected(), doubted));
+        g.setGlobalAlpha(1);
     }
 
     /** Drops a click, stroke or move that is half done; answers whether there was one. */
@@ -228,7 +237,7 @@ public final class PicturePane extends Pane {
     }
 
     private void hover(double x, double y) {
-        if (image.getImage() != null && model.selected().isPresent()) {
+        if (image.getImage() != null && model.selected().isPresent() && !model.away(model.large())) {
             setCursor(Cursor.CROSSHAIR);
             magnify(transform.picture(x, y), x);
         } else {

@@ -3,6 +3,7 @@ package org.toeline.desk.sheet;
 import java.nio.IntBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
@@ -16,12 +17,14 @@ import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import org.toeline.assist.AddressFinder;
+import org.toeline.desk.lesson.Film;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.desk.work.WorkLines;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
 import org.toeline.video.Clip;
 import org.toeline.video.Frame;
 import org.toeline.video.FrameFetcher;
@@ -29,18 +32,7 @@ import org.toeline.video.KeptIndexes;
 import org.toeline.video.SlowMotion;
 
 /** The clips of the lesson on the desk: opened, stepped, and the frame each view shows. */
-public final class ClipDrawer {
-
-    /** The clip of a view and where in it the view stands. */
-    private static final class Open {
-
-        private final FrameFetcher fetcher;
-        private int at;
-
-        private Open(FrameFetcher fetcher) {
-            this.fetcher = fetcher;
-        }
-    }
+public final class ClipDrawer implements Film, LessonModel.Listener {
 
     /** Below this confidence a moment of address is said to need a look. */
     private static final double SURE = 0.8;
@@ -48,8 +40,7 @@ public final class ClipDrawer {
     private final LessonModel model;
     private final Background background;
     private final BiConsumer<View, WritableImage> shown;
-    private final Map<View, Open> open = new EnumMap<>(View.class);
-    private final Map<View, Frame> frames = new EnumMap<>(View.class);
+    private final Map<View, OpenClip> open = new EnumMap<>(View.class);
     private final Set<View> waiting = EnumSet.noneOf(View.class);
     private final Map<View, WorkLines.Work> opening = new EnumMap<>(View.class);
     private final Map<View, WorkLines.Work> looking = new EnumMap<>(View.class);
@@ -72,6 +63,8 @@ public final class ClipDrawer {
         this.missing = missing;
         this.indexes = indexes;
         missing.opensWith(this::open);
+        model.watch(this);
+        model.listen(this);
     }
 
     /** Opens the clips a lesson names, beside its document or where the names say. */
@@ -95,12 +88,13 @@ public final class ClipDrawer {
                 file,
                 clip -> {
                     clip.info().remarks().forEach(report);
+                    drop(view);
                     model.clip(
                             view,
                             file.toAbsolutePath().toString(),
                             clip.info().width(),
                             clip.info().height());
-                    put(view, clip, OptionalDouble.empty());
+                    put(view, clip);
                     model.show(view);
                     findAddress(view);
                 },
@@ -108,7 +102,7 @@ public final class ClipDrawer {
     }
 
     private void open(View view, Path file, OptionalDouble seconds) {
-        open(view, file, clip -> put(view, clip, seconds), () -> missing.notThere(view, file, seconds));
+        open(view, file, clip -> put(view, clip), () -> missing.notThere(view, file, seconds));
     }
 
     /** Opens a file for a view; a later one for the same view, or another lesson, makes its result void. */
@@ -136,16 +130,61 @@ public final class ClipDrawer {
         return work;
     }
 
-    private void put(View view, Clip clip, OptionalDouble seconds) {
-        Optional.ofNullable(open.remove(view)).ifPresent(o -> o.fetcher.close());
-        Optional.ofNullable(looking.remove(view)).ifPresent(WorkLines.Work::stop);
-        Open opened = new Open(new FrameFetcher(clip));
+    private void put(View view, Clip clip) {
+        drop(view);
+        ClipMoment moment = model.lesson().clips().get(view);
+        OpenClip opened = new OpenClip(new FrameFetcher(clip), moment == null ? "" : moment.clip());
+        opened.markedAt = model.markedAt(view);
         open.put(view, opened);
-        go(view, seconds.isPresent() ? clip.indexAt(seconds.getAsDouble()) : 0);
+        go(view, opened.place(opened.markedAt));
     }
 
+    private void drop(View view) {
+        Optional.ofNullable(open.remove(view)).ifPresent(o -> o.fetcher.close());
+        Optional.ofNullable(looking.remove(view)).ifPresent(WorkLines.Work::stop);
+    }
+
+    @Override
     public boolean has(View view) {
         return open.containsKey(view);
+    }
+
+    @Override
+    public OptionalDouble shown(View view) {
+        return Optional.ofNullable(open.get(view))
+                .flatMap(o -> o.shown)
+                .map(f -> OptionalDouble.of(f.seconds()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    @Override
+    public boolean shows(View view, OptionalDouble seconds) {
+        return Optional.ofNullable(open.get(view))
+                .filter(o -> o.shown.filter(f -> f.index() == o.place(seconds)).isPresent())
+                .isPresent();
+    }
+
+    /** What was undone or chosen may lead to another clip or another marked frame. */
+    @Override
+    public void changed() {
+        for (View view : View.values()) {
+            OpenClip o = open.get(view);
+            ClipMoment moment = model.lesson().clips().get(view);
+            if (o == null) {
+                continue;
+            }
+            if (moment == null) {
+                drop(view);
+                shown.accept(view, null);
+            } else if (!moment.clip().equals(o.named)) {
+                drop(view);
+                open(view, KeptClips.resolved(moment, model.file()), moment.seconds());
+            } else if (!moment.seconds().equals(o.markedAt)) {
+                o.markedAt = moment.seconds();
+                o.marked = o.marked.filter(f -> f.index() == o.place(moment.seconds()));
+                go(view, o.place(moment.seconds()));
+            }
+        }
     }
 
     /** The clip of a view. */
@@ -153,13 +192,19 @@ public final class ClipDrawer {
         return Optional.ofNullable(open.get(view)).map(o -> o.fetcher.clip().file());
     }
 
+    /** The picture that a view's marks belong to; while it has none, the one that is shown. */
     public Optional<Frame> frame(View view) {
-        return Optional.ofNullable(frames.get(view));
+        boolean blank = model.sheet().view(view).map(ViewMarks::isBlank).orElse(true);
+        return Optional.ofNullable(open.get(view)).flatMap(o -> blank ? o.shown : o.marked);
     }
 
-    /** The frames that are shown. */
+    /** The pictures that the marks belong to. */
     public Map<View, Frame> frames() {
-        return Map.copyOf(frames);
+        Map<View, Frame> frames = new EnumMap<>(View.class);
+        for (View view : View.values()) {
+            frame(view).ifPresent(f -> frames.put(view, f));
+        }
+        return Collections.unmodifiableMap(frames);
     }
 
     /** Time in the clip, of its length; empty without a clip. */
@@ -172,50 +217,87 @@ public final class ClipDrawer {
         });
     }
 
-    /** Frames forwards (or backwards) from where the view stands. */
+    /** Time of the marked frame; empty without a clip. */
+    public OptionalDouble marked(View view) {
+        return Optional.ofNullable(open.get(view))
+                .map(o -> OptionalDouble.of(o.fetcher.clip().seconds(o.place(o.markedAt))))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** Frames forwards (or backwards) from where the view stands: looking, which changes nothing of the lesson. */
     public void step(View view, int count) {
-        Optional.ofNullable(open.get(view)).ifPresent(o -> {
-            go(view, o.at + count);
-            remember(view);
-        });
+        Optional.ofNullable(open.get(view)).ifPresent(o -> go(view, o.at + count));
     }
 
     /** To a time. */
     public void seek(View view, double seconds) {
-        Optional.ofNullable(open.get(view)).ifPresent(o -> {
-            go(view, o.fetcher.clip().indexAt(seconds));
-            remember(view);
-        });
+        Optional.ofNullable(open.get(view))
+                .ifPresent(o -> go(view, o.fetcher.clip().indexAt(seconds)));
     }
 
     public void jump(View view, double seconds) {
         time(view).ifPresent(t -> seek(view, t[0] + seconds));
     }
 
-    private void go(View view, int index) {
-        Open o = open.get(view);
-        o.at = Math.max(0, Math.min(o.fetcher.clip().frameCount() - 1, index));
-        o.fetcher.fetch(
-                o.at,
-                near -> Platform.runLater(() -> onTheWay(view, near)),
-                frame -> Platform.runLater(() -> show(view, frame)),
-                e -> Platform.runLater(() -> report.accept(e.getMessage())));
+    /** Back to the frame that a view is marked on. */
+    public void back(View view) {
+        Optional.ofNullable(open.get(view)).ifPresent(o -> go(view, o.place(o.markedAt)));
     }
 
-    private void remember(View view) {
-        Open o = open.get(view);
-        model.moment(view, o.fetcher.clip().seconds(o.at));
+    private void go(View view, int index) {
+        OpenClip o = open.get(view);
+        keepMarked(view, o);
+        o.at = Math.max(0, Math.min(o.fetcher.clip().frameCount() - 1, index));
+        o.shown = o.shown.filter(f -> f.index() == o.at);
+        if (o.shown.isPresent()) {
+            return;
+        }
+        o.fetcher.fetch(
+                o.at,
+                near -> Platform.runLater(() -> onTheWay(view, o, near)),
+                frame -> Platform.runLater(() -> show(view, o, frame)),
+                e -> Platform.runLater(() -> failed(view, o, e)));
+    }
+
+    /** Before a view leaves it: the picture that the marks belong to. */
+    private void keepMarked(View view, OpenClip o) {
+        int place = o.place(o.markedAt);
+        o.marked = o.marked.or(() -> o.shown.filter(f -> f.index() == place));
+        boolean left = o.marked.isEmpty() && o.shown.isEmpty() && o.at != place;
+        if (left) {
+            background.run(() -> o.fetcher.clip().frame(place), frame -> {
+                if (open.get(view) == o && o.place(o.markedAt) == frame.index()) {
+                    o.marked = Optional.of(frame);
+                }
+            });
+        }
+    }
+
+    private void failed(View view, OpenClip o, Exception e) {
+        if (open.get(view) == o) {
+            waiting.remove(view);
+            report.accept(e.getMessage());
+        }
     }
 
     /** The key frame before the one jumped to: to be looked at, not marked on. */
-    private void onTheWay(View view, Frame near) {
-        shown.accept(view, image(near));
-        report.accept(Texts.of("view.near"));
-        waiting.add(view);
+    private void onTheWay(View view, OpenClip o, Frame near) {
+        if (open.get(view) == o && near.index() != o.at) {
+            shown.accept(view, image(near));
+            report.accept(Texts.of("view.near"));
+            waiting.add(view);
+        }
     }
 
-    private void show(View view, Frame frame) {
-        frames.put(view, frame);
+    /** A picture that another clip or another place has made void is not shown. */
+    private void show(View view, OpenClip o, Frame frame) {
+        if (open.get(view) != o || frame.index() != o.at) {
+            return;
+        }
+        o.shown = Optional.of(frame);
+        if (frame.index() == o.place(o.markedAt) && o.marked.isEmpty()) {
+            o.marked = o.shown;
+        }
         if (waiting.remove(view)) {
             report.accept("");
         }
@@ -230,7 +312,7 @@ public final class ClipDrawer {
 
     /** Looks for the moment of address in a reader of its own, so that the clip can be stepped meanwhile. */
     public void findAddress(View view) {
-        Open o = open.get(view);
+        OpenClip o = open.get(view);
         if (o == null) {
             return;
         }
@@ -241,7 +323,10 @@ public final class ClipDrawer {
                 looking, view, Texts.of("address.looking.in", clip.file().getFileName()), Texts.of("address.stopped"));
         background.run(() -> work.during(() -> AddressFinder.find(clip, filmed, work)), span -> {
             if (open.get(view) == o && !work.stopped()) {
-                span.ifPresent(s -> seek(view, s.addressSeconds()));
+                span.ifPresent(s -> {
+                    model.propose(view, clip.seconds(clip.indexAt(s.addressSeconds())));
+                    seek(view, s.addressSeconds());
+                });
                 report.accept(span.map(s -> Texts.of(s.confidence() < SURE ? "address.unsure" : "address.found"))
                         .orElse(Texts.of("address.none")));
             }
@@ -270,6 +355,6 @@ public final class ClipDrawer {
         looking.clear();
         open.values().forEach(o -> o.fetcher.close());
         open.clear();
-        frames.clear();
+        waiting.clear();
     }
 }

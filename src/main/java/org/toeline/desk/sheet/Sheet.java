@@ -88,7 +88,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
                 model, background, this::shown, this::say, missing, KeptIndexes.in(folder.resolve("lists-of-frames")));
         this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::words, this::say);
-        this.view = new SheetView(model, this);
+        this.view = new SheetView(model, this, new FrameChange(model, background, clips, this::words, this::say));
         this.acts = new SheetActs(this, view);
         this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
         model.listen(this);
@@ -251,6 +251,11 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         if (!model.sheet().equals(assessed)) {
             assess();
         }
+    }
+
+    @Override
+    public void refused() {
+        say(Texts.of("film.elsewhere"));
     }
 
     private void assess() {

@@ -57,12 +57,13 @@ final class SheetView extends BorderPane {
     private final Label badge = new Label();
     private final Label drop = new Label(Texts.of("view.drop"));
     private final MissingBar missing;
+    private final AwayLine away;
     private final WelcomePane welcome;
     private final OverlayLines lines;
     private final FilmedAt filmedAt;
     private Words words = Words.english();
 
-    SheetView(LessonModel model, Sheet sheet) {
+    SheetView(LessonModel model, Sheet sheet, FrameChange change) {
         this.model = model;
         this.sheet = sheet;
         this.lines = new OverlayLines(sheet::assessment);
@@ -73,10 +74,12 @@ final class SheetView extends BorderPane {
         this.missing = new MissingBar(sheet.missing());
         this.welcome =
                 new WelcomePane(() -> sheet.desk().sample(), id -> sheet.desk().open(id));
+        this.away = new AwayLine(model, sheet.clips(), change);
         Region work = sheet.clips().lines();
         // over the picture, not below it: nothing moves under the hand when a line comes or goes
         work.setMaxHeight(USE_PREF_SIZE);
-        StackPane stage = new StackPane(picture, drop, missing, welcome, work);
+        StackPane stage = new StackPane(picture, drop, missing, away, welcome, work);
+        StackPane.setAlignment(away, Pos.TOP_CENTER);
         StackPane.setAlignment(missing, Pos.TOP_CENTER);
         StackPane.setAlignment(work, Pos.BOTTOM_CENTER);
         VBox.setVgrow(stage, Priority.ALWAYS);
@@ -294,6 +297,7 @@ final class SheetView extends BorderPane {
             time.setText(at.map(t -> String.format(Locale.ROOT, "%.3f", t[0])).orElse(""));
         }
         filmedAt.update();
+        away.update();
         length.setText(
                 at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1])).orElse(Texts.of("view.no-clip")));
         picture.doubted(sheet.doubted(model.large()));

@@ -1,0 +1,75 @@
+package org.toeline.desk.sheet;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.layout.HBox;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.text.Texts;
+import org.toeline.mark.View;
+
+/** Says how far from the marked frame one looks, leads back to it, and takes the frame shown in its place. */
+final class AwayLine extends HBox {
+
+    private static final double LEAST_SAID_S = 0.0005;
+
+    private final LessonModel model;
+    private final ClipDrawer clips;
+    private final Label said = new Label();
+
+    AwayLine(LessonModel model, ClipDrawer clips, FrameChange change) {
+        super(10);
+        this.model = model;
+        this.clips = clips;
+        setId("away");
+        getStyleClass().add("over-picture");
+        setAlignment(Pos.CENTER_LEFT);
+        setMaxHeight(USE_PREF_SIZE);
+        setMaxWidth(USE_PREF_SIZE);
+        said.setId("away-text");
+        said.setWrapText(true);
+        Button back = new Button(Texts.of("away.back"));
+        back.setId("away-back");
+        back.setMinWidth(USE_PREF_SIZE);
+        back.setOnAction(e -> clips.back(model.large()));
+        MenuButton here = new MenuButton(
+                Texts.of("away.here"),
+                null,
+                item("away-follow", () -> change.follow(model.large())),
+                item("away-afresh", () -> change.afresh(model.large())));
+        here.setId("away-here");
+        here.setMinWidth(USE_PREF_SIZE);
+        getChildren().addAll(said, back, here);
+        update();
+    }
+
+    private static MenuItem item(String id, Runnable action) {
+        MenuItem item = new MenuItem(Texts.of(id.replace('-', '.')));
+        item.setId(id);
+        item.setOnAction(e -> action.run());
+        return item;
+    }
+
+    void update() {
+        View view = model.large();
+        boolean away = model.away(view) && !model.marks(view).orElseThrow().isBlank();
+        OptionalDouble marked = clips.marked(view);
+        setVisible(away && marked.isPresent());
+        if (isVisible()) {
+            double at = clips.time(view).orElseThrow()[0];
+            said.setText(words(at - marked.getAsDouble(), marked.getAsDouble()));
+        }
+    }
+
+    private static String words(double laterS, double markedS) {
+        String key = Math.abs(laterS) < LEAST_SAID_S ? "away.coming" : laterS > 0 ? "away.later" : "away.earlier";
+        return Texts.of(
+                key,
+                String.format(Locale.ROOT, Math.abs(laterS) < 0.1 ? "%.3f" : "%.2f", Math.abs(laterS)),
+                String.format(Locale.ROOT, "%.3f", markedS));
+    }
+}
