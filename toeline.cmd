@@ -10,7 +10,7 @@ goto run
 where mvn >nul 2>nul || (echo toeline builds itself on first use, which needs Maven 3.8 or later on the path 1>&2 & exit /b 1)
 echo building toeline, once ... 1>&2
 pushd "%TOELINE_DIR%"
-call mvn -B -q -DskipTests package 1>&2
+call mvn -B -q -DskipTests -Dquick -Dspotless.check.skip package 1>&2
 if errorlevel 1 (popd & exit /b 1)
 popd
 :run

@@ -29,15 +29,17 @@ class ArchitectureTest {
     private static final Map<String, Set<String>> MAY_USE = new LinkedHashMap<>();
 
     static {
-        MAY_USE.put("geometry", Set.of());
-        MAY_USE.put("video", Set.of("geometry"));
+        MAY_USE.put("language", Set.of());
+        MAY_USE.put("document", Set.of("language"));
+        MAY_USE.put("geometry", Set.of("language"));
+        MAY_USE.put("video", Set.of("geometry", "document"));
         MAY_USE.put("mark", Set.of("geometry"));
         MAY_USE.put("camera", Set.of("geometry", "mark"));
         MAY_USE.put("posture", Set.of("camera"));
         MAY_USE.put("reading", Set.of("posture"));
-        MAY_USE.put("advice", Set.of("reading"));
-        MAY_USE.put("flight", Set.of("geometry"));
-        MAY_USE.put("ledger", Set.of("mark", "reading", "flight"));
+        MAY_USE.put("advice", Set.of("reading", "document"));
+        MAY_USE.put("flight", Set.of("geometry", "document"));
+        MAY_USE.put("ledger", Set.of("mark", "reading", "flight", "document"));
         MAY_USE.put("across", Set.of("advice", "ledger"));
         MAY_USE.put("paint", Set.of("advice", "across", "flight"));
         MAY_USE.put("handout", Set.of("paint", "ledger"));

@@ -3,6 +3,7 @@ package org.toeline.advice;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -161,7 +162,12 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
         Map<Club, List<ReadingKind>> orders = new EnumMap<>(Club.class);
         for (JsonNode node : document.path("orders")) {
             List<ReadingKind> order = new ArrayList<>();
-            node.path("order").forEach(n -> order.add(ReadingKind.of(n.asText()).orElseThrow()));
+            node.path("order").forEach(n -> order.add(Data.reading(n.asText())));
+            if (node.path("others").asText().equals("last")) {
+                Arrays.stream(ReadingKind.values())
+                        .filter(kind -> !order.contains(kind))
+                        .forEach(order::add);
+            }
             for (Club club : RangeBook.clubs(node.path("clubs"))) {
                 if (orders.put(club, order) != null) {
                     throw new IllegalArgumentException("two orders for the " + club.id());
@@ -171,8 +177,8 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
         List<Link> links = new ArrayList<>();
         for (JsonNode node : document.path("links")) {
             links.add(new Link(
-                    ReadingKind.of(node.path("cause").asText()).orElseThrow(),
-                    ReadingKind.of(node.path("effect").asText()).orElseThrow(),
+                    Data.reading(node.path("cause").asText()),
+                    Data.reading(node.path("effect").asText()),
                     Sense.valueOf(node.path("sense").asText().toUpperCase(Locale.ROOT)),
                     RangeBook.clubs(node.path("clubs")),
                     Grounds.of(node.path("provenance").asText()),

@@ -1,12 +1,7 @@
 package org.toeline.advice;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.ValidationMessage;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -16,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.toeline.document.Json;
 
 /**
  * A coach's own phrases: in place of shipped ones, by language and key, and sentences kept for the coach's own words. What
@@ -48,8 +44,6 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
             "handout.keep",
             "handout.target");
     private static final Pattern PLACE = Pattern.compile("\\{\\d+}");
-    private static final ObjectMapper JSON =
-            JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
     public Phrases {
         Map<String, Map<String, String>> copy = new TreeMap<>();
@@ -59,12 +53,8 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
         own = List.copyOf(own);
     }
 
-    /**
-     * What was read, and what of it could not be used, a sentence each.
-     *
-     * @param whole whether the document itself could be read; when not, it must not be written over
-     */
-    public record Read(Phrases phrases, List<String> said, boolean whole) {
+    /** What was read, and what of it could not be used, a sentence each. */
+    public record Read(Phrases phrases, List<String> said) {
 
         public Read {
             said = List.copyOf(said);
@@ -130,20 +120,13 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
     }
 
     /**
-     * Reads what a document holds. What cannot be read is said and left alone.
+     * Reads what a document holds.
      *
-     * @param name what the document is called, for the sentences
+     * @param name what the document is called, for the sentences about what of it cannot be used
+     * @throws IllegalArgumentException with a clause, when it is no such document
      */
-    public static Read read(String json, String name) {
-        JsonNode document;
-        try {
-            document = JSON.readTree(json);
-        } catch (JsonProcessingException e) {
-            return unreadable(name, "it is not JSON");
-        }
-        for (ValidationMessage message : Data.faults(document, "phrases")) {
-            return unreadable(name, message.getMessage());
-        }
+    public static Read read(byte[] json, String name) throws Json.NotJson {
+        JsonNode document = Data.checked(Json.read(json), "phrases");
         List<String> said = new ArrayList<>();
         Phrases read = NONE;
         for (Map.Entry<String, JsonNode> language : document.path("phrases").properties()) {
@@ -167,32 +150,23 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
         whole.byLanguage.forEach((language, phrases) -> said.addAll(Wording.faults(language, phrases).stream()
                 .map(f -> name + ": " + f + "; the shipped phrase is used")
                 .toList()));
-        return new Read(whole, said, true);
+        return new Read(whole, said);
     }
 
-    private static Read unreadable(String name, String why) {
-        return new Read(
-                NONE,
-                List.of(name + ": the own phrases could not be read (" + why
-                        + "); the shipped ones are used, and the file is left as it is"),
-                false);
-    }
-
-    /** The document, to be kept as UTF-8. */
-    public String written() {
+    /** The document. */
+    public byte[] written() {
+        ObjectNode document = Json.object().put("format", "toeline-phrases").put("version", 1);
+        ObjectNode languages = document.putObject("phrases");
+        byLanguage.forEach((language, phrases) -> {
+            ObjectNode one = languages.putObject(language);
+            phrases.forEach(one::put);
+        });
+        own.forEach(document.putArray("own")::add);
         try {
-            ObjectNode document =
-                    JSON.createObjectNode().put("format", "toeline-phrases").put("version", 1);
-            ObjectNode languages = document.putObject("phrases");
-            byLanguage.forEach((language, phrases) -> {
-                ObjectNode one = languages.putObject(language);
-                phrases.forEach(one::put);
-            });
-            own.forEach(document.putArray("own")::add);
-            document.setAll((ObjectNode) JSON.readTree(rest));
-            return JSON.writeValueAsString(document);
-        } catch (JsonProcessingException e) {
+            document.setAll((ObjectNode) Json.read(rest));
+        } catch (Json.NotJson e) {
             throw new IllegalStateException("what is not known of the own phrases is no JSON: " + rest, e);
         }
+        return Json.bytes(document);
     }
 }

@@ -2,13 +2,13 @@ package org.toeline.advice;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.toeline.document.Json;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
@@ -79,17 +79,13 @@ public record RangeBook(List<Range> ranges) {
      *
      * @throws IllegalArgumentException with a sentence, when it is none or a range in it is none
      */
-    public static RangeBook of(String json) {
-        JsonNode document = Data.parsed(json, "ranges");
-        return parse(document);
+    public static RangeBook of(byte[] json) throws Json.NotJson {
+        return parse(Data.checked(Json.read(json), "ranges"));
     }
 
     /** The document: JSON by {@code ranges.schema.json}, in the units a person reads. */
-    public String json() {
-        ObjectNode document = JsonNodeFactory.instance
-                .objectNode()
-                .put("format", "toeline-ranges")
-                .put("version", 1);
+    public byte[] json() {
+        ObjectNode document = Json.object().put("format", "toeline-ranges").put("version", 1);
         ArrayNode list = document.putArray("ranges");
         for (Range range : ranges) {
             ObjectNode node = list.addObject().put("reading", range.kind().id());
@@ -102,7 +98,7 @@ public record RangeBook(List<Range> ranges) {
                     .put("source", range.source())
                     .put("note", range.note());
         }
-        return document.toPrettyString();
+        return Json.bytes(document);
     }
 
     /** Without what dividing by the unit left behind. */
@@ -114,7 +110,7 @@ public record RangeBook(List<Range> ranges) {
     static RangeBook parse(JsonNode document) {
         List<Range> ranges = new ArrayList<>();
         for (JsonNode node : document.path("ranges")) {
-            ReadingKind kind = ReadingKind.of(node.path("reading").asText()).orElseThrow();
+            ReadingKind kind = Data.reading(node.path("reading").asText());
             ranges.add(new Range(
                     kind,
                     clubs(node.path("clubs")),

@@ -47,7 +47,7 @@ public final class Commands implements Runnable {
         line.setOut(out);
         line.setErr(err);
         line.setParameterExceptionHandler((e, rest) -> {
-            e.getCommandLine().getErr().println(firstLine(e.getMessage()) + " (see toeline --help)");
+            e.getCommandLine().getErr().println(firstLine(String.valueOf(e.getMessage())) + " (see toeline --help)");
             e.getCommandLine().getErr().flush();
             return AT_FAULT;
         });

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import javax.imageio.ImageIO;
-import org.toeline.ledger.WholeFile;
+import org.toeline.document.WholeFile;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
 import org.toeline.video.Frame;

@@ -1,5 +1,7 @@
 package org.toeline.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -11,13 +13,14 @@ import org.jspecify.annotations.Nullable;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Phrases;
 import org.toeline.advice.Words;
+import org.toeline.document.OwnDocument;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.handout.FaceCover;
 import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
-import org.toeline.handout.PhraseFile;
 import org.toeline.handout.Signed;
 import org.toeline.handout.StillOptions;
+import org.toeline.language.Sentences;
 import org.toeline.mark.View;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -26,6 +29,8 @@ import picocli.CommandLine.Spec;
 
 /** What a handout shows, and in which words. */
 final class HandoutChoices {
+
+    private static final Sentences SENTENCES = Sentences.of(HandoutChoices.class);
 
     /** How a handout is signed. */
     private enum Sign {
@@ -42,9 +47,8 @@ final class HandoutChoices {
             names = "--language",
             paramLabel = "LANGUAGE",
             defaultValue = "en",
-            description =
-                    "Words and numbers: a language tag such as en, en-US, de or de-AT (${DEFAULT-VALUE}); English words "
-                            + "where there are none of it.")
+            description = "Words and numbers: a language tag such as en, en-US, de or de-AT (${DEFAULT-VALUE}); English"
+                    + " words where there are none of it.")
     private String language;
 
     @Option(names = "--inches", description = "Lengths in inches.")
@@ -103,9 +107,14 @@ final class HandoutChoices {
         if (phrases == null) {
             return words;
         }
-        Phrases.Read read = PhraseFile.read(phrases);
-        read.said().forEach(spec.commandLine().getErr()::println);
-        return words.with(read.phrases());
+        try {
+            Phrases.Read read = Phrases.read(Files.readAllBytes(phrases), phrases.toString());
+            read.said().forEach(spec.commandLine().getErr()::println);
+            return words.with(read.phrases());
+        } catch (IOException | IllegalArgumentException e) {
+            spec.commandLine().getErr().println(SENTENCES.of("phrases.not-read", phrases, OwnDocument.reason(e)));
+            return words;
+        }
     }
 
     StillOptions options() {

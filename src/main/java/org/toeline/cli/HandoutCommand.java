@@ -5,8 +5,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import org.toeline.document.WholeFile;
 import org.toeline.ledger.DocumentException;
-import org.toeline.ledger.WholeFile;
 import org.toeline.video.ClipException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,9 +20,8 @@ import picocli.CommandLine.Spec;
         name = "handout",
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
-        description =
-                "Writes the still and the page (PDF and HTML) of a lesson, named by the player's initials and the date, "
-                        + "and prints where they are.")
+        description = "Writes the still and the page (PDF and HTML) of a lesson, named by the player's initials and the"
+                + " date, and prints where they are.")
 final class HandoutCommand implements Callable<Integer> {
 
     @Spec

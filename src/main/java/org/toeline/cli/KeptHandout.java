@@ -5,16 +5,17 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
+import org.toeline.document.WholeFile;
 import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
 import org.toeline.handout.StillOptions;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
-import org.toeline.ledger.WholeFile;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.Media;
 import org.toeline.ledger.store.place.LedgerException;
@@ -75,7 +76,7 @@ final class KeptHandout {
         boolean none = takes.isEmpty();
         while (!takes.isEmpty()) {
             View view = Handout.shows(assessment, options, takes.keySet()).orElseThrow();
-            Optional<Path> file = media.locate(takes.remove(view), clips);
+            Optional<Path> file = media.locate(Objects.requireNonNull(takes.remove(view)), clips);
             if (file.isPresent()) {
                 return Map.of(view, LessonPictures.frame(lesson, view, file.get(), "lesson " + id));
             }
@@ -83,6 +84,7 @@ final class KeptHandout {
         throw new DocumentException(
                 none
                         ? "it has no clip to take a picture from"
-                        : "its clips are not where the lesson says, nor copied into the ledger; say where with --clips");
+                        : "its clips are not where the lesson says, nor copied into the ledger; say where with"
+                                + " --clips");
     }
 }

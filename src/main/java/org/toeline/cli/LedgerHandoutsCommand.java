@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -25,9 +26,9 @@ import picocli.CommandLine.Spec;
         name = "handouts",
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
-        description =
-                "Writes the handouts of all lessons, a player's, or those named: still and page, by the player's initials, "
-                        + "the date and the lesson's number. One that cannot be made is said, and the others are made.")
+        description = "Writes the handouts of all lessons, a player's, or those named: still and page, by the player's"
+                + " initials, the date and the lesson's number. One that cannot be made is said, and the others"
+                + " are made.")
 final class LedgerHandoutsCommand implements Callable<Integer> {
 
     @Spec
@@ -83,7 +84,9 @@ final class LedgerHandoutsCommand implements Callable<Integer> {
                 print.println(count + under.get(i).get());
             } catch (ExecutionException e) {
                 failed++;
-                spec.commandLine().getErr().println(count + Commands.sentence((Exception) wrapped(e.getCause())));
+                spec.commandLine()
+                        .getErr()
+                        .println(count + Commands.sentence((Exception) wrapped(Objects.requireNonNull(e.getCause()))));
             }
             print.flush();
         }

@@ -28,8 +28,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
         description =
-                "Calibrates a phone's lens from a clip of a chessboard turned this way and that, filmed as lessons are; "
-                        + "prints the “lens” object of a lesson's view.")
+                "Calibrates a phone's lens from a clip of a chessboard turned this way and that, filmed as lessons"
+                        + " are; prints the “lens” object of a lesson's view.")
 final class LensCommand implements Callable<Integer> {
 
     private static final int PICTURES = 40;
@@ -102,9 +102,12 @@ final class LensCommand implements Callable<Integer> {
                 OptionalDouble.of(found.lens().cyPx()),
                 OptionalDouble.of(found.lens().k1()),
                 OptionalDouble.of(found.lens().k2()));
-        new LensBook(lenses)
+        String remark = new LensBook(lenses)
                 .keep(new LensBook.Profile(
                         as, opened.info().width(), opened.info().height(), note));
+        if (!remark.isEmpty()) {
+            spec.commandLine().getErr().println(remark);
+        }
         spec.commandLine().getErr().println("kept as “" + as + "” in " + lenses);
     }
 

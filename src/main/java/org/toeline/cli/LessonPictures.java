@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
@@ -31,7 +32,7 @@ final class LessonPictures {
     static BufferedImage frame(Lesson lesson, View view, Path file, String lessonName)
             throws ClipException, DocumentException {
         ViewMarks marks = lesson.sheet().view(view).orElseThrow();
-        ClipMoment moment = lesson.clips().get(view);
+        ClipMoment moment = Objects.requireNonNull(lesson.clips().get(view));
         try (Clip clip = Clip.open(file)) {
             if (clip.info().width() != marks.widthPx() || clip.info().height() != marks.heightPx()) {
                 throw new DocumentException(lessonName + ": the " + view.id() + " view was marked on a picture of "

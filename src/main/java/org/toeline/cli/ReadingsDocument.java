@@ -1,6 +1,5 @@
 package org.toeline.cli;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -10,6 +9,7 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Range;
+import org.toeline.document.Json;
 import org.toeline.mark.View;
 import org.toeline.posture.Doubt;
 import org.toeline.reading.Reading;
@@ -17,13 +17,12 @@ import org.toeline.reading.Reading;
 /** The readings of a lesson as a JSON object; its schema is {@code readings.schema.json}. */
 final class ReadingsDocument {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
     private static final MathContext DIGITS = new MathContext(7);
 
     private ReadingsDocument() {}
 
     static ObjectNode of(Assessment assessment) {
-        ObjectNode out = JSON.createObjectNode();
+        ObjectNode out = Json.object();
         out.put("format", "toeline-readings").put("version", 1);
         Advice advice = assessment.advice();
         ArrayNode readings = out.putArray("readings");
@@ -41,6 +40,7 @@ final class ReadingsDocument {
             ObjectNode node = doubtful.addObject();
             node.put("view", doubt.view().id()).put("mark", doubt.mark());
             node.put("offPx", rounded(doubt.offPx()));
+            node.put("odds", rounded(doubt.odds())).put("moves", doubt.moves());
         }
         ArrayNode cameras = out.putArray("cameras");
         for (View view : View.values()) {
@@ -57,7 +57,7 @@ final class ReadingsDocument {
 
     private static ObjectNode finding(Finding finding) {
         Reading reading = finding.reading();
-        ObjectNode node = JSON.createObjectNode();
+        ObjectNode node = Json.object();
         node.put("reading", reading.kind().id());
         node.put("value", rounded(reading.shownValue()));
         node.put("u", rounded(reading.shownStandardUncertainty()));
@@ -71,7 +71,7 @@ final class ReadingsDocument {
     }
 
     private static ObjectNode range(Range range) {
-        ObjectNode node = JSON.createObjectNode();
+        ObjectNode node = Json.object();
         node.put("low", rounded(range.shownLow()));
         node.put("high", rounded(range.shownHigh()));
         node.put("aim", rounded(range.shownAim()));

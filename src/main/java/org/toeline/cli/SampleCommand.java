@@ -7,15 +7,16 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
+import org.toeline.document.WholeFile;
 import org.toeline.handout.Handout;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.ledger.WholeFile;
 import org.toeline.video.ClipException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -56,7 +57,11 @@ final class SampleCommand implements Callable<Integer> {
             print.println();
         }
         print.println("== from before to after");
-        Changes.between(done.get("before"), done.get("after"), List.of()).print(print);
+        Changes.between(
+                        Objects.requireNonNull(done.get("before")),
+                        Objects.requireNonNull(done.get("after")),
+                        List.of())
+                .print(print);
         return Commands.DONE;
     }
 

@@ -1,19 +1,19 @@
 package org.toeline.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.toeline.document.Json;
+import org.toeline.document.WholeFile;
 import org.toeline.flight.table.Imported;
 import org.toeline.flight.table.Proposal;
 import org.toeline.flight.table.ShotImport;
 import org.toeline.flight.table.Template;
 import org.toeline.flight.table.TemplateDocument;
 import org.toeline.ledger.DocumentException;
-import org.toeline.ledger.WholeFile;
 
 /**
  * A table of shots as it was read from a file.
@@ -57,13 +57,13 @@ record ShotTable(Path file, Template template, Imported imported, List<String> s
     }
 
     static void write(Template template, Path file) throws IOException {
-        WholeFile.write(file, TemplateDocument.write(template).getBytes(StandardCharsets.UTF_8));
+        WholeFile.write(file, TemplateDocument.write(template));
     }
 
     private static Template template(Path file) throws DocumentException {
         try {
             return TemplateDocument.read(bytes(file));
-        } catch (TemplateDocument.Unreadable e) {
+        } catch (Json.NotJson | IllegalArgumentException e) {
             throw new DocumentException(file + ": not a shot template: " + e.getMessage());
         }
     }

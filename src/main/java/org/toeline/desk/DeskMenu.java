@@ -17,8 +17,8 @@ import org.toeline.desk.records.SettingsFile;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.sheet.Sheet;
 import org.toeline.desk.text.Texts;
+import org.toeline.document.WholeFile;
 import org.toeline.ledger.DocumentException;
-import org.toeline.ledger.WholeFile;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.exchange.LessonImport;
 import org.toeline.ledger.store.exchange.ReadingsCsv;
@@ -135,6 +135,6 @@ final class DeskMenu extends MenuButton {
     }
 
     private void settings() {
-        SettingsDialog.ask(settings, settings.read().settings(), getScene().getWindow(), studio.say());
+        SettingsDialog.ask(settings, settings.read().value(), getScene().getWindow(), studio.say());
     }
 }

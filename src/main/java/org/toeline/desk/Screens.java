@@ -34,6 +34,7 @@ import org.toeline.desk.sheet.Sheet;
 import org.toeline.desk.shots.ShotsScreen;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
+import org.toeline.document.OwnDocument;
 
 /** The window: a row of screens, one of which is shown, and a line at the bottom that says what happened. */
 public final class Screens {
@@ -53,10 +54,10 @@ public final class Screens {
      */
     Screens(Path folder, Settings usual) {
         SettingsFile file = new SettingsFile(folder.resolve("settings.json"), usual);
-        SettingsFile.Read read = file.read();
+        OwnDocument.Read<Settings> read = file.read();
         OwnRanges ranges = new OwnRanges(folder.resolve("ranges.json"));
         say((read.remark() + " " + ranges.remark()).strip());
-        records = new Records(read.settings(), ranges::all, this::say);
+        records = new Records(read.value(), ranges::all, this::say);
         sheet = new Sheet(folder, records, ranges, background, this::say, this::go);
         Studio studio = new Studio(
                 sheet.model(),

@@ -4,6 +4,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.toeline.geometry.ImagePoint;
@@ -108,7 +109,8 @@ record SameScale(Placed left, Placed right) {
                                 .options()
                                 .face()
                                 .on(
-                                        own.handout.pictures().get(view),
+                                        Objects.requireNonNull(
+                                                own.handout.pictures().get(view)),
                                         own.handout.assessment().posture(),
                                         view)),
                 unitsPerMetre);

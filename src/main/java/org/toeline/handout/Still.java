@@ -8,8 +8,10 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
@@ -17,6 +19,7 @@ import org.toeline.advice.Words;
 import org.toeline.mark.View;
 import org.toeline.paint.Drawing;
 import org.toeline.paint.Ink;
+import org.toeline.paint.OverlayShapes;
 import org.toeline.paint.TextBlock;
 import org.toeline.reading.ReadingKind;
 
@@ -50,8 +53,12 @@ public final class Still implements Drawing {
         this.assessment = assessment;
         this.words = words;
         Optional<View> view = Handout.shows(assessment, options, pictures.keySet());
-        this.picture = view.map(v ->
-                StillPicture.of(assessment, v, pictures.get(v), options, new Rectangle2D.Double(0, 0, WIDTH, PICTURE)));
+        this.picture = view.map(v -> StillPicture.of(
+                assessment,
+                v,
+                Objects.requireNonNull(pictures.get(v)),
+                options,
+                new Rectangle2D.Double(0, 0, WIDTH, PICTURE)));
         this.end = (picture.isPresent() ? PICTURE : 0) + 34;
         panel(signed);
         this.end += 30;
@@ -61,20 +68,11 @@ public final class Still implements Drawing {
     static Optional<View> view(Assessment assessment, Set<View> pictured) {
         Optional<ReadingKind> first =
                 assessment.advice().first().map(f -> f.finding().kind());
-        List<View> order = first.map(kind -> switch (kind) {
-                    case BALL_ABOVE_CROWN, TEE_HEIGHT -> List.of(View.TEE, View.FACE_ON, View.DOWN_THE_LINE);
-                    case FEET_TO_TARGET,
-                            SHOULDERS_TO_TARGET,
-                            SHOULDERS_TO_FEET,
-                            FORWARD_BEND,
-                            KNEE_FLEX,
-                            BALL_DISTANCE,
-                            LEAD_FOOT_FLARE,
-                            TRAIL_FOOT_FLARE -> List.of(View.DOWN_THE_LINE, View.FACE_ON, View.TEE);
-                    default -> List.of(View.FACE_ON, View.DOWN_THE_LINE, View.TEE);
-                })
-                .orElse(List.of(View.FACE_ON, View.DOWN_THE_LINE, View.TEE));
-        return order.stream().filter(pictured::contains).findFirst();
+        return Stream.concat(
+                        first.map(OverlayShapes::bestView).stream(),
+                        Stream.of(View.FACE_ON, View.DOWN_THE_LINE, View.TEE))
+                .filter(pictured::contains)
+                .findFirst();
     }
 
     private void panel(String signed) {

@@ -1,25 +1,27 @@
 package org.toeline.ledger;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.toeline.document.Json;
+import org.toeline.document.OwnDocument;
+import org.toeline.document.WholeFile;
+import org.toeline.language.Sentences;
 import org.toeline.mark.LensNote;
 
 /**
  * The lenses that were calibrated, by name, in one small JSON file ({@code lenses.json}): calibrated once, used for every
- * clip of that phone. A file that cannot be read is said so and left as it is. One writer at a time.
+ * clip of that phone. One writer at a time.
  */
 public final class LensBook {
 
-    private static final JsonMapper JSON = JsonMapper.builder().build();
+    private static final Sentences SENTENCES = Sentences.of(LensBook.class);
     /** Pictures whose sides are in one proportion to this are of one kind. */
     private static final double SAME_SHAPE = 0.01;
 
@@ -67,24 +69,21 @@ public final class LensBook {
         this.file = file;
     }
 
-    public List<Profile> profiles() throws DocumentException {
-        if (!Files.exists(file)) {
-            return List.of();
+    /** Those that are kept; one that cannot be read is set aside, and there are none. */
+    public OwnDocument.Read<List<Profile>> profiles() {
+        return OwnDocument.read(file, List.of(), LensBook::profiles);
+    }
+
+    private static List<Profile> profiles(byte[] bytes) throws IOException {
+        JsonNode tree = Json.read(bytes);
+        if (!tree.path("format").asText().equals("toeline-lenses")) {
+            throw new IllegalArgumentException(SENTENCES.of("lenses.format"));
         }
-        try {
-            JsonNode tree = JSON.readTree(file.toFile());
-            List<Profile> found = new ArrayList<>();
-            for (JsonNode node : tree.path("lenses")) {
-                found.add(profile(node));
-            }
-            if (!tree.path("format").asText().equals("toeline-lenses")) {
-                throw new DocumentException(file + ": not a list of lenses; the format “toeline-lenses” is needed");
-            }
-            return found;
-        } catch (IOException | IllegalArgumentException e) {
-            throw new DocumentException(file + ": the calibrated lenses cannot be read ("
-                    + String.valueOf(e.getMessage()).lines().findFirst().orElse("") + "); the file was left as it is");
+        List<Profile> found = new ArrayList<>();
+        for (JsonNode node : tree.path("lenses")) {
+            found.add(profile(node));
         }
+        return List.copyOf(found);
     }
 
     private static Profile profile(JsonNode node) {
@@ -95,30 +94,31 @@ public final class LensBook {
                 LessonReader.lens(node.path("lens")));
     }
 
-    /** Adds a lens, in place of one of its name. */
-    public void keep(Profile profile) throws DocumentException {
-        ObjectNode out = JSON.createObjectNode().put("format", "toeline-lenses").put("version", 1);
+    /**
+     * Adds a lens, in place of one of its name.
+     *
+     * @return one sentence about what was set aside, empty when all is well
+     */
+    public String keep(Profile profile) throws DocumentException {
+        ObjectNode out = Json.object().put("format", "toeline-lenses").put("version", 1);
         ArrayNode list = out.putArray("lenses");
-        for (Profile other : profiles()) {
+        OwnDocument.Read<List<Profile>> before = profiles();
+        for (Profile other : before.value()) {
             if (!other.name.equals(profile.name)) {
                 list.add(node(other));
             }
         }
         list.add(node(profile));
         try {
-            Path folder = file.toAbsolutePath().getParent();
-            if (folder != null) {
-                Files.createDirectories(folder);
-            }
-            WholeFile.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(out));
+            WholeFile.write(file, Json.bytes(out));
+            return before.remark();
         } catch (IOException e) {
-            throw new DocumentException(
-                    file + ": the lens could not be kept (" + e.getMessage() + "); what was there before is untouched");
+            throw new DocumentException(SENTENCES.of("lenses.not-kept", file, OwnDocument.reason(e)));
         }
     }
 
     private static ObjectNode node(Profile profile) {
-        ObjectNode node = JSON.createObjectNode()
+        ObjectNode node = Json.object()
                 .put("name", profile.name)
                 .put("width", profile.widthPx)
                 .put("height", profile.heightPx);

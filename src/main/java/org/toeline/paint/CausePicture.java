@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.toeline.advice.CauseChain.Link;
 import org.toeline.advice.CauseGraph;
 import org.toeline.advice.CauseGraph.Node;
@@ -93,8 +94,8 @@ public final class CausePicture implements Drawing {
     }
 
     private void arrow(Graphics2D g, Link link) {
-        Rectangle2D from = boxes.get(link.cause());
-        Rectangle2D to = boxes.get(link.effect());
+        Rectangle2D from = Objects.requireNonNull(boxes.get(link.cause()));
+        Rectangle2D to = Objects.requireNonNull(boxes.get(link.effect()));
         double x1 = from.getCenterX();
         double x2 = to.getCenterX();
         double y1 = from.getMaxY();
@@ -121,7 +122,7 @@ public final class CausePicture implements Drawing {
     }
 
     private void box(Graphics2D g, Node node) {
-        Rectangle2D at = boxes.get(node.kind());
+        Rectangle2D at = Objects.requireNonNull(boxes.get(node.kind()));
         RoundRectangle2D frame =
                 new RoundRectangle2D.Double(at.getX(), at.getY(), at.getWidth(), at.getHeight(), 14, 14);
         g.setColor(Color.WHITE);

@@ -1,12 +1,17 @@
 package org.toeline.paint;
 
+import static org.toeline.mark.Landmark.*;
+
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.toeline.advice.Assessment;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.geometry.WorldPoint;
+import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
+import org.toeline.posture.Posture;
 import org.toeline.reading.ReadingKind;
 
 /**
@@ -82,57 +87,252 @@ public final class OverlayShapes {
         }
     }
 
-    private OverlayShapes() {}
+    /**
+     * How a reading is seen.
+     *
+     * @param by      the one line that shows it
+     * @param best    the view that shows it best
+     * @param against what that line is seen against
+     */
+    private record Seen(Kind by, View best, Set<Kind> against) {
+
+        private static Seen by(Kind line, View best, Kind... against) {
+            return new Seen(line, best, Set.of(against));
+        }
+    }
+
+    private static Seen seen(ReadingKind kind) {
+        return switch (kind) {
+            case BALL_ABOVE_CROWN -> Seen.by(Kind.CROWN, View.TEE);
+            case TEE_HEIGHT -> Seen.by(Kind.TEE, View.TEE);
+            case BALL_TO_LEAD_SHOULDER -> Seen.by(Kind.GAP, View.FACE_ON, Kind.PLUMB, Kind.TARGET);
+            case BALL_IN_STANCE ->
+                Seen.by(Kind.STANCE_SHARE, View.FACE_ON, Kind.LEAD_SQUARE, Kind.TRAIL_SQUARE, Kind.TARGET);
+            case BALL_TO_LEAD_HEEL -> Seen.by(Kind.HEEL_GAP, View.FACE_ON, Kind.LEAD_SQUARE, Kind.TARGET);
+            case LEAD_FOOT_OUTSIDE_SHOULDER -> Seen.by(Kind.FOOT_GAP, View.FACE_ON, Kind.PLUMB, Kind.LEAD_SQUARE);
+            case STANCE_WIDTH -> Seen.by(Kind.HEELS, View.FACE_ON);
+            case STANCE_TO_SHOULDER_WIDTH -> Seen.by(Kind.HEELS, View.FACE_ON, Kind.SHOULDERS);
+            case FEET_TO_TARGET -> Seen.by(Kind.TOES, View.DOWN_THE_LINE, Kind.TARGET);
+            case SHOULDERS_TO_TARGET -> Seen.by(Kind.SHOULDERS, View.DOWN_THE_LINE, Kind.TARGET);
+            case SHOULDERS_TO_FEET -> Seen.by(Kind.SHOULDERS, View.DOWN_THE_LINE, Kind.TOES);
+            case SHOULDER_TILT -> Seen.by(Kind.SHOULDERS, View.FACE_ON, Kind.LEVEL);
+            case TRAIL_HAND_LOWER -> Seen.by(Kind.HANDS, View.FACE_ON);
+            case SIDE_BEND -> Seen.by(Kind.SPINE, View.FACE_ON, Kind.UPRIGHT);
+            case HEAD_TO_BALL -> Seen.by(Kind.HEAD, View.FACE_ON, Kind.TARGET);
+            case SHAFT_LEAN -> Seen.by(Kind.SHAFT, View.FACE_ON, Kind.SHAFT_UPRIGHT);
+            case FORWARD_BEND -> Seen.by(Kind.SPINE, View.DOWN_THE_LINE, Kind.UPRIGHT);
+            case KNEE_FLEX -> Seen.by(Kind.TRAIL_LEG, View.DOWN_THE_LINE);
+            case BALL_DISTANCE -> Seen.by(Kind.DISTANCE, View.DOWN_THE_LINE, Kind.TOES, Kind.TARGET);
+            case LEAD_FOOT_FLARE -> Seen.by(Kind.LEAD_FOOT, View.DOWN_THE_LINE, Kind.TARGET);
+            case TRAIL_FOOT_FLARE -> Seen.by(Kind.TRAIL_FOOT, View.DOWN_THE_LINE, Kind.TARGET);
+        };
+    }
+
+    private static final double TARGET_REACH_M = 0.9;
+    private static final double PAST_M = 0.10;
+    /** Half the smallest diameter a ball may have (Equipment Rules, part 4). */
+    private static final double BALL_RADIUS_M = 0.02134;
+    /** How far an upright reaches beside the shaft. */
+    private static final double SHAFT_REACH_M = 0.9;
+
+    private final Posture posture;
+    private final View view;
+    private final LineDrafts drafts;
+
+    private OverlayShapes(Posture posture, View view) {
+        this.posture = posture;
+        this.view = view;
+        this.drafts = new LineDrafts(posture, view);
+    }
 
     /** All lines that the marks support, in the order they are best drawn. */
     public static List<Line> of(Assessment assessment, View view) {
         return assessment.posture().camera(view).isEmpty()
                 ? List.of()
-                : new LineDrafts(assessment.posture(), view).all();
+                : new OverlayShapes(assessment.posture(), view).all();
     }
 
     /** The one line that a reading is seen by. */
     public static Kind shows(ReadingKind kind) {
-        return switch (kind) {
-            case BALL_ABOVE_CROWN -> Kind.CROWN;
-            case TEE_HEIGHT -> Kind.TEE;
-            case BALL_TO_LEAD_SHOULDER -> Kind.GAP;
-            case BALL_IN_STANCE -> Kind.STANCE_SHARE;
-            case BALL_TO_LEAD_HEEL -> Kind.HEEL_GAP;
-            case LEAD_FOOT_OUTSIDE_SHOULDER -> Kind.FOOT_GAP;
-            case STANCE_WIDTH, STANCE_TO_SHOULDER_WIDTH -> Kind.HEELS;
-            case FEET_TO_TARGET -> Kind.TOES;
-            case SHOULDERS_TO_TARGET, SHOULDERS_TO_FEET, SHOULDER_TILT -> Kind.SHOULDERS;
-            case TRAIL_HAND_LOWER -> Kind.HANDS;
-            case SIDE_BEND, FORWARD_BEND -> Kind.SPINE;
-            case HEAD_TO_BALL -> Kind.HEAD;
-            case SHAFT_LEAN -> Kind.SHAFT;
-            case KNEE_FLEX -> Kind.TRAIL_LEG;
-            case BALL_DISTANCE -> Kind.DISTANCE;
-            case LEAD_FOOT_FLARE -> Kind.LEAD_FOOT;
-            case TRAIL_FOOT_FLARE -> Kind.TRAIL_FOOT;
-        };
+        return seen(kind).by;
+    }
+
+    /** The view that shows a reading best. */
+    public static View bestView(ReadingKind kind) {
+        return seen(kind).best;
     }
 
     /** The lines that matter for a reading: the one that shows it, and what it is seen against. */
     public static Set<Kind> mattersFor(ReadingKind kind) {
         Set<Kind> lines = EnumSet.of(shows(kind));
-        lines.addAll(
-                switch (kind) {
-                    case BALL_ABOVE_CROWN, TEE_HEIGHT, TRAIL_HAND_LOWER, KNEE_FLEX, STANCE_WIDTH -> Set.of();
-                    case BALL_TO_LEAD_SHOULDER -> Set.of(Kind.PLUMB, Kind.TARGET);
-                    case BALL_TO_LEAD_HEEL -> Set.of(Kind.LEAD_SQUARE, Kind.TARGET);
-                    case BALL_IN_STANCE -> Set.of(Kind.LEAD_SQUARE, Kind.TRAIL_SQUARE, Kind.TARGET);
-                    case LEAD_FOOT_OUTSIDE_SHOULDER -> Set.of(Kind.PLUMB, Kind.LEAD_SQUARE);
-                    case STANCE_TO_SHOULDER_WIDTH -> Set.of(Kind.SHOULDERS);
-                    case SHOULDERS_TO_FEET -> Set.of(Kind.TOES);
-                    case FEET_TO_TARGET, SHOULDERS_TO_TARGET, HEAD_TO_BALL, LEAD_FOOT_FLARE, TRAIL_FOOT_FLARE ->
-                        Set.of(Kind.TARGET);
-                    case BALL_DISTANCE -> Set.of(Kind.TOES, Kind.TARGET);
-                    case SHOULDER_TILT -> Set.of(Kind.LEVEL);
-                    case SIDE_BEND, FORWARD_BEND -> Set.of(Kind.UPRIGHT);
-                    case SHAFT_LEAN -> Set.of(Kind.SHAFT_UPRIGHT);
-                });
+        lines.addAll(seen(kind).against);
         return lines;
+    }
+
+    private List<Line> all() {
+        if (view == View.TEE) {
+            tee();
+        } else {
+            ground();
+            feet();
+            body();
+        }
+        return drafts.lines();
+    }
+
+    private void tee() {
+        if (!posture.hasBall()) {
+            return;
+        }
+        WorldPoint ball = posture.ball();
+        double underside = ball.u() - BALL_RADIUS_M;
+        double beside = ball.t() + 0.035;
+        if (underside > 0) {
+            drafts.line(
+                    Kind.TEE,
+                    Optional.of(ReadingKind.TEE_HEIGHT),
+                    new WorldPoint(beside, ball.h(), 0),
+                    new WorldPoint(beside, ball.h(), underside));
+        }
+        if (drafts.has(CROWN)) {
+            WorldPoint c = posture.at(CROWN);
+            drafts.line(
+                    Kind.CROWN,
+                    Optional.of(ReadingKind.BALL_ABOVE_CROWN),
+                    new WorldPoint(c.t() - 0.03, c.h(), c.u()),
+                    new WorldPoint(ball.t() + 0.045, c.h(), c.u()));
+        }
+    }
+
+    private void ground() {
+        if (posture.hasBall()) {
+            drafts.line(
+                    Kind.TARGET,
+                    Optional.empty(),
+                    new WorldPoint(-TARGET_REACH_M, 0, 0),
+                    new WorldPoint(TARGET_REACH_M, 0, 0));
+            distance();
+        }
+        drafts.between(Kind.HEELS, Optional.of(ReadingKind.STANCE_WIDTH), TRAIL_HEEL, LEAD_HEEL, 0);
+        drafts.between(Kind.TOES, Optional.of(ReadingKind.FEET_TO_TARGET), TRAIL_TOE, LEAD_TOE, PAST_M);
+        square(Kind.TRAIL_SQUARE, TRAIL_HEEL);
+        square(Kind.LEAD_SQUARE, LEAD_HEEL);
+        plumb();
+        if (drafts.has(LEAD_HEEL) && posture.hasBall()) {
+            drafts.line(
+                    Kind.HEEL_GAP,
+                    Optional.of(ReadingKind.BALL_TO_LEAD_HEEL),
+                    drafts.beside(LEAD_HEEL),
+                    WorldPoint.ORIGIN);
+        }
+        if (drafts.has(TRAIL_HEEL, LEAD_HEEL) && posture.hasBall()) {
+            drafts.line(
+                    Kind.STANCE_SHARE,
+                    Optional.of(ReadingKind.BALL_IN_STANCE),
+                    drafts.beside(TRAIL_HEEL),
+                    WorldPoint.ORIGIN);
+        }
+    }
+
+    private void square(Kind kind, Landmark heel) {
+        if (drafts.has(heel)) {
+            WorldPoint h = posture.at(heel);
+            drafts.line(kind, Optional.empty(), new WorldPoint(h.t(), h.h(), 0), drafts.beside(heel));
+        }
+    }
+
+    private void plumb() {
+        if (!drafts.has(LEAD_SHOULDER)) {
+            return;
+        }
+        WorldPoint s = posture.at(LEAD_SHOULDER);
+        WorldPoint foot = new WorldPoint(s.t(), s.h(), 0);
+        if (!posture.hasBall()) {
+            drafts.line(Kind.PLUMB, Optional.empty(), s, foot);
+        } else {
+            drafts.line(Kind.PLUMB, Optional.empty(), s, foot, drafts.beside(LEAD_SHOULDER));
+            drafts.line(
+                    Kind.GAP,
+                    Optional.of(ReadingKind.BALL_TO_LEAD_SHOULDER),
+                    drafts.beside(LEAD_SHOULDER),
+                    WorldPoint.ORIGIN);
+        }
+        if (drafts.has(LEAD_HEEL)) {
+            WorldPoint heel = posture.at(LEAD_HEEL);
+            drafts.line(
+                    Kind.FOOT_GAP,
+                    Optional.of(ReadingKind.LEAD_FOOT_OUTSIDE_SHOULDER),
+                    new WorldPoint(s.t(), heel.h(), 0),
+                    new WorldPoint(heel.t(), heel.h(), 0));
+        }
+    }
+
+    private void distance() {
+        if (drafts.has(LEAD_TOE, TRAIL_TOE)) {
+            WorldPoint a = posture.at(TRAIL_TOE);
+            WorldPoint b = posture.at(LEAD_TOE);
+            double along = b.t() - a.t();
+            if (Math.abs(along) > 0.01) {
+                double h = a.h() - a.t() * (b.h() - a.h()) / along;
+                drafts.line(
+                        Kind.DISTANCE,
+                        Optional.of(ReadingKind.BALL_DISTANCE),
+                        new WorldPoint(0, h, 0),
+                        WorldPoint.ORIGIN);
+            }
+        }
+    }
+
+    private void feet() {
+        drafts.between(Kind.LEAD_FOOT, Optional.of(ReadingKind.LEAD_FOOT_FLARE), LEAD_HEEL, LEAD_TOE, 0);
+        drafts.between(Kind.TRAIL_FOOT, Optional.of(ReadingKind.TRAIL_FOOT_FLARE), TRAIL_HEEL, TRAIL_TOE, 0);
+        if (drafts.has(TRAIL_HIP, TRAIL_KNEE, TRAIL_ANKLE)) {
+            drafts.line(
+                    Kind.TRAIL_LEG,
+                    Optional.of(ReadingKind.KNEE_FLEX),
+                    posture.at(TRAIL_HIP),
+                    posture.at(TRAIL_KNEE),
+                    posture.at(TRAIL_ANKLE));
+        }
+    }
+
+    private void body() {
+        drafts.between(Kind.SHAFT, Optional.of(ReadingKind.SHAFT_LEAN), CLUB_HEAD, GRIP_END, 0);
+        if (drafts.has(CLUB_HEAD, GRIP_END)) {
+            WorldPoint head = posture.at(CLUB_HEAD);
+            drafts.line(Kind.SHAFT_UPRIGHT, Optional.empty(), head, head.plus(0, 0, SHAFT_REACH_M));
+        }
+        drafts.between(Kind.HANDS, Optional.of(ReadingKind.TRAIL_HAND_LOWER), TRAIL_WRIST, LEAD_WRIST, 0);
+        if (drafts.has(HEAD_CENTRE) && posture.hasBall()) {
+            WorldPoint head = posture.at(HEAD_CENTRE);
+            drafts.line(
+                    Kind.HEAD,
+                    Optional.of(ReadingKind.HEAD_TO_BALL),
+                    head,
+                    new WorldPoint(head.t(), head.h(), 0),
+                    drafts.beside(HEAD_CENTRE),
+                    WorldPoint.ORIGIN);
+        }
+        if (drafts.has(LEAD_HIP, TRAIL_HIP, LEAD_SHOULDER, TRAIL_SHOULDER)) {
+            WorldPoint hips = drafts.middle(LEAD_HIP, TRAIL_HIP);
+            WorldPoint shoulders = drafts.middle(LEAD_SHOULDER, TRAIL_SHOULDER);
+            drafts.line(Kind.UPRIGHT, Optional.empty(), hips, new WorldPoint(hips.t(), hips.h(), shoulders.u()));
+            drafts.line(
+                    Kind.SPINE,
+                    Optional.of(view == View.FACE_ON ? ReadingKind.SIDE_BEND : ReadingKind.FORWARD_BEND),
+                    hips,
+                    shoulders);
+        }
+        if (drafts.has(LEAD_SHOULDER, TRAIL_SHOULDER)) {
+            WorldPoint trail = posture.at(TRAIL_SHOULDER);
+            WorldPoint lead = posture.at(LEAD_SHOULDER);
+            drafts.line(Kind.LEVEL, Optional.empty(), trail, new WorldPoint(lead.t(), lead.h(), trail.u()));
+            drafts.between(
+                    Kind.SHOULDERS,
+                    Optional.of(view == View.FACE_ON ? ReadingKind.SHOULDER_TILT : ReadingKind.SHOULDERS_TO_FEET),
+                    TRAIL_SHOULDER,
+                    LEAD_SHOULDER,
+                    PAST_M);
+        }
     }
 }

@@ -26,10 +26,20 @@ final class Misfits {
     /** Below this share of its own variance a residual cannot be told from what the mark itself decided. */
     private static final double REDUNDANT = 0.02;
 
+    /** The odds that a mark is wrong before anything is seen of it: some one in fifty, common practice. */
+    private static final double USUALLY_WRONG = 0.02;
+
     private Misfits() {}
 
     /** How much better a wrong mark explains what is seen than a right one, and by how many pixels it would have to move. */
-    record Misfit(Sight sight, double score, double offPx) {}
+    record Misfit(Sight sight, double score, double offPx) {
+
+        /** How likely the mark is wrong. */
+        double odds() {
+            double wrong = USUALLY_WRONG * Math.exp(Math.min(score, 200) / 2);
+            return wrong / (1 + wrong);
+        }
+    }
 
     static Optional<Misfit> worst(List<Knowledge> knowledge, State state, Laplace laplace) {
         List<Misfit> all = new ArrayList<>();

@@ -3,6 +3,7 @@ package org.toeline.posture;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.toeline.camera.Camera;
 import org.toeline.geometry.ImagePoint;
@@ -31,12 +32,21 @@ public final class Posture {
     private final Fit fit;
 
     /**
-     * How well the marks fit together.
+     * How well all that was marked fits together, marks in doubt among it, at the fit that takes every mark for right.
      *
-     * @param chiSquare        sum of the squared normalised residuals
+     * @param chiSquare        sum of the squared normalised residuals, those of the habits of bodies and cameras included
      * @param degreesOfFreedom how many of them are free
      */
-    public record Fit(double chiSquare, int degreesOfFreedom) {}
+    public record Fit(double chiSquare, int degreesOfFreedom) {
+
+        /**
+         * The misfit per degree of freedom: about 1 for marks that fit, below 2 for nearly all of them (the figures are
+         * in docs/accuracy.md), hundreds and more where they contradict each other.
+         */
+        public double perDegreeOfFreedom() {
+            return chiSquare / Math.max(1, degreesOfFreedom);
+        }
+    }
 
     Posture(
             Coordinates coordinates,
@@ -97,7 +107,7 @@ public final class Posture {
         return camera(view)
                 .flatMap(c -> c.project(point))
                 .map(p -> handedness == Handedness.LEFT
-                        ? p.mirrored(views.get(view).widthPx())
+                        ? p.mirrored(Objects.requireNonNull(views.get(view)).widthPx())
                         : p);
     }
 

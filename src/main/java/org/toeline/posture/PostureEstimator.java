@@ -40,13 +40,15 @@ public final class PostureEstimator {
         minimum.descend(0);
         minimum.descend(0);
         Laplace laplace = new Laplace(problem.knowledge, minimum.state(), problem.unknowns);
+        Posture.Fit fit = fit(problem, minimum);
         while (doubts.size() < MOST_DOUBTS) {
             Optional<Misfits.Misfit> worst = Misfits.worst(problem.knowledge, minimum.state(), laplace);
             if (worst.isEmpty()) {
                 break;
             }
             Sight sight = worst.get().sight();
-            doubts.add(new Doubt(sight.view, sight.name, worst.get().offPx()));
+            doubts.add(new Doubt(
+                    sight.view, sight.name, worst.get().offPx(), worst.get().odds(), true));
             leftOut.add(new Problem.MarkName(sight.view, sight.name));
             problem = new Problem(sheet, leftOut);
             minimum = new Minimum(problem.knowledge, minimum.state());
@@ -54,25 +56,23 @@ public final class PostureEstimator {
             minimum.descend(0);
             laplace = new Laplace(problem.knowledge, minimum.state(), problem.unknowns);
         }
-        return posture(problem, minimum.state(), minimum.cost(), laplace, doubts);
+        return posture(problem, minimum.state(), fit, laplace, doubts);
     }
 
-    static Posture posture(Problem problem, State state, double cost, Uncertainty laplace, List<Doubt> doubts) {
+    private static Posture.Fit fit(Problem problem, Minimum minimum) {
+        int[] rows = {0};
+        problem.knowledge.forEach(k -> k.rows(minimum.state(), (residual, count, index, slope) -> rows[0]++));
+        return new Posture.Fit(minimum.cost(), rows[0] - minimum.state().x.length);
+    }
+
+    static Posture posture(Problem problem, State state, Posture.Fit fit, Uncertainty laplace, List<Doubt> doubts) {
         Map<View, Camera> cameras = new EnumMap<>(View.class);
         int ball = problem.unknowns.ball();
         state.frames()
                 .forEach((view, frame) -> cameras.put(
                         view, CameraFrame.fromBall(frame.camera(state.x), state.x[ball], state.x[ball + 1])));
-        int[] rows = {0};
-        problem.knowledge.forEach(k -> k.rows(state, (residual, count, index, slope) -> rows[0]++));
         return new Posture(
-                coordinates(problem, state.x),
-                laplace,
-                cameras,
-                problem.used,
-                problem.sheet.handedness(),
-                doubts,
-                new Posture.Fit(cost, rows[0] - state.x.length));
+                coordinates(problem, state.x), laplace, cameras, problem.used, problem.sheet.handedness(), doubts, fit);
     }
 
     static Coordinates coordinates(Problem problem, double[] x) {

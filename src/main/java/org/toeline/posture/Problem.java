@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
@@ -163,7 +164,7 @@ final class Problem {
             sight(v, landmark.id(), Source.MARKS, place, mark.at(), mark.sigmaPx(), spread, 0);
         }
         for (FloorMark mark : v.floorMarks()) {
-            Place place = Place.onGround(unknowns.floor().get(mark.pointId()));
+            Place place = Place.onGround(Objects.requireNonNull(unknowns.floor().get(mark.pointId())));
             if (unknowns.hasLaidAgain() && v.view() == View.DOWN_THE_LINE) {
                 FloorReference p = sheet.floor().point(mark.pointId()).orElseThrow();
                 double[] middle = floorMiddle();

@@ -2,6 +2,7 @@ package org.toeline.posture;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import org.toeline.mark.View;
 
 /** One point of the fit: the unknowns and the cameras they make. Owned by one fit; not shared between threads. */
@@ -32,7 +33,7 @@ final class State {
     }
 
     ViewFrame frame(View view) {
-        return frames.get(view);
+        return Objects.requireNonNull(frames.get(view));
     }
 
     Map<View, ViewFrame> frames() {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.toeline.mark.FloorMark;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Laying;
@@ -89,7 +90,7 @@ final class Unknowns {
     }
 
     int view(View view) {
-        return views.get(view);
+        return Objects.requireNonNull(views.get(view));
     }
 
     boolean has(Landmark landmark) {
@@ -97,7 +98,7 @@ final class Unknowns {
     }
 
     int landmark(Landmark landmark) {
-        return landmarks.get(landmark);
+        return Objects.requireNonNull(landmarks.get(landmark));
     }
 
     List<Landmark> landmarks() {

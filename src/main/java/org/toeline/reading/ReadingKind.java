@@ -238,6 +238,11 @@ public enum ReadingKind {
     /** The reading's formula, in metres, radians or a plain number. */
     public abstract <T extends CalculusFieldElement<T>> T of(Body<T> body);
 
+    /** Standard deviation of what the formula itself supposes of bodies and no mark tells; inside units, usually 0. */
+    public double ownSigma() {
+        return 0;
+    }
+
     /** The name in documents. */
     public String id() {
         return id;

@@ -2,6 +2,7 @@ package org.toeline.reading;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,12 +34,17 @@ public final class Readings {
         Gradient value = kind.of(new GradientBody(posture.coordinates()));
         double[] gradient = value.getGradient();
         Uncertainty uncertainty = posture.uncertainty();
-        double sigma = Math.sqrt(uncertainty.variance(gradient));
+        double ofMarks = uncertainty.variance(gradient);
+        double variance = ofMarks + kind.ownSigma() * kind.ownSigma();
+        double sigma = Math.sqrt(variance);
         if (!Double.isFinite(value.getValue()) || !(sigma > 0) || !Double.isFinite(sigma)) {
             return Optional.empty();
         }
         return Optional.of(new Reading(
-                kind, value.getValue(), new Normal(value.getValue(), sigma), dominant(uncertainty.shares(gradient))));
+                kind,
+                value.getValue(),
+                new Normal(value.getValue(), sigma),
+                dominant(uncertainty.shares(gradient), ofMarks / variance)));
     }
 
     /** A reading's value at given coordinates, without its uncertainty: for propagating draws. Inside units. */
@@ -51,8 +57,12 @@ public final class Readings {
                 && kind.landmarks().stream().allMatch(posture::has);
     }
 
-    private static Source dominant(Map<Source, Double> shares) {
-        return shares.entrySet().stream()
+    /** @param ofMarks the part of the variance that the shares are of; the rest is what bodies differ by */
+    private static Source dominant(Map<Source, Double> shares, double ofMarks) {
+        Map<Source, Double> all = new EnumMap<>(Source.class);
+        shares.forEach((source, share) -> all.put(source, share * ofMarks));
+        all.merge(Source.BODY, 1 - ofMarks, Double::sum);
+        return all.entrySet().stream()
                 .max(Comparator.comparingDouble(Map.Entry::getValue))
                 .map(Map.Entry::getKey)
                 .orElse(Source.MARKS);

@@ -1,6 +1,7 @@
 package org.toeline.video;
 
 import java.util.BitSet;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
@@ -109,7 +110,7 @@ final class DecodingThread implements AutoCloseable {
             while (goes(goal)) {
                 AVFrame frame = decoder.towards(goal.target, goal.keepFrom);
                 took(goal, frame);
-                news.get().run();
+                Objects.requireNonNull(news.get()).run();
                 if (frame == null || decoder.position() == goal.target) {
                     break;
                 }

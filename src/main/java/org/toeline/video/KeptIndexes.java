@@ -9,7 +9,6 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -17,12 +16,14 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
+import org.toeline.document.WholeFile;
 
 /**
  * The lists of frames of long clips, kept in a folder so that a clip opened again is not read again. A list belongs to a
@@ -82,15 +83,8 @@ public final class KeptIndexes {
         try {
             Optional<Path> place = place(file);
             if (place.isPresent()) {
-                Path into = Files.createDirectories(place.get().toAbsolutePath().getParent());
-                Path whole = Files.createTempFile(into, "new", ".part");
-                try {
-                    Files.write(whole, bytes(index));
-                    Files.move(whole, place.get(), StandardCopyOption.REPLACE_EXISTING);
-                } finally {
-                    Files.deleteIfExists(whole);
-                }
-                dropOldest(into);
+                WholeFile.write(place.get(), bytes(index));
+                dropOldest(Objects.requireNonNull(place.get().toAbsolutePath().getParent()));
             }
         } catch (IOException e) {
             // nothing is lost but a moment at the next opening

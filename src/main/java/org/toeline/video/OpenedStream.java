@@ -32,6 +32,36 @@ final class OpenedStream implements AutoCloseable {
     /** What a decoder or reader may take in one piece, bytes. */
     private static final long MOST_AT_ONCE = 1L << 29;
 
+    /**
+     * Containers of clips and files of pictures, by the library's names; one of these alone reads a file, whatever it is
+     * called. None of them sends its reader to another file, as lists of clips, playlists and manifests do, and none takes
+     * text for a picture.
+     */
+    private static final String READ_ALONE = String.join(
+            ",",
+            "mov",
+            "matroska",
+            "avi",
+            "mpegts",
+            "mpeg",
+            "mpegvideo",
+            "asf",
+            "flv",
+            "ogg",
+            "mxf",
+            "h264",
+            "hevc",
+            "gif",
+            "image2",
+            "jpeg_pipe",
+            "png_pipe",
+            "webp_pipe",
+            "bmp_pipe",
+            "tiff_pipe",
+            "wav",
+            "mp3",
+            "aac");
+
     /** One for the whole program: the binding has only a few of these to give. */
     private static final AVIOInterruptCB.Callback_Pointer OVERDUE = new AVIOInterruptCB.Callback_Pointer() {
         @Override
@@ -65,6 +95,7 @@ final class OpenedStream implements AutoCloseable {
         // a name is a name and no pattern, and what a file contains may send nobody to the network
         av_dict_set(options, "pattern_type", "none", 0);
         av_dict_set(options, "protocol_whitelist", "file", 0);
+        av_dict_set(options, "format_whitelist", READ_ALONE, 0);
         int result = avformat_open_input(opening, file.toAbsolutePath().toString(), null, options);
         av_dict_free(options);
         if (result < 0) {

@@ -108,7 +108,7 @@ final class TileGrid {
             if (ours && tile == null) {
                 tile = decoded(group.streams(of), packet);
             }
-            if (ours && tile.width() > 0 && fits(tile, canvas)) {
+            if (ours && tile != null && tile.width() > 0 && fits(tile, canvas)) {
                 copy(tile, canvas, grid.offsets_horizontal(i), grid.offsets_vertical(i));
                 placed.set(i);
             }

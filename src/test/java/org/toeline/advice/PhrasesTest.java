@@ -1,6 +1,7 @@
 package org.toeline.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.InputStreamReader;
 import java.io.Reader;
@@ -14,6 +15,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.toeline.document.Json;
 
 /** The phrases of every language, and a coach's own in their place. */
 class PhrasesTest {
@@ -66,25 +68,24 @@ class PhrasesTest {
     }
 
     @Test
-    void whatIsWrittenIsReadAgainWithWhatNobodyKnows() {
+    void whatIsWrittenIsReadAgainWithWhatNobodyKnows() throws Exception {
         Phrases own = new Phrases(
                 java.util.Map.of("en", java.util.Map.of("why.knee-flex", "“Loose” <knees>")),
                 List.of("Well done.", "Gut gemacht."),
                 "{\"later\":{\"x\":1}}");
         Phrases.Read read = Phrases.read(own.written(), "phrases.json");
         assertThat(read.said()).isEmpty();
-        assertThat(read.whole()).isTrue();
         assertThat(read.phrases()).isEqualTo(own);
     }
 
-    /** Fault K11: what cannot be read is said and left alone; the rest is used. */
+    /** Fault K11: what cannot be used is said and left alone; the rest is used. */
     @Test
-    void oneThatCannotBeReadIsSaid() {
+    void whatOfItCannotBeUsedIsSaid() throws Exception {
         Phrases.Read read = Phrases.read("""
-                {"format": "toeline-phrases", "version": 1, "phrases": {"en": {
-                 "why.knee-flex": "Loose knees turn.", "why.side-bend": 7, "finding.too-close": "Surely too far.",
-                 "no.such": "x", "check.feet": "uses {3}", "do.knee-flex.out-low": " "}}}""", "own.json");
-        assertThat(read.whole()).isTrue();
+            {"format": "toeline-phrases", "version": 1, "phrases": {"en": {
+             "why.knee-flex": "Loose knees turn.", "why.side-bend": 7, "finding.too-close": "Surely too far.",
+             "no.such": "x", "check.feet": "uses {3}", "do.knee-flex.out-low": " "}}}\
+            """.getBytes(StandardCharsets.UTF_8), "own.json");
         assertThat(read.said())
                 .hasSize(5)
                 .allMatch(s -> s.startsWith("own.json: "))
@@ -100,8 +101,8 @@ class PhrasesTest {
     }
 
     @Test
-    void aDocumentThatIsNoneIsSaid() {
-        String whole = Phrases.NONE.with("en", "why.knee-flex", "x").written();
+    void aDocumentThatIsNoneIsRefusedWithAClause() {
+        String whole = new String(Phrases.NONE.with("en", "why.knee-flex", "x").written(), StandardCharsets.UTF_8);
         for (String broken : List.of(
                 "",
                 "{",
@@ -111,14 +112,10 @@ class PhrasesTest {
                 "{\"format\":\"toeline-phrases\",\"version\":1,\"own\":3}",
                 "[".repeat(100_000),
                 whole.substring(0, 40))) {
-            Phrases.Read read = Phrases.read(broken, "own.json");
-            assertThat(read.whole())
+            assertThatThrownBy(() -> Phrases.read(broken.getBytes(StandardCharsets.UTF_8), "own.json"))
                     .as(broken.substring(0, Math.min(20, broken.length())))
-                    .isFalse();
-            assertThat(read.said())
-                    .hasSize(1)
-                    .allMatch(s -> s.startsWith("own.json: the own phrases could not be read"));
-            assertThat(read.phrases()).isEqualTo(Phrases.NONE);
+                    .isInstanceOfAny(Json.NotJson.class, IllegalArgumentException.class)
+                    .hasMessageMatching("(?s).{5,}");
         }
     }
 

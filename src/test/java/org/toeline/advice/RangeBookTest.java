@@ -1,15 +1,17 @@
 package org.toeline.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.toeline.document.Json;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
@@ -51,7 +53,7 @@ class RangeBookTest {
     }
 
     @Test
-    void whatIsWrittenIsReadAgain() {
+    void whatIsWrittenIsReadAgain() throws Exception {
         RangeBook all = RangeBook.shipped().with(OWN);
         RangeBook again = RangeBook.of(all.json());
         assertThat(again.ranges()).hasSameSizeAs(all.ranges());
@@ -83,10 +85,12 @@ class RangeBookTest {
                 "no json",
                 "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": []} 7",
                 "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": [{\"reading\": \"luck\"}]}",
-                "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": [{\"reading\": \"shaft-lean\", \"clubs\": [\"driver\"], "
-                        + "\"low\": 5, \"high\": 1, \"aim\": 2, \"provenance\": \"coachs-own\", \"source\": \"me\"}]}"
+                "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": [{\"reading\": \"shaft-lean\","
+                        + " \"clubs\": [\"driver\"], \"low\": 5, \"high\": 1, \"aim\": 2, \"provenance\": \"coachs-own\","
+                        + " \"source\": \"me\"}]}"
             })
     void whatHoldsNoRangesIsRefused(String json) {
-        assertThatExceptionOfType(IllegalArgumentException.class).isThrownBy(() -> RangeBook.of(json));
+        assertThatThrownBy(() -> RangeBook.of(json.getBytes(StandardCharsets.UTF_8)))
+                .isInstanceOfAny(Json.NotJson.class, IllegalArgumentException.class);
     }
 }

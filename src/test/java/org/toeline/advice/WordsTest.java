@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
@@ -37,9 +39,8 @@ class WordsTest {
         Finding out = finding(ReadingKind.BALL_TO_LEAD_SHOULDER, 12.1, 0.66);
         assertThat(words.figure(out.reading())).isEqualTo("+12.1 ± 1.3\u00a0cm");
         assertThat(words.instruction(new FirstThing(out, List.of())))
-                .isEqualTo(
-                        "Move the ball back, away from the target, by about three balls’ widths, until it lies under the lead shoulder, "
-                                + "then look again.");
+                .isEqualTo("Move the ball back, away from the target, by about three balls’ widths, until it lies under"
+                        + " the lead shoulder, then look again.");
         assertThat(words.mayFollow(new FirstThing(out, List.of(ReadingKind.SHOULDERS_TO_FEET))))
                 .contains("Shoulders against feet may follow from it.");
     }
@@ -55,12 +56,19 @@ class WordsTest {
 
     @Test
     void namesTheDoubtfulMark() {
-        assertThat(words.doubt(new Doubt(View.FACE_ON, "trail-heel", 14.2)))
+        assertThat(words.doubt(new Doubt(View.FACE_ON, "trail-heel", 14.2, 0.98, true)))
                 .isEqualTo("The trail heel does not fit the rest: 14 px off in the face-on view.");
     }
 
-    @Test
-    void hasWordsForEverything() {
+    static List<Words> everyLanguage() {
+        return Words.languages().stream()
+                .map(l -> Words.of(l, LengthUnit.CENTIMETRE))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyLanguage")
+    void hasWordsForEverything(Words words) {
         for (Landmark landmark : Landmark.values()) {
             assertThat(words.name(landmark)).isNotBlank();
             assertThat(words.where(landmark)).isNotBlank();
@@ -69,6 +77,7 @@ class WordsTest {
             assertThat(words.help(source)).isNotBlank();
         }
         for (ReadingKind kind : ReadingKind.values()) {
+            assertThat(words.name(kind)).isNotBlank();
             assertThat(words.why(kind) + words.check(kind)).isNotBlank();
             for (Verdict verdict : List.of(Verdict.OUT_LOW, Verdict.OUT_HIGH)) {
                 Range range = new Range(kind, java.util.Set.of(Club.DRIVER), -1, 1, 0, Provenance.COACHS_OWN, "", "");

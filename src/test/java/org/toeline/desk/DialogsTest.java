@@ -79,7 +79,7 @@ class DialogsTest extends DrivenDesk {
         assertThat(dialog.isShowing()).isFalse();
         assertThat(new SettingsFile(folder.resolve("settings.json"), Settings.usual(folder))
                         .read()
-                        .settings()
+                        .value()
                         .bay())
                 .isEqualTo("Bay 4");
     }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
@@ -27,6 +28,7 @@ import org.toeline.paint.OverlayShapes;
 import org.toeline.paint.OverlayShapes.Kind;
 import org.toeline.paint.OverlayShapes.Line;
 import org.toeline.reading.ReadingKind;
+import org.toeline.study.KneeMarked;
 
 /**
  * From the still alone one can say what to change: the sentence, the line and the gauge are there, the line where the truth of
@@ -128,20 +130,23 @@ class StillTellsTest {
                 .contains(handout.words().nothing(handout.assessment().advice()));
     }
 
-    /** Every reading is seen by a line of its own view, so that whatever comes first can be shown. */
-    @Test
-    void everyReadingHasItsLine() throws Exception {
-        Handout handout = Samples.handout("before");
-        for (ReadingKind kind : ReadingKind.values()) {
-            Kind shows = OverlayShapes.shows(kind);
-            boolean tee = kind == ReadingKind.BALL_ABOVE_CROWN || kind == ReadingKind.TEE_HEIGHT;
-            if (handout.assessment().advice().finding(kind).isPresent()) {
-                assertThat(OverlayShapes.of(handout.assessment(), tee ? View.TEE : View.FACE_ON))
-                        .as(kind.id())
+    /** Every reading is found in a sample, and seen there by its line in its best view, so that whatever comes first can be shown. */
+    @ParameterizedTest
+    @EnumSource(ReadingKind.class)
+    void everyReadingHasItsLine(ReadingKind kind) throws Exception {
+        Kind shows = OverlayShapes.shows(kind);
+        boolean found = false;
+        for (String sample : List.of("before", "after", "left-handed", "all-good")) {
+            Assessment assessment = Assessment.of(KneeMarked.sheet(sample));
+            if (assessment.advice().finding(kind).isPresent()) {
+                found = true;
+                assertThat(OverlayShapes.of(assessment, OverlayShapes.bestView(kind)))
+                        .as(kind.id() + " of " + sample)
                         .anyMatch(l -> l.kind() == shows);
             }
-            assertThat(OverlayShapes.mattersFor(kind)).contains(shows);
         }
+        assertThat(found).as("a sample has it").isTrue();
+        assertThat(OverlayShapes.mattersFor(kind)).contains(shows);
     }
 
     /** Whatever comes first: its gauge hides neither the ball nor its line, in whichever view shows it best. */

@@ -1,7 +1,6 @@
 package org.toeline.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.toeline.document.OwnDocument;
 import org.toeline.ledger.LensBook.Profile;
 import org.toeline.mark.LensNote;
 
@@ -36,11 +36,11 @@ class LensBookTest {
     @Test
     void keepsLensesByName() throws Exception {
         LensBook book = new LensBook(folder.resolve("new").resolve("lenses.json"));
-        assertThat(book.profiles()).isEmpty();
+        assertThat(book.profiles().value()).isEmpty();
         book.keep(profile("one", 1400));
         book.keep(profile("two", 1500));
         book.keep(profile("one", 1450));
-        assertThat(book.profiles()).isEqualTo(List.of(profile("two", 1500), profile("one", 1450)));
+        assertThat(book.profiles().value()).isEqualTo(List.of(profile("two", 1500), profile("one", 1450)));
     }
 
     @Test
@@ -57,16 +57,17 @@ class LensBookTest {
     }
 
     @Test
-    void leavesAFileAloneThatItCannotRead() throws Exception {
+    void setsAsideWhatItCannotReadUnderANameOfItsOwn() throws Exception {
         Path file = folder.resolve("lenses.json");
-        for (String text :
-                List.of("", "{", "[]", "{\"format\":\"other\"}", "{\"format\":\"toeline-lenses\",\"lenses\":[{}]}")) {
-            Files.writeString(file, text);
-            assertThatThrownBy(() -> new LensBook(file).keep(profile("one", 1400)))
-                    .as(text)
-                    .isInstanceOf(DocumentException.class)
-                    .hasMessageContaining("lenses.json");
-            assertThat(Files.readString(file)).isEqualTo(text);
+        List<String> broken =
+                List.of("", "{", "[]", "{\"format\":\"other\"}", "{\"format\":\"toeline-lenses\",\"lenses\":[{}]}");
+        for (int i = 0; i < broken.size(); i++) {
+            Files.writeString(file, broken.get(i));
+            LensBook book = new LensBook(file);
+            assertThat(book.keep(profile("one", 1400))).as(broken.get(i)).contains("lenses.json.unreadable");
+            Path aside = folder.resolve("lenses.json.unreadable" + (i == 0 ? "" : "-" + (i + 1)));
+            assertThat(Files.readString(aside)).isEqualTo(broken.get(i));
+            assertThat(book.profiles()).isEqualTo(new OwnDocument.Read<>(List.of(profile("one", 1400)), ""));
         }
     }
 }

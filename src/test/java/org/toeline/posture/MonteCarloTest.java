@@ -41,7 +41,8 @@ class MonteCarloTest {
         minimum.descend(0);
         State state = minimum.state();
         Laplace laplace = new Laplace(problem.knowledge, state, problem.unknowns);
-        List<Reading> linear = Readings.of(PostureEstimator.posture(problem, state, 0, laplace, List.of()));
+        List<Reading> linear =
+                Readings.of(PostureEstimator.posture(problem, state, new Posture.Fit(0, 1), laplace, List.of()));
         double[][] drawn = new double[linear.size()][DRAWS];
         SplittableRandom random = new SplittableRandom(101);
         double[] best = state.x.clone();

@@ -86,6 +86,10 @@ public final class TruePosture {
 
     private static Posture posture(Problem problem, State state) {
         return PostureEstimator.posture(
-                problem, state, 0, new Laplace(problem.knowledge, state, problem.unknowns), List.of());
+                problem,
+                state,
+                new Posture.Fit(0, 1),
+                new Laplace(problem.knowledge, state, problem.unknowns),
+                List.of());
     }
 }

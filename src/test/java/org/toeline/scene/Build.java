@@ -34,6 +34,16 @@ public record Build(double statureM, double biacromialM, double bitrochantericM,
         return 0.243 * statureM;
     }
 
+    /**
+     * Half the thickness of the thigh in its trousers.
+     *
+     * @param down share of the way from hip to knee
+     */
+    double thighRadiusM(double down) {
+        double top = 0.094 * scale() * girth();
+        return top + down * (0.067 * scale() - top);
+    }
+
     double shankM() {
         return 0.243 * statureM;
     }

@@ -73,7 +73,7 @@ final class LegParts {
                     .cut(end, knee.minus(hip).unit()));
             return;
         }
-        s.add(Shape.cone(thigh, hip, 0.094 * k * g, knee, 0.067 * k));
+        s.add(Shape.cone(thigh, hip, build.thighRadiusM(0), knee, build.thighRadiusM(1)));
         Vec calf = rest.frame(shank).out(build.shankM() * 0.33, 0, -0.020 * k);
         s.add(Shape.cone(shank, knee, 0.066 * k, calf, 0.066 * k * g));
         Vec hem = ankle.plus(new Vec(0, 0, 0.024));

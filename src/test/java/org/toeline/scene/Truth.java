@@ -134,6 +134,7 @@ public final class Truth {
         all.put("knee-flex", degrees(kneeFlex()));
         WorldPoint toes = at(LEAD_TOE).minus(at(TRAIL_TOE));
         all.put("ball-distance", centimetres(at(TRAIL_TOE).h() - at(TRAIL_TOE).t() * toes.h() / toes.t()));
+        all.put("hands-to-body", centimetres(handsToBody()));
         WorldPoint leadFoot = at(LEAD_TOE).minus(at(LEAD_HEEL));
         WorldPoint trailFoot = at(TRAIL_TOE).minus(at(TRAIL_HEEL));
         all.put("lead-foot-flare", degrees(Math.atan(leadFoot.t() / -leadFoot.h())));
@@ -146,6 +147,19 @@ public final class Truth {
         double shank = at(TRAIL_KNEE).distance(at(TRAIL_ANKLE));
         double across = at(TRAIL_HIP).distance(at(TRAIL_ANKLE));
         return Math.PI - Math.acos((thigh * thigh + shank * shank - across * across) / (2 * thigh * shank));
+    }
+
+    /** Level from the grip's end to the front of the trail thigh, which is a cone from hip to knee as thick as the scene has it. */
+    private double handsToBody() {
+        WorldPoint hip = at(TRAIL_HIP);
+        WorldPoint knee = at(TRAIL_KNEE);
+        WorldPoint thigh = knee.minus(hip);
+        double down = (at(GRIP_END).u() - hip.u()) / thigh.u();
+        double middleH = hip.h() + down * thigh.h();
+        double lean = Math.atan(thigh.h() / -thigh.u());
+        return middleH
+                - scenario.build().thighRadiusM(down) / Math.cos(lean)
+                - at(GRIP_END).h();
     }
 
     private double heading(Landmark from, Landmark to) {

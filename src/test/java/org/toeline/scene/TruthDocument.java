@@ -38,6 +38,16 @@ final class TruthDocument {
         this.view = view;
     }
 
+    /** Writes the truth of the sample lessons anew, beside clips that stay as they are. */
+    public static void main(String[] arguments) throws IOException {
+        for (Scenario scenario : Scenarios.all()) {
+            for (View view : View.values()) {
+                new TruthDocument(scenario, view)
+                        .write(Path.of("sample-media", scenario.id(), view.id() + ".truth.json"));
+            }
+        }
+    }
+
     void write(Path file) throws IOException {
         StringBuilder text = new StringBuilder("{\n");
         ObjectNode all = document();

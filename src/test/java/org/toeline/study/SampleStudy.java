@@ -5,14 +5,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.toeline.ledger.LessonDocument;
 import org.toeline.posture.Posture;
 import org.toeline.posture.PostureEstimator;
 import org.toeline.reading.Reading;
 import org.toeline.reading.Readings;
 
 /**
- * Prints the readings of the sample lessons, whose marks were placed on the frames, beside their truth, all of them; then
+ * Prints the readings of the sample lessons, whose marks were placed on the frames (the trail knee beside its truth), beside their truth, all of them; then
  * what changed from the lesson before to the lesson after, by the tool and by a protractor and a ruler on the pictures.
  */
 public final class SampleStudy {
@@ -30,8 +29,7 @@ public final class SampleStudy {
             Path folder = Path.of("sample-media", lesson);
             JsonNode truth =
                     JSON.readTree(folder.resolve("face-on.truth.json").toFile()).path("readings");
-            Posture posture = PostureEstimator.estimate(
-                    LessonDocument.read(folder.resolve(lesson + ".lesson.json")).sheet());
+            Posture posture = PostureEstimator.estimate(KneeMarked.sheet(lesson));
             for (Reading r : Readings.of(posture)) {
                 double t = truth.path(r.kind().id()).path("value").asDouble();
                 boolean holds = r.shownLow() <= t && t <= r.shownHigh();

@@ -13,7 +13,7 @@ import javafx.stage.FileChooser;
 import org.toeline.across.AcrossCsv;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
-import org.toeline.ledger.WholeFile;
+import org.toeline.document.WholeFile;
 import org.toeline.paint.AcrossPlot;
 
 /** Writes what is shown where the coach wants it. */

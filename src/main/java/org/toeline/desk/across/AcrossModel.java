@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedSet;
@@ -203,8 +204,10 @@ final class AcrossModel {
         Map<String, Long> howOften =
                 byLesson.values().stream().collect(Collectors.groupingBy(d -> d, Collectors.counting()));
         List<String> days = new ArrayList<>();
-        byLesson.forEach((id, day) ->
-                days.add(howOften.get(day) > 1 ? Texts.of("across.day-and-lesson", day, Integer.toString(id)) : day));
+        byLesson.forEach((id, day) -> days.add(
+                Objects.requireNonNull(howOften.get(day)) > 1
+                        ? Texts.of("across.day-and-lesson", day, Integer.toString(id))
+                        : day));
         return List.copyOf(days);
     }
 }

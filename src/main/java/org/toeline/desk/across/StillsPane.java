@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.geometry.Insets;
@@ -153,7 +154,8 @@ final class StillsPane extends VBox {
         Optional<Still> drawn =
                 other == null || other == still.lessonId() ? Optional.empty() : Optional.ofNullable(stills.get(other));
         Optional<ComparedStill.Over> figure = drawn.flatMap(d -> d.figure()
-                .map(f -> new ComparedStill.Over(Texts.of("across.figure-of", captions.get(d.lessonId())), f)));
+                .map(f -> new ComparedStill.Over(
+                        Texts.of("across.figure-of", Objects.requireNonNull(captions.get(d.lessonId()))), f)));
         return new ComparedStill(
                 still.plane(),
                 captions.getOrDefault(still.lessonId(), ""),
@@ -175,7 +177,7 @@ final class StillsPane extends VBox {
         shown.setPreserveRatio(true);
         shown.setSmooth(true);
         shown.setAccessibleText(captions.get(still.lessonId()) + ". " + still.remark());
-        places.get(still.lessonId()).getChildren().setAll(shown);
+        Objects.requireNonNull(places.get(still.lessonId())).getChildren().setAll(shown);
     }
 
     /** The columns that make the pictures largest. */

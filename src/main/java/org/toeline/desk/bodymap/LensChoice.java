@@ -48,7 +48,7 @@ final class LensChoice extends ChoiceBox<LensChoice.Choice> {
                 return getItems().stream()
                         .filter(c -> c.name.equals(name))
                         .findFirst()
-                        .orElse(null);
+                        .orElseThrow();
             }
         });
     }

@@ -42,7 +42,7 @@ public final class Fault extends Label {
     public static Fault ofReading(TextInputControl field, String words, Supplier<?> read) {
         return new Fault(field, () -> {
             try {
-                read.get();
+                Object unused = read.get();
                 return Optional.empty();
             } catch (IllegalArgumentException e) {
                 return Optional.of(words);

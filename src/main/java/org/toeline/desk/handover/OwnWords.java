@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.toeline.advice.Phrases;
 import org.toeline.desk.text.Texts;
-import org.toeline.handout.PhraseFile;
+import org.toeline.document.OwnDocument;
+import org.toeline.document.WholeFile;
 
 /** The coach's own phrases, kept as they are changed. */
 final class OwnWords {
@@ -19,10 +20,12 @@ final class OwnWords {
     OwnWords(Path file, Consumer<String> say) {
         this.file = file;
         this.say = say;
-        Phrases.Read read = PhraseFile.read(file);
-        phrases = read.phrases();
-        if (!read.said().isEmpty()) {
-            say.accept(String.join(" ", read.said()));
+        OwnDocument.Read<Phrases.Read> read = OwnDocument.read(
+                file, new Phrases.Read(Phrases.NONE, List.of()), bytes -> Phrases.read(bytes, file.toString()));
+        phrases = read.value().phrases();
+        String remark = (read.remark() + " " + String.join(" ", read.value().said())).strip();
+        if (!remark.isEmpty()) {
+            say.accept(remark);
         }
     }
 
@@ -41,7 +44,7 @@ final class OwnWords {
     void keep(Phrases changed) {
         try {
             phrases = changed;
-            PhraseFile.write(file, changed).ifPresent(aside -> say.accept(Texts.of("hand-over.phrases-aside", aside)));
+            WholeFile.write(file, changed.written());
         } catch (IOException e) {
             say.accept(Texts.of("hand-over.phrases-not-kept", file, String.valueOf(e.getMessage())));
         }

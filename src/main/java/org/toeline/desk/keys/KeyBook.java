@@ -2,6 +2,7 @@ package org.toeline.desk.keys;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.prefs.Preferences;
 import javafx.scene.input.KeyCombination;
@@ -29,7 +30,7 @@ public final class KeyBook {
     }
 
     public KeyCombination key(Act act) {
-        return keys.get(act);
+        return Objects.requireNonNull(keys.get(act));
     }
 
     /** What a key press asks for. */

@@ -72,7 +72,7 @@ final class MarkPainter {
         double x = transform.deviceX(at);
         double y = transform.deviceY(at);
         double r = chosen ? RADIUS * 1.6 : RADIUS;
-        g.setLineDashes(look == Look.DASHED ? new double[] {3, 3} : null);
+        g.setLineDashes(look == Look.DASHED ? new double[] {3, 3} : new double[0]);
         circle(x, y, r, HALO, 4);
         circle(x, y, r, color, chosen ? 2.4 : 1.8);
         g.setLineDashes(null);

@@ -1,5 +1,6 @@
 package org.toeline.desk.picture;
 
+import java.util.Objects;
 import java.util.Optional;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -203,8 +204,18 @@ final class PictureHand {
             return;
         }
         double inside = 1;
-        inside = Math.min(inside, share(from.xPx(), to.xPx(), pane.picture().getWidth()));
-        inside = Math.min(inside, share(from.yPx(), to.yPx(), pane.picture().getHeight()));
+        inside = Math.min(
+                inside,
+                share(
+                        from.xPx(),
+                        to.xPx(),
+                        Objects.requireNonNull(pane.picture()).getWidth()));
+        inside = Math.min(
+                inside,
+                share(
+                        from.yPx(),
+                        to.yPx(),
+                        Objects.requireNonNull(pane.picture()).getHeight()));
         gestures.stroked(from, from.plus(inside * (to.xPx() - from.xPx()), inside * (to.yPx() - from.yPx())), snap);
     }
 

@@ -113,7 +113,7 @@ final class RangeFields {
             shown(Optional.empty());
             typed.ifPresent(put);
         } catch (IllegalArgumentException e) {
-            shown(Optional.of(Texts.of(e.getMessage())));
+            shown(Optional.of(Texts.of(String.valueOf(e.getMessage()))));
         }
     }
 

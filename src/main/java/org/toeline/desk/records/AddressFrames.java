@@ -11,7 +11,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
-import org.toeline.ledger.WholeFile;
+import org.toeline.document.WholeFile;
 import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.place.Stills;
 import org.toeline.mark.View;

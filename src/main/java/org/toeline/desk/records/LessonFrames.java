@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.Media;
@@ -78,7 +79,10 @@ public record LessonFrames(KeptLesson kept, List<Take> takes, LedgerPlace.Folder
         }
         Optional<BufferedImage> left =
                 AddressFrames.read(place, kept.id(), marks.view()).filter(p -> fits(p, marks));
-        return new Found(left, left.isPresent() ? "" : trouble, clip.isPresent() ? Optional.empty() : take);
+        return new Found(
+                left,
+                left.isPresent() ? "" : Objects.requireNonNull(trouble),
+                clip.isPresent() ? Optional.empty() : take);
     }
 
     private static BufferedImage decoded(Path file, Take take) throws ClipException {

@@ -1,7 +1,6 @@
 package org.toeline.desk.records;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,7 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import org.toeline.advice.Range;
 import org.toeline.advice.RangeBook;
-import org.toeline.ledger.WholeFile;
+import org.toeline.document.OwnDocument;
+import org.toeline.document.WholeFile;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
@@ -22,34 +22,14 @@ public final class OwnRanges {
     private final Path file;
     private final List<Runnable> listeners = new ArrayList<>();
     private volatile RangeBook own = new RangeBook(List.of());
-    private String remark = "";
+    private final String remark;
 
-    /** @param file need not exist; one that cannot be read is left as it is and said, and nothing is written over it */
+    /** @param file need not exist */
     public OwnRanges(Path file) {
         this.file = file;
-        if (Files.exists(file)) {
-            try {
-                own = read(file);
-            } catch (IOException | IllegalArgumentException e) {
-                remark = aside(e);
-            }
-        }
-    }
-
-    private static RangeBook read(Path from) throws IOException {
-        return RangeBook.of(Files.readString(from));
-    }
-
-    private String aside(Exception why) {
-        try {
-            Path aside = SettingsFile.aside(file);
-            return file + " could not be read ("
-                    + String.valueOf(why.getMessage()).lines().findFirst().orElse("") + "); it was moved to "
-                    + aside.getFileName() + ", and the ranges that come with the program are used";
-        } catch (IOException e) {
-            return file
-                    + " could not be read nor moved aside; the ranges that come with the program are used until it is";
-        }
+        OwnDocument.Read<RangeBook> read = OwnDocument.read(file, own, RangeBook::of);
+        own = read.value();
+        remark = read.remark();
     }
 
     /** One sentence about what could not be read; empty when all is well. */
@@ -92,7 +72,7 @@ public final class OwnRanges {
      */
     public int takeIn(Path from) throws IOException {
         try {
-            RangeBook given = read(from);
+            RangeBook given = RangeBook.of(Files.readAllBytes(from));
             keep(own.with(given));
             return given.ranges().size();
         } catch (IllegalArgumentException e) {
@@ -103,7 +83,7 @@ public final class OwnRanges {
 
     /** All ranges as they count now, for another coach. */
     public void giveOut(Path to) throws IOException {
-        WholeFile.write(to, all().json().getBytes(StandardCharsets.UTF_8));
+        WholeFile.write(to, all().json());
     }
 
     /** The coach's own range for a reading and club, where there is one. */
@@ -112,7 +92,7 @@ public final class OwnRanges {
     }
 
     private void keep(RangeBook changed) throws IOException {
-        WholeFile.write(file, changed.json().getBytes(StandardCharsets.UTF_8));
+        WholeFile.write(file, changed.json());
         own = changed;
         List.copyOf(listeners).forEach(Runnable::run);
     }

@@ -2,6 +2,7 @@ package org.toeline.desk.records;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Executors;
@@ -209,7 +210,7 @@ public final class Records {
         }
         keeping.take().ifPresent(lesson -> {
             try {
-                put(ledger, keeping, lesson);
+                put(Objects.requireNonNull(ledger), keeping, lesson);
                 if (!thread.isShutdown()) {
                     thread.schedule(() -> state(keeping, lesson), RESTS_MS, TimeUnit.MILLISECONDS);
                 }

@@ -1,12 +1,12 @@
 package org.toeline.desk.records;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.toeline.ledger.WholeFile;
+import org.toeline.document.Json;
+import org.toeline.document.WholeFile;
 import org.toeline.ledger.store.place.LedgerPlace;
 
 /**
@@ -20,7 +20,6 @@ import org.toeline.ledger.store.place.LedgerPlace;
 public record Settings(
         Optional<LedgerPlace.Server> server, LedgerPlace.Folder folder, String bay, Clips clips, ObjectNode rest) {
 
-    static final JsonMapper JSON = JsonMapper.builder().build();
     private static final int LONGEST_BAY = 60;
 
     /** What becomes of a clip's file. */
@@ -39,8 +38,7 @@ public record Settings(
     }
 
     public static Settings usual(Path folder) {
-        return new Settings(
-                Optional.empty(), new LedgerPlace.Folder(folder), "this bay", Clips.STAY, JSON.createObjectNode());
+        return new Settings(Optional.empty(), new LedgerPlace.Folder(folder), "this bay", Clips.STAY, Json.object());
     }
 
     public LedgerPlace place() {
@@ -108,7 +106,7 @@ public record Settings(
                 .put("url", s.url())
                 .put("user", s.user())
                 .put("password", s.password()));
-        WholeFile.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(out));
+        WholeFile.write(file, Json.bytes(out));
         SettingsFile.onlyForTheOwner(file);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -245,7 +246,7 @@ public final class ClipDrawer implements Film, LessonModel.Listener {
     }
 
     private void go(View view, int index) {
-        OpenClip o = open.get(view);
+        OpenClip o = Objects.requireNonNull(open.get(view));
         keepMarked(view, o);
         o.at = Math.max(0, Math.min(o.fetcher.clip().frameCount() - 1, index));
         o.shown = o.shown.filter(f -> f.index() == o.at);

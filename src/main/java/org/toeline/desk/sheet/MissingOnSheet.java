@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -139,7 +140,10 @@ public final class MissingOnSheet {
             View view = l.take().view();
             missing.remove(view);
             model.moved(view, path.toString());
-            opening.open(view, path, model.lesson().clips().get(view).seconds());
+            opening.open(
+                    view,
+                    path,
+                    Objects.requireNonNull(model.lesson().clips().get(view)).seconds());
         });
         report.accept(
                 where.isEmpty() ? Texts.of("lost.none", below) : Texts.of("lost.found", where.size(), lost.size()));

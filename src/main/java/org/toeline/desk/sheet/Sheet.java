@@ -27,7 +27,7 @@ import org.toeline.desk.records.Records;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
-import org.toeline.ledger.DocumentException;
+import org.toeline.document.OwnDocument;
 import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Handedness;
@@ -145,12 +145,11 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
 
     /** The lenses that were calibrated; none, said so, when they cannot be read. */
     public List<LensBook.Profile> lenses() {
-        try {
-            return new LensBook(folder.resolve("lenses.json")).profiles();
-        } catch (DocumentException e) {
-            say(e.getMessage());
-            return List.of();
+        OwnDocument.Read<List<LensBook.Profile>> read = new LensBook(folder.resolve("lenses.json")).profiles();
+        if (!read.remark().isEmpty()) {
+            say(read.remark());
         }
+        return read.value();
     }
 
     /** Where a view's camera stands and which move would tell more, in words, on the interface thread. */

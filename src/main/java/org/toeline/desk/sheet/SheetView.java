@@ -3,6 +3,7 @@ package org.toeline.desk.sheet;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -278,7 +279,7 @@ final class SheetView extends BorderPane {
 
     void picture(View view, WritableImage image) {
         images.put(view, image);
-        small.get(view).setImage(image);
+        Objects.requireNonNull(small.get(view)).setImage(image);
         update();
     }
 

@@ -9,10 +9,10 @@ import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
+import org.toeline.document.WholeFile;
 import org.toeline.flight.Shot;
 import org.toeline.flight.table.ShotExport;
 import org.toeline.handout.PictureFormat;
-import org.toeline.ledger.WholeFile;
 import org.toeline.paint.ShotPicture;
 
 /** Shots in and out of files: a table looked at and taken in, the table and the picture written. */

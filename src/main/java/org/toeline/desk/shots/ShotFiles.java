@@ -2,7 +2,6 @@ package org.toeline.desk.shots;
 
 import java.io.File;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,9 +14,10 @@ import java.util.stream.Stream;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 import org.toeline.desk.text.Texts;
+import org.toeline.document.OwnDocument;
+import org.toeline.document.WholeFile;
 import org.toeline.flight.table.Template;
 import org.toeline.flight.table.TemplateDocument;
-import org.toeline.ledger.WholeFile;
 
 /**
  * The documents of this screen beside the ledger: its settings, and the templates of tables, each a document of its own.
@@ -28,7 +28,7 @@ record ShotFiles(Path folder) {
 
     private static final Logger LOG = Logger.getLogger(ShotFiles.class.getName());
 
-    ShotSettings settings() throws IOException {
+    OwnDocument.Read<ShotSettings> settings() {
         return ShotSettings.read(ShotSettings.file(folder));
     }
 
@@ -52,7 +52,7 @@ record ShotFiles(Path folder) {
                     files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
                 try {
                     all.add(TemplateDocument.read(Files.readAllBytes(file)));
-                } catch (TemplateDocument.Unreadable e) {
+                } catch (IOException | IllegalArgumentException e) {
                     LOG.log(Level.WARNING, file + " is not a template of shots: " + e.getMessage());
                 }
             }
@@ -65,7 +65,7 @@ record ShotFiles(Path folder) {
         String plain = template.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
         Path file = templateFolder()
                 .resolve(plain + "-" + Integer.toHexString(template.name().hashCode()) + ".json");
-        WholeFile.write(file, TemplateDocument.write(template).getBytes(StandardCharsets.UTF_8));
+        WholeFile.write(file, TemplateDocument.write(template));
         return file;
     }
 

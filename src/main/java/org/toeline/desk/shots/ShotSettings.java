@@ -1,16 +1,17 @@
 package org.toeline.desk.shots;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.Set;
+import org.toeline.desk.text.Texts;
+import org.toeline.document.Json;
+import org.toeline.document.OwnDocument;
+import org.toeline.document.WholeFile;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.table.Meaning;
-import org.toeline.ledger.WholeFile;
 
 /**
  * What a coach chooses once for all shots: units, the columns to type into, and the air. Kept as a small JSON document beside
@@ -34,7 +35,6 @@ record ShotSettings(ShotUnits units, Set<Meaning> columns, Conditions conditions
                     Meaning.SIDE),
             Conditions.USUAL);
 
-    private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final String FORMAT = "toeline-shot-settings";
 
     ShotSettings {
@@ -75,18 +75,14 @@ record ShotSettings(ShotUnits units, Set<Meaning> columns, Conditions conditions
         return folder.resolve("shots.json");
     }
 
-    /**
-     * @throws IOException              if the document cannot be read
-     * @throws IllegalArgumentException if it does not tell what it should; it is left as it is until settings are changed
-     */
-    static ShotSettings read(Path file) throws IOException {
-        if (!Files.exists(file)) {
-            return USUAL;
-        }
-        JsonNode root = JSON.readTree(Files.readAllBytes(file));
+    /** What the document says; one that cannot be read is set aside, and the usual counts. */
+    static OwnDocument.Read<ShotSettings> read(Path file) {
+        return OwnDocument.read(file, USUAL, bytes -> of(Json.read(bytes)));
+    }
+
+    private static ShotSettings of(JsonNode root) {
         if (!root.path("format").asText().equals(FORMAT)) {
-            throw new IllegalArgumentException(
-                    file + ": the format “" + FORMAT + "” is needed; the usual settings are used");
+            throw new IllegalArgumentException(Texts.of("shots.settings.format", FORMAT));
         }
         EnumSet<Meaning> columns = EnumSet.noneOf(Meaning.class);
         root.path("columns").forEach(c -> Meaning.of(c.asText()).ifPresent(columns::add));
@@ -107,12 +103,11 @@ record ShotSettings(ShotUnits units, Set<Meaning> columns, Conditions conditions
 
     private static FigureUnit unit(JsonNode root, String key) {
         return FigureUnit.of(root.path(key).asText())
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "the settings of shots name no unit of " + key + " that is known"));
+                .orElseThrow(() -> new IllegalArgumentException(Texts.of("shots.settings.unit", key)));
     }
 
     void write(Path file) throws IOException {
-        ObjectNode root = JSON.createObjectNode().put("format", FORMAT).put("version", 1);
+        ObjectNode root = Json.object().put("format", FORMAT).put("version", 1);
         root.put("speed", units.speed().id())
                 .put("length", units.length().id())
                 .put("height", units.height().id());
@@ -124,6 +119,6 @@ record ShotSettings(ShotUnits units, Set<Meaning> columns, Conditions conditions
                 .put("humidityPercent", conditions.humidityPercent())
                 .put("behindMps", conditions.behindMps())
                 .put("fromLeftMps", conditions.fromLeftMps());
-        WholeFile.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(root));
+        WholeFile.write(file, Json.bytes(root));
     }
 }

@@ -69,9 +69,12 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         differences.choices(choices(), other);
         reckon();
         studio.background().run(files::settings, read -> {
-            if (!read.equals(settings)) {
-                settings = read;
-                show(read);
+            if (!read.remark().isEmpty()) {
+                studio.say().accept(read.remark());
+            }
+            if (!read.value().equals(settings)) {
+                settings = read.value();
+                show(settings);
                 airChanged();
             }
         });

@@ -1,17 +1,15 @@
 package org.toeline.desk.text;
 
-import java.text.MessageFormat;
-import java.util.Locale;
-import java.util.ResourceBundle;
+import org.toeline.language.Sentences;
 
-/** The desk's own words, from {@code desk.properties}. */
+/** The desk's own words, from {@code desk.properties}, in the person's language. */
 public final class Texts {
 
-    private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("org.toeline.desk.desk", Locale.getDefault());
+    private static final Sentences DESK = Sentences.in("org.toeline.desk.desk");
 
     private Texts() {}
 
     public static String of(String key, Object... values) {
-        return values.length == 0 ? BUNDLE.getString(key) : MessageFormat.format(BUNDLE.getString(key), values);
+        return DESK.of(key, values);
     }
 }

@@ -1,14 +1,10 @@
 package org.toeline.flight.compare;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.toeline.document.DocumentSchema;
+import org.toeline.document.Json;
 import org.toeline.flight.ShotFigure;
 
 /** The expectations that come with the program; data, in {@code expectations.json}. */
@@ -30,14 +26,12 @@ public record Expectations(List<Expectation> all) {
     }
 
     private static Expectations load() {
-        JsonNode document = resource("expectations.json");
-        var faults = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                .getSchema(resource("expectations.schema.json"))
-                .validate(document);
-        if (!faults.isEmpty()) {
-            throw new IllegalStateException(
-                    "expectations.json: " + faults.iterator().next().getMessage());
-        }
+        JsonNode document = Json.shipped(Expectations.class, "expectations.json");
+        DocumentSchema.shipped(Expectations.class, "expectations.schema.json")
+                .fault(document)
+                .ifPresent(fault -> {
+                    throw new IllegalStateException("expectations.json: " + fault);
+                });
         List<Expectation> all = new ArrayList<>();
         for (JsonNode node : document.path("expectations")) {
             all.add(new Expectation(
@@ -48,16 +42,5 @@ public record Expectations(List<Expectation> all) {
                     node.path("source").asText()));
         }
         return new Expectations(all);
-    }
-
-    private static JsonNode resource(String file) {
-        try (InputStream in = Expectations.class.getResourceAsStream(file)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its own " + file);
-            }
-            return new ObjectMapper().readTree(in);
-        } catch (IOException e) {
-            throw new UncheckedIOException(file, e);
-        }
     }
 }

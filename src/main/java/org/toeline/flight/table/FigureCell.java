@@ -1,6 +1,7 @@
 package org.toeline.flight.table;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -33,6 +34,11 @@ final class FigureCell {
 
         Unreadable(String message) {
             super(message);
+        }
+        /** The sentence for the person; never empty. */
+        @Override
+        public String getMessage() {
+            return Objects.requireNonNull(super.getMessage());
         }
     }
 

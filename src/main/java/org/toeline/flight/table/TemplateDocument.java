@@ -1,42 +1,25 @@
 package org.toeline.flight.table;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.toeline.document.DocumentSchema;
+import org.toeline.document.Json;
 import org.toeline.flight.FigureUnit;
 
 /** A template as a JSON document; its schema is {@code template.schema.json}. */
 public final class TemplateDocument {
 
-    private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    private static final JsonSchema SCHEMA = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-            .getSchema(TemplateDocument.class.getResourceAsStream("template.schema.json"));
+    private static final DocumentSchema SCHEMA = DocumentSchema.shipped(TemplateDocument.class, "template.schema.json");
 
     private TemplateDocument() {}
 
-    /** A document is not a template; the message says where and why, in the middle of a sentence. */
-    public static final class Unreadable extends Exception {
-
-        private static final long serialVersionUID = 1;
-
-        Unreadable(String message) {
-            super(message);
-        }
-    }
-
-    public static String write(Template template) {
-        ObjectNode root = JSON.createObjectNode();
+    public static byte[] write(Template template) {
+        ObjectNode root = Json.object();
         root.put("format", "toeline-shot-template").put("version", 1).put("name", template.name());
         root.put("separator", template.separator().id())
                 .put("decimalMark", template.decimalMark().id());
@@ -52,29 +35,17 @@ public final class TemplateDocument {
         }
         ArrayNode remarks = root.putArray("remarks");
         template.remarks().forEach(remarks::add);
-        try {
-            return JSON.writeValueAsString(root) + "\n";
-        } catch (JsonProcessingException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Json.bytes(root);
     }
 
-    public static Template read(byte[] bytes) throws Unreadable {
-        JsonNode root;
-        try {
-            root = JSON.readTree(bytes);
-        } catch (IOException e) {
-            throw new Unreadable("it is not JSON");
+    /** @throws IllegalArgumentException with a clause that says where and why, when it is no template */
+    public static Template read(byte[] bytes) throws Json.NotJson {
+        JsonNode root = Json.read(bytes);
+        Optional<String> fault = SCHEMA.fault(root);
+        if (fault.isPresent()) {
+            throw new IllegalArgumentException(fault.get());
         }
-        var faults = SCHEMA.validate(root);
-        if (!faults.isEmpty()) {
-            throw new Unreadable(faults.iterator().next().getMessage());
-        }
-        try {
-            return template(root);
-        } catch (IllegalArgumentException e) {
-            throw new Unreadable(e.getMessage());
-        }
+        return template(root);
     }
 
     private static Template template(JsonNode root) {

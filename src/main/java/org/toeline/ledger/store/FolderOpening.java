@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.sql.SQLException;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import javax.sql.DataSource;
+import org.toeline.document.WholeFile;
 import org.toeline.ledger.store.backup.Backups;
 import org.toeline.ledger.store.place.Database;
 import org.toeline.ledger.store.place.Database.Access;
@@ -107,7 +107,7 @@ final class FolderOpening {
         Path beside = file.resolveSibling(UNFINISHED + UUID.randomUUID() + ".db");
         try {
             Schema.migrate(through.apply(Sources.writable(beside)), place);
-            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
+            WholeFile.putInPlace(beside, file);
         } finally {
             sweep();
         }
@@ -152,7 +152,8 @@ final class FolderOpening {
             throw new LedgerException(
                     Fault.READ_ONLY,
                     place.folder()
-                            + ": there is no ledger here, and none can be made, since nothing can be written; choose another folder");
+                            + ": there is no ledger here, and none can be made, since nothing can be written; choose"
+                            + " another folder");
         }
         Path read = LedgerFile.hasLog(file) ? copy(file) : file;
         Optional<String> fault = LedgerFile.plainFault(read);

@@ -6,7 +6,6 @@ import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Collection;
 import java.util.HashMap;
@@ -16,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.toeline.document.WholeFile;
 import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.rows.Take;
 
@@ -47,7 +47,7 @@ public final class Media {
         Path beside = folder.resolve(UNFINISHED + UUID.randomUUID());
         try {
             Files.copy(clip, beside);
-            return Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            return WholeFile.putInPlace(beside, target);
         } finally {
             Files.deleteIfExists(beside);
         }

@@ -27,10 +27,10 @@ import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.advice.Phrases;
 import org.toeline.desk.ScreenUnderTest;
 import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.records.Settings;
-import org.toeline.handout.PhraseFile;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -204,7 +204,9 @@ class HandOverScreenTest extends ScreenUnderTest {
         openSample(robot);
         robot.clickOn("#hand-over-words").write("See you in two weeks.");
         robot.clickOn("#hand-over-keep-sentence");
-        assertThat(PhraseFile.read(folder.resolve("phrases.json")).phrases().own())
+        assertThat(Phrases.read(Files.readAllBytes(folder.resolve("phrases.json")), "")
+                        .phrases()
+                        .own())
                 .containsExactly("See you in two weeks.");
     }
 
@@ -226,7 +228,7 @@ class HandOverScreenTest extends ScreenUnderTest {
         assertThat(dialog.isShowing()).as("what was typed is still there").isTrue();
         changes(robot, () -> robot.lookup("#phrases-keep").queryButton().fire());
         assertThat(dialog.isShowing()).isFalse();
-        assertThat(PhraseFile.read(folder.resolve("phrases.json"))
+        assertThat(Phrases.read(Files.readAllBytes(folder.resolve("phrases.json")), "")
                         .phrases()
                         .byLanguage()
                         .get("en"))

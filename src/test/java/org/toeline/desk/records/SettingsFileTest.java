@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.toeline.document.OwnDocument;
 import org.toeline.ledger.store.place.LedgerPlace;
 
 /** Property: settings that cannot be read are moved aside and said, and the usual ones are used. */
@@ -39,12 +40,12 @@ class SettingsFileTest {
                 .withServer(Optional.of(
                         new LedgerPlace.Server("jdbc:postgresql://localhost:5432/academy", "coach", "pä ss")));
         file.write(changed);
-        SettingsFile.Read read = file.read();
+        OwnDocument.Read<Settings> read = file.read();
         assertThat(read.remark()).isEmpty();
-        assertThat(read.settings().place()).isEqualTo(changed.place());
-        assertThat(read.settings().bay()).isEqualTo("Bay “2”");
-        assertThat(read.settings().clips()).isEqualTo(Settings.Clips.COPY);
-        assertThat(read.settings().folder()).isEqualTo(changed.folder());
+        assertThat(read.value().place()).isEqualTo(changed.place());
+        assertThat(read.value().bay()).isEqualTo("Bay “2”");
+        assertThat(read.value().clips()).isEqualTo(Settings.Clips.COPY);
+        assertThat(read.value().folder()).isEqualTo(changed.folder());
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file.file())))
                 .as("it holds a password")
                 .isEqualTo("rw-------");
@@ -54,7 +55,7 @@ class SettingsFileTest {
     void keepsWhatItDoesNotKnow() throws Exception {
         Files.writeString(
                 file.file(), "{\"format\": \"toeline-settings\", \"version\": 1, \"later\": {\"a\": [1, 2]}}");
-        file.write(file.read().settings().withBay("Bay 3"));
+        file.write(file.read().value().withBay("Bay 3"));
         assertThat(Files.readString(file.file())).contains("\"later\"").contains("Bay 3");
     }
 
@@ -65,13 +66,13 @@ class SettingsFileTest {
         for (int length = 0; length < whole.length; length++) {
             byte[] cut = Arrays.copyOf(whole, length);
             Files.write(file.file(), cut);
-            SettingsFile.Read read = file.read();
+            OwnDocument.Read<Settings> read = file.read();
             if (new String(cut, StandardCharsets.UTF_8).strip().endsWith("}")
                     && read.remark().isEmpty()) {
                 assertThat(length).as("only blanks are missing").isGreaterThan(whole.length - 3);
                 continue;
             }
-            assertThat(read.settings()).as("cut after %d bytes", length).isEqualTo(usual);
+            assertThat(read.value()).as("cut after %d bytes", length).isEqualTo(usual);
             assertThat(read.remark())
                     .as("cut after %d bytes", length)
                     .contains("settings.json")
@@ -106,8 +107,8 @@ class SettingsFileTest {
             })
     void whatIsNoneIsMovedAside(String text) throws Exception {
         Files.writeString(file.file(), text);
-        SettingsFile.Read read = file.read();
-        assertThat(read.settings()).isEqualTo(usual);
+        OwnDocument.Read<Settings> read = file.read();
+        assertThat(read.value()).isEqualTo(usual);
         assertThat(read.remark()).contains("moved to settings.json.unreadable");
         assertThat(Files.readString(folder.resolve("settings.json.unreadable"))).isEqualTo(text);
     }

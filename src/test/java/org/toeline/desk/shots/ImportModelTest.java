@@ -70,12 +70,12 @@ class ImportModelTest {
     @Test
     void settingsComeBackAsTheyWere() throws IOException {
         ShotFiles files = new ShotFiles(folder);
-        assertThat(files.settings()).isEqualTo(ShotSettings.USUAL);
+        assertThat(files.settings().value()).isEqualTo(ShotSettings.USUAL);
         ShotSettings changed = ShotSettings.USUAL
                 .withUnits(new ShotUnits(FigureUnit.MILES_PER_HOUR, FigureUnit.YARD, FigureUnit.FOOT))
                 .withColumn(Meaning.CLUB_SPEED, ShotSettings.Shown.NO)
                 .withConditions(new Conditions(12, Conditions.From.PRESSURE, 955, 80, -3, 1.5));
         files.keep(changed);
-        assertThat(files.settings()).isEqualTo(changed);
+        assertThat(files.settings().value()).isEqualTo(changed);
     }
 }

@@ -1,12 +1,9 @@
 package org.toeline.ledger.store.backup;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
@@ -18,6 +15,7 @@ import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.sql.DataSource;
+import org.toeline.document.WholeFile;
 import org.toeline.ledger.store.place.Faults;
 import org.toeline.ledger.store.place.FolderLock;
 import org.toeline.ledger.store.place.LedgerException;
@@ -89,12 +87,11 @@ public final class Backups {
             try {
                 copyInto(beside, source, place);
                 verify(beside, place);
-                force(beside);
                 int next = all(place).stream().mapToInt(Backups::number).max().orElse(0) + 1;
-                return Files.move(
+                return WholeFile.putInPlace(
                         beside,
-                        place.backups().resolve(String.format(java.util.Locale.ROOT, "ledger-%06d%s.db", next, suffix)),
-                        StandardCopyOption.ATOMIC_MOVE);
+                        place.backups()
+                                .resolve(String.format(java.util.Locale.ROOT, "ledger-%06d%s.db", next, suffix)));
             } finally {
                 Files.deleteIfExists(beside);
             }
@@ -132,12 +129,6 @@ public final class Backups {
                     place.name() + ": a copy was made and is not whole (" + fault.orElse("it has no tables")
                             + "), so the ledger itself may be damaged; older backups are kept",
                     place instanceof LedgerPlace.Folder folder ? newest(folder) : Optional.empty());
-        }
-    }
-
-    private static void force(Path file) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-            channel.force(true);
         }
     }
 
@@ -183,7 +174,6 @@ public final class Backups {
             Path file = place.file();
             Path beside = file.resolveSibling(".ledger-new-" + UUID.randomUUID() + ".db");
             Files.copy(backup, beside);
-            force(beside);
             Optional<Path> old = Optional.empty();
             if (Files.exists(file)) {
                 Path aside = file.resolveSibling("ledger-set-aside-" + UUID.randomUUID() + ".db");
@@ -195,7 +185,7 @@ public final class Backups {
             }
             Files.deleteIfExists(LedgerFile.log(file));
             Files.deleteIfExists(LedgerFile.index(file));
-            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
+            WholeFile.putInPlace(beside, file);
             return old;
         } catch (IOException e) {
             throw new LedgerException(

@@ -1,7 +1,6 @@
 package org.toeline.ledger.store.backup;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -10,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import org.toeline.document.Json;
 import org.toeline.ledger.store.backup.ServerTables.Table;
 import org.toeline.ledger.store.backup.ServerTables.Written;
 import org.toeline.ledger.store.place.ZipEntries;
@@ -24,7 +24,6 @@ public record ServerArchive(int version, List<Written> tables) {
 
     public static final String INDEX = "backup.json";
     private static final String FORMAT = "toeline-server-backup";
-    private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final int LARGEST_INDEX = 1 << 20;
 
     public ServerArchive {
@@ -35,9 +34,8 @@ public record ServerArchive(int version, List<Written> tables) {
         return table.name() + ".copy";
     }
 
-    public byte[] bytes() throws IOException {
-        ObjectNode out =
-                JSON.createObjectNode().put("format", FORMAT).put("version", 1).put("tablesVersion", version);
+    public byte[] bytes() {
+        ObjectNode out = Json.object().put("format", FORMAT).put("version", 1).put("tablesVersion", version);
         ArrayNode all = out.putArray("tables");
         for (Written table : tables) {
             ObjectNode node = all.addObject()
@@ -47,7 +45,7 @@ public record ServerArchive(int version, List<Written> tables) {
             ArrayNode columns = node.putArray("columns");
             table.columns().forEach(columns::add);
         }
-        return JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(out);
+        return Json.bytes(out);
     }
 
     public static ServerArchive of(ZipFile zip) throws IOException {
@@ -57,7 +55,7 @@ public record ServerArchive(int version, List<Written> tables) {
         }
         JsonNode tree;
         try (InputStream in = ZipEntries.open(zip, entry)) {
-            tree = JSON.readTree(in.readNBytes(LARGEST_INDEX + 1));
+            tree = Json.read(in.readNBytes(LARGEST_INDEX + 1));
         }
         int version = tree.path("tablesVersion").asInt();
         if (!tree.path("format").asText().equals(FORMAT) || tree.path("version").asInt() != 1 || version < 1) {

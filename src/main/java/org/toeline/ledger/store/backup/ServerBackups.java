@@ -2,11 +2,9 @@ package org.toeline.ledger.store.backup;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -22,6 +20,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import javax.sql.DataSource;
+import org.toeline.document.WholeFile;
 import org.toeline.ledger.store.backup.ServerTables.Table;
 import org.toeline.ledger.store.backup.ServerTables.Written;
 import org.toeline.ledger.store.place.Faults;
@@ -80,9 +79,6 @@ public final class ServerBackups {
             try {
                 write(beside);
                 verify(beside);
-                try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
-                    channel.force(true);
-                }
                 return named(beside, folder);
             } finally {
                 Files.deleteIfExists(beside);
@@ -100,10 +96,8 @@ public final class ServerBackups {
     private Path named(Path beside, Path folder) throws IOException {
         List<Path> before = all(folder);
         int next = before.isEmpty() ? 1 : number(before.get(0)) + 1;
-        Path made = Files.move(
-                beside,
-                folder.resolve(prefix() + String.format(Locale.ROOT, "%06d.zip", next)),
-                StandardCopyOption.ATOMIC_MOVE);
+        Path made =
+                WholeFile.putInPlace(beside, folder.resolve(prefix() + String.format(Locale.ROOT, "%06d.zip", next)));
         for (Path old : before.subList(Math.min(Backups.KEPT - 1, before.size()), before.size())) {
             Files.delete(old);
         }

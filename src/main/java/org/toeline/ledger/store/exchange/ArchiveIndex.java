@@ -1,7 +1,6 @@
 package org.toeline.ledger.store.exchange;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -10,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.toeline.document.Json;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.rows.StatedFinding;
@@ -23,10 +23,8 @@ record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
     /** A clip's entry and what it must hold. */
     record Clip(String entry, Fingerprint fingerprint) {}
 
-    private static final JsonMapper JSON = JsonMapper.builder().build();
-
-    byte[] bytes() throws IOException {
-        ObjectNode out = JSON.createObjectNode();
+    byte[] bytes() {
+        ObjectNode out = Json.object();
         out.put("format", "toeline-archive").put("version", 1);
         ArrayNode clipNodes = out.putArray("clips");
         clips.forEach((view, clip) -> clipNodes
@@ -37,11 +35,11 @@ record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
                 .put("sha256", clip.fingerprint.sha256()));
         ArrayNode findingNodes = out.putArray("findings");
         findings.forEach(f -> findingNodes.add(node(f)));
-        return JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(out);
+        return Json.bytes(out);
     }
 
     private static ObjectNode node(StatedFinding f) {
-        ObjectNode node = JSON.createObjectNode();
+        ObjectNode node = Json.object();
         node.put("reading", f.reading())
                 .put("value", f.value())
                 .put("u", f.u())
@@ -63,7 +61,7 @@ record ArchiveIndex(Map<View, Clip> clips, List<StatedFinding> findings) {
 
     static ArchiveIndex parse(byte[] bytes, String name) throws DocumentException {
         try {
-            JsonNode tree = JSON.readTree(bytes);
+            JsonNode tree = Json.read(bytes);
             if (!tree.path("format").asText().equals("toeline-archive")
                     || tree.path("version").asInt() != 1) {
                 throw new DocumentException(

@@ -1,22 +1,21 @@
 package org.toeline.ledger.store.exchange;
 
 import java.io.BufferedInputStream;
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
+import java.util.Objects;
 import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.toeline.document.WholeFile;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -67,30 +66,21 @@ public final class LessonArchive {
     public static void write(
             Lesson lesson, List<StatedFinding> findings, Map<View, Path> clips, List<Path> stills, Path file)
             throws DocumentException {
-        Path absolute = file.toAbsolutePath();
-        Path beside = absolute.resolveSibling("." + absolute.getFileName() + "-" + UUID.randomUUID() + ".part");
         try {
-            try {
-                if (absolute.getParent() != null) {
-                    Files.createDirectories(absolute.getParent());
+            Map<View, ArchiveIndex.Clip> index = index(clips);
+            WholeFile.write(file, out -> {
+                ZipOutputStream zip = new ZipOutputStream(out);
+                put(zip, ArchiveDirectory.LESSON, LessonDocument.bytes(lesson));
+                put(zip, ArchiveDirectory.INDEX, new ArchiveIndex(index, findings).bytes());
+                zip.setLevel(Deflater.NO_COMPRESSION);
+                for (Map.Entry<View, ArchiveIndex.Clip> clip : index.entrySet()) {
+                    put(zip, clip.getValue().entry(), Objects.requireNonNull(clips.get(clip.getKey())));
                 }
-                Map<View, ArchiveIndex.Clip> index = index(clips);
-                try (ZipOutputStream zip =
-                        new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(beside)))) {
-                    put(zip, ArchiveDirectory.LESSON, LessonDocument.bytes(lesson));
-                    put(zip, ArchiveDirectory.INDEX, new ArchiveIndex(index, findings).bytes());
-                    zip.setLevel(Deflater.NO_COMPRESSION);
-                    for (Map.Entry<View, ArchiveIndex.Clip> clip : index.entrySet()) {
-                        put(zip, clip.getValue().entry(), clips.get(clip.getKey()));
-                    }
-                    for (int i = 0; i < stills.size(); i++) {
-                        put(zip, "stills/still-" + (i + 1) + ".png", stills.get(i));
-                    }
+                for (int i = 0; i < stills.size(); i++) {
+                    put(zip, "stills/still-" + (i + 1) + ".png", stills.get(i));
                 }
-                Files.move(beside, absolute, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(beside);
-            }
+                zip.finish();
+            });
         } catch (IOException e) {
             throw new DocumentException(file + ": the archive could not be written ("
                     + e.getClass().getSimpleName() + ": " + e.getMessage() + "); what was there before is untouched");

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -48,7 +49,10 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
         Lesson lesson = LessonDocument.read(file);
         TakenIn taken = ledger.takeIn(lesson, judge.apply(lesson), playerId);
         if (taken instanceof TakenIn.New added) {
-            noteClips(added.lessonId(), lesson, file.toAbsolutePath().getParent());
+            noteClips(
+                    added.lessonId(),
+                    lesson,
+                    Objects.requireNonNull(file.toAbsolutePath().getParent()));
         }
         return taken;
     }
@@ -95,7 +99,8 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
         TakenIn taken;
         try {
             for (Map.Entry<View, Path> clip : contents.clips().entrySet()) {
-                Fingerprint fingerprint = contents.fingerprints().get(clip.getKey());
+                Fingerprint fingerprint =
+                        Objects.requireNonNull(contents.fingerprints().get(clip.getKey()));
                 if (media.copyOf(fingerprint).isEmpty()) {
                     copied.add(fingerprint);
                 }

@@ -1,6 +1,7 @@
 package org.toeline.ledger.store.place;
 
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -56,5 +57,11 @@ public final class LedgerException extends Exception {
     /** The newest verified backup, where there is one and it is a way out. */
     public Optional<Path> backup() {
         return Optional.ofNullable(backup);
+    }
+
+    /** The sentence for the person; never empty. */
+    @Override
+    public String getMessage() {
+        return Objects.requireNonNull(super.getMessage());
     }
 }

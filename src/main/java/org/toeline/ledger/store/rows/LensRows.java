@@ -1,13 +1,12 @@
 package org.toeline.ledger.store.rows;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jdbi.v3.core.Handle;
+import org.toeline.document.Json;
 import org.toeline.ledger.LensBook.Profile;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
@@ -16,8 +15,6 @@ import org.toeline.mark.LensNote;
 /** The rows of lenses: each the “lens” object of a lesson's view with the size of the pictures it was
  * calibrated with, under a name; what {@link org.toeline.ledger.LensBook} keeps for one machine, for all bays. */
 public final class LensRows {
-
-    private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private final Handle handle;
     private final Stamp stamp;
@@ -29,7 +26,7 @@ public final class LensRows {
 
     public int put(Profile profile) {
         LensNote lens = profile.lens();
-        ObjectNode node = JSON.createObjectNode();
+        ObjectNode node = Json.object();
         node.put("width", profile.widthPx()).put("height", profile.heightPx());
         put(node, "focal", lens.focalPx());
         put(node, "focalSd", lens.focalSigmaPx());
@@ -37,11 +34,11 @@ public final class LensRows {
         put(node, "cy", lens.cyPx());
         put(node, "k1", lens.k1());
         put(node, "k2", lens.k2());
-        return handle.createUpdate("insert into lens_profile (name, document, changed_at, changed_by) "
-                        + "values (:name, :document, :at, :by) on conflict (name) do update set document = excluded.document, "
-                        + "changed_at = excluded.changed_at, changed_by = excluded.changed_by")
+        return handle.createUpdate("insert into lens_profile (name, document, changed_at, changed_by) values (:name,"
+                        + " :document, :at, :by) on conflict (name) do update set document = excluded.document, changed_at ="
+                        + " excluded.changed_at, changed_by = excluded.changed_by")
                 .bind("name", PlayerDetails.storable(profile.name()))
-                .bind("document", node.toString())
+                .bind("document", Json.line(node))
                 .bind("at", stamp.now())
                 .bind("by", stamp.bay())
                 .execute();
@@ -64,7 +61,7 @@ public final class LensRows {
 
     private static Profile profile(String name, String document) throws LedgerException {
         try {
-            JsonNode node = JSON.readTree(document);
+            JsonNode node = Json.read(document);
             return new Profile(
                     name,
                     node.path("width").asInt(),
@@ -76,7 +73,7 @@ public final class LensRows {
                             number(node, "cy"),
                             number(node, "k1"),
                             number(node, "k2")));
-        } catch (JsonProcessingException | IllegalArgumentException e) {
+        } catch (Json.NotJson | IllegalArgumentException e) {
             throw new LedgerException(Fault.DAMAGED, "the lens “" + name + "” is damaged; calibrate it again", e);
         }
     }

@@ -1,14 +1,13 @@
 package org.toeline.ledger.store.rows;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
+import org.toeline.document.Json;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
 import org.toeline.ledger.store.place.LedgerException;
@@ -16,8 +15,6 @@ import org.toeline.ledger.store.place.LedgerException.Fault;
 
 /** The rows of shots: each a JSON object of its figures in the units used inside (metres, seconds, radians). */
 public final class ShotRows {
-
-    private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private final Handle handle;
 
@@ -36,13 +33,13 @@ public final class ShotRows {
     }
 
     private static String text(Shot shot) {
-        ObjectNode node = JSON.createObjectNode();
+        ObjectNode node = Json.object();
         ObjectNode figures = node.putObject("figures");
         shot.figures().forEach((figure, value) -> figures.put(figure.id(), value));
         if (!shot.remark().isEmpty()) {
             node.put("remark", shot.remark());
         }
-        return node.toString();
+        return Json.line(node);
     }
 
     public List<Shot> of(int lessonId) throws LedgerException {
@@ -58,7 +55,7 @@ public final class ShotRows {
 
     private static Shot shot(String document, int lessonId) throws LedgerException {
         try {
-            JsonNode node = JSON.readTree(document);
+            JsonNode node = Json.read(document);
             Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
             node.path("figures")
                     .properties()
@@ -66,7 +63,7 @@ public final class ShotRows {
                             .ifPresent(
                                     figure -> figures.put(figure, e.getValue().asDouble())));
             return new Shot(figures, node.path("remark").asText(""));
-        } catch (JsonProcessingException | IllegalArgumentException e) {
+        } catch (Json.NotJson | IllegalArgumentException e) {
             throw new LedgerException(
                     Fault.DAMAGED, "a shot of lesson " + lessonId + " is damaged; look for it in a backup", e);
         }

@@ -1,0 +1,78 @@
+package org.toeline.document;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
+
+/**
+ * Writes a file whole or not at all: beside its place first, forced to disk, moved over what was there in one step, and the
+ * move forced too, so that neither a crash nor a power cut leaves half of it.
+ */
+public final class WholeFile {
+
+    private static final boolean FOLDERS_OPEN = java.io.File.separatorChar == '/';
+
+    private WholeFile() {}
+
+    /** What is written into the file. */
+    @FunctionalInterface
+    public interface Content {
+        void into(OutputStream out) throws IOException;
+    }
+
+    public static void write(Path file, byte[] bytes) throws IOException {
+        write(file, out -> out.write(bytes));
+    }
+
+    public static void write(Path file, Content content) throws IOException {
+        Path absolute = file.toAbsolutePath();
+        Path folder = absolute.getParent();
+        if (folder != null) {
+            Files.createDirectories(folder);
+        }
+        Path beside = absolute.resolveSibling("." + absolute.getFileName() + "-" + UUID.randomUUID() + ".part");
+        try {
+            try (FileChannel channel =
+                            FileChannel.open(beside, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
+                    OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
+                content.into(out);
+            }
+            putInPlace(beside, absolute);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    /**
+     * Moves a file that was written whole by other means into its place, over what is there, forced to disk before and after.
+     *
+     * @param beside in the same folder
+     */
+    public static Path putInPlace(Path beside, Path file) throws IOException {
+        force(beside, StandardOpenOption.WRITE);
+        try {
+            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        if (FOLDERS_OPEN && folder != null) {
+            force(folder, StandardOpenOption.READ);
+        }
+        return file;
+    }
+
+    private static void force(Path path, StandardOpenOption how) throws IOException {
+        try (FileChannel channel = FileChannel.open(path, how)) {
+            channel.force(true);
+        }
+    }
+}
