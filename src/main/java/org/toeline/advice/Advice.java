@@ -18,6 +18,11 @@ public record Advice(List<Finding> findings, Optional<FirstThing> first) {
         return !judged.isEmpty() && judged.stream().allMatch(f -> f.verdict().equals(Optional.of(Verdict.IN_RANGE)));
     }
 
+    /** Whether anything was measured for which there is a range; where not, nothing may be said of the setup. */
+    public boolean isJudged() {
+        return findings.stream().anyMatch(f -> f.judged().isPresent());
+    }
+
     public Optional<Finding> finding(ReadingKind kind) {
         return findings.stream().filter(f -> f.kind() == kind).findFirst();
     }

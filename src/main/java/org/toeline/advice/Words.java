@@ -288,6 +288,9 @@ public final class Words {
 
     /** What to say when no finding is out of range: that all is well only where every judged finding is in range. */
     public String nothing(Advice advice) {
+        if (!advice.isJudged()) {
+            return text("nothing.unmeasured");
+        }
         return text(advice.allInRange() ? "nothing" : "nothing.unsure");
     }
 

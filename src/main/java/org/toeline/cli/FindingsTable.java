@@ -35,7 +35,7 @@ final class FindingsTable {
             out.println("  " + WORDS.instruction(first.get()));
             WORDS.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else {
-            out.println("Nothing is surely out of range.");
+            out.println(WORDS.nothing(assessment.advice()) + ".");
         }
         CameraWords cameras = new CameraWords(WORDS);
         for (View view : View.values()) {

@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import org.toeline.advice.Words;
 import org.toeline.document.WholeFile;
+import org.toeline.handout.Handout;
 import org.toeline.ledger.DocumentException;
 import org.toeline.video.ClipException;
 import picocli.CommandLine.Command;
@@ -38,8 +40,11 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws DocumentException, ClipException, IOException {
-        Map<String, byte[]> files =
-                new TreeMap<>(StillCommand.handout(lesson, choices).files(choices.paper()));
+        Handout handout = StillCommand.handout(lesson, choices);
+        if (!handout.isJudged()) {
+            throw new DocumentException(Words.english().text("handout.refused", lesson.toString()));
+        }
+        Map<String, byte[]> files = new TreeMap<>(handout.files(choices.paper()));
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             WholeFile.write(out.resolve(file.getKey()), file.getValue());
             spec.commandLine().getOut().println(out.resolve(file.getKey()));

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -72,6 +73,9 @@ public final class Json {
                 throw new NotJson(SENTENCES.of("json.half-character"));
             }
             return tree;
+        } catch (MismatchedInputException e) {
+            // a tree takes any input, so only what follows it can be at fault
+            throw new NotJson(where(e.getLocation()) + SENTENCES.of("json.after"));
         } catch (JsonProcessingException e) {
             throw new NotJson(where(e.getLocation()) + SENTENCES.of("json.none", firstLine(e.getOriginalMessage())));
         } catch (NotJson e) {

@@ -122,4 +122,9 @@ public record Handout(
     public String fileName(String what, String ending) {
         return options.signed().fileStem(lesson) + "-" + what + "." + ending;
     }
+
+    /** Whether anything was judged; where not, there is nothing to hand over. */
+    public boolean isJudged() {
+        return assessment.advice().isJudged();
+    }
 }

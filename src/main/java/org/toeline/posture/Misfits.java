@@ -26,7 +26,7 @@ final class Misfits {
     /** Below this share of its own variance a residual cannot be told from what the mark itself decided. */
     private static final double REDUNDANT = 0.02;
 
-    /** The odds that a mark is wrong before anything is seen of it: some one in fifty, common practice. */
+    /** The odds that a mark is wrong before anything is seen of it: assumed, no source. */
     private static final double USUALLY_WRONG = 0.02;
 
     private Misfits() {}

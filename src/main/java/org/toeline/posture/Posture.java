@@ -40,8 +40,8 @@ public final class Posture {
     public record Fit(double chiSquare, int degreesOfFreedom) {
 
         /**
-         * The misfit per degree of freedom: about 1 for marks that fit, below 2 for nearly all of them (the figures are
-         * in docs/accuracy.md), hundreds and more where they contradict each other.
+         * The misfit per degree of freedom: about 1 for marks that fit, far more where they contradict each other. No
+         * limit is drawn anywhere yet.
          */
         public double perDegreeOfFreedom() {
             return chiSquare / Math.max(1, degreesOfFreedom);

@@ -23,6 +23,24 @@ class CommandsTest {
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();
 
+    /** Contradiction of silence: a sheet without a mark has nothing that could be in or out of range. */
+    @Test
+    void nothingMarkedIsNothingSaid(@TempDir Path dir) throws Exception {
+        Path empty = dir.resolve("empty.lesson.json");
+        Files.writeString(empty, """
+                {"format": "toeline-lesson", "version": 1, "player": {"handedness": "right"}, "club": "driver",
+                 "views": [{"view": "face-on", "width": 1920, "height": 1080}]}
+                """);
+        assertThat(run("measure", empty.toString())).isZero();
+        assertThat(out.toString())
+                .contains("Nothing was measured that could be judged")
+                .doesNotContain("range");
+        assertThat(run("handout", empty.toString(), "--out", dir.resolve("out").toString()))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("empty.lesson.json").contains("mark the player first");
+        assertThat(dir.resolve("out")).doesNotExist();
+    }
+
     private int run(String... args) {
         return Commands.run(args, new PrintWriter(out), new PrintWriter(err));
     }

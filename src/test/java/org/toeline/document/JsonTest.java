@@ -3,6 +3,7 @@ package org.toeline.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -97,5 +98,14 @@ class JsonTest {
                     .doesNotContain("JsonSchemaFactory")
                     .doesNotContain("ATOMIC_MOVE");
         }
+    }
+
+    /** What a person reads names no class of a library. */
+    @Test
+    void whatComesAfterIsSaidPlainly() {
+        assertThatThrownBy(() -> Json.read("{\"a\": 1} {"))
+                .hasMessageContaining("line 1")
+                .hasMessageContaining("something stands after its end")
+                .hasMessageNotContaining("jackson");
     }
 }
