@@ -1,5 +1,7 @@
 package org.toeline.video;
 
+import java.nio.file.Path;
+
 /** A clip, or a frame of it, cannot be read; the message is one sentence for a person and names the file. */
 public final class ClipException extends Exception {
 
@@ -7,5 +9,17 @@ public final class ClipException extends Exception {
 
     public ClipException(String message) {
         super(message);
+    }
+
+    private ClipException(String message, Throwable cause) {
+        super(message, cause);
+    }
+
+    /** What no file should lead to, and no reader can put right. */
+    static ClipException unexpected(Path file, Throwable cause) {
+        return new ClipException(
+                file + ": its picture cannot be shown just now ("
+                        + cause.getClass().getSimpleName() + "); what is marked is kept, open the clip again",
+                cause);
     }
 }

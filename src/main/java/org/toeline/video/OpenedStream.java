@@ -4,6 +4,9 @@ import static org.bytedeco.ffmpeg.global.avcodec.*;
 import static org.bytedeco.ffmpeg.global.avformat.*;
 import static org.bytedeco.ffmpeg.global.avutil.*;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -13,13 +16,18 @@ import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVCodecParameters;
 import org.bytedeco.ffmpeg.avformat.AVFormatContext;
 import org.bytedeco.ffmpeg.avformat.AVIOInterruptCB;
+import org.bytedeco.ffmpeg.avformat.AVInputFormat;
+import org.bytedeco.ffmpeg.avformat.AVProbeData;
 import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVDictionary;
 import org.bytedeco.ffmpeg.avutil.AVDictionaryEntry;
 import org.bytedeco.ffmpeg.avutil.AVRational;
+import org.bytedeco.javacpp.BytePointer;
+import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.javacpp.LongPointer;
 import org.bytedeco.javacpp.Pointer;
 import org.bytedeco.javacpp.PointerPointer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A file's moving picture, opened with its decoder: within a time limit, and within a picture size that is checked before
@@ -75,6 +83,8 @@ final class OpenedStream implements AutoCloseable {
         av_max_alloc(MOST_AT_ONCE);
     }
 
+    private static final int PROBED = 1 << 18;
+
     private final String name;
     private final long sizeBytes;
     private final LongPointer deadline = new LongPointer(1);
@@ -96,7 +106,7 @@ final class OpenedStream implements AutoCloseable {
         av_dict_set(options, "pattern_type", "none", 0);
         av_dict_set(options, "protocol_whitelist", "file", 0);
         av_dict_set(options, "format_whitelist", READ_ALONE, 0);
-        int result = avformat_open_input(opening, file.toAbsolutePath().toString(), null, options);
+        int result = avformat_open_input(opening, file.toAbsolutePath().toString(), kind(file), options);
         av_dict_free(options);
         if (result < 0) {
             boolean late = overdue();
@@ -113,6 +123,30 @@ final class OpenedStream implements AutoCloseable {
         } catch (ClipException e) {
             close();
             throw e;
+        }
+    }
+
+    /**
+     * What a file is by its beginning, where its name would be taken for a numbered series of pictures and decide; otherwise left
+     * to the library, which looks as far into a file as it needs to.
+     */
+    private static @Nullable AVInputFormat kind(Path file) {
+        if (!file.toString().contains("%")) {
+            return null;
+        }
+        try (InputStream in = Files.newInputStream(file);
+                BytePointer start = new BytePointer(PROBED + (long) AVPROBE_PADDING_SIZE);
+                BytePointer unnamed = new BytePointer("");
+                AVProbeData probe = new AVProbeData();
+                IntPointer score = new IntPointer(1)) {
+            byte[] bytes = in.readNBytes(PROBED);
+            start.zero();
+            start.put(bytes, 0, bytes.length);
+            probe.filename(unnamed).buf(start).buf_size(bytes.length);
+            return av_probe_input_format3(probe, 1, score);
+        } catch (IOException e) {
+            // opening it says what is wrong
+            return null;
         }
     }
 

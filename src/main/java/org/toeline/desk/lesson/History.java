@@ -32,6 +32,13 @@ final class History {
                     && clips.equals(lesson.clips());
         }
 
+        /** Whether what is marked on a picture differs, or which picture it is: the club and the hand are of no picture. */
+        boolean isOfAPicture(Lesson lesson) {
+            return !sheet.views().equals(lesson.sheet().views())
+                    || !unfinished.equals(lesson.unfinished())
+                    || !clips.equals(lesson.clips());
+        }
+
         /** The lesson as it was then. */
         Lesson in(Lesson lesson) {
             return lesson.withSheet(sheet).withUnfinished(unfinished).withClips(clips);

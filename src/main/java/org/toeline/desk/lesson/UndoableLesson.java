@@ -237,10 +237,13 @@ abstract class UndoableLesson {
     }
 
     private void restore(History.Step step) {
+        boolean ofAPicture = step.isOfAPicture(lesson);
         lesson = step.in(lesson);
-        large = step.selection().view();
-        selected = step.selection().item();
-        handle = step.selection().handle();
+        if (ofAPicture) {
+            large = step.selection().view();
+            selected = step.selection().item();
+            handle = step.selection().handle();
+        }
         changed();
         settled();
     }

@@ -1,66 +1,52 @@
 package org.toeline.desk.sheet;
 
-import java.nio.IntBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Collections;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import javafx.application.Platform;
-import javafx.scene.image.PixelBuffer;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import org.toeline.assist.AddressFinder;
-import org.toeline.desk.lesson.Film;
+import org.toeline.assist.Movement;
+import org.toeline.assist.StillSpan;
+import org.toeline.desk.film.Span;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.desk.work.WorkLines;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.mark.View;
-import org.toeline.mark.ViewMarks;
 import org.toeline.video.Clip;
-import org.toeline.video.Frame;
-import org.toeline.video.FrameFetcher;
 import org.toeline.video.KeptIndexes;
+import org.toeline.video.Progress;
 import org.toeline.video.SlowMotion;
 
 /** The clips of the lesson on the desk: opened, stepped, and the frame each view shows. */
-public final class ClipDrawer implements Film, LessonModel.Listener {
+public final class ClipDrawer extends LookedClips implements LessonModel.Listener {
 
     /** Below this confidence a moment of address is said to need a look. */
     private static final double SURE = 0.8;
 
-    private final LessonModel model;
-    private final Background background;
-    private final BiConsumer<View, WritableImage> shown;
-    private final Map<View, OpenClip> open = new EnumMap<>(View.class);
-    private final Set<View> waiting = EnumSet.noneOf(View.class);
+    /** A swing of any club is over by then, with its finish. */
+    private static final double SWING_S = 2.2;
+
+    private static final double BEFORE_S = 0.3;
+
     private final Map<View, WorkLines.Work> opening = new EnumMap<>(View.class);
     private final Map<View, WorkLines.Work> looking = new EnumMap<>(View.class);
     private final WorkLines lines = new WorkLines(Texts.of("work.stop"));
-    private final Consumer<String> report;
     private final MissingOnSheet missing;
     private final KeptIndexes indexes;
 
     public ClipDrawer(
             LessonModel model,
             Background background,
-            BiConsumer<View, WritableImage> shown,
+            Pictures pictures,
             Consumer<String> report,
             MissingOnSheet missing,
             KeptIndexes indexes) {
-        this.model = model;
-        this.background = background;
-        this.shown = shown;
-        this.report = report;
+        super(model, background, pictures, report);
         this.missing = missing;
         this.indexes = indexes;
         missing.opensWith(this::open);
@@ -103,7 +89,14 @@ public final class ClipDrawer implements Film, LessonModel.Listener {
     }
 
     private void open(View view, Path file, OptionalDouble seconds) {
-        open(view, file, clip -> put(view, clip), () -> missing.notThere(view, file, seconds));
+        open(
+                view,
+                file,
+                clip -> {
+                    put(view, clip);
+                    lookThrough(view);
+                },
+                () -> missing.notThere(view, file, seconds));
     }
 
     /** Opens a file for a view; a later one for the same view, or another lesson, makes its result void. */
@@ -134,35 +127,15 @@ public final class ClipDrawer implements Film, LessonModel.Listener {
     private void put(View view, Clip clip) {
         drop(view);
         ClipMoment moment = model.lesson().clips().get(view);
-        OpenClip opened = new OpenClip(new FrameFetcher(clip), moment == null ? "" : moment.clip());
+        OpenClip opened = new OpenClip(clip, moment == null ? "" : moment.clip());
         opened.markedAt = model.markedAt(view);
         open.put(view, opened);
         go(view, opened.place(opened.markedAt));
     }
 
     private void drop(View view) {
-        Optional.ofNullable(open.remove(view)).ifPresent(o -> o.fetcher.close());
+        Optional.ofNullable(open.remove(view)).ifPresent(OpenClip::close);
         Optional.ofNullable(looking.remove(view)).ifPresent(WorkLines.Work::stop);
-    }
-
-    @Override
-    public boolean has(View view) {
-        return open.containsKey(view);
-    }
-
-    @Override
-    public OptionalDouble shown(View view) {
-        return Optional.ofNullable(open.get(view))
-                .flatMap(o -> o.shown)
-                .map(f -> OptionalDouble.of(f.seconds()))
-                .orElse(OptionalDouble.empty());
-    }
-
-    @Override
-    public boolean shows(View view, OptionalDouble seconds) {
-        return Optional.ofNullable(open.get(view))
-                .filter(o -> o.shown.filter(f -> f.index() == o.place(seconds)).isPresent())
-                .isPresent();
     }
 
     /** What was undone or chosen may lead to another clip or another marked frame. */
@@ -176,7 +149,7 @@ public final class ClipDrawer implements Film, LessonModel.Listener {
             }
             if (moment == null) {
                 drop(view);
-                shown.accept(view, null);
+                pictures.show(view, null);
             } else if (!moment.clip().equals(o.named)) {
                 drop(view);
                 open(view, KeptClips.resolved(moment, model.file()), moment.seconds());
@@ -188,129 +161,6 @@ public final class ClipDrawer implements Film, LessonModel.Listener {
         }
     }
 
-    /** The clip of a view. */
-    public Optional<Path> file(View view) {
-        return Optional.ofNullable(open.get(view)).map(o -> o.fetcher.clip().file());
-    }
-
-    /** The picture that a view's marks belong to; while it has none, the one that is shown. */
-    public Optional<Frame> frame(View view) {
-        boolean blank = model.sheet().view(view).map(ViewMarks::isBlank).orElse(true);
-        return Optional.ofNullable(open.get(view)).flatMap(o -> blank ? o.shown : o.marked);
-    }
-
-    /** The pictures that the marks belong to. */
-    public Map<View, Frame> frames() {
-        Map<View, Frame> frames = new EnumMap<>(View.class);
-        for (View view : View.values()) {
-            frame(view).ifPresent(f -> frames.put(view, f));
-        }
-        return Collections.unmodifiableMap(frames);
-    }
-
-    /** Time in the clip, of its length; empty without a clip. */
-    public Optional<double[]> time(View view) {
-        return Optional.ofNullable(open.get(view)).map(o -> {
-            Clip clip = o.fetcher.clip();
-            return new double[] {
-                clip.seconds(o.at), clip.info().startSeconds() + clip.info().durationSeconds()
-            };
-        });
-    }
-
-    /** Time of the marked frame; empty without a clip. */
-    public OptionalDouble marked(View view) {
-        return Optional.ofNullable(open.get(view))
-                .map(o -> OptionalDouble.of(o.fetcher.clip().seconds(o.place(o.markedAt))))
-                .orElse(OptionalDouble.empty());
-    }
-
-    /** Frames forwards (or backwards) from where the view stands: looking, which changes nothing of the lesson. */
-    public void step(View view, int count) {
-        Optional.ofNullable(open.get(view)).ifPresent(o -> go(view, o.at + count));
-    }
-
-    /** To a time. */
-    public void seek(View view, double seconds) {
-        Optional.ofNullable(open.get(view))
-                .ifPresent(o -> go(view, o.fetcher.clip().indexAt(seconds)));
-    }
-
-    public void jump(View view, double seconds) {
-        time(view).ifPresent(t -> seek(view, t[0] + seconds));
-    }
-
-    /** Back to the frame that a view is marked on. */
-    public void back(View view) {
-        Optional.ofNullable(open.get(view)).ifPresent(o -> go(view, o.place(o.markedAt)));
-    }
-
-    private void go(View view, int index) {
-        OpenClip o = Objects.requireNonNull(open.get(view));
-        keepMarked(view, o);
-        o.at = Math.max(0, Math.min(o.fetcher.clip().frameCount() - 1, index));
-        o.shown = o.shown.filter(f -> f.index() == o.at);
-        if (o.shown.isPresent()) {
-            return;
-        }
-        o.fetcher.fetch(
-                o.at,
-                near -> Platform.runLater(() -> onTheWay(view, o, near)),
-                frame -> Platform.runLater(() -> show(view, o, frame)),
-                e -> Platform.runLater(() -> failed(view, o, e)));
-    }
-
-    /** Before a view leaves it: the picture that the marks belong to. */
-    private void keepMarked(View view, OpenClip o) {
-        int place = o.place(o.markedAt);
-        o.marked = o.marked.or(() -> o.shown.filter(f -> f.index() == place));
-        boolean left = o.marked.isEmpty() && o.shown.isEmpty() && o.at != place;
-        if (left) {
-            background.run(() -> o.fetcher.clip().frame(place), frame -> {
-                if (open.get(view) == o && o.place(o.markedAt) == frame.index()) {
-                    o.marked = Optional.of(frame);
-                }
-            });
-        }
-    }
-
-    private void failed(View view, OpenClip o, Exception e) {
-        if (open.get(view) == o) {
-            waiting.remove(view);
-            report.accept(e.getMessage());
-        }
-    }
-
-    /** The key frame before the one jumped to: to be looked at, not marked on. */
-    private void onTheWay(View view, OpenClip o, Frame near) {
-        if (open.get(view) == o && near.index() != o.at) {
-            shown.accept(view, image(near));
-            report.accept(Texts.of("view.near"));
-            waiting.add(view);
-        }
-    }
-
-    /** A picture that another clip or another place has made void is not shown. */
-    private void show(View view, OpenClip o, Frame frame) {
-        if (open.get(view) != o || frame.index() != o.at) {
-            return;
-        }
-        o.shown = Optional.of(frame);
-        if (frame.index() == o.place(o.markedAt) && o.marked.isEmpty()) {
-            o.marked = o.shown;
-        }
-        if (waiting.remove(view)) {
-            report.accept("");
-        }
-        shown.accept(view, image(frame));
-    }
-
-    private static WritableImage image(Frame frame) {
-        // all pixels are opaque, so that multiplied in or not is the same; nothing is copied
-        return new WritableImage(new PixelBuffer<>(
-                frame.width(), frame.height(), IntBuffer.wrap(frame.argb()), PixelFormat.getIntArgbPreInstance()));
-    }
-
     /** Looks for the moment of address in a reader of its own, so that the clip can be stepped meanwhile. */
     public void findAddress(View view) {
         OpenClip o = open.get(view);
@@ -318,23 +168,59 @@ public final class ClipDrawer implements Film, LessonModel.Listener {
             return;
         }
         Clip clip = o.fetcher.clip();
+        if (clip.frameCount() < 2) {
+            report.accept(Texts.of("address.photograph"));
+            return;
+        }
         SlowMotion filmed = slowMotion(view);
         report.accept(Texts.of("address.looking"));
         WorkLines.Work work = begin(
                 looking, view, Texts.of("address.looking.in", clip.file().getFileName()), Texts.of("address.stopped"));
-        background.run(() -> work.during(() -> AddressFinder.find(clip, filmed, work)), span -> {
+        background.run(() -> work.during(() -> AddressFinder.movement(clip, filmed, work)), movement -> {
             if (open.get(view) == o && !work.stopped()) {
+                o.movement = movement;
+                Optional<StillSpan> span = movement.flatMap(Movement::address);
                 span.ifPresent(s -> {
                     model.propose(view, clip.seconds(clip.indexAt(s.addressSeconds())));
                     seek(view, s.addressSeconds());
                 });
                 report.accept(span.map(s -> Texts.of(s.confidence() < SURE ? "address.unsure" : "address.found"))
                         .orElse(Texts.of("address.none")));
+                pictures.lookedThrough(view);
             }
         });
     }
 
+    /** How a view's clip moves, once it was looked through. */
+    public Optional<Movement> movement(View view) {
+        return Optional.ofNullable(open.get(view)).flatMap(o -> o.movement);
+    }
+
+    /** The swing after a view's moment of address, from a little before the club is taken away; real time to real time. */
+    public Optional<Span> swing(View view) {
+        double factor = slowMotion(view).factor();
+        return movement(view)
+                .flatMap(Movement::address)
+                .map(s -> new Span(s.endSeconds() - BEFORE_S * factor, s.endSeconds() + SWING_S * factor));
+    }
+
+    /** Looks a clip through without a word: nothing of the lesson follows from it. */
+    private void lookThrough(View view) {
+        OpenClip o = open.get(view);
+        if (o != null && o.fetcher.clip().frameCount() > 1) {
+            Clip clip = o.fetcher.clip();
+            SlowMotion filmed = slowMotion(view);
+            background.run(() -> AddressFinder.movement(clip, filmed, Progress.NONE), movement -> {
+                if (open.get(view) == o && o.movement.isEmpty()) {
+                    o.movement = movement;
+                    pictures.lookedThrough(view);
+                }
+            });
+        }
+    }
+
     /** How a view's clip relates to real time: as the coach says, else as the file says. */
+    @Override
     public SlowMotion slowMotion(View view) {
         Optional<Clip> clip = Optional.ofNullable(open.get(view)).map(o -> o.fetcher.clip());
         OptionalDouble said = filmedAt(view);
@@ -354,7 +240,7 @@ public final class ClipDrawer implements Film, LessonModel.Listener {
         looking.values().forEach(WorkLines.Work::stop);
         opening.clear();
         looking.clear();
-        open.values().forEach(o -> o.fetcher.close());
+        open.values().forEach(OpenClip::close);
         open.clear();
         waiting.clear();
     }

@@ -10,13 +10,17 @@ import java.util.function.Consumer;
 import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
 import javafx.scene.Parent;
+import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
+import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
 import org.toeline.advice.RangeBook;
 import org.toeline.desk.bodymap.MarkingPane;
+import org.toeline.desk.film.Films;
+import org.toeline.desk.film.Player;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.keys.KeyBook;
 import org.toeline.desk.keys.KeySheet;
@@ -46,6 +50,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     private final Background background;
     private final Background.Lane assessing;
     private final ClipDrawer clips;
+    private final Films films;
     private final MissingOnSheet missing;
     private final FrameKeeper frames;
     private final Assistant assistant;
@@ -85,7 +90,8 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         this.assessing = background.lane();
         this.missing = new MissingOnSheet(model, records, background, this::say, this::shown, this::updated);
         this.clips = new ClipDrawer(
-                model, background, this::shown, this::say, missing, KeptIndexes.in(folder.resolve("lists-of-frames")));
+                model, background, new Shown(), this::say, missing, KeptIndexes.in(folder.resolve("lists-of-frames")));
+        this.films = new Films(model::large, clips::reel, new Played(), this::say);
         this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::words, this::say);
         this.view = new SheetView(model, this, new FrameChange(model, background, clips, this::words, this::say));
@@ -185,6 +191,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     /** Puts another lesson on the sheet. */
     private void take(Lesson lesson, Optional<Path> from) {
         view.welcome(false);
+        films.forget();
         view.clear();
         model.open(lesson, from);
         clips.openAll();
@@ -196,9 +203,47 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         return desk;
     }
 
-    private void shown(View of, WritableImage image) {
+    private void shown(View of, @Nullable WritableImage image) {
         view.picture(of, image);
         frames.changed();
+    }
+
+    /** The films of the lesson, looked through. */
+    public Films films() {
+        return films;
+    }
+
+    /** Where the clips' pictures go. */
+    private final class Shown implements LookedClips.Pictures {
+
+        @Override
+        public void show(View of, @Nullable WritableImage image) {
+            shown(of, image);
+        }
+
+        @Override
+        public void pass(View of, Image small, int widthPx, int heightPx) {
+            view.pass(of, small, widthPx, heightPx);
+        }
+
+        @Override
+        public void lookedThrough(View of) {
+            view.update();
+        }
+    }
+
+    /** What is seen of playing. */
+    private final class Played implements Player.Listener {
+
+        @Override
+        public void moved() {
+            view.moved();
+        }
+
+        @Override
+        public void changed() {
+            view.update();
+        }
     }
 
     public void handOver() {
@@ -296,6 +341,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
 
     @Override
     public void close() {
+        films.player().forget();
         assistant.close();
         frames.close();
         clips.close();

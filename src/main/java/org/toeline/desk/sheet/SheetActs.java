@@ -17,11 +17,13 @@ final class SheetActs {
     private final Sheet sheet;
     private final SheetView view;
     private final LessonModel model;
+    private final FilmActs films;
 
     SheetActs(Sheet sheet, SheetView view) {
         this.sheet = sheet;
         this.view = view;
         this.model = sheet.model();
+        this.films = new FilmActs(sheet);
     }
 
     void perform(Act act) {
@@ -45,8 +47,9 @@ final class SheetActs {
             case FACE_ON -> model.show(View.FACE_ON);
             case DOWN_THE_LINE -> model.show(View.DOWN_THE_LINE);
             case TEE -> model.show(View.TEE);
-            case FRAME_BACK -> sheet.clips().step(model.large(), -1);
-            case FRAME_ON -> sheet.clips().step(model.large(), 1);
+            case FRAME_BACK -> sheet.films().step(-1);
+            case FRAME_ON -> sheet.films().step(1);
+            case PLAY, SLOWER, FASTER, OTHER_WAY, REPEAT, IN_STEP, ONE_MOMENT -> films.perform(act);
             case ADDRESS -> sheet.clips().findAddress(model.large());
             case WHOLE -> view.fit();
             case SKIP -> model.skip();

@@ -15,6 +15,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
@@ -27,6 +28,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Words;
@@ -57,6 +59,7 @@ final class SheetView extends BorderPane {
     private final Label length = new Label();
     private final Label badge = new Label();
     private final Label drop = new Label(Texts.of("view.drop"));
+    private final Watched watched;
     private final MissingBar missing;
     private final AwayLine away;
     private final WelcomePane welcome;
@@ -79,12 +82,14 @@ final class SheetView extends BorderPane {
         Region work = sheet.clips().lines();
         // over the picture, not below it: nothing moves under the hand when a line comes or goes
         work.setMaxHeight(USE_PREF_SIZE);
-        StackPane stage = new StackPane(picture, drop, missing, away, welcome, work);
+        this.watched = new Watched(sheet, picture);
+        picture.wheel(watched::wheeled);
+        StackPane stage = new StackPane(watched, drop, missing, away, welcome, work);
         StackPane.setAlignment(away, Pos.TOP_CENTER);
         StackPane.setAlignment(missing, Pos.TOP_CENTER);
         StackPane.setAlignment(work, Pos.BOTTOM_CENTER);
         VBox.setVgrow(stage, Priority.ALWAYS);
-        VBox pictures = new VBox(8, viewRow(), stage, steps(), badgeRow());
+        VBox pictures = new VBox(8, viewRow(), stage, watched.strips(), steps(), badgeRow());
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
         drop.setMouseTransparent(true);
@@ -191,12 +196,13 @@ final class SheetView extends BorderPane {
         FlowPane row = new FlowPane(
                 6,
                 6,
-                step("step-back10", "step.back10", () -> sheet.clips().jump(model.large(), -0.1)),
-                step("step-back", "step.back", () -> sheet.clips().step(model.large(), -1)),
+                watched.bar(),
+                step("step-back10", "step.back10", () -> sheet.films().jump(-0.1)),
+                step("step-back", "step.back", () -> sheet.films().step(-1)),
                 time,
                 length,
-                step("step-on", "step.on", () -> sheet.clips().step(model.large(), 1)),
-                step("step-on10", "step.on10", () -> sheet.clips().jump(model.large(), 0.1)),
+                step("step-on", "step.on", () -> sheet.films().step(1)),
+                step("step-on10", "step.on10", () -> sheet.films().jump(0.1)),
                 step("find-address", "step.address", () -> sheet.clips().findAddress(model.large())),
                 step("fit", "step.fit", this::fit));
         row.setAlignment(Pos.CENTER_LEFT);
@@ -208,11 +214,9 @@ final class SheetView extends BorderPane {
         length.setMinWidth(70);
         time.setOnAction(e -> {
             try {
-                sheet.clips()
-                        .seek(
-                                model.large(),
-                                Double.parseDouble(
-                                        time.getText().replace(',', '.').strip()));
+                sheet.films()
+                        .seek(Double.parseDouble(
+                                time.getText().replace(',', '.').strip()));
                 picture.requestFocus();
             } catch (NumberFormatException x) {
                 update();
@@ -277,30 +281,41 @@ final class SheetView extends BorderPane {
         picture.show(null);
     }
 
-    void picture(View view, WritableImage image) {
+    void picture(View view, @Nullable WritableImage image) {
         images.put(view, image);
         Objects.requireNonNull(small.get(view)).setImage(image);
+        watched.show(view, image);
+        if (view == model.large()) {
+            picture.show(image);
+        }
         update();
+    }
+
+    /** A small picture of a film that passes. */
+    void pass(View view, Image image, int widthPx, int heightPx) {
+        watched.pass(view, image, widthPx, heightPx);
+    }
+
+    /** Another moment of the film is shown. */
+    void moved() {
+        time();
+        away.update();
+        watched.moved();
     }
 
     /** Brings everything but the findings up to date with the model. */
     void update() {
         views.forEach((view, button) -> button.setSelected(view == model.large()));
         WritableImage image = images.get(model.large());
-        if (picture.picture() != image) {
+        if (picture.picture() != image || watched.isOther()) {
             picture.show(image);
         }
         missing.show(sheet.missing().name(model.large()).filter(n -> !welcome.isVisible()));
         drop.setVisible(image == null && !welcome.isVisible() && !missing.isVisible());
-        Optional<double[]> at = sheet.clips().time(model.large());
-        time.setDisable(at.isEmpty());
-        if (!time.isFocused()) {
-            time.setText(at.map(t -> String.format(Locale.ROOT, "%.3f", t[0])).orElse(""));
-        }
+        time();
         filmedAt.update();
         away.update();
-        length.setText(
-                at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1])).orElse(Texts.of("view.no-clip")));
+        watched.update();
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();
@@ -308,6 +323,16 @@ final class SheetView extends BorderPane {
         badge.setText(sheet.assessment().map(a -> Badge.text(a, model.large())).orElse(""));
         marking.update(sheet.doubted(model.large()));
         toolbar.update();
+    }
+
+    private void time() {
+        Optional<double[]> at = sheet.clips().time(model.large());
+        time.setDisable(at.isEmpty());
+        if (!time.isFocused()) {
+            time.setText(at.map(t -> String.format(Locale.ROOT, "%.3f", t[0])).orElse(""));
+        }
+        length.setText(
+                at.map(t -> String.format(Locale.ROOT, "of %.2f s", t[1])).orElse(Texts.of("view.no-clip")));
     }
 
     void show(Assessment assessment) {

@@ -272,4 +272,20 @@ class LessonModelTest {
         model.leaveRepeat();
         assertThat(model.selected()).as("not asked for yet").isPresent();
     }
+
+    /** The hand is of no picture: undoing its change leaves the coach where he looks. */
+    @Test
+    void undoingAChangeOfHandLeavesTheViewAsItIs() {
+        LessonModel m = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)
+                .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080))
+                .withView(ViewMarks.empty(View.DOWN_THE_LINE, 1920, 1080))));
+        m.show(View.FACE_ON);
+        m.handedness(Handedness.LEFT);
+        m.show(View.DOWN_THE_LINE);
+        m.select(Item.BALL);
+        m.undo();
+        assertThat(m.sheet().handedness()).isEqualTo(Handedness.RIGHT);
+        assertThat(m.large()).isEqualTo(View.DOWN_THE_LINE);
+        assertThat(m.selected()).contains(Item.BALL);
+    }
 }
