@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVCodecParameters;
@@ -84,6 +85,8 @@ final class OpenedStream implements AutoCloseable {
     }
 
     private static final int PROBED = 1 << 18;
+    private static final Pattern MISLEADING =
+            Pattern.compile("%|\\.(jpe?g|png|gif|bmp|tiff?|webp|hei[cf])$", Pattern.CASE_INSENSITIVE);
 
     private final String name;
     private final long sizeBytes;
@@ -127,11 +130,11 @@ final class OpenedStream implements AutoCloseable {
     }
 
     /**
-     * What a file is by its beginning, where its name would be taken for a numbered series of pictures and decide; otherwise left
-     * to the library, which looks as far into a file as it needs to.
+     * What a file is by its beginning, where its name would be taken for that of a picture or of a numbered series of them, and
+     * decide; otherwise left to the library, which looks as far into a file as it needs to.
      */
     private static @Nullable AVInputFormat kind(Path file) {
-        if (!file.toString().contains("%")) {
+        if (!MISLEADING.matcher(file.toString()).find()) {
             return null;
         }
         try (InputStream in = Files.newInputStream(file);
