@@ -55,6 +55,15 @@ public record Lesson(
         return KeptTree.text(kept, "setup");
     }
 
+    /** The views of which somebody said, when asked, to which frame their marks belong; ids with spaces between. */
+    public String framesSure() {
+        return KeptTree.text(kept, "framesSure");
+    }
+
+    public Lesson withFramesSure(String views) {
+        return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "framesSure", views));
+    }
+
     public Lesson withSetup(String setup) {
         return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "setup", setup));
     }

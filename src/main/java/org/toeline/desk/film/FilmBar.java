@@ -1,16 +1,18 @@
 package org.toeline.desk.film;
 
+import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
 import org.toeline.desk.text.Texts;
 
 /** Playing by the mouse: play or stand, how fast, which way, both views in step, and what ties them. */
-public final class FilmBar extends FlowPane {
+public final class FilmBar {
 
     private final Films films;
     private final Button play = new Button();
@@ -21,9 +23,7 @@ public final class FilmBar extends FlowPane {
     private boolean updating;
 
     public FilmBar(Films films) {
-        super(6, 6);
         this.films = films;
-        setId("film-bar");
         play.setId("film-play");
         play.setMinWidth(92);
         play.setFocusTraversable(false);
@@ -31,7 +31,7 @@ public final class FilmBar extends FlowPane {
         slowed.setId("film-speed");
         slowed.setAccessibleText(Texts.of("film.speed"));
         slowed.setFocusTraversable(false);
-        slowed.setMinWidth(USE_PREF_SIZE);
+        slowed.setMinWidth(Region.USE_PREF_SIZE);
         slowed.getItems().setAll(1, 2, 4, 8);
         slowed.setConverter(new StringConverter<>() {
             @Override
@@ -53,13 +53,17 @@ public final class FilmBar extends FlowPane {
         backwards.setOnAction(e -> films.player().pace(films.player().pace().turned()));
         together.setOnAction(e -> films.toggleTogether());
         tie.setId("film-tie");
-        getChildren().addAll(play, slowed, backwards, together, tie);
+    }
+
+    /** What it consists of, to stand in a row with others. */
+    public List<Node> nodes() {
+        return List.of(play, slowed, backwards, together, tie);
     }
 
     private static ToggleButton toggle(String id, String key) {
         ToggleButton button = new ToggleButton(Texts.of(key));
         button.setId(id);
-        button.setMinWidth(USE_PREF_SIZE);
+        button.setMinWidth(Region.USE_PREF_SIZE);
         button.setFocusTraversable(false);
         return button;
     }
@@ -67,8 +71,10 @@ public final class FilmBar extends FlowPane {
     /** @param film whether the large view has one */
     public void update(boolean film) {
         updating = true;
-        setVisible(film);
-        setManaged(film);
+        nodes().forEach(node -> {
+            node.setVisible(film);
+            node.setManaged(film);
+        });
         play.setText(Texts.of(films.player().plays() ? "film.stand" : "film.play"));
         slowed.setValue(films.player().pace().slowed());
         backwards.setSelected(films.player().pace().direction() == Pace.Direction.BACKWARDS);

@@ -12,6 +12,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.toeline.desk.text.Texts;
 import org.toeline.mark.View;
+import org.toeline.video.QuickFilm;
 
 /** Which films are looked at: the large view's, or that and the other view's in step with it. */
 public final class Films {
@@ -22,6 +23,7 @@ public final class Films {
     private final Player player;
     private final Player.Listener listener;
     private Optional<Tie> tie = Optional.empty();
+    private List<QuickFilm> tied = List.of();
     private final Map<View, Double> said = new EnumMap<>(View.class);
     private boolean together;
 
@@ -43,17 +45,27 @@ public final class Films {
 
     /** What ties both views; empty while nothing does. */
     public Optional<Tie> tie() {
-        return tie;
+        // another clip in one of the views is another film
+        return tied.equals(both()) ? tie : Optional.empty();
     }
 
     public void tie(Optional<Tie> other) {
         tie = other;
+        tied = both();
         listener.changed();
+    }
+
+    private List<QuickFilm> both() {
+        return Stream.of(View.FACE_ON, View.DOWN_THE_LINE)
+                .map(reels)
+                .flatMap(Optional::stream)
+                .map(Reel::film)
+                .toList();
     }
 
     /** Whether both views are watched in step. */
     public boolean together() {
-        return together && companion().isPresent() && tie.isPresent();
+        return together && companion().isPresent() && tie().isPresent();
     }
 
     /** Both in step, or the large one alone again. */
@@ -156,7 +168,7 @@ public final class Films {
 
     /** The strike in a view's clip, where the views are tied by it. */
     public OptionalDouble struck(View view) {
-        return tie.filter(t -> t.by() == Tie.By.SOUND && view != View.TEE)
+        return tie().filter(t -> t.by() == Tie.By.SOUND && view != View.TEE)
                 .map(t -> OptionalDouble.of(moment(view)))
                 .orElse(OptionalDouble.empty());
     }
@@ -172,7 +184,7 @@ public final class Films {
     }
 
     private double moment(View view) {
-        Tie known = tie.orElseThrow();
+        Tie known = tie().orElseThrow();
         return view == View.FACE_ON ? known.faceOnS() : known.downTheLineS();
     }
 }

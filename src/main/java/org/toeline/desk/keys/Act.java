@@ -30,6 +30,7 @@ public enum Act {
     REPEAT("repeat", "L"),
     IN_STEP("in-step", "V"),
     ONE_MOMENT("one-moment", "P"),
+    EXCHANGE("exchange", "X"),
     ADDRESS("address", "A"),
     WHOLE("whole", "F"),
     SKIP("skip", "S"),

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.toeline.geometry.ImagePoint;
-import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.Unfinished;
 import org.toeline.mark.BallMark;
@@ -20,7 +19,7 @@ import org.toeline.mark.ViewMarks;
  * The lesson on the desk: placing, moving, accepting and skipping what is marked on it, also a second time. Owned by one
  * thread. Listeners are told after every change.
  */
-public final class LessonModel extends UndoableLesson {
+public final class LessonModel extends FilmedLesson {
 
     /** Told of changes. */
     public interface Listener {
@@ -140,27 +139,6 @@ public final class LessonModel extends UndoableLesson {
         return spread;
     }
 
-    /** A clip for a view; marks on an earlier picture of another size do not fit it and go, undoably. */
-    public void clip(View view, String clip, int width, int height) {
-        release();
-        Optional<ViewMarks> fits = sheet().view(view).filter(m -> m.widthPx() == width && m.heightPx() == height);
-        change(
-                lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()))
-                        .withSheet(sheet().withView(fits.orElse(ViewMarks.empty(view, width, height))))
-                        .withUnfinished(
-                                fits.isPresent()
-                                        ? lesson.unfinished()
-                                        : lesson.unfinished().withoutAgain(view)),
-                selection());
-    }
-
-    /** The frame that a view will be marked on, while nothing is marked on it. */
-    public void propose(View view, double seconds) {
-        if (sheet().view(view).filter(v -> !v.isBlank()).isEmpty()) {
-            describe(l -> l.withMoment(view, m -> m.at(seconds)));
-        }
-    }
-
     /**
      * Another frame is the marked one from now on, with what is marked on it; undone as one.
      *
@@ -178,11 +156,6 @@ public final class LessonModel extends UndoableLesson {
         if (view == large) {
             selectNext();
         }
-    }
-
-    /** At what rate a view's clip was filmed, frames a second, as the coach says; empty for as the file says. */
-    public void filmedAt(View view, OptionalDouble framesPerSecond) {
-        describe(l -> l.withMoment(view, m -> m.filmed(framesPerSecond)));
     }
 
     /** Puts the selected item at a point of the large view and goes on to the next one to place. */

@@ -88,6 +88,29 @@ public final class ClipDrawer extends LookedClips implements LessonModel.Listene
                 () -> report.accept(Texts.of("lost.here", file)));
     }
 
+    /** The film of a view under another name or in another place: what is marked on it stays. */
+    public void sameFilm(View view, Path file) {
+        open(
+                view,
+                file,
+                clip -> {
+                    boolean fits = model.sheet()
+                            .view(view)
+                            .filter(v -> v.widthPx() == clip.info().width()
+                                    && v.heightPx() == clip.info().height())
+                            .isPresent();
+                    if (fits) {
+                        model.sameFilm(view, file.toAbsolutePath().toString());
+                        put(view, clip);
+                        lookThrough(view);
+                    } else {
+                        clip.close();
+                        report.accept(Texts.of("replace.size", file.getFileName()));
+                    }
+                },
+                () -> report.accept(Texts.of("lost.here", file)));
+    }
+
     private void open(View view, Path file, OptionalDouble seconds) {
         open(
                 view,

@@ -254,12 +254,13 @@ abstract class LookedClips implements Film {
     private void keepMarked(View view, OpenClip o) {
         int place = o.place(o.markedAt);
         o.marked = o.marked.or(() -> o.shown.filter(f -> f.index() == place));
-        boolean left = o.marked.isEmpty() && o.shown.isEmpty() && o.at != place;
+        boolean left = !o.markedComes && o.marked.isEmpty() && o.shown.isEmpty() && o.at != place;
         if (left) {
-            background.run(() -> o.fetcher.clip().frame(place), frame -> {
-                if (open.get(view) == o && o.place(o.markedAt) == frame.index()) {
-                    o.marked = Optional.of(frame);
-                }
+            o.markedComes = true;
+            background.run(() -> o.decoded(place), frame -> {
+                o.markedComes = false;
+                frame.filter(f -> open.get(view) == o && o.place(o.markedAt) == f.index())
+                        .ifPresent(f -> o.marked = Optional.of(f));
             });
         }
     }

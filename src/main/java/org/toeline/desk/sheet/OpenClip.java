@@ -32,6 +32,8 @@ final class OpenClip implements AutoCloseable {
     OptionalDouble markedAt = OptionalDouble.empty();
     /** The marked frame, once it was decoded. */
     Optional<Frame> marked = Optional.empty();
+    /** It is being decoded, as the view has left it before it was shown. */
+    boolean markedComes;
 
     /** How it moves, once it was looked through. */
     Optional<Movement> movement = Optional.empty();
@@ -39,6 +41,7 @@ final class OpenClip implements AutoCloseable {
     Optional<Reel> reel = Optional.empty();
 
     private final Optional<FilmPictures> pictures;
+    private volatile boolean closed;
 
     OpenClip(Clip clip, String named) {
         this.fetcher = new FrameFetcher(clip);
@@ -62,6 +65,18 @@ final class OpenClip implements AutoCloseable {
         return seconds.isPresent() ? fetcher.clip().indexAt(seconds.getAsDouble()) : 0;
     }
 
+    /** A frame, on any thread; empty when the clip was closed meanwhile. */
+    Optional<Frame> decoded(int frame) throws ClipException {
+        try {
+            return closed ? Optional.empty() : Optional.of(fetcher.clip().frame(frame));
+        } catch (IllegalStateException e) {
+            if (closed) {
+                return Optional.empty();
+            }
+            throw e;
+        }
+    }
+
     /** A small picture of a frame, if it is ready. */
     Optional<Image> small(int frame) {
         return pictures.flatMap(p -> p.picture(frame));
@@ -69,6 +84,7 @@ final class OpenClip implements AutoCloseable {
 
     @Override
     public void close() {
+        closed = true;
         film.ifPresent(QuickFilm::close);
         fetcher.close();
     }

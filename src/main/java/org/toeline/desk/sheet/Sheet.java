@@ -51,6 +51,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     private final Background.Lane assessing;
     private final ClipDrawer clips;
     private final Films films;
+    private final TieFinder ties;
     private final MissingOnSheet missing;
     private final FrameKeeper frames;
     private final Assistant assistant;
@@ -92,6 +93,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         this.clips = new ClipDrawer(
                 model, background, new Shown(), this::say, missing, KeptIndexes.in(folder.resolve("lists-of-frames")));
         this.films = new Films(model::large, clips::reel, new Played(), this::say);
+        this.ties = new TieFinder(clips, films, background);
         this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::words, this::say);
         this.view = new SheetView(model, this, new FrameChange(model, background, clips, this::words, this::say));
@@ -192,6 +194,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     private void take(Lesson lesson, Optional<Path> from) {
         view.welcome(false);
         films.forget();
+        ties.forget();
         view.clear();
         model.open(lesson, from);
         clips.openAll();
@@ -206,6 +209,10 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     private void shown(View of, @Nullable WritableImage image) {
         view.picture(of, image);
         frames.changed();
+    }
+
+    Arrivals arrivals() {
+        return new Arrivals(this);
     }
 
     /** The films of the lesson, looked through. */
@@ -228,7 +235,8 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
 
         @Override
         public void lookedThrough(View of) {
-            view.update();
+            ties.lookedThrough();
+            view.lookedThrough(of);
         }
     }
 

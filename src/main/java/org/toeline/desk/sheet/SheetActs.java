@@ -52,6 +52,7 @@ final class SheetActs {
             case PLAY, SLOWER, FASTER, OTHER_WAY, REPEAT, IN_STEP, ONE_MOMENT -> films.perform(act);
             case ADDRESS -> sheet.clips().findAddress(model.large());
             case WHOLE -> view.fit();
+            case EXCHANGE -> sheet.arrivals().exchange();
             case SKIP -> model.skip();
             case SUGGEST -> sheet.suggest();
             case ACCEPT -> model.accept();

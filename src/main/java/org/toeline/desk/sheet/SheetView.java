@@ -1,6 +1,9 @@
 package org.toeline.desk.sheet;
 
+import java.io.File;
+import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -60,6 +63,7 @@ final class SheetView extends BorderPane {
     private final Label badge = new Label();
     private final Label drop = new Label(Texts.of("view.drop"));
     private final Watched watched;
+    private final ShiftedBar shifted;
     private final MissingBar missing;
     private final AwayLine away;
     private final WelcomePane welcome;
@@ -83,8 +87,10 @@ final class SheetView extends BorderPane {
         // over the picture, not below it: nothing moves under the hand when a line comes or goes
         work.setMaxHeight(USE_PREF_SIZE);
         this.watched = new Watched(sheet, picture);
+        this.shifted = new ShiftedBar(model, sheet.clips(), sheet.background());
         picture.wheel(watched::wheeled);
-        StackPane stage = new StackPane(watched, drop, missing, away, welcome, work);
+        StackPane stage = new StackPane(watched, drop, missing, away, shifted, welcome, work);
+        StackPane.setAlignment(shifted, Pos.TOP_CENTER);
         StackPane.setAlignment(away, Pos.TOP_CENTER);
         StackPane.setAlignment(missing, Pos.TOP_CENTER);
         StackPane.setAlignment(work, Pos.BOTTOM_CENTER);
@@ -149,7 +155,8 @@ final class SheetView extends BorderPane {
         open.setId("open-clip");
         open.setOnAction(e -> {
             FileChooser chooser = new FileChooser();
-            Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow())).ifPresent(f -> chosen(f.toPath()));
+            Optional.ofNullable(chooser.showOpenMultipleDialog(getScene().getWindow()))
+                    .ifPresent(files -> arrived(files.stream().map(File::toPath).toList()));
         });
         row.getChildren().add(open);
         return row;
@@ -175,11 +182,6 @@ final class SheetView extends BorderPane {
         return row;
     }
 
-    private void chosen(java.nio.file.Path file) {
-        welcome(false);
-        sheet.clips().choose(model.large(), file);
-    }
-
     private void accept(StackPane stage) {
         stage.setOnDragOver(e -> {
             if (e.getDragboard().hasFiles()) {
@@ -187,16 +189,21 @@ final class SheetView extends BorderPane {
             }
         });
         stage.setOnDragDropped(e -> {
-            chosen(e.getDragboard().getFiles().get(0).toPath());
+            arrived(e.getDragboard().getFiles().stream().map(File::toPath).toList());
             e.setDropCompleted(true);
         });
+    }
+
+    /** Clips dropped or chosen; one is for the large view. */
+    void arrived(List<Path> files) {
+        welcome(false);
+        sheet.arrivals().arrived(files, model.large());
     }
 
     private FlowPane steps() {
         FlowPane row = new FlowPane(
                 6,
                 6,
-                watched.bar(),
                 step("step-back10", "step.back10", () -> sheet.films().jump(-0.1)),
                 step("step-back", "step.back", () -> sheet.films().step(-1)),
                 time,
@@ -205,6 +212,7 @@ final class SheetView extends BorderPane {
                 step("step-on10", "step.on10", () -> sheet.films().jump(0.1)),
                 step("find-address", "step.address", () -> sheet.clips().findAddress(model.large())),
                 step("fit", "step.fit", this::fit));
+        row.getChildren().addAll(0, watched.bar().nodes());
         row.setAlignment(Pos.CENTER_LEFT);
         row.setId("steps");
         time.setId("time");
@@ -277,6 +285,7 @@ final class SheetView extends BorderPane {
     /** Forgets the pictures of an earlier lesson. */
     void clear() {
         images.clear();
+        shifted.forget();
         small.values().forEach(i -> i.setImage(null));
         picture.show(null);
     }
@@ -288,6 +297,12 @@ final class SheetView extends BorderPane {
         if (view == model.large()) {
             picture.show(image);
         }
+        update();
+    }
+
+    /** A view's clip was looked through. */
+    void lookedThrough(View view) {
+        shifted.lookedThrough(view);
         update();
     }
 
@@ -316,6 +331,7 @@ final class SheetView extends BorderPane {
         filmedAt.update();
         away.update();
         watched.update();
+        shifted.update();
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();

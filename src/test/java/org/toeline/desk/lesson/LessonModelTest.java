@@ -207,9 +207,11 @@ class LessonModelTest {
     }
 
     @Test
-    void anotherClipKeepsTheFirstMarksWhileMarkingAgain() {
+    void anotherClipStartsAfreshAndUndoBringsTheMarksBack() {
         model.repeat();
         model.clip(View.FACE_ON, "other.mp4", 1920, 1080);
+        assertThat(model.sheet().view(View.FACE_ON).orElseThrow().isBlank()).isTrue();
+        model.undo();
         model.leaveRepeat();
         assertThat(shoulder(View.FACE_ON)).isEqualTo(HERE);
     }
@@ -287,5 +289,30 @@ class LessonModelTest {
         assertThat(m.sheet().handedness()).isEqualTo(Handedness.RIGHT);
         assertThat(m.large()).isEqualTo(View.DOWN_THE_LINE);
         assertThat(m.selected()).contains(Item.BALL);
+    }
+
+    /** The same film under another name keeps what is marked, and on which frame. */
+    @Test
+    void theSameFilmKeepsMarksAndMarkedFrame() {
+        model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
+        model.select(SHOULDER);
+        model.place(THERE);
+        model.markFrame(2.5, model.marks(View.FACE_ON).orElseThrow());
+        model.sameFilm(View.FACE_ON, "two.mp4");
+        assertThat(model.lesson().clips().get(View.FACE_ON).clip()).isEqualTo("two.mp4");
+        assertThat(model.markedAt(View.FACE_ON)).hasValue(2.5);
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(THERE);
+    }
+
+    @Test
+    void exchangedClipsComeBack() {
+        model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
+        model.clip(View.DOWN_THE_LINE, "two.mp4", 1080, 1920);
+        Lesson before = model.lesson();
+        model.exchangeClips();
+        assertThat(model.lesson().clips().get(View.FACE_ON).clip()).isEqualTo("two.mp4");
+        assertThat(model.sheet().view(View.FACE_ON).orElseThrow().widthPx()).isEqualTo(1080);
+        model.undo();
+        assertThat(model.lesson()).isEqualTo(before);
     }
 }
