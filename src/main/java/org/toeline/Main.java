@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.toeline.cli.Commands;
+import org.toeline.language.Sentences;
 
 /** Where the program starts: a command when there is one, else the desk, else, without a screen, the sample job. */
 public final class Main {
@@ -25,7 +26,7 @@ public final class Main {
                 err.println(e.getMessage());
             }
         }
-        err.println("no screen here: doing the sample job instead (toeline --help names the others)");
+        err.println(Sentences.of(Commands.class).of("no-screen"));
         System.exit(Commands.run(new String[] {"sample"}, out, err));
     }
 

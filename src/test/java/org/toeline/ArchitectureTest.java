@@ -62,7 +62,7 @@ class ArchitectureTest {
         PARTS_MAY_USE.put("ledger.store", Set.of("ledger.store.rows"));
         PARTS_MAY_USE.put("ledger.store.exchange", Set.of("ledger.store"));
         PARTS_MAY_USE.put("desk.text", Set.of());
-        PARTS_MAY_USE.put("desk.work", Set.of());
+        PARTS_MAY_USE.put("desk.work", Set.of("desk.text"));
         PARTS_MAY_USE.put("desk.lesson", Set.of());
         PARTS_MAY_USE.put("desk.dialog", Set.of("desk.text"));
         PARTS_MAY_USE.put("desk.keys", Set.of("desk.dialog"));

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.toeline.language.Sentences;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
@@ -85,8 +86,8 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
             for (Club club : link.clubs) {
                 List<ReadingKind> order = copy.getOrDefault(club, List.of());
                 if (order.indexOf(link.cause) < 0 || order.indexOf(link.effect) <= order.indexOf(link.cause)) {
-                    throw new IllegalArgumentException(link.cause.id() + " → " + link.effect.id() + " with the "
-                            + club.id() + ": both must stand in the club's order, the cause before its effect");
+                    throw new IllegalArgumentException(Sentences.of(CauseChain.class)
+                            .of("causes.order", link.cause.id(), link.effect.id(), club.id()));
                 }
             }
         }
@@ -170,7 +171,8 @@ public record CauseChain(Map<Club, List<ReadingKind>> orders, List<Link> links) 
             }
             for (Club club : RangeBook.clubs(node.path("clubs"))) {
                 if (orders.put(club, order) != null) {
-                    throw new IllegalArgumentException("two orders for the " + club.id());
+                    throw new IllegalArgumentException(
+                            Sentences.of(CauseChain.class).of("causes.twice", club.id()));
                 }
             }
         }

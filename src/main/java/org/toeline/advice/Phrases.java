@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.toeline.document.Json;
+import org.toeline.language.Sentences;
 
 /**
  * A coach's own phrases: in place of shipped ones, by language and key, and sentences kept for the coach's own words. What
@@ -79,16 +80,16 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
     /** Why own words cannot take a shipped phrase's place; empty when they can. */
     static Optional<String> fault(String key, String shipped, String own) {
         if (!isReplaceable(key)) {
-            return Optional.of("“" + key + "” says how sure a finding is, or what must be said; it cannot be replaced");
+            return Optional.of(Sentences.of(Phrases.class).of("phrases.fixed", key));
         }
         if (own.isBlank() || own.length() > LONGEST) {
-            return Optional.of(
-                    "“" + key + "” has " + own.strip().length() + " characters; 1 to " + LONGEST + " are allowed");
+            return Optional.of(Sentences.of(Phrases.class)
+                    .of("phrases.length", key, own.strip().length(), LONGEST));
         }
         Matcher places = PLACE.matcher(own);
         while (places.find()) {
             if (!shipped.contains(places.group())) {
-                return Optional.of("“" + key + "” uses " + places.group() + ", which nothing is put in for");
+                return Optional.of(Sentences.of(Phrases.class).of("phrases.place", key, places.group()));
             }
         }
         return Optional.empty();
@@ -137,7 +138,7 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
                             phrase.getKey(),
                             phrase.getValue().asText());
                 } else {
-                    said.add(name + ": “" + phrase.getKey() + "” is no text; the shipped phrase is used");
+                    said.add(Sentences.of(Phrases.class).of("phrases.no-text", name, phrase.getKey()));
                 }
             }
         }
@@ -148,7 +149,7 @@ public record Phrases(Map<String, Map<String, String>> byLanguage, List<String> 
         Phrases whole = new Phrases(
                 read.byLanguage, own.stream().filter(o -> !o.isBlank()).toList(), rest.toString());
         whole.byLanguage.forEach((language, phrases) -> said.addAll(Wording.faults(language, phrases).stream()
-                .map(f -> name + ": " + f + "; the shipped phrase is used")
+                .map(f -> Sentences.of(Phrases.class).of("phrases.not-used", name, f))
                 .toList()));
         return new Read(whole, said);
     }

@@ -2,6 +2,7 @@ package org.toeline.advice;
 
 import java.util.Set;
 import org.toeline.geometry.Finite;
+import org.toeline.language.Sentences;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
@@ -30,8 +31,8 @@ public record Range(
         Finite.require(aim, "aim");
         clubs = Set.copyOf(clubs);
         if (!(low < high) || aim < low || aim > high) {
-            throw new IllegalArgumentException(
-                    kind.id() + ": low " + low + ", aim " + aim + ", high " + high + "; they must rise in that order");
+            throw new IllegalArgumentException(Sentences.of(Range.class)
+                    .of("range.order", kind.id(), Double.toString(low), Double.toString(aim), Double.toString(high)));
         }
     }
 

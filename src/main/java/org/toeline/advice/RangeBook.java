@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.toeline.document.Json;
+import org.toeline.language.Sentences;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
@@ -26,8 +27,8 @@ public record RangeBook(List<Range> ranges) {
             for (Range earlier : ranges.subList(0, i)) {
                 Range later = ranges.get(i);
                 if (earlier.kind() == later.kind() && !java.util.Collections.disjoint(earlier.clubs(), later.clubs())) {
-                    throw new IllegalArgumentException(
-                            "two ranges for " + later.kind().id() + " with one club");
+                    throw new IllegalArgumentException(Sentences.of(RangeBook.class)
+                            .of("range.twice", later.kind().id()));
                 }
             }
         }
@@ -140,6 +141,6 @@ public record RangeBook(List<Range> ranges) {
                 return provenance;
             }
         }
-        throw new IllegalArgumentException("provenance “" + id + "” is not known");
+        throw new IllegalArgumentException(Sentences.of(RangeBook.class).of("range.provenance", id));
     }
 }

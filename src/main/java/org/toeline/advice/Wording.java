@@ -8,6 +8,7 @@ import java.util.ResourceBundle;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.toeline.language.Sentences;
 
 /**
  * The phrases of one language, by key: those of the resource bundle {@code words}, and a coach's own where they can take
@@ -70,7 +71,7 @@ final class Wording {
             if (shipped.containsKey(key)) {
                 Phrases.fault(key, shipped.getString(key), text).ifPresent(faults::add);
             } else {
-                faults.add("there is no phrase “" + key + "”");
+                faults.add(Sentences.of(Wording.class).of("phrases.none", key));
             }
         });
         return faults;

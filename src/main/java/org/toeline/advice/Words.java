@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.toeline.geometry.GolfBall;
+import org.toeline.language.Language;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
@@ -20,9 +22,6 @@ import org.toeline.reading.Unit;
  */
 public final class Words {
 
-    /** The smallest diameter a ball may have (Equipment Rules, part 4), metres. */
-    private static final double BALL_M = 0.0427;
-
     private static final int MOST_HALVES = 12;
 
     private final Wording wording;
@@ -35,6 +34,11 @@ public final class Words {
         this.figures = new Figures(locale, lengthUnit);
         this.locale = locale;
         this.lengthUnit = lengthUnit;
+    }
+
+    /** Words in the person's language, centimetres. */
+    public static Words usual() {
+        return of(Language.now(), LengthUnit.CENTIMETRE);
     }
 
     /** English words, centimetres. */
@@ -54,7 +58,7 @@ public final class Words {
 
     /** The languages there are words in, English first. */
     public static List<Locale> languages() {
-        return List.of(Locale.ENGLISH, Locale.GERMAN);
+        return Language.all();
     }
 
     /** The language of the words, for documents that state it; a BCP 47 tag. */
@@ -224,7 +228,7 @@ public final class Words {
     private static Verdict outOf(Finding finding) {
         return finding.verdict()
                 .filter(Verdict::isOut)
-                .orElseThrow(() -> new IllegalArgumentException(
+                .orElseThrow(() -> new IllegalStateException(
                         finding.kind().id() + " is not out of range; only what is out has a fault and an instruction"));
     }
 
@@ -259,9 +263,9 @@ public final class Words {
         Range range = finding.range().orElseThrow();
         double off = Math.abs(finding.reading().value() - range.aim());
         if (kind.unit() == Unit.CENTIMETRE) {
-            long halves = Math.round(off / BALL_M * 2);
+            long halves = Math.round(off / GolfBall.LEAST_DIAMETER_M * 2);
             if (halves > 4) {
-                halves = 2 * Math.round(off / BALL_M);
+                halves = 2 * Math.round(off / GolfBall.LEAST_DIAMETER_M);
             }
             if (halves <= MOST_HALVES) {
                 return text("size.halves." + halves);

@@ -8,25 +8,22 @@ import org.toeline.geometry.ImagePoint;
 import org.toeline.video.Frame;
 
 /**
- * Brings a rough click onto the straight edge it was meant for: a rod, the shaft, a door post, the side of a mat. Where
+ * Brings a rough drag onto the straight edge it was meant for: a rod, the shaft, a door post, the side of a mat. Where
  * two opposite edges lie close together it is the middle between them that is meant: always of a thin bar, of a broader
- * one when the click is nearer to its middle than to its edges. Colour counts, not brightness alone: an orange rod is as
+ * one when the drag is nearer to its middle than to its edges. Colour counts, not brightness alone: an orange rod is as
  * bright as grass. Answers in some milliseconds; any thread.
  */
 public final class EdgeSnap {
 
-    /** How far a click may lie off the line it means, pixels per 1000 px of the picture's longer side. */
-    private static final double CLICK_REACH_PER_1000 = 8;
-    /** How far a drag may lie off its line. */
+    /** How far a drag may lie off its line, pixels per 1000 px of the picture's longer side. */
     private static final double DRAG_REACH_PER_1000 = 12;
     /** Up to this width a bar is thin, and up to that it is one at all. */
     private static final double THIN_BAR_PER_1000 = 6;
 
     private static final double WIDEST_BAR_PER_1000 = 16;
-    /** Half the stretch on which a click's line is first looked for, pixels. */
-    private static final double FIRST_HALF_PX = 14;
+    /** Around a drag, pixels: rods may go on beyond it. */
+    private static final double AROUND_PX = 112;
 
-    private static final double LONGEST_HALF_PX = 112;
     private static final double SHORTEST_DRAG_PX = 12;
     /** What coding leaves uncertain, pixels: seen on the sample clips. */
     private static final double FLOOR_PX = 0.1;
@@ -41,7 +38,7 @@ public final class EdgeSnap {
 
     private EdgeSnap(Frame frame, ImagePoint from, ImagePoint to) {
         per1000 = Math.max(0.8, Math.max(frame.width(), frame.height()) / 1000.0);
-        double margin = LONGEST_HALF_PX + 2 * WIDEST_BAR_PER_1000 * per1000;
+        double margin = AROUND_PX + 2 * WIDEST_BAR_PER_1000 * per1000;
         colours = new Colours(
                 frame,
                 Math.min(from.xPx(), to.xPx()) - margin,
@@ -49,11 +46,6 @@ public final class EdgeSnap {
                 Math.max(from.xPx(), to.xPx()) + margin,
                 Math.max(from.yPx(), to.yPx()) + margin);
         search = new LineSearch(colours, WIDEST_BAR_PER_1000 * per1000);
-    }
-
-    /** The line at a click; empty when there is no straight edge within reach. */
-    public static Optional<SnappedLine> at(Frame frame, ImagePoint near) {
-        return new EdgeSnap(frame, near, near).click(near);
     }
 
     /** The line along a drag; empty when there is none, or when the drag is shorter than 12 px. */
@@ -64,23 +56,6 @@ public final class EdgeSnap {
     /** A rod's axis and both its ends from one drag along it; empty when no bar is there or it has no end near. */
     public static Optional<SnappedRod> rod(Frame frame, ImagePoint from, ImagePoint to) {
         return new EdgeSnap(frame, from, to).ends(from, to);
-    }
-
-    private Optional<SnappedLine> click(ImagePoint near) {
-        double reach = CLICK_REACH_PER_1000 * per1000;
-        for (StraightLine guess : EdgeDirection.at(colours, near, reach)) {
-            Optional<Found> found = meant(guess, near, near, -FIRST_HALF_PX, FIRST_HALF_PX, 3, 0.12);
-            if (found.isPresent() && Math.abs(found.get().line().place(near).t()) <= reach) {
-                Found f = longest(found.get());
-                double half = Math.sqrt(3 * f.fit().squares() / f.fit().places());
-                return Optional.of(line(
-                        f,
-                        f.line().place(near).s(),
-                        f.fit().middle() - half,
-                        f.fit().middle() + half));
-            }
-        }
-        return Optional.empty();
     }
 
     private Optional<SnappedLine> drag(ImagePoint from, ImagePoint to) {
@@ -141,19 +116,6 @@ public final class EdgeSnap {
 
     private static double off(Found f, ImagePoint from, ImagePoint to) {
         return Math.abs(f.line().place(from).t() + f.line().place(to).t()) / 2;
-    }
-
-    /** The same line followed as far as it goes on, the better its direction is known. */
-    private Found longest(Found first) {
-        Found longest = first;
-        for (double half = 2 * FIRST_HALF_PX; half <= LONGEST_HALF_PX; half *= 2) {
-            Optional<Found> longer = search.find(longest.kind(), longest.line(), -half, half, 1.5, 0.05);
-            if (longer.isEmpty() || longer.get().share() < 0.75) {
-                break;
-            }
-            longest = longer.get();
-        }
-        return longest;
     }
 
     private static SnappedLine line(Found f, double at, double from, double to) {

@@ -7,11 +7,11 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.toeline.assist.AddressFinder;
 import org.toeline.assist.StillSpan;
+import org.toeline.language.Sentences;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
 import org.toeline.video.Progress;
@@ -24,37 +24,26 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The moment of address. */
-@Command(
-        name = "address",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Finds the moments of address: the player standing still before a swing.")
+@Command(name = "address", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class AddressCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "CLIP", description = "A clip.")
+    @Parameters(paramLabel = "CLIP")
     private Path clip;
 
-    @Option(
-            names = "--json",
-            description = "One JSON object on standard output: found; time, from, to in seconds"
-                    + " and confidence of the clearest moment; all moments.")
+    @Option(names = "--json")
     private boolean json;
 
-    @Option(
-            names = "--filmed-at",
-            paramLabel = "N",
-            description = "Frames a second at which it was filmed, where the" + " file does not say: slow motion.")
+    @Option(names = "--filmed-at", paramLabel = "N")
     private Optional<Double> filmedAt = Optional.empty();
 
     @Override
     public Integer call() throws ClipException {
         if (filmedAt.isPresent() && !SlowMotion.possible(filmedAt.get())) {
             throw new ParameterException(
-                    spec.commandLine(),
-                    "--filmed-at is " + filmedAt.get() + "; 1 to 100000 frames a second are possible");
+                    spec.commandLine(), Sentences.of(AddressCommand.class).of("address.filmed-at", filmedAt.get()));
         }
         PrintWriter out = spec.commandLine().getOut();
         try (Clip opened = Clip.open(clip)) {
@@ -63,15 +52,10 @@ final class AddressCommand implements Callable<Integer> {
             if (json) {
                 out.println(object(moments));
             } else if (moments.isEmpty()) {
-                out.println("no swing in this clip, so no moment of address");
+                out.println(Sentences.of(AddressCommand.class).of("address.none"));
             } else {
-                moments.forEach(s -> out.printf(
-                        Locale.ROOT,
-                        "address at %.3f s; the player stands still from %.3f to %.3f s;" + " confidence %.2f of 1%n",
-                        s.addressSeconds(),
-                        s.startSeconds(),
-                        s.endSeconds(),
-                        s.confidence()));
+                moments.forEach(s -> out.println(Sentences.of(AddressCommand.class)
+                        .of("address.at", s.addressSeconds(), s.startSeconds(), s.endSeconds(), s.confidence())));
             }
         }
         return Commands.DONE;

@@ -12,6 +12,7 @@ import org.toeline.across.LessonChange;
 import org.toeline.across.OwnSpread;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
+import org.toeline.language.Sentences;
 import org.toeline.reading.Measured;
 import org.toeline.reading.Reading;
 import org.toeline.reading.ReadingKind;
@@ -56,20 +57,16 @@ record Changes(List<Line> lines) {
 
     private static String words(LessonChange change) {
         return switch (change.call()) {
-            case REAL -> "changed";
+            case REAL -> Sentences.of(Changes.class).of("changes.real");
             case TOO_CLOSE ->
-                String.format(
-                        Locale.ROOT,
-                        "too close to call (less than %.1f could be chance)",
-                        Math.max(change.smallestDetectable(), Math.abs(change.difference())));
-            case NOT_SHOWN ->
-                String.format(
-                        Locale.ROOT, "no change shown (less than %.1f could be chance)", change.smallestDetectable());
+                Sentences.of(Changes.class)
+                        .of("changes.close", Math.max(change.smallestDetectable(), Math.abs(change.difference())));
+            case NOT_SHOWN -> Sentences.of(Changes.class).of("changes.none", change.smallestDetectable());
         };
     }
 
     void print(PrintWriter out) {
-        Words words = Words.english();
+        Words words = Words.usual();
         for (Line line : lines) {
             out.printf(
                     Locale.ROOT,
@@ -80,8 +77,7 @@ record Changes(List<Line> lines) {
                     words(line.change));
         }
         if (lines.stream().noneMatch(l -> l.change.spread().isKnown())) {
-            out.println("(How much the player varies from one address to the next is not known from these; "
-                    + "this compares two addresses.)");
+            out.println(Sentences.of(Changes.class).of("changes.spread"));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.toeline.advice.Assessment;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LessonDocument;
 import picocli.CommandLine.Command;
@@ -14,33 +15,22 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What changed between two lessons of a player. */
-@Command(
-        name = "changes",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description =
-                "Says which readings changed from one lesson to a later one, and which changes are no larger than "
-                        + "measuring the same twice would give.")
+@Command(name = "changes", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class ChangesCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "EARLIER.json", description = "The earlier lesson.")
+    @Parameters(index = "0", paramLabel = "EARLIER.json")
     private Path earlier;
 
-    @Parameters(index = "1", paramLabel = "LATER.json", description = "The later lesson.")
+    @Parameters(index = "1", paramLabel = "LATER.json")
     private Path later;
 
-    @Option(
-            names = "--repeats",
-            paramLabel = "LESSON.json,LESSON.json,…",
-            description = "Lessons in which the player "
-                    + "addressed the ball again in one setup, joined by commas; how much the player varies is learnt from them. May be "
-                    + "given several times, once a setup; four addresses in all are the least.")
+    @Option(names = "--repeats", paramLabel = "LESSON.json,LESSON.json,…")
     private List<String> repeats = new ArrayList<>();
 
-    @Option(names = "--json", description = "One JSON object on standard output.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override
@@ -48,9 +38,13 @@ final class ChangesCommand implements Callable<Integer> {
         Assessment first = assess(earlier);
         Assessment second = assess(later);
         if (first.sheet().handedness() != second.sheet().handedness()) {
-            throw new DocumentException(
-                    later + ": the player is " + second.sheet().handedness().id() + "-handed, but in " + earlier + " "
-                            + first.sheet().handedness().id() + "-handed; two lessons of one player are needed");
+            throw new DocumentException(Sentences.of(ChangesCommand.class)
+                    .of(
+                            "changes.hands",
+                            later,
+                            second.sheet().handedness().id(),
+                            earlier,
+                            first.sheet().handedness().id()));
         }
         List<List<Assessment>> groups = new ArrayList<>();
         for (String group : repeats) {
@@ -69,8 +63,11 @@ final class ChangesCommand implements Callable<Integer> {
         if (first.sheet().club() != second.sheet().club()) {
             spec.commandLine()
                     .getErr()
-                    .println("the clubs differ (" + first.sheet().club().id() + ", then "
-                            + second.sheet().club().id() + "): a change may be the club's");
+                    .println(Sentences.of(ChangesCommand.class)
+                            .of(
+                                    "changes.clubs",
+                                    first.sheet().club().id(),
+                                    second.sheet().club().id()));
         }
         return Commands.DONE;
     }

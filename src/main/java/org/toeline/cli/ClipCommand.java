@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.toeline.language.Sentences;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
 import org.toeline.video.ClipInfo;
@@ -18,23 +19,19 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What a clip is. */
-@Command(
-        name = "clip",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Prints what a clip is: its size as shown, rotation, frames, times, coding and rate of capture.")
+@Command(name = "clip", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class ClipCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "CLIP", description = "A clip.")
+    @Parameters(paramLabel = "CLIP")
     private Path clip;
 
-    @Option(names = "--json", description = "One JSON object on standard output.")
+    @Option(names = "--json")
     private boolean json;
 
-    @Option(names = "--times", description = "With the time of every frame shown.")
+    @Option(names = "--times")
     private boolean times;
 
     @Override
@@ -45,31 +42,28 @@ final class ClipCommand implements Callable<Integer> {
             if (json) {
                 out.println(object(opened, info));
             } else {
-                out.printf(
-                        Locale.ROOT,
-                        "%d × %d px as shown, turned by %d°%n%d frames from %.3f s on, %.3f s long%n%s%n",
-                        info.width(),
-                        info.height(),
-                        info.rotation(),
-                        info.frames(),
-                        info.startSeconds(),
-                        info.durationSeconds(),
-                        info.codec());
+                out.println(Sentences.of(ClipCommand.class)
+                        .of(
+                                "clip.is",
+                                info.width(),
+                                info.height(),
+                                info.rotation(),
+                                info.frames(),
+                                info.startSeconds(),
+                                info.durationSeconds()));
+                out.println(info.codec());
                 opened.captureRate().ifPresent(rate -> {
                     SlowMotion slow = opened.slowMotion();
-                    out.printf(
-                            Locale.ROOT,
-                            "captured at %.1f frames a second: %s%n",
-                            rate,
-                            slow.factor() == 1
-                                    ? "its time is real time"
-                                    : String.format(
-                                            Locale.ROOT,
-                                            "it plays %.1f times slower than real, %.3f s of real time",
-                                            slow.factor(),
-                                            slow.realSeconds(info.durationSeconds())));
+                    out.println(Sentences.of(ClipCommand.class)
+                            .of(
+                                    slow.factor() == 1 ? "clip.real-time" : "clip.slowed",
+                                    rate,
+                                    slow.factor(),
+                                    slow.realSeconds(info.durationSeconds())));
                 });
-                info.remarks().forEach(remark -> out.println("note: " + remark));
+                info.remarks()
+                        .forEach(remark ->
+                                out.println(Sentences.of(ClipCommand.class).of("clip.note", remark)));
                 for (int i = 0; times && i < opened.frameCount(); i++) {
                     out.printf(Locale.ROOT, "%.6f%n", opened.seconds(i));
                 }

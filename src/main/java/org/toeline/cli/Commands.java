@@ -3,6 +3,7 @@ package org.toeline.cli;
 import java.io.PrintWriter;
 import java.nio.file.NoSuchFileException;
 import java.util.Optional;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
@@ -17,7 +18,6 @@ import picocli.CommandLine.Spec;
         name = "toeline",
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
-        description = "Measures a golfer's address position from a face-on and a down-the-line clip.",
         subcommands = {
             SampleCommand.class,
             MeasureCommand.class,
@@ -44,10 +44,13 @@ public final class Commands implements Runnable {
     /** Runs a command and returns the exit status. */
     public static int run(String[] args, PrintWriter out, PrintWriter err) {
         CommandLine line = new CommandLine(new Commands());
+        line.setResourceBundle(Sentences.in("org.toeline.cli.help").bundle());
         line.setOut(out);
         line.setErr(err);
         line.setParameterExceptionHandler((e, rest) -> {
-            e.getCommandLine().getErr().println(firstLine(String.valueOf(e.getMessage())) + " (see toeline --help)");
+            e.getCommandLine()
+                    .getErr()
+                    .println(Sentences.of(Commands.class).of("error.help", firstLine(String.valueOf(e.getMessage()))));
             e.getCommandLine().getErr().flush();
             return AT_FAULT;
         });
@@ -64,7 +67,8 @@ public final class Commands implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(new CommandLine(this), "say what to do");
+        throw new CommandLine.ParameterException(
+                new CommandLine(this), Sentences.of(Commands.class).of("error.say"));
     }
 
     private static int status(Exception e) {
@@ -81,9 +85,9 @@ public final class Commands implements Runnable {
             return message;
         }
         if (e instanceof NoSuchFileException) {
-            return message + ": there is no such file or folder";
+            return Sentences.of(Commands.class).of("error.no-file", message);
         }
-        return "this could not be done (" + e.getClass().getSimpleName() + ": " + message + ")";
+        return Sentences.of(Commands.class).of("error.failed", e.getClass().getSimpleName(), message);
     }
 
     private static String firstLine(String text) {
@@ -95,8 +99,7 @@ public final class Commands implements Runnable {
 
         @Override
         public String[] getVersion() {
-            String version = Commands.class.getPackage().getImplementationVersion();
-            return new String[] {"toeline " + (version == null ? "(not packaged)" : version)};
+            return new String[] {"toeline " + org.toeline.language.Version.words()};
         }
     }
 }

@@ -12,32 +12,36 @@ import org.toeline.advice.FirstThing;
 import org.toeline.advice.Range;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
+import org.toeline.language.Sentences;
 import org.toeline.mark.View;
 import org.toeline.reading.Reading;
 
 /** Findings as lines of text. */
 final class FindingsTable {
 
-    private static final Words WORDS = Words.english();
+    private static final Sentences SENTENCES = Sentences.of(FindingsTable.class);
 
     private FindingsTable() {}
 
     static void print(Assessment assessment, PrintWriter out) {
+        Words words = Words.usual();
         for (Finding finding : assessment.advice().findings()) {
-            out.println(line(finding));
+            out.println(line(finding, words));
         }
-        assessment.posture().doubts().forEach(d -> out.println("In doubt, and left out: " + WORDS.doubt(d)));
+        assessment.posture().doubts().forEach(d -> out.println(SENTENCES.of("findings.doubt", words.doubt(d))));
         Optional<FirstThing> first = assessment.advice().first();
         if (first.isPresent()) {
-            out.println("First: " + WORDS.fault(first.get().finding()) + ", "
-                    + WORDS.figure(first.get().finding().reading()) + " ("
-                    + first.get().finding().kind().id() + ").");
-            out.println("  " + WORDS.instruction(first.get()));
-            WORDS.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
+            out.println(SENTENCES.of(
+                    "findings.first",
+                    words.fault(first.get().finding()),
+                    words.figure(first.get().finding().reading()),
+                    first.get().finding().kind().id()));
+            out.println("  " + words.instruction(first.get()));
+            words.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else {
-            out.println(WORDS.nothing(assessment.advice()) + ".");
+            out.println(words.nothing(assessment.advice()) + ".");
         }
-        CameraWords cameras = new CameraWords(WORDS);
+        CameraWords cameras = new CameraWords(words);
         for (View view : View.values()) {
             CameraStand.of(assessment.posture(), view)
                     .ifPresent(stand -> out.println(
@@ -45,7 +49,7 @@ final class FindingsTable {
         }
     }
 
-    private static String line(Finding finding) {
+    private static String line(Finding finding, Words words) {
         Reading r = finding.reading();
         double half = (r.shownHigh() - r.shownLow()) / 2;
         String range = finding.range().map(FindingsTable::range).orElse("");
@@ -57,17 +61,22 @@ final class FindingsTable {
                 half,
                 r.kind().unit().id(),
                 range,
-                finding.verdict().map(v -> words(finding)).orElse(""));
+                finding.verdict().map(v -> verdict(finding, words)).orElse(""));
     }
 
     private static String range(Range range) {
-        return String.format(Locale.ROOT, "%.4g to %.4g", range.shownLow(), range.shownHigh());
+        return SENTENCES.of(
+                "findings.range",
+                String.format(Locale.ROOT, "%.4g", range.shownLow()),
+                String.format(Locale.ROOT, "%.4g", range.shownHigh()));
     }
 
-    private static String words(Finding finding) {
+    private static String verdict(Finding finding, Words words) {
         String side = finding.verdict()
-                .map(v -> v == Verdict.OUT_LOW ? ", low" : v == Verdict.OUT_HIGH ? ", high" : "")
+                .map(v -> v == Verdict.OUT_LOW
+                        ? SENTENCES.of("findings.low")
+                        : v == Verdict.OUT_HIGH ? SENTENCES.of("findings.high") : "")
                 .orElse("");
-        return WORDS.verdict(finding) + side;
+        return words.verdict(finding) + side;
     }
 }

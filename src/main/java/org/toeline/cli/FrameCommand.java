@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import javax.imageio.ImageIO;
 import org.toeline.document.WholeFile;
+import org.toeline.language.Sentences;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
 import org.toeline.video.Frame;
@@ -17,30 +18,26 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Exactly the frame shown at a time. */
-@Command(
-        name = "frame",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Writes the frame shown at a time as a PNG, and prints when it begins.")
+@Command(name = "frame", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class FrameCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "CLIP", description = "A clip.")
+    @Parameters(paramLabel = "CLIP")
     private Path clip;
 
-    @Option(names = "--time", required = true, paramLabel = "S", description = "Time in the clip, seconds.")
+    @Option(names = "--time", required = true, paramLabel = "S")
     private double time;
 
-    @Option(names = "--out", required = true, paramLabel = "FILE.png", description = "Where the picture goes.")
+    @Option(names = "--out", required = true, paramLabel = "FILE.png")
     private Path out;
 
     @Override
     public Integer call() throws ClipException, IOException {
         if (!Double.isFinite(time)) {
             throw new picocli.CommandLine.ParameterException(
-                    spec.commandLine(), "--time is " + time + "; a number of seconds is needed");
+                    spec.commandLine(), Sentences.of(FrameCommand.class).of("frame.time", Double.toString(time)));
         }
         try (Clip opened = Clip.open(clip)) {
             Frame frame = opened.frameAt(time);

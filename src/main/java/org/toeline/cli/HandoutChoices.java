@@ -20,6 +20,7 @@ import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
 import org.toeline.handout.Signed;
 import org.toeline.handout.StillOptions;
+import org.toeline.language.Language;
 import org.toeline.language.Sentences;
 import org.toeline.mark.View;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,65 +44,46 @@ final class HandoutChoices {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(
-            names = "--language",
-            paramLabel = "LANGUAGE",
-            defaultValue = "en",
-            description = "Words and numbers: a language tag such as en, en-US, de or de-AT (${DEFAULT-VALUE}); English"
-                    + " words where there are none of it.")
-    private String language;
+    @Option(names = "--language", paramLabel = "LANGUAGE")
+    private @Nullable String language;
 
-    @Option(names = "--inches", description = "Lengths in inches.")
+    @Option(names = "--inches")
     private boolean inches;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "PAPER",
-            description = "a4 or letter (default: letter with en-US and the like).")
+    @Option(names = "--paper", paramLabel = "PAPER")
     private @Nullable String paper;
 
-    @Option(
-            names = "--coach",
-            paramLabel = "TEXT",
-            defaultValue = "",
-            description = "The coach's own words, on top of the page.")
+    @Option(names = "--coach", paramLabel = "TEXT", defaultValue = "")
     private String coach;
 
-    @Option(names = "--phrases", paramLabel = "FILE", description = "The coach's own phrases.")
+    @Option(names = "--phrases", paramLabel = "FILE")
     private @Nullable Path phrases;
 
-    @Option(names = "--whole-set", description = "All lines, not only those that matter for the one thing to change.")
+    @Option(names = "--whole-set")
     private boolean wholeSet;
 
-    @Option(
-            names = "--view",
-            paramLabel = "VIEW",
-            description = "face-on, down-the-line or tee (default: which shows it best).")
+    @Option(names = "--view", paramLabel = "VIEW")
     private @Nullable String view;
 
-    @Option(
-            names = "--sign",
-            paramLabel = "HOW",
-            defaultValue = "initials",
-            description =
-                    "Whose it is, on the picture and in file names: none, date, initials or name (${DEFAULT-VALUE}; "
-                            + "all but none with the date).")
+    @Option(names = "--sign", paramLabel = "HOW", defaultValue = "initials")
     private Sign sign;
 
-    @Option(names = "--cover-face", description = "Covers the face, where the head was marked.")
+    @Option(names = "--cover-face")
     private boolean coverFace;
 
-    @Option(
-            names = "--cover",
-            paramLabel = "VIEW:X,Y,HALF-WIDTH,HALF-HEIGHT",
-            description = "Covers an oval of a view's picture, in its pixels; once a view.")
+    @Option(names = "--cover", paramLabel = "VIEW:X,Y,HALF-WIDTH,HALF-HEIGHT")
     private List<String> covers = new ArrayList<>();
+
+    private Locale locale() {
+        return language == null ? Language.now() : Locale.forLanguageTag(language);
+    }
 
     /** The words; what cannot be used of the own phrases is said on standard error. */
     Words words() {
-        Locale locale = Locale.forLanguageTag(language);
+        Locale locale = locale();
         if (locale.getLanguage().isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "--language: “" + language + "” is no language tag");
+            throw new ParameterException(
+                    spec.commandLine(), SENTENCES.of("choices.language", String.valueOf(language)));
         }
         Words words = Words.of(locale, inches ? LengthUnit.INCH : LengthUnit.CENTIMETRE);
         if (phrases == null) {
@@ -134,21 +116,19 @@ final class HandoutChoices {
 
     Paper paper() {
         if (paper == null) {
-            return Paper.usual(Locale.forLanguageTag(language));
+            return Paper.usual(locale());
         }
         try {
             return Paper.valueOf(paper.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), "--paper: “" + paper + "” is neither a4 nor letter");
+            throw new ParameterException(spec.commandLine(), SENTENCES.of("choices.paper", paper));
         }
     }
 
     String coachsWords() {
         if (coach.length() > Handout.MOST_COACHS_WORDS) {
             throw new ParameterException(
-                    spec.commandLine(),
-                    "--coach: " + coach.length() + " characters; at most " + Handout.MOST_COACHS_WORDS
-                            + " fit on the page");
+                    spec.commandLine(), SENTENCES.of("choices.coach", coach.length(), Handout.MOST_COACHS_WORDS));
         }
         return coach;
     }
@@ -168,10 +148,7 @@ final class HandoutChoices {
                                 Double.parseDouble(parts[3]),
                                 Double.parseDouble(parts[4])));
             } catch (IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
-                throw new ParameterException(
-                        spec.commandLine(),
-                        "--cover: “" + cover
-                                + "” is not VIEW:X,Y,HALF-WIDTH,HALF-HEIGHT in pixels, such as face-on:577,136,60,70");
+                throw new ParameterException(spec.commandLine(), SENTENCES.of("choices.cover", cover));
             }
         }
         return new FaceCover.Drawn(ovals);
@@ -183,7 +160,6 @@ final class HandoutChoices {
                 return known;
             }
         }
-        throw new ParameterException(
-                spec.commandLine(), option + ": “" + id + "” is no view; face-on, down-the-line or tee");
+        throw new ParameterException(spec.commandLine(), SENTENCES.of("choices.view", option, id));
     }
 }

@@ -18,12 +18,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Everything the player takes home. */
-@Command(
-        name = "handout",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Writes the still and the page (PDF and HTML) of a lesson, named by the player's initials and the"
-                + " date, and prints where they are.")
+@Command(name = "handout", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class HandoutCommand implements Callable<Integer> {
 
     @Spec
@@ -32,10 +27,10 @@ final class HandoutCommand implements Callable<Integer> {
     @Mixin
     private HandoutChoices choices;
 
-    @Parameters(paramLabel = "LESSON.json", description = "A lesson document.")
+    @Parameters(paramLabel = "LESSON.json")
     private Path lesson;
 
-    @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder they go into.")
+    @Option(names = "--out", required = true, paramLabel = "DIR")
     private Path out;
 
     @Override

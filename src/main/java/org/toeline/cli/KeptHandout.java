@@ -14,6 +14,7 @@ import org.toeline.document.WholeFile;
 import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
 import org.toeline.handout.StillOptions;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
@@ -51,8 +52,8 @@ final class KeptHandout {
     /** Writes the files; returns the beginning of their names. */
     String write(int id) throws LedgerException, DocumentException, ClipException, IOException {
         KeptLesson kept = ledger.lesson(id)
-                .orElseThrow(() -> new DocumentException(
-                        "there is no such lesson in " + ledger.place().name()));
+                .orElseThrow(() -> new DocumentException(Sentences.of(KeptHandout.class)
+                        .of("kept.no-lesson", ledger.place().name())));
         Lesson lesson = kept.lesson();
         Assessment assessment = Assessment.of(lesson.sheet());
         Handout handout = new Handout(lesson, assessment, picture(lesson, assessment, id), words, options, coachsWords);
@@ -83,8 +84,7 @@ final class KeptHandout {
         }
         throw new DocumentException(
                 none
-                        ? "it has no clip to take a picture from"
-                        : "its clips are not where the lesson says, nor copied into the ledger; say where with"
-                                + " --clips");
+                        ? Sentences.of(KeptHandout.class).of("kept.no-clip")
+                        : Sentences.of(KeptHandout.class).of("kept.clips"));
     }
 }

@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import org.toeline.camera.LensCalibration;
 import org.toeline.camera.LensCalibration.Board;
 import org.toeline.camera.LensCalibration.Calibrated;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LensBook;
 import org.toeline.mark.LensNote;
@@ -23,13 +24,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The lens of a phone, from a clip of a chessboard; what it prints is the {@code lens} of a view in a lesson. */
-@Command(
-        name = "lens",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description =
-                "Calibrates a phone's lens from a clip of a chessboard turned this way and that, filmed as lessons"
-                        + " are; prints the “lens” object of a lesson's view.")
+@Command(name = "lens", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LensCommand implements Callable<Integer> {
 
     private static final int PICTURES = 40;
@@ -39,29 +34,22 @@ final class LensCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "CLIP", description = "A clip of a chessboard.")
+    @Parameters(paramLabel = "CLIP")
     private Path clip;
 
-    @Option(names = "--columns", defaultValue = "9", description = "Inner corners along a row (${DEFAULT-VALUE}).")
+    @Option(names = "--columns", defaultValue = "9")
     private int columns;
 
-    @Option(names = "--rows", defaultValue = "6", description = "Inner corners along a column (${DEFAULT-VALUE}).")
+    @Option(names = "--rows", defaultValue = "6")
     private int rows;
 
-    @Option(names = "--square", defaultValue = "25", description = "Side of a square, mm (${DEFAULT-VALUE}).")
+    @Option(names = "--square", defaultValue = "25")
     private double squareMm;
 
-    @Option(
-            names = "--name",
-            paramLabel = "NAME",
-            description = "Keeps the lens under this name, for the desk to offer.")
+    @Option(names = "--name", paramLabel = "NAME")
     private Optional<String> name = Optional.empty();
 
-    @Option(
-            names = "--lenses",
-            paramLabel = "FILE",
-            description = "Where lenses are kept (${DEFAULT-VALUE}).",
-            defaultValue = "${sys:user.home}/Toeline/lenses.json")
+    @Option(names = "--lenses", paramLabel = "FILE", defaultValue = "${sys:user.home}/Toeline/lenses.json")
     private Path lenses;
 
     @Override
@@ -81,10 +69,15 @@ final class LensCommand implements Callable<Integer> {
             }
             Optional<Calibrated> found = calibration.lens();
             if (found.isEmpty()) {
-                throw new ClipException(clip + ": the whole board of " + columns + " × " + rows
-                        + " inner corners is seen in "
-                        + calibration.views() + " of " + pictures + " pictures; at least " + LensCalibration.LEAST_VIEWS
-                        + " are needed");
+                throw new ClipException(Sentences.of(LensCommand.class)
+                        .of(
+                                "lens.few",
+                                clip,
+                                columns,
+                                rows,
+                                calibration.views(),
+                                pictures,
+                                LensCalibration.LEAST_VIEWS));
             }
             print(found.get());
             if (name.isPresent()) {
@@ -108,7 +101,7 @@ final class LensCommand implements Callable<Integer> {
         if (!remark.isEmpty()) {
             spec.commandLine().getErr().println(remark);
         }
-        spec.commandLine().getErr().println("kept as “" + as + "” in " + lenses);
+        spec.commandLine().getErr().println(Sentences.of(LensCommand.class).of("lens.kept", as, lenses));
     }
 
     private void print(Calibrated found) {
@@ -119,14 +112,14 @@ final class LensCommand implements Callable<Integer> {
         spec.commandLine().getOut().println(node);
         spec.commandLine()
                 .getErr()
-                .printf(
-                        java.util.Locale.ROOT,
-                        "%d pictures, corners met to %.2f px%s%n",
-                        found.views(),
-                        found.rmsPx(),
-                        found.focalSigmaPx() > USEFUL_SHARE * found.lens().focalPx()
-                                ? "; the board was not turned enough to know the focal length well"
-                                : "");
+                .println(Sentences.of(LensCommand.class)
+                        .of(
+                                found.focalSigmaPx()
+                                                > USEFUL_SHARE * found.lens().focalPx()
+                                        ? "lens.poor"
+                                        : "lens.met",
+                                found.views(),
+                                found.rmsPx()));
     }
 
     private static byte[] grey(Frame frame) {

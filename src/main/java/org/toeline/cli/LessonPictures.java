@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
@@ -35,9 +36,16 @@ final class LessonPictures {
         ClipMoment moment = Objects.requireNonNull(lesson.clips().get(view));
         try (Clip clip = Clip.open(file)) {
             if (clip.info().width() != marks.widthPx() || clip.info().height() != marks.heightPx()) {
-                throw new DocumentException(lessonName + ": the " + view.id() + " view was marked on a picture of "
-                        + marks.widthPx() + " × " + marks.heightPx() + " px, but " + moment.clip() + " shows "
-                        + clip.info().width() + " × " + clip.info().height());
+                throw new DocumentException(Sentences.of(LessonPictures.class)
+                        .of(
+                                "picture.size",
+                                lessonName,
+                                view.id(),
+                                marks.widthPx(),
+                                marks.heightPx(),
+                                moment.clip(),
+                                clip.info().width(),
+                                clip.info().height()));
             }
             return clip.frameAt(moment.seconds().orElse(clip.info().startSeconds()))
                     .toImage();

@@ -21,20 +21,16 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Marks → readings → findings, for one lesson or many; answers come in the order of the documents. */
-@Command(
-        name = "measure",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Reads lesson documents and prints their readings and findings.")
+@Command(name = "measure", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class MeasureCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "1..*", paramLabel = "LESSON.json", description = "Lesson documents.")
+    @Parameters(arity = "1..*", paramLabel = "LESSON.json")
     private List<Path> lessons = new ArrayList<>();
 
-    @Option(names = "--json", description = "One JSON object on standard output; one a line for several documents.")
+    @Option(names = "--json")
     private boolean json;
 
     /** An assessment, or the sentence that says why there is none. */

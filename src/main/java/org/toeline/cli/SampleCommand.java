@@ -14,6 +14,7 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
 import org.toeline.document.WholeFile;
 import org.toeline.handout.Handout;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -24,21 +25,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The main job on the sample lessons. */
-@Command(
-        name = "sample",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Does the main job on the sample lessons: from the clips to the player's annotated still.")
+@Command(name = "sample", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class SampleCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            defaultValue = "toeline-sample",
-            description = "Where the stills go (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "toeline-sample")
     private Path out;
 
     @Override
@@ -53,10 +46,10 @@ final class SampleCommand implements Callable<Integer> {
             done.put(id, handout.assessment());
             print.println("== " + id);
             FindingsTable.print(handout.assessment(), print);
-            print.println("still: " + still);
+            print.println(Sentences.of(SampleCommand.class).of("sample.still", still));
             print.println();
         }
-        print.println("== from before to after");
+        print.println(Sentences.of(SampleCommand.class).of("sample.change"));
         Changes.between(
                         Objects.requireNonNull(done.get("before")),
                         Objects.requireNonNull(done.get("after")),
@@ -67,7 +60,7 @@ final class SampleCommand implements Callable<Integer> {
 
     private static Handout handout(Path document) throws DocumentException, ClipException {
         Lesson lesson = LessonDocument.read(document);
-        return Handout.of(lesson, Assessment.of(lesson.sheet()), LessonPictures.of(lesson, document), Words.english());
+        return Handout.of(lesson, Assessment.of(lesson.sheet()), LessonPictures.of(lesson, document), Words.usual());
     }
 
     /** The folder of the program, which the launcher states. */

@@ -5,9 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.toeline.document.Json;
 import org.toeline.document.WholeFile;
+import org.toeline.flight.table.Asked;
 import org.toeline.flight.table.Imported;
 import org.toeline.flight.table.Proposal;
 import org.toeline.flight.table.ShotImport;
@@ -18,10 +20,10 @@ import org.toeline.ledger.DocumentException;
 /**
  * A table of shots as it was read from a file.
  *
- * @param supposed what was supposed of its columns, if no template was given
+ * @param asked    columns that only a person can decide, if no template was given
  * @param unmapped headings that nothing was made of, if no template was given
  */
-record ShotTable(Path file, Template template, Imported imported, List<String> supposed, List<String> unmapped) {
+record ShotTable(Path file, Template template, Imported imported, List<Asked> asked, List<String> unmapped) {
 
     /** Tables larger than this are not of shots. */
     private static final long MOST_BYTES = 20_000_000;
@@ -33,7 +35,7 @@ record ShotTable(Path file, Template template, Imported imported, List<String> s
             return withShots(new ShotTable(file, template, ShotImport.read(bytes, template), List.of(), List.of()));
         }
         Proposal proposal = Proposal.of(bytes, name(file));
-        if (proposal.template().columns().isEmpty()) {
+        if (proposal.template().columns().isEmpty() && proposal.asked().isEmpty()) {
             throw new DocumentException(
                     file + ": no heading says what a column means; write a template and give it with " + "--template");
         }
@@ -41,12 +43,12 @@ record ShotTable(Path file, Template template, Imported imported, List<String> s
                 file,
                 proposal.template(),
                 ShotImport.read(bytes, proposal.template()),
-                proposal.supposed(),
+                proposal.asked(),
                 proposal.unmapped()));
     }
 
     private static ShotTable withShots(ShotTable table) throws DocumentException {
-        if (table.imported.shots().isEmpty()) {
+        if (table.imported.shots().isEmpty() && table.asked.isEmpty()) {
             String why = table.imported.leftOut().stream()
                     .findFirst()
                     .map(l -> "line " + l.line() + ": " + l.reason())
@@ -54,6 +56,18 @@ record ShotTable(Path file, Template template, Imported imported, List<String> s
             throw new DocumentException(table.file + ": no shot could be read (" + why + ")");
         }
         return table;
+    }
+
+    /** Only the shots with these values under these headings. */
+    ShotTable only(Map<String, String> wanted) throws DocumentException {
+        if (wanted.isEmpty()) {
+            return this;
+        }
+        ShotTable only = new ShotTable(file, template, imported.only(wanted), asked, unmapped);
+        if (only.imported.shots().isEmpty() && !imported.shots().isEmpty()) {
+            throw new DocumentException(file + ": no shot has " + wanted + "; the table has " + imported.filters());
+        }
+        return only;
     }
 
     static void write(Template template, Path file) throws IOException {

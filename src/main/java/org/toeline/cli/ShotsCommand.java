@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.toeline.flight.Air;
 import org.toeline.flight.ComputedFigures;
@@ -59,6 +61,12 @@ final class ShotsCommand implements Callable<Integer> {
     private @Nullable Path against;
 
     @Option(
+            names = "--only",
+            paramLabel = "HEADING=VALUE",
+            description = "Only the shots with this under that heading, such as Club=Driver; may be given again.")
+    private java.util.Map<String, String> only = new java.util.LinkedHashMap<>();
+
+    @Option(
             names = "--units",
             paramLabel = "metric|yards",
             defaultValue = "metric",
@@ -99,7 +107,30 @@ final class ShotsCommand implements Callable<Integer> {
     record Flown(FlightBand.Figures band, RoughRun run) {}
 
     /** A table with all that follows from it. */
-    record Setup(ShotTable table, ComputedFigures figures, List<Flag> flags, List<Optional<Flown>> flights) {}
+    record Setup(ShotTable table, ComputedFigures figures, List<Flag> flags, List<Optional<Flown>> flights) {
+
+        /** Why a shot does not count: no flight could give its figures. */
+        Optional<String> aside(int shot) {
+            int line = table.imported().lines().get(shot);
+            return flags.stream()
+                    .filter(f -> f.line() == line && f.found().grade() == Implausible.Grade.IMPOSSIBLE)
+                    .map(f -> f.found().reason())
+                    .findFirst();
+        }
+
+        /** The shots that count. */
+        List<Shot> counted() {
+            return IntStream.range(0, figures.shots().size())
+                    .filter(i -> aside(i).isEmpty())
+                    .mapToObj(figures.shots()::get)
+                    .toList();
+        }
+
+        /** Clubs, players, days or titles that would be thrown together. */
+        Map<String, Map<String, Integer>> pooled() {
+            return table.imported().filters();
+        }
+    }
 
     @Override
     public Integer call() throws DocumentException, IOException {
@@ -112,18 +143,20 @@ final class ShotsCommand implements Callable<Integer> {
                         throw new ParameterException(
                                 spec.commandLine(), "--units is “" + units + "”; metric or yards is possible");
                 };
-        List<ShotTable> tables = new ArrayList<>(List.of(ShotTable.read(file, Optional.ofNullable(template))));
+        List<ShotTable> tables = new ArrayList<>(
+                List.of(ShotTable.read(file, Optional.ofNullable(template)).only(only)));
         if (saveTemplate != null) {
             ShotTable.write(tables.get(0).template(), saveTemplate);
         }
         if (against != null) {
-            tables.add(ShotTable.read(against, Optional.ofNullable(template)));
+            tables.add(ShotTable.read(against, Optional.ofNullable(template)).only(only));
         }
         List<Setup> setups = setups(tables, air);
         Setup before = setups.get(0);
         Optional<Setup> after = setups.stream().skip(1).findFirst();
-        Optional<SetupComparison> comparison =
-                after.map(a -> SetupComparison.of(before.figures.shots(), a.figures.shots()));
+        Optional<SetupComparison> comparison = after.filter(
+                        a -> before.pooled().isEmpty() && a.pooled().isEmpty())
+                .map(a -> SetupComparison.of(before.counted(), a.counted()));
         if (json) {
             spec.commandLine().getOut().println(ShotsDocument.of(before, after, comparison));
             return Commands.DONE;
@@ -131,7 +164,7 @@ final class ShotsCommand implements Callable<Integer> {
         ShotsReport report = new ShotsReport(spec.commandLine().getOut(), shown);
         report.print(before);
         after.ifPresent(report::print);
-        after.ifPresent(a -> report.print(comparison.orElseThrow(), before.table, a.table));
+        comparison.ifPresent(c -> report.print(c, before.table, after.orElseThrow().table));
         return Commands.DONE;
     }
 

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.toeline.flight.Flight;
@@ -13,6 +14,7 @@ import org.toeline.flight.ShotFigure;
 import org.toeline.flight.compare.Difference;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.flight.compare.SetupFigure;
+import org.toeline.flight.table.Asked;
 
 /**
  * Shots and their comparison as a JSON object; its schema is {@code shots.schema.json}. Metric units, and a plus towards
@@ -35,11 +37,28 @@ final class ShotsDocument {
         ArrayNode setups = out.putArray("setups");
         setups.add(setup(before));
         after.ifPresent(a -> setups.add(setup(a)));
+        ArrayNode ask = out.putArray("ask");
+        ask(ask, 0, before);
+        after.ifPresent(a -> ask(ask, 1, a));
         comparison.ifPresent(c -> {
             ArrayNode differences = out.putArray("differences");
             c.differences().forEach(d -> differences.add(difference(d)));
         });
         return out;
+    }
+
+    private static void ask(ArrayNode ask, int setup, ShotsCommand.Setup of) {
+        for (Asked asked : of.table().asked()) {
+            ObjectNode node = ask.addObject()
+                    .put("setup", setup)
+                    .put("column", asked.place())
+                    .put("heading", asked.heading());
+            asked.perhaps()
+                    .ifPresent(c -> node.put("perhaps", c.meaning().id())
+                            .put("unit", c.unit().id()));
+            ArrayNode values = node.put("why", asked.why()).putArray("values");
+            asked.values().forEach(values::add);
+        }
     }
 
     private static ObjectNode setup(ShotsCommand.Setup setup) {
@@ -54,6 +73,11 @@ final class ShotsDocument {
             shot.figures().forEach((figure, value) -> figures.put(figure.id(), shown(figure, value)));
             if (!shot.remark().isEmpty()) {
                 node.put("remark", shot.remark());
+            }
+            setup.aside(i).ifPresent(why -> node.put("aside", why));
+            if (!setup.table().imported().groups().get(i).isEmpty()) {
+                ObjectNode group = node.putObject("group");
+                setup.table().imported().groups().get(i).forEach(group::put);
             }
             ArrayNode flights = node.putArray("flights");
             setup.flights().get(i).ifPresent(f -> f.band().flights().forEach(flight -> flights.add(flight(flight))));
@@ -76,8 +100,12 @@ final class ShotsDocument {
                         .put("line", l.line())
                         .put("reason", l.reason())
                         .put("extent", l.extent().name().toLowerCase(Locale.ROOT)));
+        ArrayNode notes = out.putArray("notes");
+        setup.table().imported().notes().forEach(notes::add);
+        ObjectNode filters = out.putObject("filters");
+        setup.pooled().forEach((heading, values) -> values.forEach(filters.putObject(heading)::put));
         ArrayNode middles = out.putArray("middles");
-        SetupFigure.of(setup.figures().shots()).forEach(f -> {
+        (setup.pooled().isEmpty() ? SetupFigure.of(setup.counted()) : List.<SetupFigure>of()).forEach(f -> {
             ObjectNode node = middles.addObject().put("figure", f.figure().id()).put("shots", f.count());
             node.put("value", shown(f.figure(), f.centre()));
             f.halfWidth().ifPresent(h -> node.put("halfWidth", shown(f.figure(), h)));

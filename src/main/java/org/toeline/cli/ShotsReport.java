@@ -33,7 +33,13 @@ final class ShotsReport {
                     "  “%s” is %s in %s%n",
                     column.header(), column.meaning().id(), column.unit().id());
         }
-        table.supposed().forEach(s -> out.println("  " + s));
+        table.asked()
+                .forEach(a -> out.printf(
+                        "  to decide: “%s”%s: %s; %s%n",
+                        a.heading(),
+                        a.perhaps().map(c -> ", perhaps " + c.meaning().id()).orElse(""),
+                        a.why(),
+                        String.join(" · ", a.values())));
         if (!table.unmapped().isEmpty()) {
             out.println("  not read: "
                     + table.unmapped().stream().map(h -> "“" + h + "”").collect(Collectors.joining(", ")));
@@ -53,7 +59,19 @@ final class ShotsReport {
         if (!setup.flags().isEmpty()) {
             out.println();
         }
-        figures(SetupFigure.of(setup.figures().shots()));
+        for (int i = 0; i < setup.figures().shots().size(); i++) {
+            int line = table.imported().lines().get(i);
+            setup.aside(i).ifPresent(why -> out.printf("line %d does not count: %s%n", line, why));
+        }
+        if (setup.pooled().isEmpty()) {
+            figures(SetupFigure.of(setup.counted()));
+        } else {
+            setup.pooled()
+                    .forEach((heading, values) -> out.printf(
+                            "shots of different “%s” are not thrown together: choose with --only \"%s=VALUE\" from"
+                                    + " %s%n",
+                            heading, heading, values));
+        }
     }
 
     private void shots(ShotsCommand.Setup setup) {
@@ -90,7 +108,7 @@ final class ShotsReport {
         }
         out.println("carry, all models: the least and the most of "
                 + FlightBand.MODELS.stream().map(m -> m.words()).collect(Collectors.joining("; "))
-                + ". Modern balls often carry farther than any of them.");
+                + ". Against published tour means the first is 5 % off by root mean square: 2 % short to 10 % long.");
         out.println();
     }
 
@@ -133,9 +151,9 @@ final class ShotsReport {
             out.printf("%-18s %-40s %s%n", d.figure().words(), change, d.words());
         }
         out.printf(
-                "L and R: as seen looking at the target. Real: allowing for %d figures looked at together (Holm). With "
-                        + "three to five%nshots a mishit cannot be told from the others; from six on, one far from the rest counts "
-                        + "for nothing.%n",
+                "L and R: as seen looking at the target. Real: allowing for %d figures looked at together (Holm). With"
+                        + " three to five%nshots a mishit cannot be told from the others; from six on, one far from the"
+                        + " rest counts for nothing.%n",
                 comparison.differences().size());
     }
 }

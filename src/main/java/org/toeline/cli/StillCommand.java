@@ -2,6 +2,7 @@ package org.toeline.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
@@ -9,6 +10,7 @@ import org.toeline.document.WholeFile;
 import org.toeline.handout.BeforeAfter;
 import org.toeline.handout.Handout;
 import org.toeline.handout.PictureFormat;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -20,31 +22,19 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The annotated still of a lesson. */
-@Command(
-        name = "still",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description =
-                "Writes the annotated still of a lesson: as SVG or JPEG when the file's name ends so, else as PNG.")
+@Command(name = "still", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class StillCommand implements Callable<Integer> {
 
     @Mixin
     private HandoutChoices choices;
 
-    @Parameters(paramLabel = "LESSON.json", description = "A lesson document.")
+    @Parameters(paramLabel = "LESSON.json")
     private Path lesson;
 
-    @Option(
-            names = "--out",
-            required = true,
-            paramLabel = "FILE",
-            description = "Where the still goes: FILE.png, .jpg or .svg.")
+    @Option(names = "--out", required = true, paramLabel = "FILE")
     private Path out;
 
-    @Option(
-            names = "--before",
-            paramLabel = "EARLIER.json",
-            description = "An earlier lesson of the player: both in one " + "picture at the same scale.")
+    @Option(names = "--before", paramLabel = "EARLIER.json")
     private @Nullable Path before;
 
     @Override
@@ -60,9 +50,11 @@ final class StillCommand implements Callable<Integer> {
         if (before == null) {
             return handout.still();
         }
-        return BeforeAfter.of(handout(before, choices), handout)
-                .orElseThrow(() -> new DocumentException(before + " and " + lesson
-                        + ": no view has a picture and a camera that can be estimated in both; mark the rods in both"));
+        Optional<BeforeAfter> both = BeforeAfter.of(handout(before, choices), handout);
+        if (both.isEmpty()) {
+            throw new DocumentException(Sentences.of(StillCommand.class).of("still.none", before, lesson));
+        }
+        return both.get();
     }
 
     static Handout handout(Path document, HandoutChoices choices) throws DocumentException, ClipException {

@@ -1,6 +1,7 @@
 package org.toeline.desk;
 
 import javafx.application.Application;
+import org.toeline.desk.text.Texts;
 
 /** Starts the desk; kept apart from the application class, which the class path could not start. */
 public final class DeskLauncher {
@@ -12,8 +13,7 @@ public final class DeskLauncher {
         try {
             Application.launch(Desk.class, args);
         } catch (UnsupportedOperationException | LinkageError e) {
-            throw new IllegalStateException(
-                    "the desk needs a screen and, on Linux, GTK 3 (Debian: apt-get install " + "libgtk-3-0 libgl1)", e);
+            throw new IllegalStateException(Texts.of("no-screen"), e);
         }
     }
 }

@@ -12,12 +12,14 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.stage.FileChooser;
 import org.toeline.across.StatedFindings;
+import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.records.SettingsDialog;
 import org.toeline.desk.records.SettingsFile;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.sheet.Sheet;
 import org.toeline.desk.text.Texts;
 import org.toeline.document.WholeFile;
+import org.toeline.language.Version;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.exchange.LessonImport;
@@ -50,7 +52,8 @@ final class DeskMenu extends MenuButton {
                         item("back-up", this::backUp),
                         new SeparatorMenuItem(),
                         item("settings", this::settings),
-                        item("keys", sheet::keySheet));
+                        item("keys", sheet::keySheet),
+                        item("about", this::about));
     }
 
     private static MenuItem item(String id, Runnable action) {
@@ -136,5 +139,13 @@ final class DeskMenu extends MenuButton {
 
     private void settings() {
         SettingsDialog.ask(settings, settings.read().value(), getScene().getWindow(), studio.say());
+    }
+
+    private void about() {
+        new DialogFrame(getScene().getWindow(), Texts.of("about.title"))
+                .middle(DialogFrame.wrapped(
+                        Texts.of("about.text", Version.words(), System.getProperty("java.version"))))
+                .leave(Texts.of("dialog.close"))
+                .show();
     }
 }

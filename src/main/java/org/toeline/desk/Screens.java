@@ -35,6 +35,7 @@ import org.toeline.desk.shots.ShotsScreen;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.document.OwnDocument;
+import org.toeline.language.Language;
 
 /** The window: a row of screens, one of which is shown, and a line at the bottom that says what happened. */
 public final class Screens {
@@ -55,6 +56,7 @@ public final class Screens {
     Screens(Path folder, Settings usual) {
         SettingsFile file = new SettingsFile(folder.resolve("settings.json"), usual);
         OwnDocument.Read<Settings> read = file.read();
+        read.value().language().ifPresent(Language::choose);
         OwnRanges ranges = new OwnRanges(folder.resolve("ranges.json"));
         say((read.remark() + " " + ranges.remark()).strip());
         records = new Records(read.value(), ranges::all, this::say);
@@ -129,7 +131,7 @@ public final class Screens {
     /** @throws IllegalArgumentException when there is none of that id */
     Screen screen(String id) {
         return Optional.ofNullable(screens.get(id))
-                .orElseThrow(() -> new IllegalArgumentException("there is no screen “" + id + "”"));
+                .orElseThrow(() -> new IllegalStateException("there is no screen “" + id + "”"));
     }
 
     void go(String id) {

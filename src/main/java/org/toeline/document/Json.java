@@ -117,7 +117,7 @@ public final class Json {
 
     private static JsonNode written(JsonNode tree) {
         if (!isFinite(tree)) {
-            throw new IllegalArgumentException("a number that is none is not written: " + tree);
+            throw new IllegalStateException("a number that is none is not written: " + tree);
         }
         return tree;
     }

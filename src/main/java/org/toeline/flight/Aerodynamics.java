@@ -4,7 +4,7 @@ package org.toeline.flight;
  * Drag and lift coefficients of a golf ball, by the Reynolds number Re = 2rv/ν and the spin ratio S = ωr/v. A figure
  * that comes out of a flight names the model it comes from, since they differ by tens of metres.
  */
-public sealed interface Aerodynamics permits SmitsSmith, BearmanHarvey, ConstantCoefficients, Vacuum {
+public interface Aerodynamics {
 
     /** The model's name, as it stands beside each figure. */
     String words();

@@ -19,7 +19,9 @@ public enum FigureUnit {
     DEGREE("°", Math.PI / 180),
     RADIANS_PER_SECOND("rad/s", 1),
     TURNS_PER_MINUTE("rpm", Math.PI / 30),
-    SECOND("s", 1);
+    SECOND("s", 1),
+    /** A plain number: how many times one figure is another. */
+    TIMES("×", 1);
 
     private final String id;
     private final double size;
@@ -41,6 +43,7 @@ public enum FigureUnit {
             case RADIAN, DEGREE -> Quantity.ANGLE;
             case RADIANS_PER_SECOND, TURNS_PER_MINUTE -> Quantity.SPIN;
             case SECOND -> Quantity.TIME;
+            case TIMES -> Quantity.RATIO;
         };
     }
 

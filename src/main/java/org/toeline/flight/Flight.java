@@ -7,7 +7,7 @@ import org.toeline.geometry.WorldPoint;
  * A computed flight, from the launch to where the ball comes down to the height from which it left.
  *
  * @param model         the aerodynamic model it comes from; to be named beside every figure
- * @param points        the flight at even times, the landing last
+ * @param points        the flight at even times, or its two ends only; the landing last
  * @param apexM         highest point
  * @param descentRad    angle of the last flight below the horizontal, (0, π/2]
  * @param outsideShare  share of the time for which the model was not published, [0, 1]

@@ -6,9 +6,12 @@ import java.util.List;
 /** One launch flown by every published model: the band between them says how far models can be trusted. */
 public final class FlightBand {
 
-    /** The models, the one whose figures stand first: Smits and Smith as published. */
-    public static final List<Aerodynamics> MODELS =
-            List.of(SmitsSmith.WITH_REYNOLDS_TERM, SmitsSmith.WITHOUT_REYNOLDS_TERM, new BearmanHarvey());
+    /**
+     * The models, the one whose figures stand first in front: that which is nearest to published means of carry by club, men's
+     * and women's together ({@code docs/flight.md}).
+     */
+    public static final List<Aerodynamics> MODELS = List.of(
+            new TestRange(), SmitsSmith.WITH_REYNOLDS_TERM, SmitsSmith.WITHOUT_REYNOLDS_TERM, new BearmanHarvey());
 
     private final List<Trajectory> trajectories;
 
@@ -57,7 +60,23 @@ public final class FlightBand {
         }
     }
 
+    /** The launch by each model, without the curves. */
     public Figures of(Launch launch) {
-        return new Figures(trajectories.stream().map(t -> t.fly(launch)).toList());
+        return new Figures(trajectories.stream().map(t -> t.land(launch)).toList());
+    }
+
+    /** The launch by each model, with the curves. */
+    public List<Flight> curves(Launch launch) {
+        return trajectories.stream().map(t -> t.fly(launch)).toList();
+    }
+
+    /** The launch by the model whose figures stand first, without the curve. */
+    public Flight first(Launch launch) {
+        return trajectories.get(0).land(launch);
+    }
+
+    /** The launch by the model whose figures stand first, with the curve. */
+    public Flight firstCurve(Launch launch) {
+        return trajectories.get(0).fly(launch);
     }
 }

@@ -35,15 +35,22 @@ public final class Plausibility {
      */
     private static final double FASTEST_OFF_THE_CLUB = 1.56;
 
+    /** So near to the first model a shot needs no look at the others. */
+    private static final double NEAR = 0.2;
+
+    /** Of more shots so many, from all over them, tell the middle. */
+    private static final int LOOK_AT = 400;
+
+    private final Function<Launch, Flight> first;
     private final Function<Launch, FlightBand.Figures> flights;
 
     public Plausibility(Air air) {
-        this(new FlightBand(air)::of);
+        this(new RememberedFlights(air));
     }
 
-    /** @param flights the flights of a launch, such as {@link RememberedFlights#of} */
-    public Plausibility(Function<Launch, FlightBand.Figures> flights) {
-        this.flights = flights;
+    public Plausibility(RememberedFlights flights) {
+        this.first = flights::first;
+        this.flights = flights::of;
     }
 
     /** What speaks against the figures of one shot; empty if nothing does. */
@@ -171,6 +178,10 @@ public final class Plausibility {
         if (launch.isEmpty()) {
             return List.of();
         }
+        Flight usual = first.apply(launch.get());
+        if (near(shot.figure(ShotFigure.CARRY), usual.carryM()) && near(shot.figure(ShotFigure.APEX), usual.apexM())) {
+            return List.of();
+        }
         FlightBand.Figures flown = flights.apply(launch.get());
         List<Implausible> found = new ArrayList<>();
         beside(shot, ShotFigure.CARRY, flown.shortestM() * SHORTER, flown.longestM() * LONGER)
@@ -178,6 +189,10 @@ public final class Plausibility {
         beside(shot, ShotFigure.APEX, flown.lowestM() * LOWER, flown.highestM() * HIGHER)
                 .ifPresent(found::add);
         return found;
+    }
+
+    private static boolean near(OptionalDouble measured, double computed) {
+        return measured.isEmpty() || Math.abs(measured.getAsDouble() - computed) <= NEAR * computed;
     }
 
     private static Optional<Implausible> beside(Shot shot, ShotFigure figure, double least, double most) {
@@ -201,7 +216,10 @@ public final class Plausibility {
      * than the longest model by what yards read as metres would add.
      */
     public Optional<Implausible> checkTogether(List<Shot> shots) {
-        double[] shares = shots.stream()
+        int step = Math.max(1, shots.size() / LOOK_AT);
+        double[] shares = java.util.stream.IntStream.range(0, shots.size())
+                .filter(i -> i % step == 0)
+                .mapToObj(shots::get)
                 .filter(s ->
                         s.figure(ShotFigure.CARRY).isPresent() && s.launch().isPresent())
                 .mapToDouble(s -> s.figure(ShotFigure.CARRY).getAsDouble()
@@ -216,8 +234,8 @@ public final class Plausibility {
                 Grade.DOUBTFUL,
                 String.format(
                         Locale.ROOT,
-                        "over %d shots the carry is %.0f %% longer than the longest model gives: a helping wind, or yards read as "
-                                + "metres (which adds 9 %%)?",
+                        "over %d shots the carry is %.0f %% longer than the longest model gives: a helping wind, or"
+                                + " yards read as metres (which adds 9 %%)?",
                         shares.length,
                         100 * (shares[shares.length / 2] - 1))));
     }

@@ -6,7 +6,8 @@ public enum Quantity {
     LENGTH(FigureUnit.METRE),
     ANGLE(FigureUnit.RADIAN),
     SPIN(FigureUnit.RADIANS_PER_SECOND),
-    TIME(FigureUnit.SECOND);
+    TIME(FigureUnit.SECOND),
+    RATIO(FigureUnit.TIMES);
 
     private final FigureUnit inside;
 

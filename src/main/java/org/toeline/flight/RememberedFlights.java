@@ -1,26 +1,24 @@
 package org.toeline.flight;
 
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 
 /**
  * Flights through one air, each launch flown once while it is remembered: while one shot of many is typed, only that one is
- * flown anew. Any thread may ask; a thread waits while another flies.
+ * flown anew. Any threads may ask at the same time.
  */
 public final class RememberedFlights {
 
-    private static final int MOST = 2000;
+    private static final int MOST = 250_000;
+    private static final int MOST_BANDS = 20_000;
 
     private final Air air;
     private final FlightBand band;
-    private final Map<Launch, FlightBand.Figures> flown = new LinkedHashMap<>(256, 0.75f, true) {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Launch, FlightBand.Figures> eldest) {
-            return size() > MOST;
-        }
-    };
+    private final Map<Launch, Flight> firsts = new ConcurrentHashMap<>();
+    private final Map<Launch, FlightBand.Figures> all = new ConcurrentHashMap<>();
+    private final Map<Launch, Flight> curves = new ConcurrentHashMap<>();
 
     public RememberedFlights(Air air) {
         this.air = air;
@@ -32,12 +30,29 @@ public final class RememberedFlights {
     }
 
     /** The launch by each model. */
-    public synchronized FlightBand.Figures of(Launch launch) {
-        return flown.computeIfAbsent(launch, band::of);
+    public FlightBand.Figures of(Launch launch) {
+        return remembered(all, launch, band::of, MOST_BANDS);
     }
 
-    /** The launch by the model whose figures stand first. */
+    /** The launch by the model whose figures stand first, without its curve. */
     public Flight first(Launch launch) {
-        return of(launch).first();
+        return remembered(firsts, launch, band::first, MOST);
+    }
+
+    /** The same with its curve. */
+    public Flight curve(Launch launch) {
+        return remembered(curves, launch, band::firstCurve, MOST_BANDS);
+    }
+
+    /** The launch by each model, with the curves. */
+    public List<Flight> curves(Launch launch) {
+        return band.curves(launch);
+    }
+
+    private static <T> T remembered(Map<Launch, T> flown, Launch launch, Function<Launch, T> fly, int most) {
+        if (flown.size() > most) {
+            flown.clear();
+        }
+        return flown.computeIfAbsent(launch, fly);
     }
 }

@@ -35,7 +35,17 @@ public enum ShotFigure {
     /** From the club to the ground. */
     HANG_TIME("hang-time", FigureUnit.SECOND, 0, 12, 0.2),
     /** Level distance from the ball to where it lies in the end. */
-    TOTAL("total", FigureUnit.METRE, 0, 500, 5);
+    TOTAL("total", FigureUnit.METRE, 0, 500, 5),
+    /** How the club's head comes to the ball: positive up. */
+    ATTACK_ANGLE("attack-angle", FigureUnit.DEGREE, -25, 25, 1),
+    /** Where the club's head goes at the ball, from the target line towards {@code h}. */
+    CLUB_PATH("club-path", FigureUnit.DEGREE, -35, 35, 1),
+    /** Where the face looks, from the club's path towards {@code h}. */
+    FACE_TO_PATH("face-to-path", FigureUnit.DEGREE, -35, 35, 1),
+    /** Loft of the face at the ball, from the upright. */
+    DYNAMIC_LOFT("dynamic-loft", FigureUnit.DEGREE, -5, 75, 1),
+    /** The ball's speed as a multiple of the club's. */
+    SMASH_FACTOR("smash-factor", FigureUnit.TIMES, 0.3, 1.6, 0.03);
 
     private final String id;
     private final FigureUnit unit;
@@ -87,7 +97,10 @@ public enum ShotFigure {
 
     /** Whether its sign says on which side of the target line. */
     public boolean sided() {
-        return this == LAUNCH_DIRECTION || this == SPIN_AXIS || this == SIDE;
+        return switch (this) {
+            case LAUNCH_DIRECTION, SPIN_AXIS, SIDE, CLUB_PATH, FACE_TO_PATH -> true;
+            default -> false;
+        };
     }
 
     public static Optional<ShotFigure> of(String id) {

@@ -1,5 +1,7 @@
 package org.toeline.geometry;
 
+import org.toeline.language.Sentences;
+
 /** Refuses values that are not finite, or not in range, with a message that names the value and what is allowed. */
 public final class Finite {
 
@@ -7,21 +9,24 @@ public final class Finite {
 
     public static double require(double value, String name) {
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException(name + " is " + value + "; a finite number is needed");
+            throw new IllegalArgumentException(
+                    Sentences.of(Finite.class).of("number.finite", name, Double.toString(value)));
         }
         return value;
     }
 
     public static double requirePositive(double value, String name) {
         if (!(value > 0) || !Double.isFinite(value)) {
-            throw new IllegalArgumentException(name + " is " + value + "; a finite number above zero is needed");
+            throw new IllegalArgumentException(
+                    Sentences.of(Finite.class).of("number.positive", name, Double.toString(value)));
         }
         return value;
     }
 
     public static double requireNotNegative(double value, String name) {
         if (!(value >= 0) || !Double.isFinite(value)) {
-            throw new IllegalArgumentException(name + " is " + value + "; a finite number of zero or more is needed");
+            throw new IllegalArgumentException(
+                    Sentences.of(Finite.class).of("number.not-negative", name, Double.toString(value)));
         }
         return value;
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.toeline.geometry.Finite;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.language.Sentences;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
 import org.toeline.paint.WorldScale;
@@ -74,8 +75,8 @@ public sealed interface FaceCover {
             return Optional.empty();
         }
         return Optional.of(overHead(posture, view)
-                .orElseThrow(() -> new IllegalArgumentException("the face cannot be covered in the " + view.id()
-                        + " view, since the head was not marked: mark it, or draw " + "where the face is")));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        Sentences.of(FaceCover.class).of("face.no-head", view.id()))));
     }
 
     private static Optional<Oval> overHead(Posture posture, View view) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Words;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.View;
 
@@ -31,8 +32,8 @@ public record Handout(
     public Handout {
         pictures = Map.copyOf(pictures);
         if (coachsWords.length() > MOST_COACHS_WORDS) {
-            throw new IllegalArgumentException("the coach's words are " + coachsWords.length()
-                    + " characters long; at most " + MOST_COACHS_WORDS + " fit on the page");
+            throw new IllegalArgumentException(
+                    Sentences.of(Handout.class).of("coach.long", coachsWords.length(), MOST_COACHS_WORDS));
         }
     }
 
@@ -96,8 +97,7 @@ public record Handout(
     public Optional<String> lacks() {
         return shows(assessment, options, pictures.keySet())
                 .filter(v -> !options.face().isPossible(assessment.posture(), v))
-                .map(v -> "the face cannot be covered in the " + words.name(v)
-                        + ", since the head was not marked: mark it, or draw where the face is");
+                .map(v -> Sentences.of(Handout.class).of("face.no-head-in", words.name(v)));
     }
 
     /** All of it, by file name: the still as PNG, the page as PDF and as HTML. The still is painted once. */

@@ -21,6 +21,14 @@ public final class Language {
         return Locale.getDefault(Locale.Category.DISPLAY);
     }
 
+    /** That of {@link #all} which is nearest to the person's. */
+    public static Locale spoken() {
+        return all().stream()
+                .filter(l -> l.getLanguage().equals(now().getLanguage()))
+                .findFirst()
+                .orElse(Locale.ENGLISH);
+    }
+
     /** From now on, in the whole program. */
     public static void choose(Locale language) {
         if (!Locale.getDefault(Locale.Category.DISPLAY).getLanguage().equals(language.getLanguage())) {

@@ -1,7 +1,6 @@
 package org.toeline.language;
 
 import java.text.MessageFormat;
-import java.util.Locale;
 import java.util.ResourceBundle;
 
 /**
@@ -35,13 +34,7 @@ public final class Sentences {
 
     /** The sentence of that key; whole numbers are written plainly, without groups. */
     public String of(String key, Object... values) {
-        Locale locale = Language.now();
-        String sentence = ResourceBundle.getBundle(
-                        bundle,
-                        locale,
-                        loader,
-                        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES))
-                .getString(key);
+        String sentence = bundle().getString(key);
         if (values.length == 0) {
             return sentence;
         }
@@ -49,6 +42,15 @@ public final class Sentences {
         for (int i = 0; i < values.length; i++) {
             plain[i] = values[i] instanceof Double ? values[i] : String.valueOf(values[i]);
         }
-        return new MessageFormat(sentence.replace("'", "''"), locale).format(plain);
+        return new MessageFormat(sentence.replace("'", "''"), Language.now()).format(plain);
+    }
+
+    /** All of them as they are now, for a library that asks for itself. */
+    public ResourceBundle bundle() {
+        return ResourceBundle.getBundle(
+                bundle,
+                Language.now(),
+                loader,
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 }

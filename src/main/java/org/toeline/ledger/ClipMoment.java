@@ -1,6 +1,7 @@
 package org.toeline.ledger;
 
 import java.util.OptionalDouble;
+import org.toeline.language.Sentences;
 
 /**
  * The frame a view was marked on.
@@ -16,7 +17,7 @@ public record ClipMoment(String clip, OptionalDouble seconds, OptionalDouble fil
     public ClipMoment {
         if (filmedAt.isPresent() && !(filmedAt.getAsDouble() >= 1 && filmedAt.getAsDouble() <= MOST_A_SECOND)) {
             throw new IllegalArgumentException(
-                    "filmed at " + filmedAt.getAsDouble() + " frames a second; 1 to " + MOST_A_SECOND + " is possible");
+                    Sentences.of(ClipMoment.class).of("clip.filmed-at", filmedAt.getAsDouble(), MOST_A_SECOND));
         }
     }
 

@@ -35,7 +35,7 @@ public final class LensBook {
 
         public Profile {
             if (name.isBlank() || name.length() > 100) {
-                throw new IllegalArgumentException("a lens needs a name of 1 to 100 characters");
+                throw new IllegalArgumentException(SENTENCES.of("lenses.name"));
             }
         }
 

@@ -64,10 +64,6 @@ public record Lesson(
         return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "framesSure", views));
     }
 
-    public Lesson withSetup(String setup) {
-        return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "setup", setup));
-    }
-
     public Lesson withPlace(String place) {
         return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "place", place));
     }

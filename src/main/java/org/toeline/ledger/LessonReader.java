@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.language.Sentences;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
 import org.toeline.mark.FloorLayout;
@@ -66,9 +67,13 @@ final class LessonReader {
             JsonNode node = nodes.get(i);
             place = "views[" + i + "]";
             if (node.has("handedness") && !node.path("handedness").asText().equals(handed)) {
-                throw new DocumentException(name + ": " + place + ".handedness: “"
-                        + node.path("handedness").asText() + "”, but the player is " + handed
-                        + "-handed; all views of a lesson show one player");
+                throw new DocumentException(Sentences.of(LessonReader.class)
+                        .of(
+                                "lesson.handedness",
+                                name,
+                                place,
+                                node.path("handedness").asText(),
+                                handed));
             }
             ViewMarks view = view(node);
             views.add(view);
@@ -103,9 +108,8 @@ final class LessonReader {
         try {
             return Optional.of(OffsetDateTime.parse(document.path("recorded").asText()));
         } catch (DateTimeException e) {
-            throw new DocumentException(
-                    name + ": recorded: “" + document.path("recorded").asText()
-                            + "”; a time with offset such as 2026-05-14T10:20:00+02:00 is needed");
+            throw new DocumentException(Sentences.of(LessonReader.class)
+                    .of("lesson.recorded", name, document.path("recorded").asText()));
         }
     }
 
@@ -216,8 +220,8 @@ final class LessonReader {
         double px = node.path(x).asDouble();
         double py = node.path(y).asDouble();
         if (px < 0 || px > width || py < 0 || py > height) {
-            throw new IllegalArgumentException("(" + px + ", " + py + ") lies outside the picture; x must be 0 to "
-                    + width + " and y 0 to " + height);
+            throw new IllegalArgumentException(Sentences.of(LessonReader.class)
+                    .of("lesson.outside", Double.toString(px), Double.toString(py), width, height));
         }
         return new ImagePoint(px, py);
     }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.toeline.language.Sentences;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -28,8 +29,8 @@ public record Unfinished(Map<View, Set<String>> unseen, Map<View, ViewMarks> aga
         again = Map.copyOf(again);
         again.forEach((view, marks) -> {
             if (marks.view() != view) {
-                throw new IllegalArgumentException(
-                        "marks of the " + marks.view().id() + " view for the " + view.id() + " view");
+                throw new IllegalArgumentException(Sentences.of(Unfinished.class)
+                        .of("lesson.again-view", marks.view().id(), view.id()));
             }
         });
     }

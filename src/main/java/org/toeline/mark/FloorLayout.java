@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.toeline.geometry.Finite;
+import org.toeline.language.Sentences;
 
 /**
  * The measured points of the floor, in one frame for all views: parallel to the world frame, origin anywhere.
@@ -30,12 +31,12 @@ public record FloorLayout(List<FloorReference> points, double sigmaM, Laying lay
             FloorReference p = points.get(i);
             if (!seen.add(p.id())) {
                 throw new IllegalArgumentException(
-                        "two floor points are called “" + p.id() + "”; each needs its own name");
+                        Sentences.of(FloorLayout.class).of("floor.same-name", p.id()));
             }
             for (FloorReference q : points.subList(0, i)) {
                 if (Math.hypot(p.t() - q.t(), p.h() - q.h()) < COINCIDENT_M) {
-                    throw new IllegalArgumentException("floor points “" + q.id() + "” and “" + p.id()
-                            + "” lie in one place; they must be at least 1 mm apart");
+                    throw new IllegalArgumentException(
+                            Sentences.of(FloorLayout.class).of("floor.same-place", q.id(), p.id()));
                 }
             }
         }

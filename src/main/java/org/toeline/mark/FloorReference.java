@@ -1,6 +1,7 @@
 package org.toeline.mark;
 
 import org.toeline.geometry.Finite;
+import org.toeline.language.Sentences;
 
 /**
  * A point of the floor whose place was measured: the end of a rod, the corner of a mat.
@@ -13,7 +14,8 @@ public record FloorReference(String id, double t, double h) {
 
     public FloorReference {
         if (id.isBlank()) {
-            throw new IllegalArgumentException("a floor point needs a name");
+            throw new IllegalArgumentException(
+                    Sentences.of(FloorReference.class).of("floor.no-name"));
         }
         Finite.require(t, "t");
         Finite.require(h, "h");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.toeline.geometry.Finite;
+import org.toeline.language.Sentences;
 
 /**
  * All that the coach marked for one setup: the value from which everything else follows.
@@ -32,12 +33,13 @@ public record MarkSheet(
         Set<View> seen = EnumSet.noneOf(View.class);
         for (ViewMarks v : views) {
             if (!seen.add(v.view())) {
-                throw new IllegalArgumentException("two " + v.view().id() + " views; one of each is allowed");
+                throw new IllegalArgumentException(
+                        Sentences.of(MarkSheet.class).of("view.twice", v.view().id()));
             }
             for (FloorMark mark : v.floorMarks()) {
                 if (floor.point(mark.pointId()).isEmpty()) {
-                    throw new IllegalArgumentException("the " + v.view().id() + " view marks the floor point “"
-                            + mark.pointId() + "”, which the floor layout does not have");
+                    throw new IllegalArgumentException(Sentences.of(MarkSheet.class)
+                            .of("view.no-floor-point", v.view().id(), mark.pointId()));
                 }
             }
         }

@@ -1,6 +1,7 @@
 package org.toeline.mark;
 
 import org.toeline.geometry.Finite;
+import org.toeline.language.Sentences;
 
 /**
  * How tall the player is, barefoot: a scale, but never one by itself.
@@ -18,7 +19,7 @@ public record Stature(double heightM, double sigmaM) {
     public Stature {
         Finite.require(heightM, "heightM");
         if (heightM < 0.8 || heightM > 2.5) {
-            throw new IllegalArgumentException("a height of " + heightM + " m; 0.8 to 2.5 m is allowed");
+            throw new IllegalArgumentException(Sentences.of(Stature.class).of("stature.range", heightM));
         }
         Finite.requirePositive(sigmaM, "sigmaM");
     }

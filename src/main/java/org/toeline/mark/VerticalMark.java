@@ -2,6 +2,7 @@ package org.toeline.mark;
 
 import org.toeline.geometry.Finite;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.language.Sentences;
 
 /**
  * Two points on the picture of something that stands upright: a door post, a plumb line.
@@ -16,8 +17,8 @@ public record VerticalMark(ImagePoint from, ImagePoint to, double sigmaPx) {
     public VerticalMark {
         Finite.requirePositive(sigmaPx, "sigmaPx");
         if (from.distancePx(to) < SHORTEST_PX) {
-            throw new IllegalArgumentException("the two ends of a vertical lie in one place; they must be at least "
-                    + (int) SHORTEST_PX + " px apart");
+            throw new IllegalArgumentException(
+                    Sentences.of(VerticalMark.class).of("vertical.short", (int) SHORTEST_PX));
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.toeline.language.Sentences;
 
 /**
  * Everything marked on the one frame of a view. At most one mark for each landmark and for each floor point.
@@ -25,8 +26,7 @@ public record ViewMarks(
 
     public ViewMarks {
         if (widthPx < 1 || heightPx < 1) {
-            throw new IllegalArgumentException(
-                    "a picture of " + widthPx + " × " + heightPx + " px; both sides must be at least 1");
+            throw new IllegalArgumentException(Sentences.of(ViewMarks.class).of("view.size", widthPx, heightPx));
         }
         floorMarks = List.copyOf(floorMarks);
         verticals = List.copyOf(verticals);
@@ -34,15 +34,15 @@ public record ViewMarks(
         Set<Landmark> landmarks = EnumSet.noneOf(Landmark.class);
         for (Mark mark : marks) {
             if (!landmarks.add(mark.landmark())) {
-                throw new IllegalArgumentException("“" + mark.landmark().id() + "” is marked twice in the " + view.id()
-                        + " view; once is allowed");
+                throw new IllegalArgumentException(Sentences.of(ViewMarks.class)
+                        .of("view.mark-twice", mark.landmark().id(), view.id()));
             }
         }
         Set<String> floorPoints = new HashSet<>();
         for (FloorMark mark : floorMarks) {
             if (!floorPoints.add(mark.pointId())) {
-                throw new IllegalArgumentException("floor point “" + mark.pointId() + "” is marked twice in the "
-                        + view.id() + " view; once is allowed");
+                throw new IllegalArgumentException(
+                        Sentences.of(ViewMarks.class).of("view.floor-twice", mark.pointId(), view.id()));
             }
         }
     }

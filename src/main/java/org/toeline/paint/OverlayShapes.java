@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.toeline.advice.Assessment;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
 import org.toeline.posture.Posture;
 import org.toeline.reading.ReadingKind;
+import org.toeline.reading.Readings;
 
 /**
  * The lines that follow from the marks, as they fall in a view's picture: each is straight in the world and is projected
@@ -64,6 +66,8 @@ public final class OverlayShapes {
         SHAFT_UPRIGHT,
         /** Hip, knee and ankle of the trail leg. */
         TRAIL_LEG,
+        /** Level from the end of the grip to the front of the trail thigh. */
+        HANDS_GAP,
         /** Heel to toe of the lead foot. */
         LEAD_FOOT,
         /** Heel to toe of the trail foot. */
@@ -123,6 +127,7 @@ public final class OverlayShapes {
             case FORWARD_BEND -> Seen.by(Kind.SPINE, View.DOWN_THE_LINE, Kind.UPRIGHT);
             case KNEE_FLEX -> Seen.by(Kind.TRAIL_LEG, View.DOWN_THE_LINE);
             case BALL_DISTANCE -> Seen.by(Kind.DISTANCE, View.DOWN_THE_LINE, Kind.TOES, Kind.TARGET);
+            case HANDS_TO_BODY -> Seen.by(Kind.HANDS_GAP, View.DOWN_THE_LINE, Kind.SHAFT);
             case LEAD_FOOT_FLARE -> Seen.by(Kind.LEAD_FOOT, View.DOWN_THE_LINE, Kind.TARGET);
             case TRAIL_FOOT_FLARE -> Seen.by(Kind.TRAIL_FOOT, View.DOWN_THE_LINE, Kind.TARGET);
         };
@@ -130,8 +135,6 @@ public final class OverlayShapes {
 
     private static final double TARGET_REACH_M = 0.9;
     private static final double PAST_M = 0.10;
-    /** Half the smallest diameter a ball may have (Equipment Rules, part 4). */
-    private static final double BALL_RADIUS_M = 0.02134;
     /** How far an upright reaches beside the shaft. */
     private static final double SHAFT_REACH_M = 0.9;
 
@@ -185,7 +188,7 @@ public final class OverlayShapes {
             return;
         }
         WorldPoint ball = posture.ball();
-        double underside = ball.u() - BALL_RADIUS_M;
+        double underside = ball.u() - GolfBall.LEAST_DIAMETER_M / 2;
         double beside = ball.t() + 0.035;
         if (underside > 0) {
             drafts.line(
@@ -302,6 +305,10 @@ public final class OverlayShapes {
             WorldPoint head = posture.at(CLUB_HEAD);
             drafts.line(Kind.SHAFT_UPRIGHT, Optional.empty(), head, head.plus(0, 0, SHAFT_REACH_M));
         }
+        Readings.of(ReadingKind.HANDS_TO_BODY, posture).ifPresent(gap -> {
+            WorldPoint grip = posture.at(GRIP_END);
+            drafts.line(Kind.HANDS_GAP, Optional.of(gap.kind()), grip, grip.plus(0, gap.value(), 0));
+        });
         drafts.between(Kind.HANDS, Optional.of(ReadingKind.TRAIL_HAND_LOWER), TRAIL_WRIST, LEAD_WRIST, 0);
         if (drafts.has(HEAD_CENTRE) && posture.hasBall()) {
             WorldPoint head = posture.at(HEAD_CENTRE);

@@ -8,6 +8,7 @@ import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Locale;
+import org.toeline.language.Sentences;
 
 /** One painting of a {@link ShotPicture}: legend, the plot from the side, the plot from above, notes. */
 final class ShotPlots {
@@ -47,11 +48,11 @@ final class ShotPlots {
         double x0 = area.getX() + LEFT;
         double y = legend();
         double ground = y + LINE + scale.highM() * scale.pxPerM();
-        title("From the side", y);
+        title(Sentences.of(ShotPlots.class).of("shots.side"), y);
         SideView side = new SideView(x0, ground, scale);
         grid(side, 0, scale.highM());
         double top = ground + BETWEEN;
-        title("From above", top - LINE + 2);
+        title(Sentences.of(ShotPlots.class).of("shots.above"), top - LINE + 2);
         double line = top + 4 + scale.wideM() * scale.pxPerM();
         AboveView above = new AboveView(x0, line, scale);
         grid(above, -scale.wideM(), scale.wideM());

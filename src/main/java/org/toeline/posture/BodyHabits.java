@@ -20,7 +20,8 @@ final class BodyHabits implements Knowledge {
     private final int[] along;
     private final double[] slope;
 
-    BodyHabits(Unknowns unknowns, Population population) {
+    /** @param loosened how many times wider the habits are taken than they are */
+    BodyHabits(Unknowns unknowns, Population population, double loosened) {
         List<Landmark> landmarks = unknowns.landmarks();
         int n = 3 * landmarks.size();
         this.ball = unknowns.ball();
@@ -34,6 +35,9 @@ final class BodyHabits implements Knowledge {
             mean[i] = population.mean(landmarks.get(i / 3), i % 3);
             grows[i] = Population.grows(landmarks.get(i / 3));
             index[i] = unknowns.landmark(landmarks.get(i / 3)) + i % 3;
+            for (int j = 0; j <= i; j++) {
+                slopes[i][j] /= loosened;
+            }
         }
         this.along = java.util.Arrays.copyOf(index, n + 3);
         this.slope = new double[n + 3];

@@ -17,6 +17,11 @@ final class CameraHabits {
     /** A stated focal length without a stated spread. */
     private static final double STATED_LOG_FOCAL_SIGMA = 0.03;
 
+    /** Where else a camera may start: its distance from the ball times this, and turned about the ball by so much, radians. */
+    private static final double[][] ELSEWHERE = {{0.5, 0}, {2.0, 0}, {1, 0.6}, {1, -0.6}, {1, Math.PI}};
+
+    static final int OTHER_STARTS = ELSEWHERE.length;
+
     private CameraHabits() {}
 
     /** Mean and standard deviation of position (t, h, u; metres, from the ball), heading, pitch, roll (radians). */
@@ -58,6 +63,19 @@ final class CameraHabits {
         System.arraycopy(stand(v.view()).mean, 0, x, base + 1, 6);
         x[base + 1] += x[unknowns.ball()];
         x[base + 2] += x[unknowns.ball() + 1];
+    }
+
+    /** Moves a camera of the usual start elsewhere, still looking at where the player usually is. */
+    static void elsewhere(int which, ViewMarks v, Unknowns unknowns, double[] x) {
+        int base = unknowns.view(v.view());
+        int ball = unknowns.ball();
+        double t = x[base + 1] - x[ball];
+        double h = x[base + 2] - x[ball + 1];
+        double times = ELSEWHERE[which][0];
+        double turn = ELSEWHERE[which][1];
+        x[base + 1] = x[ball] + times * (t * Math.cos(turn) - h * Math.sin(turn));
+        x[base + 2] = x[ball + 1] + times * (t * Math.sin(turn) + h * Math.cos(turn));
+        x[base + Unknowns.HEADING] += turn;
     }
 
     static void know(ViewMarks v, Unknowns unknowns, List<Knowledge> into) {

@@ -14,17 +14,25 @@ import org.toeline.mark.Landmark;
  *
  * <p>Sources. Stature, biacromial breadth and foot length: ANSUR II, men and women alike often (1.756 ± 0.069 and
  * 1.628 ± 0.064 m; breadth ÷ stature 0.237 and 0.224, ± 0.010; foot ÷ stature 0.154 and 0.151), and one player in six a
- * child or a small person of 1.25 to 1.65 m, who keeps the proportions. Other segments as shares of stature: from
- * memory of the usual tables of segment lengths (Drillis and Contini 1966), with 4 to 8 % of their own. Shoulder tilt
- * and stance: {@link ClubStance} and the CaddieSet figures (12.5 ± 4.0° driver, 8.4 ± 2.7° 7-iron), widened, since a
- * player in a lesson has faults; knees bent by some 17° ± 7° (CaddieSet: 16.8 ± 7.5° driver, 23.9 ± 6.8° 7-iron, trail
- * side). That shoulders hang over the toes and hips over the heels is the geometry of someone
- * who does not fall. All other angles are common practice, taken wide.
+ * child or a small person of 1.15 to 1.65 m, who keeps the proportions. Other segments as shares of stature: from
+ * memory of the usual tables of segment lengths (Drillis and Contini 1966). Shoulder tilt and stance: {@link ClubStance}
+ * and the CaddieSet figures (12.5 ± 4.0° driver, 8.4 ± 2.7° 7-iron); forward bend by club: {@link ClubStance}; knees
+ * bent by some 17° ± 7° (CaddieSet: 16.8 ± 7.5° driver, 23.9 ± 6.8° 7-iron, trail side). All other angles are common
+ * practice.
+ *
+ * <p>A prior may fill gaps and must not overrule a mark, so it is as wide as bodies are, not as tables of one population
+ * are. Trunk, breadths, arms, hips and what no two people have alike are drawn about 1.6 times as wide as those tables
+ * say; shoulders turn by ± 12°, since some players stand 16 to 30° open; the breadth of the hips allows for coaches who
+ * click the trochanters (0.19 of the stature), the joint centres within (0.125; 0.218 m in a man measured by four
+ * cameras), or what is pictured between them. Tried on players drawn otherwise, see docs/accuracy.md.
  */
 final class DrawnPlayer {
 
     /** What no two people have alike, and clothes hide, in each coordinate, metres. */
-    private static final double OWN_M = 0.0105;
+    private static final double OWN_M = 0.015;
+
+    /** How much forward bend differs between players with one club, degrees. */
+    private static final double BEND_SIGMA_DEG = 11;
     /** The same of the shoe's rearmost and foremost points, level. */
     private static final double SHOE_M = 0.008;
     /** How near the ground those are, metres. */
@@ -41,11 +49,11 @@ final class DrawnPlayer {
         boolean man = random.nextBoolean();
         boolean small = random.nextInt(6) == 0;
         double adult = man ? normal(1.756, 0.069) : normal(1.628, 0.064);
-        this.stature = small ? 1.25 + 0.40 * random.nextDouble() : adult;
+        this.stature = small ? 1.15 + 0.50 * random.nextDouble() : adult;
         double size = stature / 1.70;
         feet(size);
         double toeLine = heading(TRAIL_TOE, LEAD_TOE);
-        trunk(toeLine, stature * (man ? normal(0.237, 0.011) : normal(0.2245, 0.011)), club);
+        trunk(toeLine, stature * (man ? normal(0.235, 0.0176) : normal(0.2225, 0.0176)), club);
         leg(LEAD_HIP, LEAD_KNEE, LEAD_ANKLE, LEAD_HEEL, LEAD_TOE);
         leg(TRAIL_HIP, TRAIL_KNEE, TRAIL_ANKLE, TRAIL_HEEL, TRAIL_TOE);
         arms();
@@ -85,24 +93,28 @@ final class DrawnPlayer {
 
     private void trunk(double toeLine, double breadth, Club club) {
         double[] heels = middle(LEAD_HEEL, TRAIL_HEEL);
-        double[] toes = middle(LEAD_TOE, TRAIL_TOE);
         double[] hips = {
             heels[0] + normal(0.01, 0.04),
-            heels[1] + normal(0.02, 0.04),
-            stature * normal(0.515, 0.015) - Math.abs(normal(0.015, 0.015))
+            heels[1] + normal(0.02, 0.064),
+            stature * normal(0.518, 0.024) - Math.abs(normal(0.015, 0.015))
         };
-        across(LEAD_HIP, TRAIL_HIP, hips, stature * normal(0.191, 0.014), toeLine + degrees(2, 7), degrees(1, 3));
-        double trunk = stature * normal(0.288, 0.014);
-        double reach = Math.max(0.03, hips[1] - toes[1] + normal(0, 0.06));
-        double bend = Math.asin(Math.min(0.9, reach / trunk));
-        double side = degrees(4, 4);
+        across(
+                LEAD_HIP,
+                TRAIL_HIP,
+                hips,
+                stature * Math.max(0.08, normal(0.160, 0.033)),
+                toeLine + degrees(2, 11.2),
+                degrees(1, 4.8));
+        double trunk = stature * normal(0.288, 0.016);
+        double bend = Math.toRadians(normal(stance.bendDeg(), BEND_SIGMA_DEG));
+        double side = degrees(4, 6.4);
         double[] shoulders = {
             hips[0] - trunk * Math.sin(side),
             hips[1] - trunk * Math.sin(bend),
             hips[2] + trunk * Math.cos(bend) * Math.cos(side)
         };
-        double tilt = club == Club.DRIVER ? degrees(9, 5.5) : degrees(8, 4.5);
-        across(LEAD_SHOULDER, TRAIL_SHOULDER, shoulders, breadth, toeLine + degrees(2, 9), tilt);
+        double tilt = club == Club.DRIVER ? degrees(9, 7) : degrees(8, 6.5);
+        across(LEAD_SHOULDER, TRAIL_SHOULDER, shoulders, breadth, toeLine + degrees(4, 12), tilt);
         put(
                 NECK,
                 shoulders[0] + normal(-0.005, 0.015),
@@ -143,25 +155,25 @@ final class DrawnPlayer {
 
     private void arms() {
         double[] shoulders = middle(LEAD_SHOULDER, TRAIL_SHOULDER);
-        double handsT = shoulders[0] + normal(0.06, 0.05);
-        double handsH = shoulders[1] - Math.abs(normal(0.17, 0.055));
-        double arm = stature * normal(0.325, 0.012);
+        double handsT = shoulders[0] + normal(0.06, 0.08);
+        double handsH = shoulders[1] - Math.abs(normal(0.17, 0.088));
+        double arm = stature * normal(0.318, 0.0192);
         double[] lead = at(LEAD_SHOULDER);
         double aside = square(lead[0] - handsT) + square(lead[1] - handsH);
         double leadU = lead[2] - Math.sqrt(Math.max(0.04, square(arm) - aside));
         put(LEAD_WRIST, handsT + 0.02, handsH, leadU);
         put(TRAIL_WRIST, handsT - normal(0.03, 0.02), handsH + normal(-0.015, 0.02), leadU - normal(0.045, 0.02));
-        elbow(LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST, normal(0.01, 0.03));
-        elbow(TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST, normal(0.05, 0.03));
+        elbow(LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST, normal(0.01, 0.055));
+        elbow(TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST, normal(0.05, 0.055));
     }
 
     private void elbow(Landmark shoulder, Landmark elbow, Landmark wrist, double outward) {
         double[] a = at(shoulder);
         double[] b = at(wrist);
-        double where = normal(0.55, 0.025);
+        double where = normal(0.545, 0.035);
         put(
                 elbow,
-                a[0] + where * (b[0] - a[0]) + normal(0, 0.03),
+                a[0] + where * (b[0] - a[0]) + normal(0, 0.055),
                 a[1] + where * (b[1] - a[1]) + outward,
                 a[2] + where * (b[2] - a[2]));
     }

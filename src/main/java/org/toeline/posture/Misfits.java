@@ -16,87 +16,149 @@ import java.util.Optional;
  */
 final class Misfits {
 
+    /** A mark at least this likely wrong is named as in doubt (see the accuracy study for how often that is false). */
+    static final double NAMED = 0.12;
     /**
-     * A mark is doubted when being wrong explains it better than being right by this much: twice the logarithm of the
-     * odds against a wrong mark, set so that about 1 clean sheet in 60 raises a false doubt (see the accuracy study).
+     * The score from which a mark that only habits speak against is mentioned; with one view nothing but habits can speak
+     * against most marks, so they must speak louder.
      */
-    private static final double DOUBTED = 4.6;
+    static final double MENTIONED = 3.0;
+
+    static final double MENTIONED_IN_ONE_VIEW = 6.0;
     /** The s of a wrong mark's offset over the focal length: 41 px of 1460. */
     private static final double WRONG_SHARE = 0.028;
     /** Below this share of its own variance a residual cannot be told from what the mark itself decided. */
     private static final double REDUNDANT = 0.02;
 
     /** The odds that a mark is wrong before anything is seen of it: assumed, no source. */
-    private static final double USUALLY_WRONG = 0.02;
+    private static final double USUALLY_WRONG = 0.03;
+
+    /** A sum of squared residuals below this is not worth a look. */
+    private static final double UNREMARKABLE = 0.5;
 
     private Misfits() {}
 
     /** How much better a wrong mark explains what is seen than a right one, and by how many pixels it would have to move. */
     record Misfit(Sight sight, double score, double offPx) {
 
+        /** The natural logarithm of the odds that the mark is wrong. */
+        double logOdds() {
+            return Math.log(USUALLY_WRONG) + score / 2;
+        }
+
         /** How likely the mark is wrong. */
         double odds() {
-            double wrong = USUALLY_WRONG * Math.exp(Math.min(score, 200) / 2);
-            return wrong / (1 + wrong);
+            return 1 / (1 + Math.exp(-logOdds()));
+        }
+
+        Problem.MarkName name() {
+            return new Problem.MarkName(sight.view, sight.name);
         }
     }
 
-    static Optional<Misfit> worst(List<Knowledge> knowledge, State state, Laplace laplace) {
+    /** Of every mark whose residual is worth a look, the greatest score first. */
+    static List<Misfit> of(List<Knowledge> knowledge, State state, Laplace laplace) {
         List<Misfit> all = new ArrayList<>();
         for (Knowledge k : knowledge) {
             if (k instanceof Sight sight) {
                 test(sight, state, laplace).ifPresent(all::add);
             }
         }
-        return all.stream().max(Comparator.comparingDouble(Misfit::score)).filter(m -> m.score > DOUBTED);
+        all.sort(Comparator.comparingDouble(Misfit::score).reversed());
+        return all;
     }
 
     private static Optional<Misfit> test(Sight sight, State state, Laplace laplace) {
-        double[] residual = new double[2];
-        double[][] spread = new double[2][state.x.length];
-        int[] at = {0};
-        sight.rows(state, (r, count, index, slope) -> {
-            residual[at[0]] = r;
-            for (int i = 0; i < count; i++) {
-                spread[at[0]][index[i]] += slope[i];
-            }
-            at[0]++;
-        });
-        double quick = residual[0] * residual[0] + residual[1] * residual[1];
-        if (quick < 0.5) {
+        Look look = new Look(sight, state);
+        if (look.across * look.across + look.down * look.down < UNREMARKABLE) {
             return Optional.empty();
         }
-        laplace.factor().forward(spread[0]);
-        laplace.factor().forward(spread[1]);
-        double a = 1 - dot(spread[0], spread[0]);
-        double b = -dot(spread[0], spread[1]);
-        double c = 1 - dot(spread[1], spread[1]);
-        double half = (a + c) / 2;
-        double root = Math.hypot((a - c) / 2, b);
-        double wrongPx = WRONG_SHARE * state.frame(sight.view).focal;
-        double wrongPx2 = wrongPx * wrongPx;
-        double score = 0;
-        double moment = 0;
-        double offX = 0;
-        double offY = 0;
-        for (int side = -1; side <= 1; side += 2) {
-            double value = half + side * root;
-            if (value < REDUNDANT) {
-                moment += wrongPx2;
-                continue;
-            }
-            double angle = Math.atan2(2 * b, a - c) / 2 + (side < 0 ? Math.PI / 2 : 0);
-            double along = residual[0] * Math.cos(angle) + residual[1] * Math.sin(angle);
-            double expectedPx2 = sight.sigmaPx() * sight.sigmaPx() / value;
-            double wrong = expectedPx2 / (expectedPx2 + wrongPx2);
-            double off = along / value * sight.sigmaPx();
-            score += along * along / value * (1 - wrong) + Math.log(wrong);
-            moment += (1 - wrong) * ((1 - wrong) * off * off + expectedPx2);
-            offX += along / value * Math.cos(angle);
-            offY += along / value * Math.sin(angle);
+        look.spreadBy(laplace);
+        return Optional.of(look.misfit(1 - look.aa, -look.ab, 1 - look.bb, Residual.OF_THE_FIT));
+    }
+
+    /** Of a mark that the fit knows nothing of: how far it lies from where the fit expects it. */
+    static Misfit unseen(Sight sight, State state, Laplace laplace) {
+        sight.weigh(state, 0);
+        Look look = new Look(sight, state);
+        look.spreadBy(laplace);
+        return look.misfit(1 + look.aa, look.ab, 1 + look.bb, Residual.OF_WHAT_IS_FORETOLD);
+    }
+
+    /** Whether a mark's residual is what a fit left of it, or its distance from what others foretell. */
+    private enum Residual {
+        OF_THE_FIT,
+        OF_WHAT_IS_FORETOLD
+    }
+
+    /** A mark's two residuals and the fit's own spread there, all in units of the mark's standard deviation. */
+    private static final class Look {
+        private final Sight sight;
+        private final double focal;
+        private final double[][] slopes;
+        private double across;
+        private double down;
+        private double aa;
+        private double ab;
+        private double bb;
+
+        Look(Sight sight, State state) {
+            this.sight = sight;
+            this.focal = state.frame(sight.view).focal;
+            this.slopes = new double[2][state.x.length];
+            int[] at = {0};
+            sight.rows(state, (r, count, index, slope) -> {
+                if (at[0] == 0) {
+                    across = r;
+                } else {
+                    down = r;
+                }
+                for (int i = 0; i < count; i++) {
+                    slopes[at[0]][index[i]] += slope[i];
+                }
+                at[0]++;
+            });
         }
-        score += 2 * Math.log(moment / (2 * wrongPx2));
-        return Optional.of(new Misfit(sight, score, Math.hypot(offX, offY) * sight.sigmaPx()));
+
+        void spreadBy(Laplace laplace) {
+            laplace.factor().forward(slopes[0]);
+            laplace.factor().forward(slopes[1]);
+            aa = dot(slopes[0], slopes[0]);
+            ab = dot(slopes[0], slopes[1]);
+            bb = dot(slopes[1], slopes[1]);
+        }
+
+        /** The score, along the two directions in which the covariance with entries a, b, b, c has no mixed part. */
+        Misfit misfit(double a, double b, double c, Residual residual) {
+            double half = (a + c) / 2;
+            double root = Math.hypot((a - c) / 2, b);
+            double wrongPx = WRONG_SHARE * focal;
+            double wrongPx2 = wrongPx * wrongPx;
+            double score = 0;
+            double moment = 0;
+            double offX = 0;
+            double offY = 0;
+            for (int side = -1; side <= 1; side += 2) {
+                double value = half + side * root;
+                double share = residual == Residual.OF_THE_FIT ? value : 1 / value;
+                if (share < REDUNDANT) {
+                    moment += wrongPx2;
+                    continue;
+                }
+                double angle = Math.atan2(2 * b, a - c) / 2 + (side < 0 ? Math.PI / 2 : 0);
+                double along = across * Math.cos(angle) + down * Math.sin(angle);
+                double foretold = residual == Residual.OF_THE_FIT ? along / share : along;
+                double expectedPx2 = sight.sigmaPx() * sight.sigmaPx() / share;
+                double wrong = expectedPx2 / (expectedPx2 + wrongPx2);
+                double off = foretold * sight.sigmaPx();
+                score += foretold * foretold * share * (1 - wrong) + Math.log(wrong);
+                moment += (1 - wrong) * ((1 - wrong) * off * off + expectedPx2);
+                offX += off * Math.cos(angle);
+                offY += off * Math.sin(angle);
+            }
+            score += 2 * Math.log(moment / (2 * wrongPx2));
+            return new Misfit(sight, score, Math.hypot(offX, offY));
+        }
     }
 
     private static double dot(double[] a, double[] b) {

@@ -24,10 +24,13 @@ final class Population {
     private static final long SEED = 20260514;
 
     private static final int N = 3 * Landmark.values().length;
+    private static final int PAIRS = Landmark.values().length * Landmark.values().length;
     private static final Map<Club, Population> BY_CLUB = new EnumMap<>(Club.class);
 
     private final double[] mean = new double[N];
     private final double[] covariance = new double[N * N];
+    private final double[] lengthMean = new double[PAIRS];
+    private final double[] lengthSquare = new double[PAIRS];
     private double logSizeMean;
     private double logSizeSigma;
 
@@ -49,6 +52,7 @@ final class Population {
             for (int i = 0; i < N; i++) {
                 mean[i] += draw[i] / DRAWS;
             }
+            lengths(draw);
         }
         logSizeSigma = Math.sqrt(squares - logSizeMean * logSizeMean);
         for (double[] draw : draws) {
@@ -59,6 +63,29 @@ final class Population {
                 }
             }
         }
+    }
+
+    private void lengths(double[] draw) {
+        int landmarks = Landmark.values().length;
+        for (int i = 0; i < landmarks; i++) {
+            for (int j = 0; j < i; j++) {
+                double square = 0;
+                for (int k = 0; k < 3; k++) {
+                    double d = draw[3 * i + k] - draw[3 * j + k];
+                    square += d * d;
+                }
+                lengthMean[i * landmarks + j] += Math.sqrt(square) / DRAWS;
+                lengthSquare[i * landmarks + j] += square / DRAWS;
+            }
+        }
+    }
+
+    /** How far two landmarks are from each other at the usual stature: mean and standard deviation, metres. */
+    record Length(double meanM, double sigmaM) {}
+
+    Length length(Landmark a, Landmark b) {
+        int i = Math.max(a.ordinal(), b.ordinal()) * Landmark.values().length + Math.min(a.ordinal(), b.ordinal());
+        return new Length(lengthMean[i], Math.sqrt(lengthSquare[i] - lengthMean[i] * lengthMean[i]));
     }
 
     static Population with(Club club) {

@@ -23,8 +23,7 @@ import org.toeline.mark.ViewMarks;
  */
 public final class Posture {
 
-    private final Coordinates coordinates;
-    private final Uncertainty uncertainty;
+    private final List<Hypothesis> hypotheses;
     private final Map<View, Camera> cameras;
     private final Map<View, ViewMarks> views;
     private final Handedness handedness;
@@ -49,15 +48,13 @@ public final class Posture {
     }
 
     Posture(
-            Coordinates coordinates,
-            Uncertainty uncertainty,
+            List<Hypothesis> hypotheses,
             Map<View, Camera> cameras,
             List<ViewMarks> views,
             Handedness handedness,
             List<Doubt> doubts,
             Fit fit) {
-        this.coordinates = coordinates;
-        this.uncertainty = uncertainty;
+        this.hypotheses = List.copyOf(hypotheses);
         this.cameras = Map.copyOf(cameras);
         Map<View, ViewMarks> byView = new EnumMap<>(View.class);
         views.forEach(v -> byView.put(v.view(), v));
@@ -67,30 +64,37 @@ public final class Posture {
         this.fit = fit;
     }
 
-    public Coordinates coordinates() {
-        return coordinates;
+    /** What the player may be like, the likeliest first; only one where no mark is in doubt. */
+    public List<Hypothesis> hypotheses() {
+        return hypotheses;
     }
 
+    /** Under the likeliest hypothesis. */
+    public Coordinates coordinates() {
+        return hypotheses.get(0).coordinates();
+    }
+
+    /** Under the likeliest hypothesis. */
     public Uncertainty uncertainty() {
-        return uncertainty;
+        return hypotheses.get(0).uncertainty();
     }
 
     /** Whether a mark in some view supports this landmark. */
     public boolean has(Landmark landmark) {
-        return coordinates.has(landmark);
+        return coordinates().has(landmark);
     }
 
     public boolean hasBall() {
-        return coordinates.hasBall();
+        return coordinates().hasBall();
     }
 
     public WorldPoint at(Landmark landmark) {
-        return coordinates.at(landmark);
+        return coordinates().at(landmark);
     }
 
     /** The centre of the ball. */
     public WorldPoint ball() {
-        return coordinates.ball();
+        return coordinates().ball();
     }
 
     public Handedness handedness() {

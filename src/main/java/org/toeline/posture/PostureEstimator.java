@@ -1,12 +1,8 @@
 package org.toeline.posture;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import org.toeline.camera.Camera;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.MarkSheet;
@@ -18,61 +14,35 @@ import org.toeline.mark.View;
  * its standard deviation; the maximum a posteriori. There is no special case for one view or no reference: what is less
  * known comes out wider.
  *
- * <p>A mark that does not fit the rest is left out, named among the {@link Posture#doubts()}, and the fit is made
- * again, so that the other readings do not suffer from it.
+ * <p>A mark that does not fit the rest is named among the {@link Posture#doubts()} and kept in the reckoning: the posture
+ * is the mixture of the {@link Hypotheses} that it is right and that it is wrong.
  */
 public final class PostureEstimator {
-
-    /** More wrong marks than this are not looked for. */
-    private static final int MOST_DOUBTS = 6;
-    /** How much looser the pictures are taken at first, from far off, pixels. */
-    private static final double SOFT_PX = 40;
 
     private PostureEstimator() {}
 
     /** A pure function of the sheet; takes some milliseconds; any thread. */
     public static Posture estimate(MarkSheet sheet) {
-        Set<Problem.MarkName> leftOut = new HashSet<>();
-        List<Doubt> doubts = new ArrayList<>();
-        Problem problem = new Problem(sheet, leftOut);
-        Minimum minimum = new Minimum(problem.knowledge, problem.start());
-        minimum.descend(SOFT_PX);
-        minimum.descend(0);
-        minimum.descend(0);
-        Laplace laplace = new Laplace(problem.knowledge, minimum.state(), problem.unknowns);
-        Posture.Fit fit = fit(problem, minimum);
-        while (doubts.size() < MOST_DOUBTS) {
-            Optional<Misfits.Misfit> worst = Misfits.worst(problem.knowledge, minimum.state(), laplace);
-            if (worst.isEmpty()) {
-                break;
-            }
-            Sight sight = worst.get().sight();
-            doubts.add(new Doubt(
-                    sight.view, sight.name, worst.get().offPx(), worst.get().odds(), true));
-            leftOut.add(new Problem.MarkName(sight.view, sight.name));
-            problem = new Problem(sheet, leftOut);
-            minimum = new Minimum(problem.knowledge, minimum.state());
-            minimum.descend(0);
-            minimum.descend(0);
-            laplace = new Laplace(problem.knowledge, minimum.state(), problem.unknowns);
-        }
-        return posture(problem, minimum.state(), fit, laplace, doubts);
+        Fitted whole = Fitted.whole(sheet);
+        Hypotheses hypotheses = new Hypotheses(whole);
+        Fitted likeliest = hypotheses.likeliest();
+        return posture(likeliest.problem, likeliest.state, whole.fit(), hypotheses.all(), hypotheses.doubts());
     }
 
-    private static Posture.Fit fit(Problem problem, Minimum minimum) {
-        int[] rows = {0};
-        problem.knowledge.forEach(k -> k.rows(minimum.state(), (residual, count, index, slope) -> rows[0]++));
-        return new Posture.Fit(minimum.cost(), rows[0] - minimum.state().x.length);
+    /** What one state says, with no mark in doubt. */
+    static Posture posture(Problem problem, State state, Uncertainty uncertainty) {
+        Hypothesis sure = new Hypothesis(1, coordinates(problem, state.x), uncertainty);
+        return posture(problem, state, new Posture.Fit(0, 1), List.of(sure), List.of());
     }
 
-    static Posture posture(Problem problem, State state, Posture.Fit fit, Uncertainty laplace, List<Doubt> doubts) {
+    private static Posture posture(
+            Problem problem, State state, Posture.Fit fit, List<Hypothesis> hypotheses, List<Doubt> doubts) {
         Map<View, Camera> cameras = new EnumMap<>(View.class);
         int ball = problem.unknowns.ball();
         state.frames()
                 .forEach((view, frame) -> cameras.put(
                         view, CameraFrame.fromBall(frame.camera(state.x), state.x[ball], state.x[ball + 1])));
-        return new Posture(
-                coordinates(problem, state.x), laplace, cameras, problem.used, problem.sheet.handedness(), doubts, fit);
+        return new Posture(hypotheses, cameras, problem.used, problem.sheet.handedness(), doubts, fit);
     }
 
     static Coordinates coordinates(Problem problem, double[] x) {

@@ -2,10 +2,12 @@ package org.toeline.posture;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorMark;
@@ -22,9 +24,6 @@ import org.toeline.mark.ViewMarks;
 /** A mark sheet as unknowns and everything known of them. Left-handed pictures are mirrored here and nowhere else. */
 final class Problem {
 
-    /** The ball measures 42.67 mm or more (Equipment Rules, Part 4); makers stay just above. */
-    static final double BALL_DIAMETER_M = 0.04272;
-
     private static final double BALL_DIAMETER_SIGMA_M = 0.00010;
     /** The name of the ball's outline among the marks. */
     static final String BALL = "ball";
@@ -38,6 +37,8 @@ final class Problem {
     private static final double BALL_ANYWHERE_M = 2.0;
 
     private static final double FIXED_M = 1e-5;
+    /** How much looser habits are taken where evidence alone is asked. */
+    private static final double LOOSENED = 8;
     /**
      * How a layout that is laid again along the target line differs from the first time: moved by a step (metres),
      * turned by what the eye does not see (radians, 1.5°); common practice.
@@ -49,12 +50,29 @@ final class Problem {
     final Unknowns unknowns;
     final ClubStance stance;
     final List<Knowledge> knowledge = new ArrayList<>();
+    /** The marks that are left out, as they would be seen. */
+    final Map<MarkName, Sight> aside = new HashMap<>();
+
     private final Set<MarkName> leftOut;
+    private final Belief belief;
 
     /** A mark by where it is and what it is called in documents. */
     record MarkName(View view, String name) {}
 
+    /** What is believed of the player's body. */
+    enum Belief {
+        /** How people usually are built and stand. */
+        HABITS,
+        /** What no player can help: bones, hands on the grip, feet on the floor; habits loosened eightfold. */
+        EVIDENCE
+    }
+
     Problem(MarkSheet sheet, Set<MarkName> leftOut) {
+        this(sheet, leftOut, Belief.HABITS);
+    }
+
+    Problem(MarkSheet sheet, Set<MarkName> leftOut, Belief belief) {
+        this.belief = belief;
         this.sheet = sheet;
         this.leftOut = leftOut;
         this.used = sheet.views().stream().filter(Problem::marked).toList();
@@ -82,7 +100,7 @@ final class Problem {
         x[ball] = middle[0];
         x[ball + 1] = middle[1];
         x[ball + Unknowns.BALL_UNDERSIDE] = stance.teed();
-        x[ball + Unknowns.BALL_DIAMETER] = BALL_DIAMETER_M;
+        x[ball + Unknowns.BALL_DIAMETER] = GolfBall.USUAL_DIAMETER_M;
         unknowns.floor().forEach((id, at) -> {
             FloorReference p = sheet.floor().point(id).orElseThrow();
             x[at] = p.t();
@@ -104,6 +122,15 @@ final class Problem {
                             lens.k2().orElse(0)));
         }
         return new State(x, frames);
+    }
+
+    /** Another start, its cameras elsewhere; {@code which} from 0 to {@link CameraHabits#OTHER_STARTS}, exclusive. */
+    State otherStart(int which) {
+        State start = start();
+        double[] x = start.x.clone();
+        used.forEach(v -> CameraHabits.elsewhere(which, v, unknowns, x));
+        start.moveTo(x);
+        return start;
     }
 
     /** Roughly where the ball lies in the layout: where the lines meet is unknown, so its middle. */
@@ -148,7 +175,10 @@ final class Problem {
         knowledge.add(
                 Usually.one(Source.BODY, unknowns.playerSize(), population.logSizeMean(), population.logSizeSigma()));
         if (!unknowns.landmarks().isEmpty()) {
-            knowledge.add(new BodyHabits(unknowns, population));
+            knowledge.add(new BodyHabits(unknowns, population, belief == Belief.HABITS ? 1 : LOOSENED));
+        }
+        if (belief == Belief.EVIDENCE) {
+            Anatomy.know(unknowns, population, knowledge);
         }
     }
 
@@ -197,11 +227,14 @@ final class Problem {
             double clickPx,
             double spreadM,
             double radiusM) {
-        if (leftOut.contains(new MarkName(v.view(), name))) {
-            return;
-        }
         double x = mirrored() ? v.widthPx() - at.xPx() : at.xPx();
-        knowledge.add(new Sight(v.view(), name, source, place, x, at.yPx(), clickPx, spreadM, radiusM));
+        Sight sight = new Sight(v.view(), name, source, place, x, at.yPx(), clickPx, spreadM, radiusM);
+        MarkName mark = new MarkName(v.view(), name);
+        if (leftOut.contains(mark)) {
+            aside.put(mark, sight);
+        } else {
+            knowledge.add(sight);
+        }
     }
 
     private void vertical(ViewMarks v, VerticalMark mark) {
@@ -215,7 +248,15 @@ final class Problem {
     }
 
     private void ball(ViewMarks v, BallMark mark) {
-        sight(v, BALL, Source.BALL, Place.ball(unknowns.ball()), mark.centre(), mark.sigmaPx(), 0, BALL_DIAMETER_M / 2);
+        sight(
+                v,
+                BALL,
+                Source.BALL,
+                Place.ball(unknowns.ball()),
+                mark.centre(),
+                mark.sigmaPx(),
+                0,
+                GolfBall.USUAL_DIAMETER_M / 2);
         if (mark.diameterPx().isPresent() && !leftOut.contains(new MarkName(v.view(), BALL))) {
             knowledge.add(
                     new Outline(v.view(), unknowns.ball(), mark.diameterPx().getAsDouble(), mark.diameterSigmaPx()));
@@ -238,6 +279,7 @@ final class Problem {
         knowledge.add(Usually.one(Source.BODY, ball, middle[0], loose));
         knowledge.add(Usually.one(Source.BODY, ball + 1, middle[1], loose));
         knowledge.add(Usually.one(Source.BODY, ball + Unknowns.BALL_UNDERSIDE, stance.teed(), stance.teedSigma()));
-        knowledge.add(Usually.one(Source.BALL, ball + Unknowns.BALL_DIAMETER, BALL_DIAMETER_M, BALL_DIAMETER_SIGMA_M));
+        knowledge.add(Usually.one(
+                Source.BALL, ball + Unknowns.BALL_DIAMETER, GolfBall.USUAL_DIAMETER_M, BALL_DIAMETER_SIGMA_M));
     }
 }

@@ -7,7 +7,7 @@ import org.toeline.posture.Source;
  * A measured quantity with its uncertainty, in metres, radians or a plain number; {@link #kind()} has the unit a person
  * reads, and the {@code shown…} methods give the figures in it.
  *
- * @param value       the best estimate
+ * @param value       the best estimate: the mean of the distribution, but never outside the 95 % interval
  * @param spread      the distribution of what the quantity may be, given the marks
  * @param dominatedBy where the largest share of the uncertainty comes from
  */

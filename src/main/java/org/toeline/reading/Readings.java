@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.toeline.posture.Coordinates;
+import org.toeline.posture.Hypothesis;
 import org.toeline.posture.Posture;
 import org.toeline.posture.Source;
-import org.toeline.posture.Uncertainty;
 
 /** The readings that a posture supports, each with its uncertainty. */
 public final class Readings {
@@ -31,20 +31,39 @@ public final class Readings {
         if (!supported(kind, posture)) {
             return Optional.empty();
         }
-        Gradient value = kind.of(new GradientBody(posture.coordinates()));
-        double[] gradient = value.getGradient();
-        Uncertainty uncertainty = posture.uncertainty();
-        double ofMarks = uncertainty.variance(gradient);
-        double variance = ofMarks + kind.ownSigma() * kind.ownSigma();
-        double sigma = Math.sqrt(variance);
-        if (!Double.isFinite(value.getValue()) || !(sigma > 0) || !Double.isFinite(sigma)) {
-            return Optional.empty();
+        Map<Source, Double> shares = new EnumMap<>(Source.class);
+        List<Mixture.Part> parts = new ArrayList<>();
+        for (Hypothesis hypothesis : posture.hypotheses()) {
+            Gradient value = kind.of(new GradientBody(hypothesis.coordinates()));
+            double[] gradient = value.getGradient();
+            double own = kind.ownSigma() * kind.ownSigma();
+            double sigma = Math.sqrt(hypothesis.uncertainty().variance(gradient) + own);
+            if (!Double.isFinite(value.getValue()) || !(sigma > 0) || !Double.isFinite(sigma)) {
+                return Optional.empty();
+            }
+            double probability = hypothesis.probability();
+            parts.add(new Mixture.Part(probability, new Normal(value.getValue(), sigma)));
+            hypothesis
+                    .uncertainty()
+                    .shares(gradient)
+                    .forEach((source, share) -> shares.merge(source, probability * share, Double::sum));
+            shares.merge(Source.BODY, probability * own, Double::sum);
         }
-        return Optional.of(new Reading(
-                kind,
-                value.getValue(),
-                new Normal(value.getValue(), sigma),
-                dominant(uncertainty.shares(gradient), ofMarks / variance)));
+        return Optional.of(reading(kind, parts, shares));
+    }
+
+    private static Reading reading(ReadingKind kind, List<Mixture.Part> parts, Map<Source, Double> shares) {
+        if (parts.size() == 1) {
+            Normal normal = parts.get(0).normal();
+            return new Reading(kind, normal.mean(), normal, dominant(shares));
+        }
+        Mixture mixture = new Mixture(parts);
+        double within =
+                shares.values().stream().mapToDouble(Double::doubleValue).sum();
+        double u = mixture.standardUncertainty();
+        shares.merge(Source.MARKS, u * u - within, Double::sum);
+        double held = Math.max(mixture.quantile(0.025), Math.min(mixture.quantile(0.975), mixture.mean()));
+        return new Reading(kind, held, mixture, dominant(shares));
     }
 
     /** A reading's value at given coordinates, without its uncertainty: for propagating draws. Inside units. */
@@ -57,12 +76,8 @@ public final class Readings {
                 && kind.landmarks().stream().allMatch(posture::has);
     }
 
-    /** @param ofMarks the part of the variance that the shares are of; the rest is what bodies differ by */
-    private static Source dominant(Map<Source, Double> shares, double ofMarks) {
-        Map<Source, Double> all = new EnumMap<>(Source.class);
-        shares.forEach((source, share) -> all.put(source, share * ofMarks));
-        all.merge(Source.BODY, 1 - ofMarks, Double::sum);
-        return all.entrySet().stream()
+    private static Source dominant(Map<Source, Double> shares) {
+        return shares.entrySet().stream()
                 .max(Comparator.comparingDouble(Map.Entry::getValue))
                 .map(Map.Entry::getKey)
                 .orElse(Source.MARKS);

@@ -1,7 +1,10 @@
 package org.toeline.reading;
 
-/** What a quantity may be, given what was marked: a distribution. So far always a {@link Normal}. */
-public sealed interface Spread permits Normal {
+/**
+ * What a quantity may be, given what was marked: a distribution. A {@link Normal}, or where a mark is in doubt the
+ * {@link Mixture} of what it is if the mark is right and if it is wrong.
+ */
+public sealed interface Spread permits Normal, Mixture {
 
     double standardUncertainty();
 

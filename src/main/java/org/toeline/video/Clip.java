@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.javacpp.Pointer;
+import org.toeline.language.Sentences;
 
 /**
  * A clip as a list of frames. Frames are addressed by their place or by presentation time, and the frame asked for is
@@ -143,16 +144,16 @@ public final class Clip implements AutoCloseable {
 
     private static void checkFile(Path file) throws ClipException {
         if (!Files.exists(file)) {
-            throw new ClipException(file + ": there is no such file");
+            throw new ClipException(Sentences.of(Clip.class).of("clip.no-file", file));
         }
         if (Files.isDirectory(file)) {
-            throw new ClipException(file + ": this is a folder, not a clip");
+            throw new ClipException(Sentences.of(Clip.class).of("clip.folder", file));
         }
         if (!Files.isRegularFile(file)) {
-            throw new ClipException(file + ": this is a device or a pipe, not a clip");
+            throw new ClipException(Sentences.of(Clip.class).of("clip.device", file));
         }
         if (!Files.isReadable(file)) {
-            throw new ClipException(file + ": the file may not be read by this user");
+            throw new ClipException(Sentences.of(Clip.class).of("clip.not-allowed", file));
         }
     }
 
@@ -299,11 +300,8 @@ public final class Clip implements AutoCloseable {
 
     private void convert(int at, int[] pixels) throws ClipException {
         AVFrame decoded = decoding.frame(at)
-                .orElseThrow(() -> new ClipException(String.format(
-                        Locale.ROOT,
-                        "%s: the frame at %.3f s cannot be decoded; the file is damaged there",
-                        file,
-                        seconds(at))));
+                .orElseThrow(() -> new ClipException(Sentences.of(Clip.class)
+                        .of("clip.frame", file, String.format(Locale.ROOT, "%.3f", seconds(at)))));
         try {
             converter.convert(decoded, pixels);
         } finally {

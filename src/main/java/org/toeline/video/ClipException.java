@@ -1,6 +1,7 @@
 package org.toeline.video;
 
 import java.nio.file.Path;
+import org.toeline.language.Sentences;
 
 /** A clip, or a frame of it, cannot be read; the message is one sentence for a person and names the file. */
 public final class ClipException extends Exception {
@@ -18,8 +19,8 @@ public final class ClipException extends Exception {
     /** What no file should lead to, and no reader can put right. */
     static ClipException unexpected(Path file, Throwable cause) {
         return new ClipException(
-                file + ": its picture cannot be shown just now ("
-                        + cause.getClass().getSimpleName() + "); what is marked is kept, open the clip again",
+                Sentences.of(ClipException.class)
+                        .of("clip.unexpected", file, cause.getClass().getSimpleName()),
                 cause);
     }
 }

@@ -1,6 +1,7 @@
 package org.toeline.video;
 
 import java.util.List;
+import org.toeline.language.Sentences;
 
 /**
  * What a clip is.
@@ -31,9 +32,6 @@ public record ClipInfo(
 
     /** What a person should know before trusting the picture, a sentence each; usually none. */
     public List<String> remarks() {
-        return mirrored
-                ? List.of("the file asks to be shown mirrored, and is: what it shows on the left, the camera saw on"
-                        + " the right; check that the player's handedness is what the picture shows")
-                : List.of();
+        return mirrored ? List.of(Sentences.of(ClipInfo.class).of("clip.mirrored")) : List.of();
     }
 }

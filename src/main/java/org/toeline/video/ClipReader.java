@@ -11,6 +11,7 @@ import org.bytedeco.ffmpeg.avformat.AVFormatContext;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVRational;
 import org.jspecify.annotations.Nullable;
+import org.toeline.language.Sentences;
 
 /** Lists a stream's packets, and decodes forward from a key frame. One thread at a time. Owns what it reads from. */
 final class ClipReader implements AutoCloseable {
@@ -83,12 +84,12 @@ final class ClipReader implements AutoCloseable {
                 }
             }
             if (!fits) {
-                throw new ClipException(opened.name() + ": more frames than a clip of a lesson can have");
+                throw new ClipException(Sentences.of(ClipReader.class).of("clip.many", opened.name()));
             }
         }
         if (opened.overdue()) {
-            throw new ClipException(opened.name() + ": reading it took longer than " + LIST_NANOS / 1_000_000_000
-                    + " s; copy it to this computer's own disk and try again");
+            throw new ClipException(
+                    Sentences.of(ClipReader.class).of("clip.slow-reading", opened.name(), LIST_NANOS / 1_000_000_000));
         }
         if (index.frames() == 0 && timeless == 1) {
             index.key(0);
@@ -96,7 +97,7 @@ final class ClipReader implements AutoCloseable {
         }
         index.finish();
         if (index.frames() == 0) {
-            throw new ClipException(opened.name() + ": no frame in it can be shown; it may be cut short");
+            throw new ClipException(Sentences.of(ClipReader.class).of("clip.no-frame", opened.name()));
         }
         return Optional.of(index);
     }

@@ -61,7 +61,7 @@ final class JpegPictures implements AutoCloseable {
         AVFrame frame = av_frame_alloc();
         frame.width(width).height(height).format(format);
         if (av_frame_get_buffer(frame, 64) < 0) {
-            throw new OutOfMemoryError("a picture of " + width + " × " + height);
+            throw new IllegalStateException("no memory for a picture of " + width + " × " + height);
         }
         return frame;
     }

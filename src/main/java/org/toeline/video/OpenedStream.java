@@ -29,6 +29,7 @@ import org.bytedeco.javacpp.LongPointer;
 import org.bytedeco.javacpp.Pointer;
 import org.bytedeco.javacpp.PointerPointer;
 import org.jspecify.annotations.Nullable;
+import org.toeline.language.Sentences;
 
 /**
  * A file's moving picture, opened with its decoder: within a time limit, and within a picture size that is checked before
@@ -116,8 +117,7 @@ final class OpenedStream implements AutoCloseable {
             deadline.close();
             throw late
                     ? tooSlow(limitNanos)
-                    : new ClipException(name
-                            + ": not a clip or picture that can be read; film it again or export it as MP4 (H.264)");
+                    : new ClipException(Sentences.of(OpenedStream.class).of("clip.unreadable", name));
         }
         this.format = opening;
         try {
@@ -158,7 +158,7 @@ final class OpenedStream implements AutoCloseable {
         if (streamInfo() < 0) {
             throw overdue()
                     ? tooSlow(limitNanos)
-                    : new ClipException(name + ": the clip's streams cannot be read; it may be cut short");
+                    : new ClipException(Sentences.of(OpenedStream.class).of("clip.no-streams", name));
         }
         if (overdue()) {
             throw tooSlow(limitNanos);
@@ -166,7 +166,7 @@ final class OpenedStream implements AutoCloseable {
         checkSizes();
         int best = av_find_best_stream(format, AVMEDIA_TYPE_VIDEO, -1, -1, (AVCodec) null, 0);
         if (best < 0) {
-            throw new ClipException(name + ": there is no picture in this file");
+            throw new ClipException(Sentences.of(OpenedStream.class).of("clip.no-picture", name));
         }
         tiles = TileGrid.of(name, format);
         if (tiles.isPresent()) {
@@ -175,7 +175,7 @@ final class OpenedStream implements AutoCloseable {
         }
         AVCodecParameters parameters = format.streams(best).codecpar();
         if (parameters.width() < 1 || parameters.height() < 1) {
-            throw new ClipException(name + ": the file does not tell the size of its picture; it may be cut short");
+            throw new ClipException(Sentences.of(OpenedStream.class).of("clip.no-size", name));
         }
         return format.streams(best);
     }
@@ -184,9 +184,13 @@ final class OpenedStream implements AutoCloseable {
         for (int i = 0; i < format.nb_streams(); i++) {
             AVCodecParameters parameters = format.streams(i).codecpar();
             if ((long) parameters.width() * parameters.height() > MOST_PIXELS) {
-                throw new ClipException(
-                        name + ": its header claims a picture of " + parameters.width() + " × " + parameters.height()
-                                + " px; up to " + MOST_PIXELS / 1_000_000 + " million pixels can be shown");
+                throw new ClipException(Sentences.of(OpenedStream.class)
+                        .of(
+                                "clip.large-header",
+                                name,
+                                parameters.width(),
+                                parameters.height(),
+                                MOST_PIXELS / 1_000_000));
             }
         }
     }
@@ -212,7 +216,7 @@ final class OpenedStream implements AutoCloseable {
         AVCodecParameters parameters = stream.codecpar();
         AVCodec decoder = avcodec_find_decoder(parameters.codec_id());
         if (decoder == null) {
-            throw new ClipException(name + ": no decoder for its coding (" + codecName() + ")");
+            throw new ClipException(Sentences.of(OpenedStream.class).of("clip.no-decoder", name, codecName()));
         }
         AVCodecContext context = avcodec_alloc_context3(decoder);
         avcodec_parameters_to_context(context, parameters);
@@ -221,14 +225,14 @@ final class OpenedStream implements AutoCloseable {
         context.thread_count(Math.min(8, Runtime.getRuntime().availableProcessors()));
         if (avcodec_open2(context, decoder, (AVDictionary) null) < 0) {
             avcodec_free_context(context);
-            throw new ClipException(name + ": its " + codecName() + " stream cannot be decoded");
+            throw new ClipException(Sentences.of(OpenedStream.class).of("clip.stream", name, codecName()));
         }
         return context;
     }
 
     private ClipException tooSlow(long limitNanos) {
-        return new ClipException(name + ": opening it took longer than " + limitNanos / 1_000_000_000
-                + " s; copy it to this computer's own disk and try again");
+        return new ClipException(
+                Sentences.of(OpenedStream.class).of("clip.slow-opening", name, limitNanos / 1_000_000_000));
     }
 
     /** From now on reading gives up after that long. */
@@ -272,8 +276,8 @@ final class OpenedStream implements AutoCloseable {
 
     private void checkSize(long width, long height, long pixels) throws ClipException {
         if (width < 1 || height < 1 || pixels > MOST_PIXELS || width * height > pixels) {
-            throw new ClipException(name + ": a picture of " + width + " × " + height + " px; up to "
-                    + MOST_PIXELS / 1_000_000 + " million pixels can be shown");
+            throw new ClipException(
+                    Sentences.of(OpenedStream.class).of("clip.large", name, width, height, MOST_PIXELS / 1_000_000));
         }
     }
 

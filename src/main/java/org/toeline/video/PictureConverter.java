@@ -12,6 +12,7 @@ import org.bytedeco.ffmpeg.swscale.SwsContext;
 import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.IntPointer;
 import org.jspecify.annotations.Nullable;
+import org.toeline.language.Sentences;
 
 /**
  * Turns decoded frames into upright pictures of square pixels. The colour matrix and range are those the stream states;
@@ -71,7 +72,7 @@ final class PictureConverter implements AutoCloseable {
             prepare(now);
         }
         if (sws_scale_frame(context, out, frame) < 0) {
-            throw new ClipException(name + ": the colours of this clip cannot be converted");
+            throw new ClipException(Sentences.of(PictureConverter.class).of("clip.colours", name));
         }
         boolean asStored = orientation.equals(Orientation.AS_STORED);
         if (!asStored && stored == null) {
@@ -102,7 +103,7 @@ final class PictureConverter implements AutoCloseable {
         sws_setColorspaceDetails(making, matrix, full, matrix, 1, 0, ONE, ONE);
         if (sws_init_context(making, null, null) < 0) {
             close();
-            throw new ClipException(name + ": the colours of this clip cannot be converted");
+            throw new ClipException(Sentences.of(PictureConverter.class).of("clip.colours", name));
         }
         sws_setColorspaceDetails(making, matrix, full, matrix, 1, 0, ONE, ONE);
         AVFrame room = av_frame_alloc();
@@ -110,7 +111,7 @@ final class PictureConverter implements AutoCloseable {
         room.width(width).height(height).format(format);
         if (av_frame_get_buffer(room, 64) < 0) {
             close();
-            throw new ClipException(name + ": there is no memory for a picture of " + width + " × " + height + " px");
+            throw new ClipException(Sentences.of(PictureConverter.class).of("clip.memory", name, width, height));
         }
         curve = wanted.tone.map(ToneCurve::new).orElse(null);
         source = wanted;

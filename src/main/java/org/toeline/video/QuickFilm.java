@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.toeline.language.Sentences;
 
 /**
  * A clip made quick to look at: every frame as a small picture, made once from the beginning to the end on a thread of its own,
@@ -13,6 +14,7 @@ import java.util.logging.Logger;
  */
 public final class QuickFilm implements AutoCloseable {
 
+    private static final Sentences SENTENCES = Sentences.of(QuickFilm.class);
     private static final Logger LOG = Logger.getLogger(QuickFilm.class.getName());
     /** Of the longer side: what a pane on a usual screen shows of one of two views. */
     private static final int LONGER_PX = 720;
@@ -104,11 +106,10 @@ public final class QuickFilm implements AutoCloseable {
                 }
             }
             if (ready < clip.frameCount() && !closed) {
-                fault = Optional.of(String.format(
-                        Locale.ROOT,
-                        "%s: the clip ends at %.2f s, earlier than it says; it may be cut short",
+                fault = Optional.of(SENTENCES.of(
+                        "clip.ends-early",
                         clip.file(),
-                        clip.seconds(Math.max(0, ready - 1))));
+                        String.format(Locale.ROOT, "%.2f", clip.seconds(Math.max(0, ready - 1)))));
             }
         } catch (ClipException e) {
             fault = Optional.of(e.getMessage());

@@ -17,6 +17,7 @@ import org.bytedeco.ffmpeg.avutil.AVDictionary;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVPixFmtDescriptor;
 import org.bytedeco.javacpp.BytePointer;
+import org.toeline.language.Sentences;
 
 /**
  * A photograph stored in tiles, each a stream of one picture, as phones write HEIC (ISO/IEC 23008-12, 6.6.2.3): put
@@ -83,8 +84,8 @@ final class TileGrid {
                 av_packet_unref(packet);
             }
             if (placed.cardinality() < grid.nb_tiles()) {
-                throw new ClipException(name + ": of the " + grid.nb_tiles() + " tiles of this photograph only "
-                        + placed.cardinality() + " can be read; it may be cut short");
+                throw new ClipException(Sentences.of(TileGrid.class)
+                        .of("photograph.tiles", name, grid.nb_tiles(), placed.cardinality()));
             }
             crop(canvas);
             canvas.pts(0).best_effort_timestamp(0);
@@ -141,8 +142,8 @@ final class TileGrid {
             av_frame_copy_props(canvas, tile);
             canvas.width(grid.coded_width()).height(grid.coded_height()).format(tile.format());
             if (av_frame_get_buffer(canvas, 0) < 0) {
-                throw new ClipException(name + ": there is no memory for a picture of " + grid.coded_width() + " × "
-                        + grid.coded_height() + " px");
+                throw new ClipException(
+                        Sentences.of(TileGrid.class).of("clip.memory", name, grid.coded_width(), grid.coded_height()));
             }
         }
         return canvas.format() == tile.format();

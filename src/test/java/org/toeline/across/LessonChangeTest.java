@@ -109,6 +109,7 @@ class LessonChangeTest {
     @Test
     void trendAgreesWithAStatisticsLibrary() {
         Random random = new Random(3);
+        int unsteady = 0;
         for (int round = 0; round < 20; round++) {
             int n = 3 + random.nextInt(30);
             List<Trend.Point> points = new ArrayList<>();
@@ -129,13 +130,15 @@ class LessonChangeTest {
             double[] beta = gls.estimateRegressionParameters();
             assertThat(trend.slope()).isCloseTo(beta[1], within(1e-8));
             assertThat(trend.meanValue() - trend.slope() * trend.meanX()).isCloseTo(beta[0], within(1e-7));
-            // The library scales by the misfit always, Trend only upwards.
-            double libraries =
-                    gls.estimateRegressionParametersStandardErrors()[1] / Math.sqrt(gls.estimateErrorVariance());
+            // the library scales by the misfit always; ours only upwards (Birge), so below 1 its scaling is taken back
+            double misfit = gls.estimateErrorVariance();
+            double scaled = gls.estimateRegressionParametersStandardErrors()[1];
             assertThat(trend.slopeStandardUncertainty())
-                    .isCloseTo(libraries * Math.sqrt(Math.max(1, trend.misfit())), within(1e-8));
-            assertThat(trend.misfit()).isCloseTo(gls.estimateErrorVariance(), within(1e-8));
+                    .isCloseTo(misfit > 1 ? scaled : scaled / Math.sqrt(misfit), within(1e-8));
+            unsteady += misfit > 1 ? 1 : 0;
+            assertThat(trend.misfit()).isCloseTo(misfit, within(1e-8));
         }
+        assertThat(unsteady).as("both cases were met").isBetween(3, 17);
     }
 
     @Test

@@ -102,8 +102,8 @@ class WordsPropertyTest {
             assertThat(instruction).isNotBlank().doesNotContain("{");
         } else {
             assertThatThrownBy(() -> said.words().instruction(new FirstThing(finding, List.of())))
-                    .isInstanceOf(IllegalArgumentException.class);
-            assertThatThrownBy(() -> said.words().fault(finding)).isInstanceOf(IllegalArgumentException.class);
+                    .isInstanceOf(IllegalStateException.class);
+            assertThatThrownBy(() -> said.words().fault(finding)).isInstanceOf(IllegalStateException.class);
         }
     }
 

@@ -65,15 +65,18 @@ class EdgeSnapTest {
     }
 
     @Test
-    void aRoughClickSnapsToTheMiddleOfABar() {
+    void aRoughDragSnapsToTheMiddleOfABar() {
         SplittableRandom random = new SplittableRandom(11);
         double squares = 0;
         int covered = 0;
         int n = 60;
         for (int i = 0; i < n; i++) {
             Bar bar = Bar.random(random, 3.7, 1000);
-            ImagePoint click = bar.at(random.nextDouble(-15, 15), random.nextDouble(-3, 3));
-            SnappedLine line = EdgeSnap.at(bar.drawn(random), click).orElseThrow();
+            SnappedLine line = EdgeSnap.along(
+                            bar.drawn(random),
+                            bar.at(-35, random.nextDouble(-3, 3)),
+                            bar.at(35, random.nextDouble(-3, 3)))
+                    .orElseThrow();
             double off = bar.t(line.at().xPx(), line.at().yPx());
             squares += off * off / n;
             covered += Math.abs(off) <= 1.96 * line.sigmaAcrossPx() ? 1 : 0;
@@ -87,7 +90,7 @@ class EdgeSnapTest {
     }
 
     @Test
-    void aRoughClickSnapsToAPlainEdge() {
+    void aRoughDragSnapsToAPlainEdge() {
         SplittableRandom random = new SplittableRandom(12);
         for (int i = 0; i < 24; i++) {
             Bar edge = new Bar(64 + random.nextDouble(), 64, random.nextDouble(0, Math.PI), 1, 1, GRASS);
@@ -100,8 +103,11 @@ class EdgeSnapTest {
                     NOISE,
                     random,
                     (px, py, rgb) -> java.util.Arrays.fill(rgb, edge.t(px, py) > 0 ? light : dark));
-            SnappedLine line =
-                    EdgeSnap.at(frame, edge.at(0, random.nextDouble(-3.5, 3.5))).orElseThrow();
+            SnappedLine line = EdgeSnap.along(
+                            frame,
+                            edge.at(-35, random.nextDouble(-3.5, 3.5)),
+                            edge.at(35, random.nextDouble(-3.5, 3.5)))
+                    .orElseThrow();
             assertThat(line.barWidthPx()).isEmpty();
             assertThat(edge.t(line.at().xPx(), line.at().yPx())).isCloseTo(0, within(0.35));
         }
@@ -164,7 +170,10 @@ class EdgeSnapTest {
                     rgb[c] = ball && seed % 2 == 0 ? 225 : GRASS[c] + rough;
                 }
             });
-            snapped += EdgeSnap.at(grass, new ImagePoint(64, 58)).isPresent() ? 1 : 0;
+            snapped += EdgeSnap.along(grass, new ImagePoint(34, 58), new ImagePoint(94, 60))
+                            .isPresent()
+                    ? 1
+                    : 0;
         }
         assertThat(snapped).isLessThanOrEqualTo(1);
     }
@@ -210,17 +219,14 @@ class EdgeSnapTest {
                 assertThat(end.at().yPx() - ends.get(i).yPx()).as("up").isCloseTo(-raised, within(0.4));
                 assertThat(end.at().xPx() - ends.get(i).xPx()).as("along").isCloseTo(0, within(1.2));
             }
-            for (double share :
-                    view.equals("face-on") ? new double[] {0.15, 0.3, 0.7, 0.85} : new double[] {0.2, 0.5}) {
-                ImagePoint on = new ImagePoint(
-                        ends.get(0).xPx()
-                                + share * (ends.get(1).xPx() - ends.get(0).xPx()),
-                        ends.get(0).yPx()
-                                + share * (ends.get(1).yPx() - ends.get(0).yPx()));
-                SnappedLine line =
-                        EdgeSnap.at(frame, on.plus(0, random.nextDouble(-3, 3))).orElseThrow();
-                assertThat(line.at().yPx() - on.yPx()).isCloseTo(-raised, within(0.5));
-            }
+            ImagePoint run = ends.get(1).plus(-ends.get(0).xPx(), -ends.get(0).yPx());
+            ImagePoint low = ends.get(0).plus(0.2 * run.xPx(), 0.2 * run.yPx() + random.nextDouble(-3, 3));
+            ImagePoint high = ends.get(0).plus(0.8 * run.xPx(), 0.8 * run.yPx() + random.nextDouble(-3, 3));
+            SnappedLine line = EdgeSnap.along(frame, low, high).orElseThrow();
+            double share = view.equals("face-on")
+                    ? (line.at().xPx() - ends.get(0).xPx()) / run.xPx()
+                    : (line.at().yPx() + raised - ends.get(0).yPx()) / run.yPx();
+            assertThat(line.at().yPx() - ends.get(0).yPx() - share * run.yPx()).isCloseTo(-raised, within(0.5));
         }
     }
 

@@ -28,9 +28,9 @@ class CommandsTest {
     void nothingMarkedIsNothingSaid(@TempDir Path dir) throws Exception {
         Path empty = dir.resolve("empty.lesson.json");
         Files.writeString(empty, """
-                {"format": "toeline-lesson", "version": 1, "player": {"handedness": "right"}, "club": "driver",
-                 "views": [{"view": "face-on", "width": 1920, "height": 1080}]}
-                """);
+            {"format": "toeline-lesson", "version": 1, "player": {"handedness": "right"}, "club": "driver",
+             "views": [{"view": "face-on", "width": 1920, "height": 1080}]}
+            """);
         assertThat(run("measure", empty.toString())).isZero();
         assertThat(out.toString())
                 .contains("Nothing was measured that could be judged")

@@ -55,7 +55,7 @@ class ShotsCommandTest {
         assertThat(schema.validate(two)).isEmpty();
         assertThat(two.path("setups").path(0).path("shots")).hasSize(10);
         assertThat(two.path("setups").path(0).path("shots").path(0).path("flights"))
-                .hasSize(3);
+                .hasSize(4);
         for (JsonNode difference : two.path("differences")) {
             if (difference.path("figure").asText().equals("launch-angle")) {
                 assertThat(difference.path("state").asText()).isEqualTo("real");
@@ -68,12 +68,16 @@ class ShotsCommandTest {
     /** A speed in mph under a heading that says m/s, and an apex in feet under one that says metres. */
     @Test
     void flagsUnitsThatWereMixedUp(@TempDir Path folder) throws Exception {
-        Path table = Files.writeString(folder.resolve("odd.csv"), """
-                Ball Speed (m/s);Launch Angle (°);Spin Rate (rpm);Carry (m);Apex (m)
-                147,2;13,1;2610;222,4;27,9
-                65,9;13,4;2600;223,0;91,5
-                """);
+        Path table = Files.writeString(
+                folder.resolve("odd.csv"), """
+                    Ball Speed (m/s);Launch Angle (°);Spin Rate (rpm);Carry (m);Apex (m)
+                    147,2;13,1;2610;222,4;27,9
+                    65,9;13,4;2600;223,0;91,5
+                    """ + "65,4;13,0;2580;221,7;28,1\n65,1;12,8;2630;220,9;27,4\n".repeat(9));
         assertThat(run("shots", table.toString())).isZero();
+        assertThat(out.toString())
+                .contains("line 2 does not count: ball speed of 147.2 m/s")
+                .contains("(18 shots)");
         assertThat(out.toString())
                 .contains("line 2, impossible: ball speed of 147.2 m/s")
                 .contains("mph read as m/s")
@@ -85,11 +89,11 @@ class ShotsCommandTest {
     @Test
     void measuredAndComputedAreNotCompared(@TempDir Path folder) throws Exception {
         String rows = """
-                Ball Speed (m/s),Launch Angle (deg),Spin Rate (rpm)%s
-                65.2,12.9,2600%s
-                66.0,13.4,2550%s
-                64.8,12.2,2710%s
-                """;
+            Ball Speed (m/s),Launch Angle (deg),Spin Rate (rpm)%s
+            65.2,12.9,2600%s
+            66.0,13.4,2550%s
+            64.8,12.2,2710%s
+            """;
         Path measured =
                 Files.writeString(folder.resolve("a.csv"), rows.formatted(",Carry (m)", ",220", ",222", ",218"));
         Path launched = Files.writeString(folder.resolve("b.csv"), rows.formatted("", "", "", ""));
@@ -103,6 +107,42 @@ class ShotsCommandTest {
                 .extracting(JsonNode::asText)
                 .contains("apex")
                 .doesNotContain("carry");
+    }
+
+    /** Nothing of it is sure: questions, no shots, and no fault. */
+    @Test
+    void asksInsteadOfGuessing(@TempDir Path folder) throws Exception {
+        Path table = Files.writeString(
+                folder.resolve("ask.csv"), "Shot,Swing Direction (deg),Carry\n1,2.1,230\n2,-1.0,228\n3,0.4,231\n");
+        assertThat(run("shots", table.toString(), "--json")).isZero();
+        JsonNode object = new ObjectMapper().readTree(out.toString());
+        assertThat(object.path("setups").path(0).path("shots")).isEmpty();
+        assertThat(object.path("ask")).hasSize(2);
+        JsonNode first = object.path("ask").path(0);
+        assertThat(first.path("column").asInt()).isEqualTo(1);
+        assertThat(first.path("heading").asText()).isEqualTo("Swing Direction (deg)");
+        assertThat(first.path("perhaps").asText()).isEqualTo("launch-direction");
+        assertThat(first.path("values")).hasSize(3);
+    }
+
+    /** Two clubs are never thrown together; one of them can be chosen. */
+    @Test
+    void clubsAreAFilter(@TempDir Path folder) throws Exception {
+        Path table = Files.writeString(
+                folder.resolve("clubs.csv"),
+                "Club,Carry (m)\n" + "Driver,230\nDriver,228\n7-iron,150\n7-iron,148\n".repeat(3));
+        assertThat(run("shots", table.toString(), "--json")).isZero();
+        JsonNode all =
+                new ObjectMapper().readTree(out.toString()).path("setups").path(0);
+        assertThat(all.path("middles")).isEmpty();
+        assertThat(all.path("filters").path("Club").path("Driver").asInt()).isEqualTo(6);
+        out.getBuffer().setLength(0);
+        assertThat(run("shots", table.toString(), "--only", "Club=7-iron", "--json"))
+                .isZero();
+        JsonNode irons =
+                new ObjectMapper().readTree(out.toString()).path("setups").path(0);
+        assertThat(irons.path("middles").path(0).path("value").asDouble()).isEqualTo(149);
+        assertThat(run("shots", table.toString(), "--only", "Club=Putter")).isEqualTo(2);
     }
 
     @Test

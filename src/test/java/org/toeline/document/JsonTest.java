@@ -2,7 +2,7 @@ package org.toeline.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
@@ -66,9 +66,9 @@ class JsonTest {
 
     @Test
     void aNumberThatIsNoneIsNotWritten() {
-        assertThatIllegalArgumentException()
+        assertThatIllegalStateException()
                 .isThrownBy(() -> Json.bytes(Json.object().put("a", Double.NaN)));
-        assertThatIllegalArgumentException()
+        assertThatIllegalStateException()
                 .isThrownBy(() -> Json.line(Json.object().put("a", Double.POSITIVE_INFINITY)));
     }
 

@@ -35,7 +35,7 @@ class AnyLaunchTest {
                     random.nextDouble(-Math.PI / 2, Math.PI / 2));
             Air air = Air.of(random.nextDouble(-30, 50), random.nextDouble(50_000, 110_000), random.nextDouble())
                     .withWind(random.nextDouble(-28, 28), random.nextDouble(-28, 28));
-            Flight flight = new Trajectory(air, FlightBand.MODELS.get(i % 3)).fly(launch);
+            Flight flight = new Trajectory(air, FlightBand.MODELS.get(i % FlightBand.MODELS.size())).fly(launch);
             assertThat(flight.landing().place().u()).as(launch + " " + air).isCloseTo(0, within(1e-6));
             assertThat(flight.hangTimeS()).as(launch + " " + air).isPositive().isLessThan(Trajectory.LONGEST_S);
             assertThat(flight.apexM()).isGreaterThanOrEqualTo(0);

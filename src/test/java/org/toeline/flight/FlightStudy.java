@@ -69,6 +69,37 @@ public final class FlightStudy {
             }
             System.out.println(row);
         }
+        means();
+    }
+
+    /** Each model against published means by club. */
+    private static void means() {
+        System.out.println("\n| club | launch | published: carry yd, height yd | "
+                + String.join(
+                        " | ",
+                        FlightBand.MODELS.stream().map(Aerodynamics::words).toList()) + " |");
+        System.out.println("| --- | --- | --- |" + " --- |".repeat(FlightBand.MODELS.size()));
+        for (PublishedMeans mean : PublishedMeans.ALL) {
+            StringBuilder row = new StringBuilder(String.format(
+                    Locale.ROOT,
+                    "| %s, %s | %.0f mph, %.1f°, %.0f rpm | %.0f, %.0f |",
+                    mean.who(),
+                    mean.club(),
+                    mean.mph(),
+                    mean.launchDeg(),
+                    mean.rpm(),
+                    mean.carryYd(),
+                    mean.heightYd()));
+            FlightBand.MODELS.forEach(m -> row.append(String.format(
+                    Locale.ROOT, " %+.1f %%, %+.0f %% |", 100 * mean.carryOff(m), 100 * mean.heightOff(m))));
+            System.out.println(row);
+        }
+        for (String who : List.of("men", "women", "")) {
+            StringBuilder row = new StringBuilder("| **" + (who.isEmpty() ? "all" : who) + ", rms of carry** | | |");
+            FlightBand.MODELS.forEach(
+                    m -> row.append(String.format(Locale.ROOT, " **%.1f %%** |", 100 * PublishedMeans.rms(m, who))));
+            System.out.println(row);
+        }
     }
 
     private static String span(double low, double high) {

@@ -56,7 +56,7 @@ class PlausibilityTest {
 
     @Test
     void flightsThatAreRememberedSayTheSame() {
-        Plausibility remembering = new Plausibility(new RememberedFlights(Air.USUAL)::of);
+        Plausibility remembering = new Plausibility(new RememberedFlights(Air.USUAL));
         for (double carry : new double[] {90, 224, 290}) {
             Shot shot = USUAL.with(ShotFigure.CARRY, carry);
             assertThat(remembering.check(shot)).isEqualTo(plausibility.check(shot));

@@ -110,18 +110,45 @@ class TrajectoryTest {
         return p.speedMps() * p.speedMps() / 2 + Trajectory.GRAVITY * p.place().u();
     }
 
-    /** A tolerance a thousand times smaller moves nothing that anyone could see. */
+    /** Steps fifty times smaller move nothing that anyone could see. */
     @Test
-    void convergesAsTheToleranceShrinks() {
+    void convergesAsTheStepsShrink() {
         Launch launch = Launch.straight(70, 12, 3000);
-        Flight rough = new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM, 1e-3).fly(launch);
+        Flight rough = new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM, 0.1).fly(launch);
         Flight usual = new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM).fly(launch);
-        Flight fine = new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM, 1e-10).fly(launch);
+        Flight fine = new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM, 1e-3).fly(launch);
         assertThat(usual.carryM()).isCloseTo(fine.carryM(), within(1e-4));
         assertThat(usual.hangTimeS()).isCloseTo(fine.hangTimeS(), within(1e-5));
         assertThat(Math.abs(usual.carryM() - fine.carryM()))
                 .isLessThanOrEqualTo(Math.abs(rough.carryM() - fine.carryM()));
         assertThat(rough.carryM()).isCloseTo(fine.carryM(), within(0.1));
+    }
+
+    /** The figures are the same whether or not the curve is kept. */
+    @Test
+    void landsWhereItFlies() {
+        Launch launch = Launch.straight(70, 12, 3000);
+        for (Aerodynamics model : FlightBand.MODELS) {
+            Flight curve = fly(model, launch);
+            Flight ends = new Trajectory(Air.USUAL, model).land(launch);
+            assertThat(ends.points()).hasSize(2);
+            assertThat(ends.landing()).isEqualTo(curve.landing());
+            assertThat(ends.apexM()).isEqualTo(curve.apexM());
+            assertThat(ends.outsideShare()).isEqualTo(curve.outsideShare());
+        }
+    }
+
+    /**
+     * Reference: the regression of US 6,186,002 B1 at Re 1.5e5, S 0.1, by hand: C_L 0.0860 + 0.06463 − 0.00542 + 0.01479 =
+     * 0.1600, C_D 0.2028 + 0.02847 + 0.02475 − 0.02159 = 0.2344.
+     */
+    @Test
+    void theTestRangesRegressionByHand() {
+        assertThat(new TestRange().lift(1.5e5, 0.1)).isCloseTo(0.1600, within(5e-5));
+        assertThat(new TestRange().drag(1.5e5, 0.1)).isCloseTo(0.2344, within(5e-5));
+        assertThat(new TestRange().covers(1.5e5, 0.1)).isTrue();
+        assertThat(new TestRange().covers(2.1e5, 0.1)).isFalse();
+        assertThat(new TestRange().lift(1.5e5, 0)).isZero();
     }
 
     /** An axis that tilts one way bends the flight that way, and the mirror image the other way by as much. */

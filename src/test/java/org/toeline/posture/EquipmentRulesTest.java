@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.toeline.geometry.GolfBall;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 
@@ -13,7 +14,7 @@ class EquipmentRulesTest {
     /** Part 4: a ball is at least 42.67 mm across; the prior leans above that. */
     @Test
     void theBallIsNotTooSmall() {
-        assertThat(Problem.BALL_DIAMETER_M).isBetween(0.04267, 0.0430);
+        assertThat(GolfBall.USUAL_DIAMETER_M).isBetween(0.04267, 0.0430);
     }
 
     /** Part 6: a tee is at most 101.6 mm; the prior holds that to be out of reach (over 2.5 standard deviations). */

@@ -41,8 +41,7 @@ class MonteCarloTest {
         minimum.descend(0);
         State state = minimum.state();
         Laplace laplace = new Laplace(problem.knowledge, state, problem.unknowns);
-        List<Reading> linear =
-                Readings.of(PostureEstimator.posture(problem, state, new Posture.Fit(0, 1), laplace, List.of()));
+        List<Reading> linear = Readings.of(PostureEstimator.posture(problem, state, laplace));
         double[][] drawn = new double[linear.size()][DRAWS];
         SplittableRandom random = new SplittableRandom(101);
         double[] best = state.x.clone();
@@ -61,7 +60,17 @@ class MonteCarloTest {
         }
         for (int r = 0; r < drawn.length; r++) {
             if (!CURVED.contains(linear.get(r).kind())) {
+                withOwn(linear.get(r).kind().ownSigma(), drawn[r], random);
                 compare(linear.get(r), new Sampled(drawn[r]));
+            }
+        }
+    }
+
+    /** Adds to each draw what the reading itself is not sure of, whatever the body. */
+    private static void withOwn(double sigma, double[] drawn, SplittableRandom random) {
+        if (sigma > 0) {
+            for (int d = 0; d < drawn.length; d++) {
+                drawn[d] += sigma * random.nextGaussian();
             }
         }
     }

@@ -137,6 +137,8 @@ class PostureEstimatorTest {
         }
         MarkSheet sheet = MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withView(view);
         assertThat(Readings.of(PostureEstimator.estimate(sheet)))
+                .as("readings that are said at all")
+                .isNotEmpty()
                 .allSatisfy(r -> assertThat(Double.isFinite(r.low()) && Double.isFinite(r.high()))
                         .isTrue());
     }
@@ -149,6 +151,8 @@ class PostureEstimatorTest {
         Mark heel = faceOn.mark(Landmark.TRAIL_HEEL).orElseThrow();
         MarkSheet spoilt = sheet.withView(faceOn.withMark(heel.movedTo(heel.at().plus(36, -48))));
         Posture posture = PostureEstimator.estimate(spoilt);
+        assertThat(posture.doubts().get(0).odds()).isBetween(0.99, 1.0);
+        assertThat(posture.doubts().get(0).moves()).isTrue();
         assertThat(posture.doubts()).hasSize(1);
         Doubt doubt = posture.doubts().get(0);
         assertThat(doubt.view()).isEqualTo(View.FACE_ON);
@@ -157,6 +161,65 @@ class PostureEstimatorTest {
         Reading before = reading(sheet, ReadingKind.SHOULDER_TILT);
         Reading after = Readings.of(ReadingKind.SHOULDER_TILT, posture).orElseThrow();
         assertThat(Math.abs(after.value() - before.value())).isLessThan(before.standardUncertainty());
+    }
+
+    /** Hypotheses are a distribution, and where they differ the reading's interval holds what each says. */
+    @Test
+    void aMarkInDoubtStaysInTheReckoning() {
+        MarkSheet sheet = Scenes.bothViews(21);
+        ViewMarks faceOn = sheet.view(View.FACE_ON).orElseThrow();
+        Mark heel = faceOn.mark(Landmark.TRAIL_HEEL).orElseThrow();
+        boolean undecided = false;
+        for (int off = 10; off < 40; off++) {
+            MarkSheet spoilt =
+                    sheet.withView(faceOn.withMark(heel.movedTo(heel.at().plus(0.6 * off, -0.8 * off))));
+            Posture posture = PostureEstimator.estimate(spoilt);
+            assertThat(posture.hypotheses().stream()
+                            .mapToDouble(Hypothesis::probability)
+                            .sum())
+                    .isCloseTo(1, within(1e-9));
+            Hypothesis likeliest = posture.hypotheses().get(0);
+            if (likeliest.probability() < 0.9) {
+                undecided = true;
+                Reading mixed = Readings.of(ReadingKind.STANCE_WIDTH, posture).orElseThrow();
+                for (Hypothesis h : posture.hypotheses()) {
+                    if (h.probability() > 0.1) {
+                        assertThat(Readings.value(ReadingKind.STANCE_WIDTH, h.coordinates()))
+                                .isBetween(mixed.low(), mixed.high());
+                    }
+                }
+            }
+        }
+        assertThat(undecided).as("somewhere between right and wrong it is open").isTrue();
+    }
+
+    /** With one view, what speaks against a shoulder is the habits of people alone: it may be mentioned, and moves nothing. */
+    @Test
+    void habitsAloneMoveNothing() {
+        MarkSheet sheet = Scenes.bothViews(21);
+        ViewMarks faceOn = sheet.view(View.FACE_ON).orElseThrow();
+        Mark elbow = faceOn.mark(Landmark.TRAIL_ELBOW).orElseThrow();
+        MarkSheet one = MarkSheet.empty(sheet.handedness(), sheet.club())
+                .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080)
+                        .withMark(elbow)
+                        .withMark(faceOn.mark(Landmark.LEAD_SHOULDER).orElseThrow())
+                        .withMark(faceOn.mark(Landmark.TRAIL_SHOULDER).orElseThrow())
+                        .withMark(faceOn.mark(Landmark.LEAD_HEEL).orElseThrow())
+                        .withMark(faceOn.mark(Landmark.TRAIL_HEEL).orElseThrow()));
+        boolean mentioned = false;
+        for (int off = 0; off <= 200; off += 20) {
+            MarkSheet odd = one.withView(one.view(View.FACE_ON)
+                    .orElseThrow()
+                    .withMark(elbow.movedTo(elbow.at().plus(0, -off))));
+            Posture posture = PostureEstimator.estimate(odd);
+            for (Doubt doubt : posture.doubts()) {
+                mentioned |= !doubt.moves();
+                if (!doubt.moves() && posture.doubts().size() == 1) {
+                    assertThat(posture.hypotheses()).hasSize(1);
+                }
+            }
+        }
+        assertThat(mentioned).isTrue();
     }
 
     @Test

@@ -1,6 +1,5 @@
 package org.toeline.posture;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.toeline.camera.Camera;
@@ -85,11 +84,6 @@ public final class TruePosture {
     }
 
     private static Posture posture(Problem problem, State state) {
-        return PostureEstimator.posture(
-                problem,
-                state,
-                new Posture.Fit(0, 1),
-                new Laplace(problem.knowledge, state, problem.unknowns),
-                List.of());
+        return PostureEstimator.posture(problem, state, new Laplace(problem.knowledge, state, problem.unknowns));
     }
 }

@@ -143,4 +143,13 @@ class ReadingKindTest {
         assertThat(shown(ReadingKind.LEAD_FOOT_FLARE)).isCloseTo(25, within(EXACT));
         assertThat(shown(ReadingKind.TRAIL_FOOT_FLARE)).isCloseTo(10, within(EXACT));
     }
+
+    /** A leg of a 3-4-5 triangle: halfway down, the middle of the thigh is 15 cm before the hip, half of 9 cm / 0.8 thick. */
+    @Test
+    void handsHangBeforeTheThigh() {
+        put(Landmark.TRAIL_HIP, -0.1, 1.1, 0.9);
+        put(Landmark.TRAIL_KNEE, -0.2, 0.8, 0.5);
+        put(Landmark.GRIP_END, 0.05, 0.7, 0.7);
+        assertThat(shown(ReadingKind.HANDS_TO_BODY)).isCloseTo(95 - 9 / 0.8 - 70, within(EXACT));
+    }
 }

@@ -1,6 +1,7 @@
 package org.toeline.scene;
 
 import org.toeline.geometry.Finite;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Club;
 
@@ -15,7 +16,7 @@ import org.toeline.mark.Club;
 public record ClubModel(Club club, double lengthM, double headM, double teeHeightM) {
 
     /** Diameter of the ball, metres: the least that the Equipment Rules allow (Part 4). */
-    public static final double BALL_M = 0.04267;
+    public static final double BALL_M = GolfBall.LEAST_DIAMETER_M;
 
     public ClubModel {
         Finite.requirePositive(lengthM, "lengthM");

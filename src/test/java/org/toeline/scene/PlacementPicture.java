@@ -110,7 +110,8 @@ public final class PlacementPicture {
         line(g, left, share, new ImagePoint(lead.xPx(), ball.yPx()), ball, new Color(0xF0E442));
         g.setClip(null);
         double tilt = Math.toDegrees(Math.atan2(trail.yPx() - lead.yPx(), lead.xPx() - trail.xPx()));
-        double ruler = 4.267 / (camera.lens().focalPx() * 0.04267 / camera.depthM(scene.ball()));
+        double ruler =
+                100 * ClubModel.BALL_M / (camera.lens().focalPx() * ClubModel.BALL_M / camera.depthM(scene.ball()));
         double gap = (ball.xPx() - lead.xPx()) * ruler;
         MarkSheet sheet = sheet(scene);
         caption(
@@ -159,7 +160,7 @@ public final class PlacementPicture {
                 marks = marks.withFloorMark(
                         new FloorMark(p.id(), clicked(camera, new WorldPoint(p.t(), p.h(), 0)), CLICK_PX));
             }
-            double diameter = camera.lens().focalPx() * 0.0427 / camera.depthM(scene.ball());
+            double diameter = camera.lens().focalPx() * ClubModel.BALL_M / camera.depthM(scene.ball());
             sheet = sheet.withView(marks.withBall(Optional.of(new BallMark(
                     clicked(camera, scene.ball()),
                     OptionalDouble.of(diameter + 0.5 * random.nextGaussian()),

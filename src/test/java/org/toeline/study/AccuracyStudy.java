@@ -33,25 +33,38 @@ public final class AccuracyStudy {
                 trial.scenes,
                 trial.millis / trial.scenes);
         if (trial.kind.wrongMarks > 0) {
-            System.out.printf(Locale.ROOT, "wrong mark named in %.1f %%; ", 100.0 * trial.named / trial.scenes);
+            System.out.printf(
+                    Locale.ROOT,
+                    "wrong mark named in %.1f %%, readings of its landmark covered in %.1f %%; ",
+                    100.0 * trial.named / trial.scenes,
+                    100 * trial.ofTheWrong.coverage());
         }
-        System.out.printf(Locale.ROOT, "false doubt in %.1f %%%n%n", 100.0 * trial.falseDoubts / trial.scenes);
+        System.out.printf(
+                Locale.ROOT,
+                "false doubt in %.1f %%, heeded in %.1f %%; all readings covered in %.1f %%%n%n",
+                100.0 * trial.falseDoubts / trial.scenes,
+                100.0 * trial.falseDoubtsThatMove / trial.scenes,
+                100 * trial.pooled.coverage());
         System.out.println(
-                "| reading | unit | rms error | mean error | rms ÷ bound | mean 95 % interval | coverage % |");
-        System.out.println("| --- | --- | ---: | ---: | ---: | ---: | ---: |");
+                "| reading | unit | rms error | mean error | rms ÷ bound | mean 95 % interval | coverage % | rms"
+                        + " turned ÷ rest | coverage % turned |");
+        System.out.println("| --- | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         for (Map.Entry<ReadingKind, Tally> e : trial.tallies.entrySet()) {
             double unit = e.getKey().unit().fromInside(1);
             Tally t = e.getValue();
             System.out.printf(
                     Locale.ROOT,
-                    "| %s | %s | %.2f | %+.2f | %.2f | ± %.2f | %.1f |%n",
+                    "| %s | %s | %.2f | %+.2f | %.2f | ± %.2f | %.1f | %.2f | %.1f |%n",
                     e.getKey().id(),
                     e.getKey().unit().id(),
                     t.rms() * unit,
                     t.bias() * unit,
                     t.overBound(),
                     t.meanWidth() * unit / 2,
-                    100 * t.coverage());
+                    100 * t.coverage(),
+                    trial.turned.get(e.getKey()).rms()
+                            / trial.square.get(e.getKey()).rms(),
+                    100 * trial.turned.get(e.getKey()).coverage());
         }
         if (!trial.pictures.isEmpty()) {
             pictures(trial);

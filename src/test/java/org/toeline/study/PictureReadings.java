@@ -3,6 +3,7 @@ package org.toeline.study;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorReference;
@@ -21,7 +22,7 @@ import org.toeline.reading.ReadingKind;
  */
 final class PictureReadings {
 
-    private static final double BALL_M = 0.04267;
+    private static final double BALL_M = GolfBall.LEAST_DIAMETER_M;
 
     private final MarkSheet sheet;
 

@@ -2,15 +2,19 @@ package org.toeline.study;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 
 /**
- * A person at address, drawn joint by joint: stature and breadths from ANSUR II (both sexes alike often), stance and
- * ball by club, the rest from the geometry of someone who bends at the hips so that the shoulders hang over the toes.
- * It shares no table with the estimator's own idea of how people stand.
+ * A person at address, drawn joint by joint: stature and breadths from ANSUR II (both sexes alike often), one in five of
+ * any size between a child's and a giant's, stance and ball by club. Three in twenty stand 16 to 30° open, one in five
+ * bends by anything between 8 and 45°, hips are what the coach takes them for (trochanters, what is pictured, or the
+ * joints within), and half of the players have arms that a body can have: both of one length, the elbows where two
+ * bones meet. The arms of the others are drawn as loosely as joints of a picture's model come. It shares no table with
+ * the estimator's own idea of how people stand.
  */
 final class RandomPlayer {
 
@@ -20,19 +24,36 @@ final class RandomPlayer {
     private static final double SHOE_M = 0.004;
 
     private static final double SOLE_M = 0.003;
+    /** The joint centres of the shoulders, as a share of stature: 0.342 m in a man measured by four cameras. */
+    private static final double JOINTS_APART = 0.195;
+    /** Trochanters, what is pictured, joint centres: shares of stature. */
+    private static final double[] HIPS_APART = {0.190, 0.155, 0.125};
 
     private final SplittableRandom random;
     private final Map<Landmark, WorldPoint> at = new EnumMap<>(Landmark.class);
     private final double stature;
     private final double breadth;
     private final Club club;
+    private final Build build;
 
-    RandomPlayer(SplittableRandom random, Club club) {
+    /**
+     * What is known of the player beforehand; the rest is drawn.
+     *
+     * @param bendDeg     forward bend
+     * @param tiltDeg     lead shoulder higher
+     * @param stanceRatio heels apart over the joint centres of the shoulders apart
+     */
+    record Build(OptionalDouble bendDeg, OptionalDouble tiltDeg, OptionalDouble stanceRatio) {
+        static final Build ANY = new Build(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    RandomPlayer(SplittableRandom random, Club club, Build build) {
+        this.build = build;
         this.random = random;
         this.club = club;
         boolean man = random.nextBoolean();
-        this.stature = random.nextInt(8) == 0
-                ? random.nextDouble(1.30, 1.60)
+        this.stature = random.nextInt(5) == 0
+                ? random.nextDouble(1.15, 2.05)
                 : man ? normal(1.7562, 0.0686) : normal(1.6285, 0.0642);
         this.breadth = stature * (man ? normal(0.23682, 0.00984) : normal(0.22445, 0.0096));
         draw();
@@ -44,12 +65,13 @@ final class RandomPlayer {
         });
     }
 
-    double statureM() {
-        return stature;
+    /** Against a usual stature: hands hang as far from a child as a child's arms reach. */
+    private double size() {
+        return stature / 1.70;
     }
 
-    Map<Landmark, WorldPoint> landmarks() {
-        return at;
+    RandomScene.Player player() {
+        return new RandomScene.Player(at, stature);
     }
 
     /** Ball to toe line (small people have shorter clubs), middle of the heels from the ball, distance of the heels; metres. */
@@ -66,7 +88,7 @@ final class RandomPlayer {
         double[] stance = stance();
         double open = degrees(0, 5);
         double foot = 0.152 * stature + normal(0.02, 0.008);
-        double half = stance[2] / 2;
+        double half = build.stanceRatio().orElse(stance[2] / (JOINTS_APART * stature)) * JOINTS_APART * stature / 2;
         double heelsH = stance[0] + foot * 0.95;
         put(Landmark.LEAD_HEEL, stance[1] + half * Math.cos(open), heelsH + half * Math.sin(open), 0);
         put(Landmark.TRAIL_HEEL, stance[1] - half * Math.cos(open), heelsH - half * Math.sin(open), 0);
@@ -75,7 +97,6 @@ final class RandomPlayer {
         double hipU = 0.52 * stature - Math.abs(normal(0.02, 0.015));
         double hipsH = heelsH + normal(0.02, 0.04);
         double hipsT = stance[1] + normal(0.01, 0.04);
-        double toesH = (at(Landmark.LEAD_TOE).h() + at(Landmark.TRAIL_TOE).h()) / 2;
         double toeLine = Math.atan2(
                 at(Landmark.LEAD_TOE).h() - at(Landmark.TRAIL_TOE).h(),
                 at(Landmark.LEAD_TOE).t() - at(Landmark.TRAIL_TOE).t());
@@ -85,14 +106,14 @@ final class RandomPlayer {
                 hipsT,
                 hipsH,
                 hipU,
-                0.19 * stature,
+                HIPS_APART[random.nextInt(HIPS_APART.length)] * stature,
                 toeLine + degrees(2, 7),
                 degrees(1, 3));
-        double trunk = 0.288 * stature;
-        double reach = Math.max(0.05, hipsH - toesH + normal(0, 0.06));
-        double lean = Math.min(Math.asin(Math.min(0.9, reach / trunk)), 1.0);
+        double trunk = normal(0.288, 0.008) * stature;
+        double lean = bend();
         double side = degrees(4, 4);
         double shouldersU = hipU + trunk * Math.cos(lean) * Math.cos(side);
+        double turn = random.nextInt(20) < 3 ? Math.toRadians(random.nextDouble(16, 30)) : toeLine + degrees(2, 8);
         line(
                 Landmark.LEAD_SHOULDER,
                 Landmark.TRAIL_SHOULDER,
@@ -100,12 +121,28 @@ final class RandomPlayer {
                 hipsH - trunk * Math.sin(lean),
                 shouldersU,
                 breadth,
-                toeLine + degrees(2, 9),
-                degrees(8, 5));
+                turn,
+                Math.toRadians(build.tiltDeg().orElse(normal(8, 5))));
         legs();
-        arms();
+        if (random.nextBoolean()) {
+            arms();
+        } else {
+            looseArms();
+        }
         head(lean);
         club();
+    }
+
+    /** Forward bend: some 16° with a driver, 25° with irons (CaddieSet, trunk in pictures), and now and then anything. */
+    private double bend() {
+        if (build.bendDeg().isPresent()) {
+            return Math.toRadians(build.bendDeg().getAsDouble());
+        }
+        if (random.nextInt(5) == 0) {
+            return Math.toRadians(random.nextDouble(8, 45));
+        }
+        double usual = club == Club.DRIVER ? 17 : club == Club.MID_IRON ? 27 : 31;
+        return Math.toRadians(Math.min(45, Math.max(8, normal(usual, 6))));
     }
 
     private void foot(Landmark heel, Landmark toe, double length, double flare) {
@@ -142,13 +179,74 @@ final class RandomPlayer {
                 low.u() + 0.48 * (top.u() - low.u()));
     }
 
+    /** Both hands on the grip, lifted until both arms reach, and elbows where upper arm and forearm meet. */
     private void arms() {
         WorldPoint lead = at(Landmark.LEAD_SHOULDER);
         WorldPoint trail = at(Landmark.TRAIL_SHOULDER);
+        double upper = 0.172 * stature * (1 + normal(0, 0.04));
+        double fore = 0.153 * stature * (1 + normal(0, 0.04));
+        double t = (lead.t() + trail.t()) / 2 + size() * normal(0.05, 0.05);
+        double h = (lead.h() + trail.h()) / 2 - size() * Math.abs(normal(0.17, 0.06));
+        WorldPoint apart = new WorldPoint(-normal(0.06, 0.015), normal(-0.015, 0.015), -normal(0.05, 0.015));
+        double reach = upper + fore;
+        double low = lead.u() - 0.99 * reach;
+        WorldPoint hands = new WorldPoint(t, h, low);
+        double straight = 1 - Math.abs(normal(0, 0.02));
+        while (distance(lead, hands) > straight * reach
+                || distance(trail, hands.plus(apart.t(), apart.h(), apart.u())) > 0.995 * reach) {
+            hands = hands.plus(0, 0.001, 0.004);
+        }
+        put(Landmark.LEAD_WRIST, hands.t(), hands.h(), hands.u());
+        put(Landmark.TRAIL_WRIST, hands.t() + apart.t(), hands.h() + apart.h(), hands.u() + apart.u());
+        bent(Landmark.LEAD_SHOULDER, Landmark.LEAD_ELBOW, Landmark.LEAD_WRIST, upper, fore, random.nextDouble(-40, 80));
+        bent(
+                Landmark.TRAIL_SHOULDER,
+                Landmark.TRAIL_ELBOW,
+                Landmark.TRAIL_WRIST,
+                upper,
+                fore,
+                random.nextDouble(-80, 60));
+    }
+
+    /** The elbow of two bones, to the body's side, turned about the line from shoulder to wrist by so many degrees. */
+    private void bent(Landmark shoulder, Landmark elbow, Landmark wrist, double upper, double fore, double turnDeg) {
+        WorldPoint a = at(shoulder);
+        WorldPoint b = at(wrist);
+        double chord = distance(a, b);
+        double along = (upper * upper - fore * fore + chord * chord) / (2 * chord);
+        double out = Math.sqrt(Math.max(0, upper * upper - along * along));
+        double[] w = {(b.t() - a.t()) / chord, (b.h() - a.h()) / chord, (b.u() - a.u()) / chord};
+        double dot = w[1];
+        double[] back = {-dot * w[0], 1 - dot * w[1], -dot * w[2]};
+        double size = Math.sqrt(square(back[0]) + square(back[1]) + square(back[2]));
+        double[] aside = {
+            (w[1] * back[2] - w[2] * back[1]) / size,
+            (w[2] * back[0] - w[0] * back[2]) / size,
+            (w[0] * back[1] - w[1] * back[0]) / size
+        };
+        double c = out * Math.cos(Math.toRadians(turnDeg)) / size;
+        double s = out * Math.sin(Math.toRadians(turnDeg));
+        put(
+                elbow,
+                a.t() + along * w[0] + c * back[0] + s * aside[0],
+                a.h() + along * w[1] + c * back[1] + s * aside[1],
+                a.u() + along * w[2] + c * back[2] + s * aside[2]);
+    }
+
+    private static double distance(WorldPoint a, WorldPoint b) {
+        return Math.sqrt(square(a.t() - b.t()) + square(a.h() - b.h()) + square(a.u() - b.u()));
+    }
+
+    /** As a picture's model of joints may have them: the trail arm as long as it comes. */
+    private void looseArms() {
+        WorldPoint lead = at(Landmark.LEAD_SHOULDER);
+        WorldPoint trail = at(Landmark.TRAIL_SHOULDER);
         double arm = 0.325 * stature;
-        double handsT = (lead.t() + trail.t()) / 2 + normal(0.06, 0.05);
-        double handsH = (lead.h() + trail.h()) / 2 - Math.abs(normal(0.17, 0.055));
-        double leadU = lead.u() - Math.sqrt(square(arm) - square(lead.t() - handsT) - square(lead.h() - handsH));
+        double handsT = (lead.t() + trail.t()) / 2 + size() * normal(0.06, 0.05);
+        double handsH = (lead.h() + trail.h()) / 2 - size() * Math.abs(normal(0.17, 0.055));
+        double leadU = lead.u()
+                - Math.sqrt(
+                        Math.max(square(0.15), square(arm) - square(lead.t() - handsT) - square(lead.h() - handsH)));
         double apart = normal(0.09, 0.012);
         double down = normal(0.045, 0.02);
         put(Landmark.LEAD_WRIST, handsT + 0.02, handsH, leadU);

@@ -10,6 +10,7 @@ import java.util.SplittableRandom;
 import org.toeline.camera.Camera;
 import org.toeline.camera.Lens;
 import org.toeline.camera.Pose;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.BallMark;
@@ -52,6 +53,7 @@ final class RandomScene {
     final WorldPoint shift;
     final Map<String, WorldPoint> floorTruth = new java.util.HashMap<>();
     final Optional<String> wrong;
+    final Optional<Landmark> wrongLandmark;
     /** How the layout moved (t, h) and turned between the views; metres, radians. */
     final double[] laidAgain;
 
@@ -60,13 +62,29 @@ final class RandomScene {
     private final double layoutT;
     private final double layoutH;
 
+    /** Who stands there: a player drawn anew, or one that is given. */
+    interface Players {
+        Player with(Club club, SplittableRandom random);
+    }
+
+    /** Landmarks from the ground under the ball, metres. */
+    record Player(Map<Landmark, WorldPoint> landmarks, double statureM) {}
+
     RandomScene(long seed, SceneKind kind) {
+        this(
+                seed,
+                kind,
+                List.of(Club.DRIVER, Club.DRIVER, Club.MID_IRON, Club.SHORT_IRON),
+                (club, random) -> new RandomPlayer(random, club, RandomPlayer.Build.ANY).player());
+    }
+
+    RandomScene(long seed, SceneKind kind, List<Club> clubs, Players players) {
         this.random = new SplittableRandom(seed);
         this.handedness = random.nextBoolean() ? Handedness.LEFT : Handedness.RIGHT;
-        Club club = new Club[] {Club.DRIVER, Club.DRIVER, Club.MID_IRON, Club.SHORT_IRON}[random.nextInt(4)];
-        RandomPlayer player = new RandomPlayer(random, club);
+        Club club = clubs.get(random.nextInt(clubs.size()));
+        Player player = players.with(club, random);
         this.landmarks = player.landmarks();
-        this.ballDiameterM = 0.04272 + 0.0001 * random.nextGaussian();
+        this.ballDiameterM = GolfBall.USUAL_DIAMETER_M + 0.0001 * random.nextGaussian();
         double teed = club == Club.DRIVER
                 ? Math.max(0.005, 0.045 + 0.020 * random.nextGaussian())
                 : Math.abs(0.006 * random.nextGaussian());
@@ -109,11 +127,13 @@ final class RandomScene {
             while (!inside(mark.at().plus(off * Math.cos(way), off * Math.sin(way)))) {
                 way = random.nextDouble(2 * Math.PI);
             }
+            this.wrongLandmark = Optional.of(mark.landmark());
             this.wrong = Optional.of(spoilt.view().id() + " " + mark.landmark().id());
             this.withoutWrong = clean.withView(spoilt.withoutMark(mark.landmark()));
             this.sheet = clean.withView(
                     spoilt.withMark(mark.movedTo(mark.at().plus(off * Math.cos(way), off * Math.sin(way)))));
         } else {
+            this.wrongLandmark = Optional.empty();
             this.wrong = Optional.empty();
             this.sheet = clean;
             this.withoutWrong = clean;

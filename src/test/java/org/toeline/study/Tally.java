@@ -3,15 +3,21 @@ package org.toeline.study;
 /** What became of one reading over many scenes. */
 final class Tally {
 
+    /** Half a normal distribution's 95 % interval over its standard deviation. */
+    private static final double NORMAL_95 = 1.959964;
+
     private int count;
     private int covered;
     private double squaredErrors;
     private double boundVariances;
     private double error;
     private double widths;
+    private double squaresOverStated;
 
     void add(double value, double low, double high, double truth, double bound) {
         count++;
+        double stated = (high - low) / 2 / NORMAL_95;
+        squaresOverStated += (value - truth) * (value - truth) / (stated * stated);
         if (low <= truth && truth <= high) {
             covered++;
         }
@@ -40,6 +46,11 @@ final class Tally {
 
     double coverage() {
         return (double) covered / count;
+    }
+
+    /** Mean of the squared errors, each over the variance that its interval states: 1 where intervals are as wide as needed. */
+    double meanSquareOverStated() {
+        return squaresOverStated / count;
     }
 
     double meanWidth() {

@@ -1,7 +1,9 @@
 package org.toeline.video;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
@@ -204,6 +206,10 @@ class ClipTest {
     void closingTwiceIsOnce() throws ClipException {
         Clip clip = Clip.open(TestClips.write(folder.resolve("c.mp4"), PLAIN, even(3, 0, 33)));
         clip.close();
-        clip.close();
+        assertThatCode(clip::close).doesNotThrowAnyException();
+        assertThatThrownBy(() -> clip.frame(0)).isInstanceOf(IllegalStateException.class);
+        assertThat(Thread.getAllStackTraces().keySet())
+                .as("its threads are gone")
+                .noneMatch(t -> t.isAlive() && t.getName().contains("c.mp4"));
     }
 }

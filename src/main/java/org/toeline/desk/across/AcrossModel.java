@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 import org.toeline.across.Comparison;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.text.Texts;
+import org.toeline.language.Language;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.rows.LessonFindings;
@@ -34,8 +35,7 @@ final class AcrossModel {
     static final int MOST_TICKED = 6;
 
     private static final int MOST_LESSONS = 1000;
-    private static final DateTimeFormatter DAY =
-            DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(Locale.ENGLISH);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM);
 
     /**
      * What the ledger said.
@@ -186,7 +186,7 @@ final class AcrossModel {
     /** What a lesson is called: its day, else its number. */
     static String day(int lessonId, Optional<String> recorded) {
         try {
-            return recorded.map(r -> OffsetDateTime.parse(r).format(DAY))
+            return recorded.map(r -> OffsetDateTime.parse(r).format(DAY.withLocale(Language.now())))
                     .orElse(Texts.of("across.lesson", Integer.toString(lessonId)));
         } catch (DateTimeException e) {
             return Texts.of("across.lesson", Integer.toString(lessonId));

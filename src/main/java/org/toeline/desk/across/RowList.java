@@ -30,7 +30,7 @@ final class RowList extends VBox {
     private final ListView<Comparison.Row> list = new ListView<>();
     private Optional<Comparison> shown = Optional.empty();
     private List<String> days = List.of();
-    private Words words = Words.english();
+    private Words words = Words.usual();
 
     RowList() {
         list.setId("across-rows");

@@ -47,7 +47,7 @@ final class StillsPane extends VBox {
     private final Map<Integer, StackPane> places = new LinkedHashMap<>();
     private final Runnable again;
     private View view = View.FACE_ON;
-    private Words words = Words.english();
+    private Words words = Words.usual();
 
     /**
      * @param again is called when the stills of another view are wanted

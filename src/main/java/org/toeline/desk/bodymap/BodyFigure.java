@@ -58,7 +58,7 @@ final class BodyFigure implements Figure {
     public ImagePoint at(Landmark landmark) {
         ImagePoint p = AT.get(landmark);
         if (p == null) {
-            throw new IllegalArgumentException(landmark + " is not on the figure");
+            throw new IllegalStateException(landmark + " is not on the figure");
         }
         return p;
     }

@@ -42,7 +42,7 @@ public final class FindingsPane extends VBox {
     private final ScrollPane scroll = new ScrollPane();
     private Optional<Assessment> shown = Optional.empty();
     private List<Finding> order = List.of();
-    private Words words = Words.english();
+    private Words words = Words.usual();
 
     public FindingsPane() {
         setId("findings");

@@ -7,6 +7,7 @@ import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
 import org.toeline.handout.Signed;
 import org.toeline.handout.StillOptions;
+import org.toeline.language.Language;
 import org.toeline.mark.View;
 
 /**
@@ -35,7 +36,7 @@ record Choices(Shown shown, StillOptions still, Locale language, Paper paper, St
     }
 
     static Choices usual(Locale locale) {
-        return new Choices(Shown.PHONE, StillOptions.USUAL, Locale.ENGLISH, Paper.usual(locale), "");
+        return new Choices(Shown.PHONE, StillOptions.USUAL, Language.spoken(), Paper.usual(locale), "");
     }
 
     Choices withShown(Shown changed) {

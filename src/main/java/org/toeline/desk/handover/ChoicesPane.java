@@ -29,6 +29,7 @@ import org.toeline.handout.Handout;
 import org.toeline.handout.Paper;
 import org.toeline.handout.Signed;
 import org.toeline.handout.StillOptions;
+import org.toeline.language.Language;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.mark.View;
 
@@ -84,7 +85,7 @@ final class ChoicesPane extends VBox {
         row(
                 "hand-over-language",
                 "hand-over.language",
-                combo(Words.languages(), l -> l.getDisplayLanguage(l), Locale.ENGLISH, Choices::withLanguage));
+                combo(Words.languages(), l -> l.getDisplayLanguage(l), Language.spoken(), Choices::withLanguage));
         row(
                 "hand-over-paper",
                 "hand-over.paper",

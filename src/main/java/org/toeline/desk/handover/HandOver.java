@@ -207,7 +207,7 @@ final class HandOver {
     /** The usual name of a file; empty while there is nothing to hand over. */
     Optional<String> fileName(String what, String ending) {
         return material()
-                .map(m -> Handout.of(m.lesson, m.assessment, Map.of(), Words.english())
+                .map(m -> Handout.of(m.lesson, m.assessment, Map.of(), Words.usual())
                         .withOptions(m.choices.still())
                         .fileName(what, ending));
     }

@@ -2,12 +2,12 @@ package org.toeline.desk.ranges;
 
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.toeline.advice.Range;
 import org.toeline.desk.records.OwnRanges;
+import org.toeline.language.Language;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
@@ -70,6 +70,6 @@ record RangeRow(ReadingKind kind, Club club, Optional<Range> shipped, Optional<R
     }
 
     static String shown(double value) {
-        return new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.getDefault())).format(value + 0.0);
+        return new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Language.now())).format(value + 0.0);
     }
 }

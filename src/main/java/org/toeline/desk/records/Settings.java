@@ -4,9 +4,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.toeline.desk.text.Texts;
 import org.toeline.document.Json;
 import org.toeline.document.WholeFile;
+import org.toeline.language.Language;
 import org.toeline.ledger.store.place.LedgerPlace;
 
 /**
@@ -15,10 +19,16 @@ import org.toeline.ledger.store.place.LedgerPlace;
  *
  * @param server  the database of several bays; empty when the ledger is a file of this machine
  * @param folder  the ledger's folder; with a server, that of copied clips and stills
+ * @param language what the desk speaks; empty for the system's
  * @param bay     what other bays are told this one is called, 1 to 60 characters
  */
 public record Settings(
-        Optional<LedgerPlace.Server> server, LedgerPlace.Folder folder, String bay, Clips clips, ObjectNode rest) {
+        Optional<LedgerPlace.Server> server,
+        LedgerPlace.Folder folder,
+        String bay,
+        Clips clips,
+        Optional<Locale> language,
+        ObjectNode rest) {
 
     private static final int LONGEST_BAY = 60;
 
@@ -33,12 +43,18 @@ public record Settings(
     public Settings {
         bay = bay.strip();
         if (bay.isEmpty() || bay.length() > LONGEST_BAY) {
-            throw new IllegalArgumentException("a bay needs a name of 1 to " + LONGEST_BAY + " characters");
+            throw new IllegalArgumentException(Texts.of("settings.no-bay"));
         }
     }
 
     public static Settings usual(Path folder) {
-        return new Settings(Optional.empty(), new LedgerPlace.Folder(folder), "this bay", Clips.STAY, Json.object());
+        return new Settings(
+                Optional.empty(),
+                new LedgerPlace.Folder(folder),
+                Texts.of("settings.this-bay"),
+                Clips.STAY,
+                Optional.empty(),
+                Json.object());
     }
 
     public LedgerPlace place() {
@@ -46,28 +62,33 @@ public record Settings(
     }
 
     public Settings withServer(Optional<LedgerPlace.Server> changed) {
-        return new Settings(changed, folder, bay, clips, rest);
+        return new Settings(changed, folder, bay, clips, language, rest);
     }
 
     public Settings withFolder(Path changed) {
-        return new Settings(server, new LedgerPlace.Folder(changed), bay, clips, rest);
+        return new Settings(server, new LedgerPlace.Folder(changed), bay, clips, language, rest);
     }
 
     public Settings withBay(String changed) {
-        return new Settings(server, folder, changed, clips, rest);
+        return new Settings(server, folder, changed, clips, language, rest);
     }
 
     public Settings withClips(Clips changed) {
-        return new Settings(server, folder, bay, changed, rest);
+        return new Settings(server, folder, bay, changed, language, rest);
+    }
+
+    public Settings withLanguage(Optional<Locale> changed) {
+        return new Settings(server, folder, bay, clips, changed, rest);
     }
 
     /** @throws IllegalArgumentException when it does not tell what settings tell */
     static Settings of(JsonNode tree, Settings usual) {
         if (!(tree instanceof ObjectNode object)
                 || !object.path("format").asText().equals("toeline-settings")) {
-            throw new IllegalArgumentException("the format “toeline-settings” is needed");
+            throw new IllegalArgumentException(Texts.of("settings.format"));
         }
-        Settings read = new Settings(usual.server, usual.folder, usual.bay, usual.clips, object.deepCopy());
+        Settings read =
+                new Settings(usual.server, usual.folder, usual.bay, usual.clips, usual.language, object.deepCopy());
         if (object.has("folder")) {
             read = read.withFolder(Path.of(text(object, "folder")));
         }
@@ -76,6 +97,12 @@ public record Settings(
         }
         if (object.has("clips")) {
             read = read.withClips(text(object, "clips").equals("copy") ? Clips.COPY : Clips.STAY);
+        }
+        if (object.has("language")) {
+            String tag = text(object, "language");
+            read = read.withLanguage(Language.all().stream()
+                    .filter(l -> l.toLanguageTag().equals(tag))
+                    .findFirst());
         }
         if (object.get("server") instanceof ObjectNode server) {
             read = read.withServer(Optional.of(new LedgerPlace.Server(
@@ -89,7 +116,7 @@ public record Settings(
     private static String text(ObjectNode object, String key) {
         JsonNode value = object.path(key);
         if (!value.isTextual() || value.asText().isBlank()) {
-            throw new IllegalArgumentException("“" + key + "” is to be a text");
+            throw new IllegalArgumentException(Texts.of("settings.no-text", key));
         }
         return value.asText();
     }
@@ -101,7 +128,8 @@ public record Settings(
                 .put("folder", folder.folder().toString())
                 .put("bay", bay)
                 .put("clips", clips == Clips.COPY ? "copy" : "stay");
-        out.remove("server");
+        out.remove(List.of("server", "language"));
+        language.ifPresent(l -> out.put("language", l.toLanguageTag()));
         server.ifPresent(s -> out.putObject("server")
                 .put("url", s.url())
                 .put("user", s.user())

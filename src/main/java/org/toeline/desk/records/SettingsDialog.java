@@ -4,10 +4,12 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextField;
@@ -16,10 +18,12 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Window;
+import javafx.util.StringConverter;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.dialog.FieldRows;
 import org.toeline.desk.text.Texts;
+import org.toeline.language.Language;
 import org.toeline.ledger.store.place.LedgerPlace;
 
 /** Where the ledger is and what this bay is called. A change counts from the next start. */
@@ -30,6 +34,7 @@ public final class SettingsDialog {
     private final TextField user = new TextField();
     private final PasswordField password = new PasswordField();
     private final TextField bay = new TextField();
+    private final ComboBox<Optional<Locale>> language = new ComboBox<>();
     private final CheckBox copy = new CheckBox(Texts.of("settings.copy"));
     private final Settings before;
 
@@ -51,6 +56,22 @@ public final class SettingsDialog {
         password.setId("settings-password");
         bay.setId("settings-bay");
         copy.setId("settings-copy");
+        language.setId("settings-language");
+        language.setMaxWidth(Double.MAX_VALUE);
+        language.getItems().add(Optional.empty());
+        Language.all().forEach(l -> language.getItems().add(Optional.of(l)));
+        language.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(Optional<Locale> chosen) {
+                return chosen.map(l -> l.getDisplayLanguage(l)).orElse(Texts.of("settings.language.system"));
+            }
+
+            @Override
+            public Optional<Locale> fromString(String typed) {
+                throw new UnsupportedOperationException("chosen, not typed");
+            }
+        });
+        language.setValue(before.language());
     }
 
     /** @param say is told, once the settings were changed and written, how that went */
@@ -80,7 +101,13 @@ public final class SettingsDialog {
 
     private List<Object> typed() {
         return List.of(
-                folder.getText(), bay.getText(), url.getText(), user.getText(), password.getText(), copy.isSelected());
+                folder.getText(),
+                bay.getText(),
+                url.getText(),
+                user.getText(),
+                password.getText(),
+                copy.isSelected(),
+                language.getValue());
     }
 
     private FieldRows rows() {
@@ -108,13 +135,14 @@ public final class SettingsDialog {
                         Fault.ofReading(url, Texts.of("settings.no-server"), this::server))
                 .row(Texts.of("settings.user"), user)
                 .row(Texts.of("settings.password"), password)
+                .row(Texts.of("settings.language"), language)
                 .row("", copy)
                 .across(hint);
     }
 
     private Path folder() {
         if (folder.getText().isBlank()) {
-            throw new IllegalArgumentException("no folder");
+            throw new IllegalArgumentException(Texts.of("settings.no-folder"));
         }
         return Path.of(folder.getText().strip());
     }
@@ -130,6 +158,7 @@ public final class SettingsDialog {
         return before.withServer(server())
                 .withFolder(folder())
                 .withBay(bay.getText())
+                .withLanguage(language.getValue())
                 .withClips(copy.isSelected() ? Settings.Clips.COPY : Settings.Clips.STAY);
     }
 }

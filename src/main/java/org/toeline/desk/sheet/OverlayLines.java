@@ -22,7 +22,7 @@ final class OverlayLines implements PicturePane.Overlay {
             EnumSet.of(Kind.SHOULDERS, Kind.TOES, Kind.PLUMB, Kind.GAP, Kind.TARGET, Kind.CROWN);
 
     private final Supplier<Optional<Assessment>> assessment;
-    private Words words = Words.english();
+    private Words words = Words.usual();
     private boolean hidden;
 
     OverlayLines(Supplier<Optional<Assessment>> assessment) {

@@ -66,7 +66,7 @@ final class SheetActs {
             case LESS_CONTRAST -> view.light(0, -LIGHT_STEP);
             case KEYS -> sheet.keySheet();
             case GO_LESSON, GO_PLAYERS, GO_ACROSS, GO_SHOTS, GO_HAND_OVER, GO_RANGES, FIND ->
-                throw new IllegalArgumentException(act + " is no act of the sheet's");
+                throw new IllegalStateException(act + " is no act of the sheet's");
         }
     }
 

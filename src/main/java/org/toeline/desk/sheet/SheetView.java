@@ -40,6 +40,7 @@ import org.toeline.desk.findings.FindingsPane;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
+import org.toeline.language.Language;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.mark.View;
 
@@ -69,7 +70,7 @@ final class SheetView extends BorderPane {
     private final WelcomePane welcome;
     private final OverlayLines lines;
     private final FilmedAt filmedAt;
-    private Words words = Words.english();
+    private Words words = Words.usual();
 
     SheetView(LessonModel model, Sheet sheet, FrameChange change) {
         this.model = model;
@@ -216,7 +217,7 @@ final class SheetView extends BorderPane {
         row.setAlignment(Pos.CENTER_LEFT);
         row.setId("steps");
         time.setId("time");
-        time.setAccessibleText("time in the clip, seconds");
+        time.setAccessibleText(Texts.of("time.name"));
         time.setMinWidth(84);
         time.setPrefWidth(84);
         length.setMinWidth(70);
@@ -272,7 +273,7 @@ final class SheetView extends BorderPane {
     }
 
     private void unit(LengthUnit unit) {
-        words = Words.of(Locale.ENGLISH, unit);
+        words = Words.of(Language.now(), unit);
         findings.words(words);
         lines.words(words);
         sheet.assessment().ifPresent(this::show);

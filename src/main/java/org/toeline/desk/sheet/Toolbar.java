@@ -31,7 +31,7 @@ final class Toolbar extends ToolBar {
 
     Toolbar(LessonModel model, Sheet sheet, Consumer<LengthUnit> unit) {
         this.model = model;
-        Words words = Words.english();
+        Words words = Words.usual();
         hand.setConverter(Controls.names(h -> Controls.sentence(Texts.of("hand." + h.id()))));
         club.setConverter(Controls.names(c -> Controls.sentence(words.name(c))));
         hand.setId("handedness");

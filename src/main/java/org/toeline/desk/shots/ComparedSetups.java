@@ -48,6 +48,8 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
     /** Shots under a name. */
     record Named(String name, List<Shot> shots) {}
 
+    static final int MOST_CURVES = 150;
+
     ComparedSetups {
         setups = List.copyOf(setups);
         computed = Set.copyOf(computed);
@@ -67,12 +69,7 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
             from += one.shots.size();
             figures.add(filled);
             List<SetupFigure> middles = SetupFigure.of(filled);
-            setups.add(new Setup(
-                    one.name,
-                    one.shots,
-                    middles,
-                    one.shots.stream().map(s -> s.launch().map(air::first)).toList(),
-                    middleFlight(middles, air)));
+            setups.add(new Setup(one.name, one.shots, middles, curves(one.shots, air), middleFlight(middles, air)));
         }
         return new ComparedSetups(
                 setups,
@@ -82,10 +79,20 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
                         : Optional.of(SetupComparison.of(figures.get(0), figures.get(1))));
     }
 
+    /** Of many shots some, from all over them, have a curve: more nobody tells apart. */
+    private static List<Optional<Flight>> curves(List<Shot> shots, RememberedFlights air) {
+        int step = Math.max(1, shots.size() / MOST_CURVES);
+        List<Optional<Flight>> curves = new ArrayList<>();
+        for (int i = 0; i < shots.size(); i++) {
+            curves.add(i % step == 0 ? shots.get(i).launch().map(air::curve) : Optional.empty());
+        }
+        return curves;
+    }
+
     private static List<Flight> middleFlight(List<SetupFigure> middles, RememberedFlights air) {
         Map<ShotFigure, Double> launch = middles.stream()
                 .collect(Collectors.toMap(
                         SetupFigure::figure, SetupFigure::centre, (a, b) -> a, () -> new EnumMap<>(ShotFigure.class)));
-        return new Shot(launch).launch().map(l -> air.of(l).flights()).orElse(List.of());
+        return new Shot(launch).launch().map(air::curves).orElse(List.of());
     }
 }

@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
+import org.toeline.flight.table.Asked;
 import org.toeline.flight.table.Column;
 import org.toeline.flight.table.DecimalMark;
 import org.toeline.flight.table.Imported;
@@ -34,6 +37,7 @@ final class ImportModel {
     private final byte[] bytes;
     private final List<Template> templates;
     private final Proposal proposal;
+    private final Set<String> decided = new HashSet<>();
     private Template template;
     private TableLook look;
     private Imported imported;
@@ -86,9 +90,14 @@ final class ImportModel {
         return templates;
     }
 
-    /** What the proposal only supposed; nothing once another template is used. */
-    List<String> supposed() {
-        return template.equals(proposal.template()) ? proposal.supposed() : List.of();
+    /** What a person has to decide; nothing of a column that is decided, or once another template is used. */
+    List<Asked> asked() {
+        return template.name().equals(proposal.template().name())
+                ? proposal.asked().stream()
+                        .filter(a -> !decided.contains(a.heading())
+                                && column(a.heading()).isEmpty())
+                        .toList()
+                : List.of();
     }
 
     Optional<Column> column(String heading) {
@@ -113,7 +122,14 @@ final class ImportModel {
                 .map(Column::unit)
                 .filter(u -> u.quantity() == meaning.quantity())
                 .orElseGet(() -> ShotUnits.METRIC.of(meaning));
-        put(heading, Optional.of(new Column(heading, meaning, unit, PositiveSide.RIGHT)), false);
+        Column plain = new Column(heading, meaning, unit, PositiveSide.RIGHT);
+        Column meant = proposal.asked().stream()
+                .filter(a -> a.heading().equals(heading))
+                .flatMap(a -> a.perhaps().stream())
+                .filter(c -> c.meaning() == meaning)
+                .findFirst()
+                .orElse(plain);
+        put(heading, Optional.of(meant), false);
     }
 
     void meansNothing(String heading) {
@@ -140,6 +156,7 @@ final class ImportModel {
     }
 
     private void put(String heading, Optional<Column> column, boolean asRemark) {
+        decided.add(heading);
         List<Column> columns = new ArrayList<>(template.columns().stream()
                 .filter(c -> !c.header().equals(heading)
                         && column.map(n -> n.meaning() != c.meaning()).orElse(true))

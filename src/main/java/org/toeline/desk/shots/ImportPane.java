@@ -1,7 +1,6 @@
 package org.toeline.desk.shots;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -138,9 +137,20 @@ final class ImportPane extends BorderPane {
         take.setDisable(n == 0);
         read.getChildren().clear();
         say("shots-head", n == 0 ? Texts.of("shots.import.none") : Texts.of("shots.import.read", n, figures(imported)));
-        List<String> remarks = new java.util.ArrayList<>(model.supposed());
-        remarks.addAll(imported.notes());
-        remarks.forEach(s -> say("shots-line", "! " + s));
+        model.asked()
+                .forEach(a -> say(
+                        "shots-head",
+                        "? "
+                                + Texts.of(
+                                        "shots.import.asked",
+                                        a.heading(),
+                                        a.perhaps()
+                                                .map(c -> Texts.of("shots.figure."
+                                                        + c.meaning().id()))
+                                                .orElse("–"),
+                                        a.why(),
+                                        String.join(" · ", a.values()))));
+        imported.notes().forEach(s -> say("shots-line", "! " + s));
         for (LeftOut out : imported.leftOut()) {
             say(
                     "shots-line",

@@ -14,8 +14,9 @@ import org.toeline.flight.Shot;
  * @param shots    those of this lesson, in the order of the rows
  * @param together what is odd about all of them together
  * @param compared this lesson's shots and, where chosen, another's
+ * @param air      remembers the flights
  */
-record Reckoned(List<FlownShot> shots, Optional<Implausible> together, ComparedSetups compared) {
+record Reckoned(List<FlownShot> shots, Optional<Implausible> together, ComparedSetups compared, RememberedFlights air) {
 
     Reckoned {
         shots = List.copyOf(shots);
@@ -29,12 +30,12 @@ record Reckoned(List<FlownShot> shots, Optional<Implausible> together, ComparedS
     static Reckoned of(
             ComparedSetups.Named own, Optional<ComparedSetups.Named> other, Order order, RememberedFlights air) {
         List<FlownShot> flown =
-                own.shots().stream().map(s -> FlownShot.of(s, air)).toList();
+                own.shots().parallelStream().map(s -> FlownShot.of(s, air)).toList();
         List<Shot> complete =
                 own.shots().stream().filter(s -> !s.figures().isEmpty()).toList();
         List<ComparedSetups.Named> named = new ArrayList<>(List.of(own));
         other.ifPresent(o -> named.add(order == Order.OWN_FIRST ? 1 : 0, o));
-        return new Reckoned(flown, new Plausibility(air::of).checkTogether(complete), ComparedSetups.of(named, air));
+        return new Reckoned(flown, new Plausibility(air).checkTogether(complete), ComparedSetups.of(named, air), air);
     }
 
     FlownShot shot(int row) {

@@ -52,8 +52,7 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
     private java.util.function.IntFunction<String> flown(ShotFigure figure, Function<Flight, Double> of) {
         return row -> reckoned.get()
                 .shot(row)
-                .flights()
-                .map(FlightBand.Figures::first)
+                .first()
                 .map(f -> model.units().number(figure, of.apply(f)))
                 .orElse("");
     }
@@ -62,7 +61,8 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
             ShotFigure figure, Function<FlightBand.Figures, Double> least, Function<FlightBand.Figures, Double> most) {
         return row -> reckoned.get()
                 .shot(row)
-                .flights()
+                .launch()
+                .map(l -> reckoned.get().air().of(l))
                 .map(f -> whole(figure, least.apply(f)) + " – " + whole(figure, most.apply(f)))
                 .orElse("");
     }
@@ -106,7 +106,7 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
         if (!said.isEmpty()) {
             return said;
         }
-        double outside = flown.flights().map(f -> f.first().outsideShare()).orElse(0.0);
+        double outside = flown.first().map(Flight::outsideShare).orElse(0.0);
         return shot.shot().launch().isEmpty()
                 ? Texts.of("shots.note.no-launch")
                 : outside >= MUCH

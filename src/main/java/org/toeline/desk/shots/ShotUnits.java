@@ -34,6 +34,7 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
             case ANGLE -> FigureUnit.DEGREE;
             case SPIN -> FigureUnit.TURNS_PER_MINUTE;
             case TIME -> FigureUnit.SECOND;
+            case RATIO -> FigureUnit.TIMES;
         };
     }
 

@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
+import org.toeline.desk.text.Texts;
 
 /**
  * Work off the interface thread. Results and failures come back on it; of work that replaces earlier work of its kind
@@ -87,7 +88,7 @@ public final class Background {
     private static String sentence(Throwable e) {
         String message = e.getMessage();
         return message == null
-                ? "Something went wrong (" + e.getClass().getSimpleName() + "); nothing marked was lost."
+                ? Texts.of("work.failed", e.getClass().getSimpleName())
                 : message.lines().findFirst().orElse(message);
     }
 }

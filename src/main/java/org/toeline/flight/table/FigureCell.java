@@ -13,9 +13,15 @@ final class FigureCell {
 
     private static final Set<String> NOTHING =
             Set.of("", "-", "--", "---", "–", "—", "n/a", "na", "nan", "null", "none", "k.a.", "?", "#n/a", "#nv");
-    private static final Pattern PARTS = Pattern.compile("(?<before>l|r|left|right|links|rechts)?\\s*(?<sign>[+-])?\\s*"
-            + "(?<number>\\d[\\d.,'’ ]*|[.,]\\d+)\\s*(?<rest>.*)");
-    private static final Pattern SIDE_LAST = Pattern.compile("(?<unit>.*?)\\s*\\b(?<side>l|r|left|right|links|rechts)");
+    private static final String SIDES = java.util.stream.Stream.concat(
+                    HeadingNames.words("left").stream(), HeadingNames.words("right").stream())
+            .sorted((a, b) -> b.length() - a.length())
+            .map(Pattern::quote)
+            .collect(java.util.stream.Collectors.joining("|"));
+
+    private static final Pattern PARTS = Pattern.compile(
+            "(?<before>" + SIDES + ")?\\s*(?<sign>[+-])?\\s*" + "(?<number>\\d[\\d.,'’ ]*|[.,]\\d+)\\s*(?<rest>.*)");
+    private static final Pattern SIDE_LAST = Pattern.compile("(?<unit>.*?)\\s*\\b(?<side>" + SIDES + ")");
     private static final Pattern DECIMAL_COMMA =
             Pattern.compile("\\d*,(\\d{1,2}|\\d{4,})(\\D.*)?|[^,]*\\.\\d{3},\\d+.*");
     private static final Pattern DECIMAL_POINT =
@@ -80,7 +86,10 @@ final class FigureCell {
         double figure = unit.toInside(number(cell, parts.group("number"), decimal));
         boolean minus = "-".equals(parts.group("sign"));
         if (side.isPresent()) {
-            return sided(cell, column, figure, side.get().startsWith("l"), minus);
+            return sided(cell, column, figure, HeadingNames.words("left").contains(side.get()), minus);
+        }
+        if (column.meaning().sided() && column.positiveSide() == PositiveSide.LETTERS && figure != 0) {
+            throw new Unreadable("“" + shortened(cell) + "” names no side");
         }
         double signed = minus ? -figure : figure;
         return column.meaning().sided() ? column.positiveSide().towardsH(signed) : signed;
@@ -129,9 +138,48 @@ final class FigureCell {
                 + (mark == plain.length() - 1 ? "0" : ""));
     }
 
-    /** Lower case, one kind of minus and of space, no quotes. */
+    /** Whether a cell names a side of the target line beside a figure. */
+    static boolean lettered(String cell) {
+        Matcher parts = PARTS.matcher(plain(cell));
+        return parts.matches()
+                && (parts.group("before") != null
+                        || SIDE_LAST.matcher(parts.group("rest")).matches());
+    }
+
+    /** Whether a cell states a unit beside its figure. */
+    static boolean united(String cell) {
+        Matcher parts = PARTS.matcher(plain(cell));
+        if (!parts.matches()) {
+            return false;
+        }
+        Matcher last = SIDE_LAST.matcher(parts.group("rest"));
+        return UnitWords.of(last.matches() ? last.group("unit") : parts.group("rest"))
+                .isPresent();
+    }
+
+    /** The bare number in a cell, a side to the right below zero; empty when there is none. */
+    static java.util.OptionalDouble bare(String cell, char decimal) {
+        Matcher parts = PARTS.matcher(plain(cell));
+        if (cell.length() > MOST_LETTERS || !parts.matches()) {
+            return java.util.OptionalDouble.empty();
+        }
+        try {
+            double number = number(cell, parts.group("number"), decimal);
+            Matcher last = SIDE_LAST.matcher(parts.group("rest"));
+            String side =
+                    parts.group("before") != null ? parts.group("before") : last.matches() ? last.group("side") : "";
+            boolean below = "-".equals(parts.group("sign"))
+                    || HeadingNames.words("right").contains(side);
+            return java.util.OptionalDouble.of(below ? -number : number);
+        } catch (Unreadable e) {
+            return java.util.OptionalDouble.empty();
+        }
+    }
+
+    /** Lower case, one kind of minus and of space, no quotes, plain letters and digits for those of full width. */
     private static String plain(String cell) {
-        return cell.replace('\u2212', '-')
+        return java.text.Normalizer.normalize(cell.replace('º', '°'), java.text.Normalizer.Form.NFKC)
+                .replace('\u2212', '-')
                 .replace('\u2012', '-')
                 .replace('\u00a0', ' ')
                 .replace('\u202f', ' ')

@@ -22,7 +22,12 @@ public enum Meaning {
     SIDE(ShotFigure.SIDE),
     DESCENT_ANGLE(ShotFigure.DESCENT_ANGLE),
     HANG_TIME(ShotFigure.HANG_TIME),
-    TOTAL(ShotFigure.TOTAL);
+    TOTAL(ShotFigure.TOTAL),
+    ATTACK_ANGLE(ShotFigure.ATTACK_ANGLE),
+    CLUB_PATH(ShotFigure.CLUB_PATH),
+    FACE_TO_PATH(ShotFigure.FACE_TO_PATH),
+    DYNAMIC_LOFT(ShotFigure.DYNAMIC_LOFT),
+    SMASH_FACTOR(ShotFigure.SMASH_FACTOR);
 
     private final String id;
     private final Quantity quantity;

@@ -3,7 +3,9 @@ package org.toeline.flight.table;
 /** Which side of the target line a plus means in a column, for whoever looks along it at the target. */
 public enum PositiveSide {
     RIGHT("right"),
-    LEFT("left");
+    LEFT("left"),
+    /** Each figure but zero names its side by a letter; one that does not is not read. */
+    LETTERS("letters");
 
     private final String id;
 

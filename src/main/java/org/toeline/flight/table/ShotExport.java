@@ -56,9 +56,15 @@ public final class ShotExport {
     }
 
     private static String heading(ShotFigure figure) {
-        String words = figure.words();
+        String words =
+                switch (figure) {
+                    case SIDE -> "carry side";
+                    case TOTAL -> "total distance";
+                    default -> figure.words();
+                };
+        String signs = figure.sided() ? ", right +" : figure == ShotFigure.ATTACK_ANGLE ? ", up +" : "";
         return Character.toUpperCase(words.charAt(0)) + words.substring(1) + " ("
-                + figure.shownUnit().id() + ")";
+                + figure.shownUnit().id() + signs + ")";
     }
 
     private static String cell(Shot shot, ShotFigure figure) {

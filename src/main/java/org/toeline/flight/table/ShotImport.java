@@ -5,11 +5,12 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
 
@@ -19,44 +20,31 @@ import org.toeline.flight.ShotFigure;
  */
 public final class ShotImport {
 
-    private static final List<String> SUMMARY_WORDS = List.of(
-            "average",
-            "avg",
-            "mean",
-            "median",
-            "total",
-            "sum",
-            "std",
-            "std.",
-            "st.dev",
-            "stdev",
-            "standard deviation",
-            "deviation",
-            "min",
-            "max",
-            "minimum",
-            "maximum",
-            "consistency",
-            "mittelwert",
-            "durchschnitt",
-            "mittel",
-            "summe",
-            "gesamt",
-            "standardabweichung",
-            "streuung",
-            "ø");
+    /** Figures that no shot has none of: where they are zero, nothing was measured. */
+    private static final Set<Meaning> NEVER_ZERO = Set.of(
+            Meaning.BALL_SPEED,
+            Meaning.CLUB_SPEED,
+            Meaning.SPIN_RATE,
+            Meaning.BACK_SPIN,
+            Meaning.CARRY,
+            Meaning.TOTAL,
+            Meaning.HANG_TIME,
+            Meaning.DESCENT_ANGLE,
+            Meaning.DYNAMIC_LOFT,
+            Meaning.SMASH_FACTOR);
+    /** Numbers that programs write where they have none. */
+    private static final String FILLER = "[+-]?9{3,}([.,]9+|[.,]0+)?";
 
-    /** A word that begins more rows than this is a name or a club, not a summary. */
-    private static final long OFTEN = 3;
+    private static final String NOT_MEASURED = "a zero says that nothing was measured";
 
     private final Template template;
     private final List<Shot> shots = new ArrayList<>();
     private final List<Integer> lines = new ArrayList<>();
+    private final List<Map<String, String>> groups = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
-    private Map<String, Long> beginnings = Map.of();
-    private final Map<List<String>, Integer> seen = new HashMap<>();
     private final Map<Column, Integer> places = new LinkedHashMap<>();
+    private final Map<Column, Boolean> beside = new HashMap<>();
     private final List<Integer> remarkPlaces = new ArrayList<>();
 
     private ShotImport(Template template) {
@@ -68,9 +56,11 @@ public final class ShotImport {
         TableText text = TableText.of(bytes);
         ShotImport work = new ShotImport(template);
         work.read(template.separator().cut(text.text()));
+        work.leftOut.sort(java.util.Comparator.comparingInt(LeftOut::line));
         return new Imported(
                 work.shots,
                 work.lines,
+                work.groups,
                 work.leftOut,
                 work.notes,
                 text.encoding().name());
@@ -80,36 +70,50 @@ public final class ShotImport {
         List<String> sought = Stream.concat(
                         template.columns().stream().map(Column::header), template.remarks().stream())
                 .toList();
-        Optional<Header> found = Header.find(grid, sought);
+        Optional<Header> found = sought.isEmpty() ? Proposal.header(grid) : Header.find(grid, sought);
         if (found.isEmpty()) {
             leftOut.add(LeftOut.row(
                     1,
-                    "none of the headings of “" + template.name() + "” stands in the first " + Header.LOOK_AT
-                            + " lines"));
+                    sought.isEmpty()
+                            ? "no heading in the first " + Header.LOOK_AT + " lines says what a column means"
+                            : "none of the headings of “" + template.name() + "” stands in the first " + Header.LOOK_AT
+                                    + " lines"));
             return;
         }
-        Header header = found.get();
-        place(header);
-        List<Row> body = grid.rows().subList(header.index() + 1, grid.rows().size());
-        for (Row above : grid.rows().subList(0, header.index())) {
-            if (!above.blank()) {
-                leftOut.add(LeftOut.row(above.line(), "stands above the headings"));
-            }
+        TableBody body = TableBody.of(grid, found.get(), template.decimalMark());
+        leftOut.addAll(body.above());
+        leftOut.addAll(body.rows().out());
+        place(body);
+        say(body.style());
+        if (places.isEmpty()) {
+            return;
         }
-        beginnings = body.stream().collect(Collectors.groupingBy(ShotImport::first, Collectors.counting()));
-        char decimal = decimal(body, grid.separator());
-        for (Row row : body) {
-            if (!row.blank()) {
-                read(row, header, decimal);
-            }
+        ShotIdentity identity = ShotIdentity.of(body);
+        for (int i = 0; i < body.rows().shots().size(); i++) {
+            read(body, i, identity);
+        }
+        notes.addAll(identity.notes());
+    }
+
+    private void say(NumberStyle style) {
+        switch (style.found()) {
+            case DECIDED ->
+                notes.add("a " + (style.decimal() == ',' ? "comma" : "point") + " stands before the decimals");
+            case MIXED ->
+                notes.add("decimal points and decimal commas stand side by side; what does not fit the "
+                        + (style.decimal() == ',' ? "comma" : "point") + " was not read");
+            case UNDECIDED ->
+                notes.add("nothing tells whether a point or a comma stands before the decimals; a point is read so");
+            case NOT_NEEDED -> {}
         }
     }
 
-    private void place(Header header) {
+    private void place(TableBody body) {
+        Header header = body.header();
         for (Column column : template.columns()) {
             header.column(column.header())
                     .ifPresentOrElse(
-                            i -> places.put(column, i),
+                            i -> place(body, column, i),
                             () -> notes.add("there is no column “" + column.header() + "”"));
             long often = header.row().cells().stream()
                     .filter(c -> Header.plain(c).equals(Header.plain(column.header())))
@@ -122,44 +126,36 @@ public final class ShotImport {
         template.remarks().forEach(r -> header.column(r).ifPresent(remarkPlaces::add));
     }
 
-    /** Decimals as the template says, else as the cells that fit one mark only, else as the separator suggests. */
-    private char decimal(List<Row> body, char separator) {
-        if (template.decimalMark() != DecimalMark.GUESS) {
-            return template.decimalMark() == DecimalMark.COMMA ? ',' : '.';
-        }
-        Map<Character, Long> votes = body.stream()
-                .flatMap(r -> places.values().stream().map(r::cell))
-                .map(FigureCell::decisive)
-                .filter(c -> c != 0)
-                .collect(Collectors.groupingBy(c -> c, Collectors.counting()));
-        return votes.getOrDefault(',', 0L) > votes.getOrDefault('.', 0L) && separator != ',' || onlyQuotedCommas(votes)
-                ? ','
-                : '.';
+    /** A unit that the table itself states below the heading goes before the template's. */
+    private void place(TableBody body, Column column, int place) {
+        FigureUnit unit = body.unitBelow(place)
+                .filter(u -> u.quantity() == column.meaning().quantity())
+                .orElse(column.unit());
+        Column placed = new Column(column.header(), column.meaning(), unit, column.positiveSide());
+        places.put(placed, place);
+        beside.put(placed, body.unitsBeside(place));
     }
 
-    private static boolean onlyQuotedCommas(Map<Character, Long> votes) {
-        return votes.getOrDefault(',', 0L) > 0 && votes.getOrDefault('.', 0L) == 0;
-    }
-
-    private void read(Row row, Header header, char decimal) {
-        Optional<String> fault = faultOf(row, header);
-        if (fault.isPresent()) {
-            leftOut.add(LeftOut.row(row.line(), fault.get()));
-            return;
-        }
+    private void read(TableBody body, int index, ShotIdentity identity) {
+        Row row = body.rows().shots().get(index);
         Map<Meaning, Double> figures = new EnumMap<>(Meaning.class);
         List<LeftOut> cells = new ArrayList<>();
         places.forEach((column, place) -> {
             String cell = row.cell(place);
             if (!FigureCell.nothing(cell)) {
                 try {
-                    figures.put(column.meaning(), figure(cell, column, decimal));
+                    figures.put(
+                            column.meaning(),
+                            figure(row, place, column, body.style().decimal()));
                 } catch (FigureCell.Unreadable e) {
                     cells.add(LeftOut.cell(
                             row.line(), "“" + FigureCell.shortened(column.header()) + "”: " + e.getMessage()));
                 }
             }
         });
+        if (cells.stream().anyMatch(c -> c.reason().endsWith(NOT_MEASURED))) {
+            figures.values().removeIf(v -> v == 0);
+        }
         Shot shot = new Shot(figuresOf(figures), remark(row));
         if (shot.figures().isEmpty()) {
             leftOut.add(LeftOut.row(
@@ -170,66 +166,57 @@ public final class ShotImport {
             return;
         }
         leftOut.addAll(cells);
+        Optional<ShotIdentity.Twin> twin = identity.twin(index, shot, shots);
+        if (twin.isPresent()) {
+            twin.get().merged().ifPresent(m -> shots.set(twin.get().shot(), m));
+            leftOut.add(LeftOut.row(
+                    row.line(),
+                    "the same shot as line " + lines.get(twin.get().shot())
+                            + twin.get().why()));
+            return;
+        }
+        identity.seen(index, shots.size());
+        identity.identical(row, shots.size(), lines).ifPresent(notes::add);
         shots.add(shot);
         lines.add(row.line());
-        seen.put(row.cells(), row.line());
+        groups.add(identity.group(index));
     }
 
-    private Optional<String> faultOf(Row row, Header header) {
-        Integer twin = seen.get(row.cells());
-        if (twin != null) {
-            return Optional.of("the same as line " + twin);
-        }
-        if (row.cells().equals(header.row().cells())) {
-            return Optional.of("the headings again");
-        }
-        if (summary(row) && beginnings.getOrDefault(first(row), 0L) <= OFTEN) {
-            return Optional.of("a summary, not a shot (“" + FigureCell.shortened(first(row)) + "”)");
-        }
-        long beyond = row.cells().stream()
-                .skip(header.width())
-                .filter(c -> !c.isEmpty())
-                .count();
-        if (beyond > 0) {
-            return Optional.of((header.width() + beyond) + " cells under " + header.width()
-                    + " headings: a separator within a figure?");
-        }
-        boolean units = row.filled() > 0
-                && row.cells().stream()
-                        .filter(c -> !c.isEmpty())
-                        .allMatch(c -> UnitWords.of(c).isPresent());
-        return units ? Optional.of("units, not a shot") : Optional.empty();
-    }
-
-    private static String first(Row row) {
-        return row.cells().stream().filter(c -> !c.isEmpty()).findFirst().orElse("");
-    }
-
-    private static boolean summary(Row row) {
-        String first =
-                first(row).toLowerCase(Locale.ROOT).replaceAll("[:=]$", "").strip();
-        return SUMMARY_WORDS.stream()
-                .anyMatch(w -> first.equals(w) || first.startsWith(w + " ") || first.startsWith(w + ":"));
-    }
-
-    private static double figure(String cell, Column column, char decimal) throws FigureCell.Unreadable {
-        double figure = FigureCell.read(cell, column, decimal);
-        if (column.meaning() == Meaning.SPIN_RATE && figure < 0) {
+    private double figure(Row row, int place, Column column, char decimal) throws FigureCell.Unreadable {
+        String cell = row.cell(place);
+        String united = Boolean.TRUE.equals(beside.get(column)) ? cell + " " + row.cell(place + 1) : cell;
+        double figure = FigureCell.read(united, column, decimal);
+        if ((column.meaning() == Meaning.SPIN_RATE || column.meaning() == Meaning.BACK_SPIN) && figure < 0) {
             throw new FigureCell.Unreadable("a spin rate of “" + FigureCell.shortened(cell) + "” is below zero");
+        }
+        if (figure == 0 && NEVER_ZERO.contains(column.meaning())) {
+            throw new FigureCell.Unreadable(NOT_MEASURED);
+        }
+        if (cell.strip().matches(FILLER)) {
+            throw new FigureCell.Unreadable(
+                    "“" + FigureCell.shortened(cell) + "” fills a place where nothing was measured");
         }
         return figure;
     }
 
-    /** Back and side spin become rate and axis, unless these stand in the row themselves. Back spin alone is the rate. */
+    /**
+     * Back and side spin become rate and axis, unless these stand in the row themselves; back spin and axis become the rate.
+     * Back spin alone is the rate only because someone decided so.
+     */
     private static Map<ShotFigure, Double> figuresOf(Map<Meaning, Double> read) {
         Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
         read.forEach((meaning, value) -> meaning.figure().ifPresent(f -> figures.put(f, value)));
         Double back = read.get(Meaning.BACK_SPIN);
         if (back != null) {
             Double side = read.get(Meaning.SIDE_SPIN);
-            figures.putIfAbsent(ShotFigure.SPIN_RATE, Math.hypot(back, side == null ? 0 : side));
+            Double axis = read.get(Meaning.SPIN_AXIS);
             if (side != null) {
+                figures.putIfAbsent(ShotFigure.SPIN_RATE, Math.hypot(back, side));
                 figures.putIfAbsent(ShotFigure.SPIN_AXIS, Math.atan2(side, back));
+            } else if (axis != null && Math.abs(axis) < Math.PI / 3) {
+                figures.putIfAbsent(ShotFigure.SPIN_RATE, back / Math.cos(axis));
+            } else {
+                figures.putIfAbsent(ShotFigure.SPIN_RATE, back);
             }
         }
         return figures;

@@ -8,11 +8,14 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * The text of a table, and in which encoding its bytes turned out to be: by its mark (UTF-8, UTF-16), by the zeros that
- * Latin letters have in UTF-16, else UTF-8 if it is valid, else windows-1252.
+ * Latin letters have in UTF-16, else UTF-8 if it is valid, else
+ * windows-31j if there are kana, else windows-1252.
  */
 record TableText(String text, Charset encoding) {
 
     private static final Charset WINDOWS = Charset.forName("windows-1252");
+    private static final Charset JAPANESE = Charset.forName("windows-31j");
+    private static final int LEAST_KANA = 3;
     private static final int LOOK_AT = 4096;
     private static final double MANY = 0.3;
 
@@ -41,8 +44,22 @@ record TableText(String text, Charset encoding) {
                             .toString(),
                     StandardCharsets.UTF_8);
         } catch (CharacterCodingException e) {
-            return decoded(bytes, 0, WINDOWS);
+            return decoded(bytes, 0, kana(bytes) ? JAPANESE : WINDOWS);
         }
+    }
+
+    /** Whether bytes have pairs that are kana in windows-31j; in windows-1252 their first byte is a rare sign. */
+    private static boolean kana(byte[] bytes) {
+        int pairs = 0;
+        for (int i = 0; i + 1 < Math.min(bytes.length, LOOK_AT); i++) {
+            int first = bytes[i] & 0xFF;
+            int second = bytes[i + 1] & 0xFF;
+            if ((first == 0x82 || first == 0x83) && second >= 0x40 && second != 0x7F) {
+                pairs++;
+                i++;
+            }
+        }
+        return pairs >= LEAST_KANA;
     }
 
     private static TableText decoded(byte[] bytes, int from, Charset encoding) {

@@ -51,9 +51,11 @@ public final class TemplateDocument {
     private static Template template(JsonNode root) {
         List<Column> columns = new ArrayList<>();
         for (JsonNode node : root.path("columns")) {
-            PositiveSide side = node.path("plus").asText("right").equals(PositiveSide.LEFT.id())
-                    ? PositiveSide.LEFT
-                    : PositiveSide.RIGHT;
+            String plus = node.path("plus").asText(PositiveSide.RIGHT.id());
+            PositiveSide side = Arrays.stream(PositiveSide.values())
+                    .filter(p -> p.id().equals(plus))
+                    .findFirst()
+                    .orElseThrow();
             columns.add(new Column(
                     node.path("header").asText(),
                     Meaning.of(node.path("meaning").asText()).orElseThrow(),

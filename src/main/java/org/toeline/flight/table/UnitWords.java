@@ -11,6 +11,65 @@ import org.toeline.flight.FigureUnit;
 final class UnitWords {
 
     private static final Map<String, FigureUnit> WORDS = Map.ofEntries(
+            Map.entry("mi/hr", FigureUnit.MILES_PER_HOUR),
+            Map.entry("miles/h", FigureUnit.MILES_PER_HOUR),
+            Map.entry("マイル/時", FigureUnit.MILES_PER_HOUR),
+            Map.entry("mile/h", FigureUnit.MILES_PER_HOUR),
+            Map.entry("mp/h", FigureUnit.MILES_PER_HOUR),
+            Map.entry("m/sec", FigureUnit.METRES_PER_SECOND),
+            Map.entry("m/sek", FigureUnit.METRES_PER_SECOND),
+            Map.entry("メートル/秒", FigureUnit.METRES_PER_SECOND),
+            Map.entry("km/std", FigureUnit.KILOMETRES_PER_HOUR),
+            Map.entry("km/hr", FigureUnit.KILOMETRES_PER_HOUR),
+            Map.entry("キロ/時", FigureUnit.KILOMETRES_PER_HOUR),
+            Map.entry("mètre", FigureUnit.METRE),
+            Map.entry("mètres", FigureUnit.METRE),
+            Map.entry("metros", FigureUnit.METRE),
+            Map.entry("metro", FigureUnit.METRE),
+            Map.entry("metri", FigureUnit.METRE),
+            Map.entry("メートル", FigureUnit.METRE),
+            Map.entry("mtr", FigureUnit.METRE),
+            Map.entry("ヤード", FigureUnit.YARD),
+            Map.entry("yarda", FigureUnit.YARD),
+            Map.entry("yardas", FigureUnit.YARD),
+            Map.entry("iarda", FigureUnit.YARD),
+            Map.entry("iarde", FigureUnit.YARD),
+            Map.entry("verge", FigureUnit.YARD),
+            Map.entry("verges", FigureUnit.YARD),
+            Map.entry("pied", FigureUnit.FOOT),
+            Map.entry("pieds", FigureUnit.FOOT),
+            Map.entry("pie", FigureUnit.FOOT),
+            Map.entry("pies", FigureUnit.FOOT),
+            Map.entry("piede", FigureUnit.FOOT),
+            Map.entry("piedi", FigureUnit.FOOT),
+            Map.entry("フィート", FigureUnit.FOOT),
+            Map.entry("degré", FigureUnit.DEGREE),
+            Map.entry("degrés", FigureUnit.DEGREE),
+            Map.entry("grado", FigureUnit.DEGREE),
+            Map.entry("grados", FigureUnit.DEGREE),
+            Map.entry("gradi", FigureUnit.DEGREE),
+            Map.entry("度", FigureUnit.DEGREE),
+            Map.entry("tr/min", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("giri/min", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("g/min", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("r/min", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("rev/min", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("vpm", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("回転/分", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("回/分", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("rpms", FigureUnit.TURNS_PER_MINUTE),
+            Map.entry("seconde", FigureUnit.SECOND),
+            Map.entry("secondes", FigureUnit.SECOND),
+            Map.entry("segundo", FigureUnit.SECOND),
+            Map.entry("segundos", FigureUnit.SECOND),
+            Map.entry("seg", FigureUnit.SECOND),
+            Map.entry("secondi", FigureUnit.SECOND),
+            Map.entry("secondo", FigureUnit.SECOND),
+            Map.entry("秒", FigureUnit.SECOND),
+            Map.entry("sekunde", FigureUnit.SECOND),
+            Map.entry("×", FigureUnit.TIMES),
+            Map.entry("x", FigureUnit.TIMES),
+            Map.entry("ratio", FigureUnit.TIMES),
             Map.entry("mph", FigureUnit.MILES_PER_HOUR),
             Map.entry("mi/h", FigureUnit.MILES_PER_HOUR),
             Map.entry("m/s", FigureUnit.METRES_PER_SECOND),
@@ -62,7 +121,9 @@ final class UnitWords {
     private UnitWords() {}
 
     static Optional<FigureUnit> of(String word) {
-        String plain = word.strip()
+        String plain = java.text.Normalizer.normalize(word.replace('º', '°'), java.text.Normalizer.Form.NFKC)
+                .replace('\u2212', '-')
+                .strip()
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("^[(\\[{]|[)\\]}.]$", "")
                 .strip();

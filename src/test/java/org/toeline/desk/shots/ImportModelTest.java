@@ -31,6 +31,10 @@ class ImportModelTest {
         ImportModel model = ImportModel.read(table(), List.of());
         assertThat(model.column("Tempo")).isEmpty();
         model.means("Tempo", Meaning.BALL_SPEED);
+        assertThat(model.asked()).extracting(a -> a.heading()).containsExactly("Launch (deg)", "Start line");
+        model.means("Launch (deg)", Meaning.LAUNCH_ANGLE);
+        model.means("Start line", Meaning.LAUNCH_DIRECTION);
+        assertThat(model.asked()).isEmpty();
         model.plusIs("Start line", PositiveSide.LEFT);
         model.meansRemark("Who");
         assertThat(model.imported().shots()).hasSize(2);
@@ -64,7 +68,7 @@ class ImportModelTest {
         files.keep(kept);
         ImportModel again = ImportModel.read(table(), files.templates());
         assertThat(again.template()).isEqualTo(kept);
-        assertThat(again.supposed()).isEmpty();
+        assertThat(again.asked()).isEmpty();
     }
 
     @Test

@@ -14,12 +14,12 @@ import org.toeline.flight.ShotFigure;
 class AnyBytesTest {
 
     private static final String TABLE = """
-            Shot;Ball Speed (mph);Launch Angle (deg);Side (yd);Back Spin (rpm);Side Spin (rpm);Carry (yd);Club
-            1;146,2;12,3;3,2 L;2600;120;241,5;Driver
-            2;"147,0";13,1;-1,1;2.512;-80;245,0;"Driver; low"
-            3;--;;;;;;
-            Average;146,6;12,7;;;;243,2;
-            """;
+        Shot;Ball Speed (mph);Launch Angle (deg);Carry Side (yd);Back Spin (rpm);Side Spin (rpm, right +);Carry (yd);Club
+        1;146,2;12,3;3,2 L;2600;120;241,5;Driver
+        2;"147,0";13,1;-1,1;2.512;-80;245,0;"Driver; low"
+        3;--;;;;;;
+        Average;146,6;12,7;;;;243,2;
+        """;
     private static final String[] PIECES = {
         "\"",
         "\"\"",

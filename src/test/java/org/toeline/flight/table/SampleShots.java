@@ -47,7 +47,7 @@ public final class SampleShots {
 
     private static String english(SplittableRandom random) {
         StringBuilder out = new StringBuilder("Shot,Ball Speed (mph),Launch Angle (deg),Launch Direction (deg),"
-                + "Spin Rate (rpm),Spin Axis (deg),Carry (yd),Apex (ft),Side (yd)\r\n");
+                + "Spin Rate (rpm),Spin Axis (deg),Carry (yd),Apex (ft),Carry Side (yd)\r\n");
         for (int i = 1; i <= 10; i++) {
             Launch launch = i == 7 ? shot(random, 118, 4.5, 3900, -14) : shot(random, 146, 10.1, 2950, -8);
             Flight flight = fly(launch);
@@ -73,9 +73,9 @@ public final class SampleShots {
 
     private static String german(SplittableRandom random) {
         List<String> rows = new ArrayList<>();
-        rows.add(
-                "Schlag;Ballgeschwindigkeit [km/h];Abflugwinkel [°];Abflugrichtung [°];Backspin [U/min];Sidespin [U/min];"
-                        + "Flugweite [m];Scheitelhöhe [m];Seitliche Abweichung [m]");
+        rows.add("Schlag;Ballgeschwindigkeit [km/h];Abflugwinkel [°];Abflugrichtung [°] (+ = rechts);Backspin [U/min];"
+                + "Sidespin [U/min] (+ = rechts);Flugweite [m];Scheitelhöhe [m];"
+                + "Seitliche Abweichung Carry [m] (+ = rechts)");
         for (int i = 1; i <= 10; i++) {
             Launch launch = shot(random, 147, 13.0, 2550, -1);
             Flight flight = fly(launch);

@@ -193,8 +193,7 @@ abstract class LedgerContract {
                 .id();
         int second = ledger.keep(player.id(), TestLessons.lesson("B. Trial"), List.of())
                 .id();
-        int third = ledger.keep(
-                        player.id(), TestLessons.lesson("B. Trial").withSetup("as told"), TestLessons.findings(9))
+        int third = ledger.keep(player.id(), TestLessons.ofSetup("B. Trial", "as told"), TestLessons.findings(9))
                 .id();
         List<LessonFindings> across = ledger.acrossLessons(player.id(), Club.DRIVER);
         assertThat(across).extracting(LessonFindings::lessonId).containsExactly(first, second, third);

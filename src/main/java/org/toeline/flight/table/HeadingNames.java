@@ -1,0 +1,114 @@
+package org.toeline.flight.table;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.Set;
+
+/** What the words of headings and labels mean; the words are data, in {@code headings.properties}. */
+final class HeadingNames {
+
+    private static final String PERHAPS = ".perhaps";
+    private static final Map<String, Set<String>> WORDS = load();
+    private static final Map<String, Meaning> SURELY = new HashMap<>();
+    private static final Map<String, Meaning> HINTS = new LinkedHashMap<>();
+
+    static {
+        for (Meaning meaning : Meaning.values()) {
+            for (String phrase : words(meaning.id())) {
+                once(phrase, meaning);
+                HINTS.put(phrase, meaning);
+            }
+            words(meaning.id() + PERHAPS).forEach(p -> HINTS.putIfAbsent(p, meaning));
+        }
+    }
+
+    private HeadingNames() {}
+
+    private static void once(String phrase, Meaning meaning) {
+        Meaning already = SURELY.put(phrase, meaning);
+        if (already != null && already != meaning) {
+            throw new IllegalStateException("headings.properties: “" + phrase + "” is both " + already.id() + " and "
+                    + meaning.id() + "; one is needed");
+        }
+    }
+
+    private static Map<String, Set<String>> load() {
+        Properties lines = new Properties();
+        try (InputStream in = HeadingNames.class.getResourceAsStream("headings.properties")) {
+            if (in == null) {
+                throw new IllegalStateException("the program lacks its own headings.properties");
+            }
+            lines.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException("headings.properties", e);
+        }
+        Map<String, Set<String>> words = new HashMap<>();
+        lines.forEach((kind, phrases) -> {
+            Set<String> plain = new HashSet<>();
+            Arrays.stream(phrases.toString().split("\\|"))
+                    .map(HeadingNames::plain)
+                    .forEach(plain::add);
+            words.put(kind.toString(), plain);
+        });
+        return words;
+    }
+
+    /** The phrases of one kind, as {@link #plain} makes them. */
+    static Set<String> words(String kind) {
+        return WORDS.getOrDefault(kind, Set.of());
+    }
+
+    /** The figure that a heading, without unit and signs, names word for word. */
+    static Optional<Meaning> surely(String words) {
+        return Optional.ofNullable(SURELY.get(plain(words)));
+    }
+
+    /** Whether a heading is word for word one of a kind: shot-number, time, filter, remark, other. */
+    static boolean is(String kind, String words) {
+        return words(kind).contains(plain(words));
+    }
+
+    /** The figure that a heading may be about: that of the longest phrase in it. */
+    static Optional<Meaning> perhaps(String words) {
+        String plain = plain(words);
+        return longest(HINTS.keySet(), plain).map(HINTS::get);
+    }
+
+    private static Optional<String> longest(Collection<String> phrases, String plain) {
+        String padded = " " + plain + " ";
+        return phrases.stream()
+                .filter(p -> ideographic(p) ? plain.contains(p) : padded.contains(" " + p + " "))
+                .max(java.util.Comparator.comparingInt(String::length));
+    }
+
+    /** Whether words are written without spaces between them. */
+    static boolean ideographic(String text) {
+        return text.codePoints()
+                .anyMatch(c -> Character.isIdeographic(c)
+                        || Character.UnicodeScript.of(c) == Character.UnicodeScript.KATAKANA
+                        || Character.UnicodeScript.of(c) == Character.UnicodeScript.HIRAGANA);
+    }
+
+    /** Lower case, one kind of each letter, words apart, no dots and dashes. */
+    static String plain(String words) {
+        return Normalizer.normalize(words.replace('º', '°').replace('’', '\''), Normalizer.Form.NFKC)
+                .replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ")
+                .toLowerCase(Locale.ROOT)
+                .replace(".", "")
+                .replaceAll("[_\\-–/:\\s]+", " ")
+                .strip();
+    }
+}

@@ -1,0 +1,202 @@
+package org.toeline.flight.table;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Rows that say nothing of themselves but are the mean, the middle, the spread, the best, the least or the count of the rows
+ * beside them. Looked for where such rows stand: at the ends of the table and where one club, player or title gives way to
+ * the next.
+ */
+final class Summaries {
+
+    /** So many rows at an end may sum up. */
+    private static final int AT_AN_END = 8;
+
+    /** Of so many rows fewer are looked at. */
+    private static final int MANY = 5000;
+
+    private static final int LEAST_SHOTS = 3;
+
+    private final Map<Row, String> found = new IdentityHashMap<>();
+    private final Map<Row, double[]> numbers = new IdentityHashMap<>();
+    private final List<Integer> figures = new ArrayList<>();
+    private final List<Integer> names = new ArrayList<>();
+    private final char decimal;
+
+    private Summaries(char decimal) {
+        this.decimal = decimal;
+    }
+
+    static Summaries of(Row headings, int width, List<Row> rows, List<String> sections, char decimal) {
+        Summaries work = new Summaries(decimal);
+        for (int i = 0; i < width; i++) {
+            int place = i;
+            String heading = HeadingText.of(headings.cell(i)).words();
+            long filled = rows.stream()
+                    .limit(500)
+                    .filter(r -> !FigureCell.nothing(r.cell(place)))
+                    .count();
+            long numbers = rows.stream()
+                    .limit(500)
+                    .filter(r -> FigureCell.bare(r.cell(place), decimal).isPresent())
+                    .count();
+            boolean tells = HeadingNames.is("shot-number", heading) || HeadingNames.is("time", heading);
+            if (HeadingNames.is("filter", heading)) {
+                work.names.add(i);
+            } else if (!tells && numbers > 0 && 2 * numbers >= filled) {
+                work.figures.add(i);
+            }
+        }
+        work.look(rows, sections);
+        return work;
+    }
+
+    Optional<String> reason(Row row) {
+        return Optional.ofNullable(found.get(row));
+    }
+
+    private void look(List<Row> rows, List<String> sections) {
+        rows.forEach(r -> numbers.put(
+                r,
+                figures.stream()
+                        .mapToDouble(f -> FigureCell.bare(r.cell(f), decimal).orElse(Double.NaN))
+                        .toArray()));
+        ends(rows);
+        int begin = 0;
+        for (int i = 1; i <= rows.size(); i++) {
+            if (i == rows.size() || !group(rows, sections, i).equals(group(rows, sections, i - 1))) {
+                if (begin > 0 || i < rows.size()) {
+                    ends(rows.subList(begin, i));
+                }
+                begin = i;
+            }
+        }
+    }
+
+    private List<String> group(List<Row> rows, List<String> sections, int i) {
+        List<String> group = new ArrayList<>(List.of(sections.get(i)));
+        names.forEach(n -> group.add(rows.get(i).cell(n)));
+        return group;
+    }
+
+    private void ends(List<Row> rows) {
+        List<Row> left = new ArrayList<>(rows);
+        left.removeIf(found::containsKey);
+        boolean more = true;
+        while (more) {
+            more = atTheEnd(left, false) || atTheEnd(left, true);
+        }
+    }
+
+    /** Takes the rows at one end that sum up the rest. */
+    private boolean atTheEnd(List<Row> left, boolean top) {
+        int most = left.size() > MANY ? 2 : AT_AN_END;
+        for (int k = 1; k <= most && left.size() - k >= LEAST_SHOTS; k++) {
+            List<Row> ends = new ArrayList<>(top ? left.subList(0, k) : left.subList(left.size() - k, left.size()));
+            List<Row> rest = new ArrayList<>(top ? left.subList(k, left.size()) : left.subList(0, left.size() - k));
+            Row inner = top ? ends.get(k - 1) : ends.get(0);
+            Optional<String> what = what(inner, rest);
+            if (what.isPresent()) {
+                for (Row row : ends) {
+                    what(row, rest).ifPresent(w -> found.put(row, w));
+                }
+                left.removeIf(found::containsKey);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Optional<String> what(Row row, List<Row> rest) {
+        Map<String, Integer> agrees = new HashMap<>();
+        int cells = 0;
+        int varying = 0;
+        for (int f = 0; f < figures.size(); f++) {
+            int at = f;
+            int place = figures.get(f);
+            double value = numbersOf(row)[f];
+            double[] others = rest.stream()
+                    .mapToDouble(r -> numbersOf(r)[at])
+                    .filter(x -> !Double.isNaN(x))
+                    .toArray();
+            if (Double.isNaN(value) || others.length < LEAST_SHOTS) {
+                continue;
+            }
+            Arrays.sort(others);
+            cells++;
+            varying += others[0] < others[others.length - 1] ? 1 : 0;
+            // of figures rounded themselves: a little more than half of the last place
+            double within = 0.8 * Math.pow(10, -decimals(row.cell(place)));
+            statistics(others).forEach((name, statistic) -> {
+                if (Math.abs(statistic - value) <= within + 1e-9 * Math.abs(statistic)) {
+                    agrees.merge(name, 1, Integer::sum);
+                }
+            });
+        }
+        int all = cells;
+        if (all == 0 || varying == 0) {
+            return Optional.empty();
+        }
+        // one column alone: only a mean is told from a shot, and only with decimals or many rows
+        return agrees.entrySet().stream()
+                .filter(e -> e.getValue() == all)
+                .map(Map.Entry::getKey)
+                .filter(n -> all >= 3
+                        || all == 2 && !n.startsWith("the most") && !n.startsWith("the least")
+                        || all == 1 && n.equals("the mean"))
+                .sorted()
+                .findFirst()
+                .map(n -> "a summary, not a shot: it is " + n + " of the others");
+    }
+
+    private double[] numbersOf(Row row) {
+        return Optional.ofNullable(numbers.get(row)).orElseThrow();
+    }
+
+    private static Map<String, Double> statistics(double[] sorted) {
+        int n = sorted.length;
+        double sum = Arrays.stream(sorted).sum();
+        double mean = sum / n;
+        double squares = Arrays.stream(sorted).map(x -> (x - mean) * (x - mean)).sum();
+        double absolute = Arrays.stream(sorted).map(Math::abs).sum() / n;
+        return Map.of(
+                "the mean",
+                mean,
+                "the mean size",
+                absolute,
+                "the middle",
+                (sorted[(n - 1) / 2] + sorted[n / 2]) / 2,
+                "the spread",
+                Math.sqrt(squares / (n - 1)),
+                "the spread (of all)",
+                Math.sqrt(squares / n),
+                "the range",
+                sorted[n - 1] - sorted[0],
+                "the most",
+                sorted[n - 1],
+                "the least",
+                sorted[0],
+                "the sum",
+                sum,
+                "the count",
+                (double) n);
+    }
+
+    private int decimals(String cell) {
+        int mark = cell.lastIndexOf(decimal);
+        if (mark < 0) {
+            return 0;
+        }
+        int digits = 0;
+        while (mark + 1 + digits < cell.length() && Character.isDigit(cell.charAt(mark + 1 + digits))) {
+            digits++;
+        }
+        return digits;
+    }
+}

@@ -1,0 +1,56 @@
+package org.toeline.flight.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.toeline.flight.FigureUnit;
+
+/**
+ * A table cut into what it consists of: headings, units, rows that may be shots, and what else there is.
+ *
+ * @param header where the headings stand
+ * @param twoRows whether words stand right above the headings, which may say more of what is below
+ */
+record TableBody(
+        Header header, boolean twoRows, List<LeftOut> above, BodyRows rows, NumberStyle style, char separator) {
+
+    static TableBody of(Grid grid, Header header, DecimalMark mark) {
+        List<LeftOut> above = new ArrayList<>();
+        grid.rows().subList(0, header.index()).stream()
+                .filter(r -> !r.blank())
+                .forEach(r -> above.add(LeftOut.row(r.line(), "stands above the headings")));
+        boolean two = header.index() > 0 && coversHeadings(grid.rows().get(header.index() - 1), header);
+        List<Row> below = grid.rows().subList(header.index() + 1, grid.rows().size());
+        BodyRows rows = BodyRows.of(header.row(), below, mark);
+        return new TableBody(header, two, above, rows, NumberStyle.of(rows.shots(), mark), grid.separator());
+    }
+
+    /** Words above the headings, other than a title or a name with its value. */
+    private static boolean coversHeadings(Row above, Header header) {
+        long beyond = above.cells().stream()
+                .skip(2)
+                .filter(c -> !c.isEmpty() && FigureCell.bare(c, '.').isEmpty())
+                .count();
+        return header.width() > 2 && above.filled() > 1 && beyond > 0;
+    }
+
+    /** The unit that the row of units states for a column. */
+    Optional<FigureUnit> unitBelow(int place) {
+        return rows.units().flatMap(u -> UnitWords.of(u.cell(place)));
+    }
+
+    /** The unit that the cell to the right states, where all of its column are units. */
+    boolean unitsBeside(int place) {
+        int next = place + 1;
+        long filled = rows.shots().stream()
+                .limit(200)
+                .filter(r -> !r.cell(next).isEmpty())
+                .count();
+        return next < header.width()
+                && filled > 0
+                && rows.shots().stream()
+                        .limit(200)
+                        .allMatch(r -> r.cell(next).isEmpty()
+                                || UnitWords.of(r.cell(next)).isPresent());
+    }
+}
