@@ -34,8 +34,8 @@ public final class ShiftedFrame {
         boolean still = moments.stream().anyMatch(m -> m.startSeconds() <= keptS && keptS <= m.endSeconds());
         // of several swings, the one that the frame is nearest to
         Optional<StillSpan> address = moments.stream()
-                .min((a, b) -> Double.compare(
-                        Math.abs(a.addressSeconds() - keptS), Math.abs(b.addressSeconds() - keptS)));
+                .min((a, b) ->
+                        Double.compare(Math.abs(a.addressSeconds() - keptS), Math.abs(b.addressSeconds() - keptS)));
         if (still || address.isEmpty() || points.size() < LEAST_MOVED) {
             return Optional.empty();
         }

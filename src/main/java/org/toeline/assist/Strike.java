@@ -46,9 +46,7 @@ public record Strike(double seconds) {
         Arrays.sort(stretch);
         double usual = stretch[stretch.length / 2];
         boolean clear = rise[best] > STANDS_OUT * rival && rise[best] > ABOVE_USUAL * usual;
-        return clear
-                ? Optional.of(new Strike(sound.startSeconds() + (from + best) * Sound.STEP_S))
-                : Optional.empty();
+        return clear ? Optional.of(new Strike(sound.startSeconds() + (from + best) * Sound.STEP_S)) : Optional.empty();
     }
 
     private static double mean(float[] all, int from, int to) {

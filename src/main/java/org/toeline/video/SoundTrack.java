@@ -92,7 +92,9 @@ public final class SoundTrack {
             long at = frame.best_effort_timestamp();
             double seconds = at == AV_NOPTS_VALUE
                     ? start + steps * Sound.STEP_S
-                    : (double) at * stream.time_base().num() / stream.time_base().den();
+                    : (double) at
+                            * stream.time_base().num()
+                            / stream.time_base().den();
             if (Double.isNaN(start)) {
                 start = Double.isNaN(seconds) ? 0 : seconds;
             }

@@ -48,8 +48,7 @@ class TyingTest {
         for (int i = 0; i < cases; i++) {
             double strike = 1.5 + 2 * lot.nextDouble();
             double most = strike + 0.1 * lot.nextGaussian();
-            Optional<Strike> found =
-                    Strike.heard(sound(lot, strike, 10 + 60 * lot.nextDouble(), i % 3 * 4), most);
+            Optional<Strike> found = Strike.heard(sound(lot, strike, 10 + 60 * lot.nextDouble(), i % 3 * 4), most);
             heard += found.isPresent() ? 1 : 0;
             wrong += found.filter(s -> Math.abs(s.seconds() - strike) > FRAME_S).isPresent() ? 1 : 0;
         }
@@ -96,8 +95,7 @@ class TyingTest {
             Optional<OneMoment> found = OneMoment.seen(
                     movement(lot, first, 1.2, 30), SlowMotion.NONE, movement(lot, second, 0.9, 29), SlowMotion.NONE);
             tied += found.isPresent() ? 1 : 0;
-            right += found.filter(m ->
-                                    Math.abs(m.secondSeconds() - m.firstSeconds() - (second - first)) < 2 * FRAME_S)
+            right += found.filter(m -> Math.abs(m.secondSeconds() - m.firstSeconds() - (second - first)) < 2 * FRAME_S)
                             .isPresent()
                     ? 1
                     : 0;
@@ -115,7 +113,8 @@ class TyingTest {
             noise.add(new Movement.Amount(t, lot.nextDouble() * 20));
         }
         Movement other = new Movement(noise, List.of(), swing.moments());
-        assertThat(OneMoment.seen(swing, SlowMotion.NONE, other, SlowMotion.NONE)).isEmpty();
+        assertThat(OneMoment.seen(swing, SlowMotion.NONE, other, SlowMotion.NONE))
+                .isEmpty();
         assertThat(OneMoment.seen(swing, SlowMotion.NONE, new Movement(noise, List.of(), List.of()), SlowMotion.NONE))
                 .isEmpty();
     }

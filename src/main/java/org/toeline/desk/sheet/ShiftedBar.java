@@ -113,7 +113,8 @@ final class ShiftedBar extends HBox {
         if (belongs != null) {
             said.setText(Texts.of(
                     "shifted.text",
-                    String.format(Locale.ROOT, "%.3f", clips.marked(model.large()).orElse(0)),
+                    String.format(
+                            Locale.ROOT, "%.3f", clips.marked(model.large()).orElse(0)),
                     String.format(Locale.ROOT, "%.3f", belongs)));
         }
     }

@@ -63,16 +63,14 @@ final class TieFinder {
     }
 
     private Optional<Of> of(View view) {
-        return clips.file(view)
-                .flatMap(file -> clips.movement(view).map(m -> new Of(file, m, clips.slowMotion(view))));
+        return clips.file(view).flatMap(file -> clips.movement(view).map(m -> new Of(file, m, clips.slowMotion(view))));
     }
 
     private static Optional<Tie> find(Of one, Of other) throws ClipException {
         Optional<Strike> first = heard(one);
         Optional<Strike> second = first.isEmpty() ? Optional.empty() : heard(other);
         if (first.isPresent() && second.isPresent()) {
-            return Optional.of(
-                    new Tie(first.get().seconds(), second.get().seconds(), HEARD_SIGMA_S, Tie.By.SOUND));
+            return Optional.of(new Tie(first.get().seconds(), second.get().seconds(), HEARD_SIGMA_S, Tie.By.SOUND));
         }
         return OneMoment.seen(one.movement(), one.motion(), other.movement(), other.motion())
                 .map(m -> new Tie(m.firstSeconds(), m.secondSeconds(), SEEN_SIGMA_S, Tie.By.MOTION));
