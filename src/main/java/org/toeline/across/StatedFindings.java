@@ -18,10 +18,14 @@ public final class StatedFindings {
 
     private StatedFindings() {}
 
-    /** A pure function; any thread. */
+    /** Nothing of marks that contradict each other or that nobody has accepted. A pure function; any thread. */
     public static List<StatedFinding> of(Assessment assessment) {
         Optional<Finding> first = assessment.advice().first().map(f -> f.finding());
+        if (assessment.advice().withheld().isPresent()) {
+            return List.of();
+        }
         return assessment.advice().findings().stream()
+                .filter(f -> !f.isDraft())
                 .map(f -> stated(
                         f, first.filter(g -> g.kind() == f.kind()).isPresent() ? Place.FIRST : Place.ONE_OF_MANY))
                 .toList();
@@ -47,7 +51,7 @@ public final class StatedFindings {
                 reading.shownHigh(),
                 reading.kind().unit().id(),
                 finding.range().map(StatedFindings::range),
-                finding.verdict().map(Verdict::id),
+                finding.verdict().filter(v -> v != Verdict.NOT_FOR_CHILDREN).map(Verdict::id),
                 place);
     }
 

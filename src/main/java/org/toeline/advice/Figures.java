@@ -5,7 +5,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.util.Locale;
-import org.toeline.reading.Reading;
+import java.util.Optional;
 import org.toeline.reading.Unit;
 
 /**
@@ -14,11 +14,7 @@ import org.toeline.reading.Unit;
  */
 final class Figures {
 
-    /** Half widths of this size and above are written with one digit, smaller ones with two. */
-    private static final double ONE_DIGIT = 3;
-
     private static final double FOOT_M = 0.3048;
-    private static final int MOST_DECIMALS = 2;
 
     private final Locale locale;
     private final LengthUnit lengthUnit;
@@ -46,29 +42,36 @@ final class Figures {
         return lengthUnit == LengthUnit.INCH && (unit == Unit.CENTIMETRE || unit == Unit.MILLIMETRE);
     }
 
-    /** The farther of the two ends of the 95 % interval from the value, as shown. */
-    double halfWidth(Reading reading) {
-        Unit unit = reading.kind().unit();
-        double inside = Math.max(reading.high() - reading.value(), reading.value() - reading.low());
-        return shown(unit, inside);
-    }
-
     /** Whether a number is above zero even as it is written. */
     static boolean isAboveZero(double shown, int decimals) {
         return shown >= Math.pow(10, -decimals) / 2;
     }
 
     static int decimals(double halfWidth) {
-        int decimals = 0;
-        for (double h = halfWidth; h < ONE_DIGIT && decimals < MOST_DECIMALS; h *= 10) {
-            decimals++;
-        }
-        return decimals;
+        return Written.decimals(halfWidth);
+    }
+
+    /** A figure of metres, radians or a plain number with its interval, and what it is held against. */
+    Written written(Unit unit, double value, double low, double high, Optional<Range> range) {
+        return Written.of(
+                shown(unit, value),
+                shown(unit, low),
+                shown(unit, high),
+                range.map(r -> new Written.Limits(shown(unit, r.low()), shown(unit, r.high()))));
     }
 
     /** Decimals for a limit, which is a round number of the reader's unit or has been converted to it. */
-    int limitDecimals(Unit unit) {
-        return unit == Unit.RATIO ? 2 : inInches(unit) ? 1 : 0;
+    int limitDecimals(Unit unit, double... limits) {
+        if (unit == Unit.RATIO || inInches(unit)) {
+            return 2;
+        }
+        for (double limit : limits) {
+            double shown = shown(unit, limit);
+            if (Math.abs(shown - Math.rint(shown)) > 0.01) {
+                return 1;
+            }
+        }
+        return 0;
     }
 
     String number(double shown, int decimals, RoundingMode rounding) {

@@ -1,52 +1,63 @@
 package org.toeline.advice;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.mark.Club;
+import org.toeline.mark.Stature;
 import org.toeline.reading.Reading;
 
 /**
- * The decision rule (JCGM 106:2012): with the reading's distribution, p is the probability that the true value lies in
- * the range. An interval wider than the range cannot tell; p ≥ 0.95 is in range, p ≤ 0.05 out of range, anything
- * between is too close to call.
+ * The decision rule: guarded acceptance and guarded rejection of JCGM 106:2012 (8.3), with a guard as wide as the drawn
+ * 95 % interval on either side, so that the words and the drawing are one rule, {@link Verdict#of}.
  */
 public final class Judge {
 
-    /** How sure a verdict must be. */
-    public static final double CONFIDENCE = 0.95;
+    /** In how many steps the interval of the player's size is looked through, to either side. */
+    private static final int SIZES = 6;
 
     private Judge() {}
 
+    /** Readings of a player of the usual size. */
     public static Advice advise(List<Reading> readings, Club club, RangeBook ranges, CauseChain causes) {
-        List<Finding> findings = new ArrayList<>();
-        for (Reading reading : readings) {
-            Optional<Finding.Judged> judged =
-                    ranges.range(reading.kind(), club).map(range -> new Finding.Judged(range, verdict(reading, range)));
-            findings.add(new Finding(reading, judged));
+        List<Finding> findings = readings.stream()
+                .map(r -> Finding.judged(r, ranges.range(r.kind(), club)))
+                .toList();
+        return Advice.of(findings, club, causes);
+    }
+
+    /** A reading against the range that fits a player of that size. */
+    static Finding finding(Reading reading, Club club, RangeBook ranges, Stature size) {
+        Optional<Range> range = ranges.range(reading.kind(), club);
+        if (range.isPresent() && !range.get().isFor(size)) {
+            return new Finding(reading, Optional.empty(), Optional.of(Verdict.NOT_FOR_CHILDREN));
         }
-        return new Advice(findings, causes.first(findings, club));
+        return Finding.judged(reading, range.map(r -> fitted(reading, r, size)));
     }
 
-    /** The probability that the true value lies in the range. */
-    public static double conformity(Reading reading, Range range) {
-        return reading.spread().probabilityBelow(range.high())
-                - reading.spread().probabilityBelow(range.low());
+    /**
+     * The range at the player's size. Where the interval of the size leaves open which limits hold, and with some of them the
+     * reading is called one way and with others another, the limits are those nearest to the likeliest size that leave it open.
+     */
+    private static Range fitted(Reading reading, Range range, Stature size) {
+        Range likeliest = range.at(size.heightM());
+        if (range.scaling() == Range.Scaling.NONE) {
+            return likeliest;
+        }
+        Verdict verdict = verdict(reading, likeliest);
+        for (int i = 1; i <= SIZES; i++) {
+            for (int side = -1; side <= 1; side += 2) {
+                double off = side * 1.96 * size.sigmaM() * i / SIZES;
+                Range other = range.at(Math.max(0.8, size.heightM() + off));
+                Verdict then = verdict(reading, other);
+                if (then != verdict && (then == Verdict.TOO_CLOSE || then == Verdict.CANNOT_TELL)) {
+                    return other;
+                }
+            }
+        }
+        return likeliest;
     }
 
-    /** A reading surely outside is called so even when its interval is wide: that much the views do tell. */
     public static Verdict verdict(Reading reading, Range range) {
-        double inside = conformity(reading, range);
-        double below = reading.spread().probabilityBelow(range.low());
-        if (inside <= 1 - CONFIDENCE && Math.max(below, 1 - below - inside) >= CONFIDENCE) {
-            return below > 0.5 ? Verdict.OUT_LOW : Verdict.OUT_HIGH;
-        }
-        if (reading.high() - reading.low() > range.high() - range.low()) {
-            return Verdict.CANNOT_TELL;
-        }
-        if (inside >= CONFIDENCE) {
-            return Verdict.IN_RANGE;
-        }
-        return Verdict.TOO_CLOSE;
+        return Verdict.of(reading.shownLow(), reading.shownHigh(), range.shownLow(), range.shownHigh());
     }
 }

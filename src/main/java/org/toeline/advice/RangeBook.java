@@ -4,9 +4,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.toeline.document.Json;
 import org.toeline.language.Sentences;
@@ -97,7 +99,9 @@ public record RangeBook(List<Range> ranges) {
                     .put("aim", written(range.shownAim()))
                     .put("provenance", range.provenance().id())
                     .put("source", range.source())
-                    .put("note", range.note());
+                    .put("note", range.note())
+                    .put("scales", range.scaling().id())
+                    .put("for", range.whom().id());
         }
         return Json.bytes(document);
     }
@@ -120,13 +124,30 @@ public record RangeBook(List<Range> ranges) {
                     inside(kind, node, "aim"),
                     provenance(node.path("provenance").asText()),
                     node.path("source").asText(),
-                    node.path("note").asText("")));
+                    node.path("note").asText(""),
+                    scaling(node.path("scales").asText(""), kind),
+                    whom(node.path("for").asText(""), kind),
+                    OptionalDouble.empty()));
         }
         return new RangeBook(ranges);
     }
 
     private static double inside(ReadingKind kind, JsonNode node, String name) {
         return kind.unit().toInside(node.path(name).asDouble());
+    }
+
+    private static Range.Scaling scaling(String id, ReadingKind kind) {
+        return Arrays.stream(Range.Scaling.values())
+                .filter(s -> s.id().equals(id))
+                .findFirst()
+                .orElseGet(() -> Range.Scaling.usual(kind));
+    }
+
+    private static Range.Whom whom(String id, ReadingKind kind) {
+        return Arrays.stream(Range.Whom.values())
+                .filter(w -> w.id().equals(id))
+                .findFirst()
+                .orElseGet(() -> Range.Whom.usual(kind));
     }
 
     static Set<Club> clubs(JsonNode names) {

@@ -111,35 +111,43 @@ public final class Words {
 
     /** The figure with its sign and the half width of its 95 % interval, such as “+12.1 ± 1.3 cm”. */
     public String figure(Reading reading) {
-        double shown = figures.shown(reading.kind().unit(), reading.value());
-        boolean above = Figures.isAboveZero(shown, Figures.decimals(figures.halfWidth(reading)));
-        return figure(reading, shown, above && twoSided(reading.kind()) ? "+" : "");
+        return figure(reading.kind(), reading.value(), reading.low(), reading.high(), Optional.empty());
     }
 
-    private String figure(Reading reading, double shown, String sign) {
-        return withInterval(reading.kind().unit(), shown, figures.halfWidth(reading), sign);
+    /** The same, written so that it agrees with the verdict. */
+    public String figure(Finding finding) {
+        Reading r = finding.reading();
+        return figure(r.kind(), r.value(), r.low(), r.high(), finding.range());
+    }
+
+    /** The same of metres, radians or plain number: the one way in which figures are written for people. */
+    public String figure(ReadingKind kind, double value, double low, double high, Optional<Range> range) {
+        Written w = figures.written(kind.unit(), value, low, high, range);
+        return written(kind.unit(), w, w.value() > 0 && twoSided(kind));
     }
 
     /** The same for a value and half its interval, of metres, radians or plain number. */
     public String figure(ReadingKind kind, double inside, double halfInside) {
-        double shown = figures.shown(kind.unit(), inside);
-        return withInterval(
-                kind.unit(), shown, figures.shown(kind.unit(), halfInside), shown > 0 && twoSided(kind) ? "+" : "");
+        return figure(kind, inside, inside - halfInside, inside + halfInside, Optional.empty());
     }
 
     /** A difference between two of them, which always has its sign. */
     public String difference(ReadingKind kind, double inside, double halfInside) {
-        double shown = figures.shown(kind.unit(), inside);
-        return withInterval(kind.unit(), shown, figures.shown(kind.unit(), halfInside), shown > 0 ? "+" : "");
+        Written w = figures.written(kind.unit(), inside, inside - halfInside, inside + halfInside, Optional.empty());
+        return written(kind.unit(), w, w.value() > 0);
     }
 
-    private String withInterval(Unit unit, double shown, double half, String sign) {
-        int decimals = Figures.decimals(half);
-        return text(
-                "figure",
-                sign + figures.number(shown, decimals),
-                figures.number(half, decimals, RoundingMode.CEILING),
-                text(figures.unitKey(unit)));
+    private String written(Unit unit, Written w, boolean withPlus) {
+        String sign = withPlus ? "+" : "";
+        String value = sign + figures.number(w.value(), w.decimals());
+        return w.half()
+                .map(half -> text("figure", value, figures.number(half, w.decimals()), text(figures.unitKey(unit))))
+                .orElseGet(() -> text(
+                        "figure.between",
+                        value,
+                        figures.number(w.low(), w.decimals()),
+                        figures.number(w.high(), w.decimals()),
+                        text(figures.unitKey(unit))));
     }
 
     /** A name within a sentence, where English has small letters. */
@@ -150,7 +158,7 @@ public final class Words {
     /** Two values of metres, radians or plain number as “5 to 15°”. */
     public String range(ReadingKind kind, double low, double high) {
         Unit unit = kind.unit();
-        int decimals = figures.limitDecimals(unit);
+        int decimals = figures.limitDecimals(unit, low, high);
         return text(
                 "figure.range",
                 figures.number(figures.shown(unit, low), decimals),
@@ -161,7 +169,8 @@ public final class Words {
     /** One value of metres, radians or plain number, rounded like the limits of a range. */
     public String amount(ReadingKind kind, double inside) {
         Unit unit = kind.unit();
-        return figures.number(figures.shown(unit, inside), figures.limitDecimals(unit)) + text(figures.unitKey(unit));
+        return figures.number(figures.shown(unit, inside), figures.limitDecimals(unit, inside))
+                + text(figures.unitKey(unit));
     }
 
     /** The half width of a 95 % interval with its unit, “± 1.3 cm”. */
@@ -179,14 +188,15 @@ public final class Words {
     /** What the finding says, with its size and uncertainty. */
     public String sentence(Finding finding) {
         Reading reading = finding.reading();
-        if (finding.judged().isEmpty()) {
-            return text("finding.none", sentenceCase(state(reading)));
+        String state = state(finding);
+        Optional<Verdict> verdict = finding.verdict();
+        if (verdict.isEmpty()) {
+            return text("finding.none", sentenceCase(state));
         }
-        Range range = finding.judged().get().range();
-        String recommended = range(reading.kind(), range.low(), range.high());
-        String state = state(reading);
-        Verdict verdict = finding.judged().get().verdict();
-        return switch (verdict) {
+        String recommended = finding.range().map(this::recommended).orElse("");
+        return switch (verdict.get()) {
+            case DRAFT, WITHHELD, NOT_FOR_CHILDREN ->
+                text("finding." + verdict.get().id(), sentenceCase(state));
             case IN_RANGE -> text("finding.in-range", sentenceCase(state), recommended);
             case OUT_LOW, OUT_HIGH -> text("finding.out", fault(finding), state, recommended);
             case TOO_CLOSE -> text("finding.too-close", sentenceCase(state), recommended);
@@ -199,21 +209,59 @@ public final class Words {
         };
     }
 
-    private String state(Reading reading) {
+    /** The limits, and the height they were fitted to where they grow with the player. */
+    public String recommended(Range range) {
+        String limits = range(range.kind(), range.low(), range.high());
+        return range.statureM().isPresent()
+                ? text("range.fitted", limits, height(range.statureM().getAsDouble()))
+                : limits;
+    }
+
+    /** The same in few words, for a gauge. */
+    public String recommendedShort(Range range) {
+        String limits = range(range.kind(), range.low(), range.high());
+        return range.statureM().isPresent()
+                ? text(
+                        "handout.recommended.fitted",
+                        limits,
+                        height(range.statureM().getAsDouble()))
+                : text("handout.recommended", limits);
+    }
+
+    private String height(double metres) {
+        return lengthUnit == LengthUnit.INCH
+                ? figures.number(LengthUnit.INCH.fromMetres(metres), 0) + text("unit.in")
+                : figures.number(metres, 2) + text("unit.m");
+    }
+
+    private String state(Finding finding) {
+        Reading reading = finding.reading();
+        Unit unit = reading.kind().unit();
         String key = "state." + reading.kind().id();
-        double shown = figures.shown(reading.kind().unit(), reading.value());
+        Written w = figures.written(unit, reading.value(), reading.low(), reading.high(), finding.range());
         if (!twoSided(reading.kind())) {
-            return text(key + ".plus", figure(reading, shown, ""));
+            return text(key + ".plus", written(unit, w, false));
         }
-        if (reading.low() < 0 && reading.high() > 0) {
-            double far = figures.shown(reading.kind().unit(), Math.max(-reading.low(), reading.high()));
-            int decimals = Figures.decimals(far);
+        double far = Math.max(-reading.low(), reading.high());
+        if (reading.low() < 0 && reading.high() > 0 && agrees(finding, far)) {
+            double shown = figures.shown(unit, far);
+            int decimals = Figures.decimals(shown);
             return text(
-                    key + ".zero",
-                    figures.number(far, decimals, RoundingMode.CEILING)
-                            + text(figures.unitKey(reading.kind().unit())));
+                    key + ".zero", figures.number(shown, decimals, RoundingMode.CEILING) + text(figures.unitKey(unit)));
         }
-        return text(key + (shown < 0 ? ".minus" : ".plus"), figure(reading, Math.abs(shown), ""));
+        return text(key + (w.value() < 0 ? ".minus" : ".plus"), written(unit, w.unsigned(), false));
+    }
+
+    /** Whether “within so much of nought” is said to lie in the range, or outside, as the interval does. */
+    private static boolean agrees(Finding finding, double far) {
+        Reading r = finding.reading();
+        if (finding.range().isEmpty()) {
+            return true;
+        }
+        Range range = finding.range().get();
+        Verdict said = Verdict.of(-far, far, range.low(), range.high());
+        Verdict found = Verdict.of(r.low(), r.high(), range.low(), range.high());
+        return said == found || !said.isDecided() && !found.isDecided();
     }
 
     private boolean twoSided(ReadingKind kind) {
@@ -292,6 +340,9 @@ public final class Words {
 
     /** What to say when no finding is out of range: that all is well only where every judged finding is in range. */
     public String nothing(Advice advice) {
+        if (advice.isDraft()) {
+            return text("nothing.draft");
+        }
         if (!advice.isJudged()) {
             return text("nothing.unmeasured");
         }
@@ -307,13 +358,47 @@ public final class Words {
         return text;
     }
 
+    /** What contradicts what, with the likeliest slip. */
+    public String contradiction(Contradiction c) {
+        return text("contradiction", clash(c), slip(c));
+    }
+
+    /** What contradicts what. */
+    public String clash(Contradiction c) {
+        return text("clash." + c.clash().id(), c.view().map(this::name).orElse(""));
+    }
+
+    /** The likeliest slip. */
+    public String slip(Contradiction c) {
+        return text("slip." + c.likely().id(), where(c), hand(c));
+    }
+
+    /** What undoes it. */
+    public String mend(Contradiction c) {
+        return text("mend." + c.likely().id(), where(c), hand(c));
+    }
+
+    private String where(Contradiction c) {
+        return c.mend().flatMap(Mend::view).map(v -> text("slip.in", name(v))).orElse("");
+    }
+
+    private String hand(Contradiction c) {
+        return c.mend()
+                .map(m -> text("slip.hand." + m.sheet().handedness().id()))
+                .orElse("");
+    }
+
     /** A mark that does not fit the rest. */
     public String doubt(Doubt doubt) {
         String name = Landmark.of(doubt.mark())
                 .map(this::name)
                 .map(n -> text("doubt.landmark", n))
                 .orElseGet(() -> doubt.mark().equals("ball") ? text("doubt.ball") : text("doubt.floor", doubt.mark()));
-        return text("doubt", sentenceCase(name), figures.number(doubt.offPx(), 0), name(doubt.view()));
+        return text(
+                doubt.moves() ? "doubt" : "doubt.unusual",
+                sentenceCase(name),
+                figures.number(doubt.offPx(), 0),
+                name(doubt.view()));
     }
 
     /** What would help most against an uncertainty that comes from there. */

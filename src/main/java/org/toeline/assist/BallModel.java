@@ -75,6 +75,25 @@ final class BallModel {
         return v[SHAPE + LIGHT + sector];
     }
 
+    /** The ball's own light, the same from all sides. */
+    double ballLight() {
+        return v[SHAPE];
+    }
+
+    double radius() {
+        return v[2];
+    }
+
+    /** How far inside the rim a place lies, pixels. */
+    double depth(double x, double y) {
+        return v[2] - Math.hypot(x - v[0], y - v[1]);
+    }
+
+    /** Beside which part of the rim a place lies. */
+    int sector(double x, double y) {
+        return Rim.sector(Math.atan2(y - v[1], x - v[0]), sectors);
+    }
+
     /** How much of a place is hidden by the cover, 0 to 1. */
     double hidden(double x, double y) {
         return covered ? covered(past(x, y) / Math.exp(v[3])) : 0;

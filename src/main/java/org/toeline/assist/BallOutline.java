@@ -128,7 +128,8 @@ public final class BallOutline {
                         + Math.hypot(f.circle().x() - x, f.circle().y() - y))
                 .max()
                 .orElse(0);
-        return Hypotheses.likeliest(balls, new BallPatch(colours, stretch, new Circle(x, y, reach), BallFit.GROUND_PX));
+        return Hypotheses.likeliest(
+                balls, new BallPatch(colours, stretch, new Circle(x, y, reach), BallPixels.GROUND_PX));
     }
 
     /**

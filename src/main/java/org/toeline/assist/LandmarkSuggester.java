@@ -45,10 +45,14 @@ public final class LandmarkSuggester implements AutoCloseable {
         }
         PoseSearch search = new PoseSearch(model, frame);
         Optional<Seen> person = search.person(hints);
-        return person.isEmpty()
-                ? new NoPerson(search.unclear() ? Reason.NOT_CLEAR : Reason.NOBODY)
+        if (person.isEmpty()) {
+            return new NoPerson(search.unclear() ? Reason.NOT_CLEAR : Reason.NOBODY);
+        }
+        Optional<Sides> sides = Sides.of(person.get(), view, handedness == Handedness.RIGHT);
+        return sides.isEmpty()
+                ? new NoPerson(Reason.NOT_CLEAR)
                 : new Landmarks(
-                        BonyPoints.of(person.get(), view, handedness),
+                        BonyPoints.of(sides.get(), view, handedness),
                         person.get().score());
     }
 

@@ -69,19 +69,17 @@ final class Rim {
      *
      * @param misfit of each pixel, grey levels
      */
-    void look(List<Pixel> pixels, double[] misfit, double noise, double[] v, BallModel model) {
+    void look(List<Pixel> pixels, double[] misfit, double noise, BallModel model) {
         int[] all = new int[sectors];
         int[] fits = new int[sectors];
         double[] sum = new double[sectors];
-        double zone = Math.min(0.5 * v[2], 3.5);
-        double tolerance = Math.max(4 * noise, SHADE * model.shown(v[BallModel.SHAPE]));
+        double zone = Math.min(0.5 * model.radius(), 3.5);
+        double tolerance = Math.max(4 * noise, SHADE * model.shown(model.ballLight()));
         for (int i = 0; i < misfit.length; i++) {
             Pixel p = pixels.get(i);
-            double dx = p.middleX() - v[0];
-            double dy = p.middleY() - v[1];
-            double depth = v[2] - Math.hypot(dx, dy);
+            double depth = model.depth(p.middleX(), p.middleY());
             if (depth > 0.8 && depth < 0.8 + zone) {
-                int k = sector(Math.atan2(dy, dx), sectors);
+                int k = model.sector(p.middleX(), p.middleY());
                 all[k]++;
                 boolean hidden = model.hidden(p.middleX(), p.middleY()) > 0.5;
                 fits[k] += Math.abs(misfit[i]) < tolerance && !hidden ? 1 : 0;

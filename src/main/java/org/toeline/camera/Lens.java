@@ -42,9 +42,4 @@ public record Lens(double focalPx, double cxPx, double cyPx, double k1, double k
         double r2 = x * x + y * y;
         return 1 + r2 * (3 * k1 + 5 * k2 * r2) > 0;
     }
-
-    /** The lens of the mirror image of a picture that is {@code widthPx} wide. */
-    public Lens mirrored(double widthPx) {
-        return new Lens(focalPx, widthPx - cxPx, cyPx, k1, k2);
-    }
 }

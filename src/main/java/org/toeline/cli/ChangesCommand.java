@@ -3,8 +3,11 @@ package org.toeline.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.Contradiction;
+import org.toeline.advice.Words;
 import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LessonDocument;
@@ -73,6 +76,13 @@ final class ChangesCommand implements Callable<Integer> {
     }
 
     private static Assessment assess(Path lesson) throws DocumentException {
-        return Assessment.of(LessonDocument.read(lesson).sheet());
+        Assessment assessment = Assessment.of(LessonDocument.read(lesson).sheet());
+        Optional<Contradiction> withheld = assessment.advice().withheld();
+        if (withheld.isPresent()) {
+            Words words = Words.usual();
+            throw new DocumentException(
+                    lesson + ": " + words.text("withheld.uncompared", words.contradiction(withheld.get())));
+        }
+        return assessment;
     }
 }

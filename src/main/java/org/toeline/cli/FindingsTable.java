@@ -7,14 +7,13 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
+import org.toeline.advice.Contradiction;
 import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
-import org.toeline.advice.Range;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.language.Sentences;
 import org.toeline.mark.View;
-import org.toeline.reading.Reading;
 
 /** Findings as lines of text. */
 final class FindingsTable {
@@ -34,10 +33,15 @@ final class FindingsTable {
             out.println(SENTENCES.of(
                     "findings.first",
                     words.fault(first.get().finding()),
-                    words.figure(first.get().finding().reading()),
+                    words.figure(first.get().finding()),
                     first.get().finding().kind().id()));
             out.println("  " + words.instruction(first.get()));
             words.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
+        } else if (assessment.advice().withheld().isPresent()) {
+            Contradiction c = assessment.advice().withheld().get();
+            out.println(words.text("contradiction.title") + ": " + words.contradiction(c));
+            out.println("  " + words.mend(c)
+                    + (c.mend().isPresent() ? ": --mend " + c.likely().id() : "."));
         } else {
             out.println(words.nothing(assessment.advice()) + ".");
         }
@@ -50,25 +54,16 @@ final class FindingsTable {
     }
 
     private static String line(Finding finding, Words words) {
-        Reading r = finding.reading();
-        double half = (r.shownHigh() - r.shownLow()) / 2;
-        String range = finding.range().map(FindingsTable::range).orElse("");
         return String.format(
-                Locale.ROOT,
-                "%-27s %8.1f ± %-6.1f %-8s %-16s %s",
-                r.kind().id(),
-                r.shownValue(),
-                half,
-                r.kind().unit().id(),
-                range,
-                finding.verdict().map(v -> verdict(finding, words)).orElse(""));
-    }
-
-    private static String range(Range range) {
-        return SENTENCES.of(
-                "findings.range",
-                String.format(Locale.ROOT, "%.4g", range.shownLow()),
-                String.format(Locale.ROOT, "%.4g", range.shownHigh()));
+                        Locale.ROOT,
+                        "%-27s %-24s %-20s %s",
+                        finding.kind().id(),
+                        words.figure(finding),
+                        finding.range()
+                                .map(r -> words.range(finding.kind(), r.low(), r.high()))
+                                .orElse(""),
+                        finding.verdict().map(v -> verdict(finding, words)).orElse(""))
+                .stripTrailing();
     }
 
     private static String verdict(Finding finding, Words words) {

@@ -3,9 +3,9 @@ package org.toeline.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import org.toeline.advice.Words;
 import org.toeline.document.WholeFile;
 import org.toeline.handout.Handout;
 import org.toeline.ledger.DocumentException;
@@ -36,8 +36,9 @@ final class HandoutCommand implements Callable<Integer> {
     @Override
     public Integer call() throws DocumentException, ClipException, IOException {
         Handout handout = StillCommand.handout(lesson, choices);
-        if (!handout.isJudged()) {
-            throw new DocumentException(Words.english().text("handout.refused", lesson.toString()));
+        Optional<String> lacks = handout.lacksAdvice();
+        if (lacks.isPresent()) {
+            throw new DocumentException(lesson + ": " + lacks.get());
         }
         Map<String, byte[]> files = new TreeMap<>(handout.files(choices.paper()));
         for (Map.Entry<String, byte[]> file : files.entrySet()) {

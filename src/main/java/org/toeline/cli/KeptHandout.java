@@ -57,8 +57,9 @@ final class KeptHandout {
         Lesson lesson = kept.lesson();
         Assessment assessment = Assessment.of(lesson.sheet());
         Handout handout = new Handout(lesson, assessment, picture(lesson, assessment, id), words, options, coachsWords);
-        if (handout.lacks().isPresent()) {
-            throw new DocumentException(handout.lacks().get());
+        Optional<String> lacks = handout.lacksAdvice();
+        if (lacks.isPresent()) {
+            throw new DocumentException(lacks.get());
         }
         String stem = options.signed().fileStem(lesson) + "-lesson" + id;
         for (Map.Entry<String, byte[]> file : new TreeMap<>(handout.files(paper)).entrySet()) {

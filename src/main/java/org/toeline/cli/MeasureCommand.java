@@ -5,18 +5,27 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.Gate;
+import org.toeline.advice.Mend;
+import org.toeline.advice.Slip;
 import org.toeline.ledger.DocumentException;
+import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -33,16 +42,29 @@ final class MeasureCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
+    @Option(
+            names = "--mend",
+            paramLabel = "SLIP",
+            description = "Undoes a slip first, such as cross-rod-turned, in the way that fits best.")
+    private @Nullable String mend;
+
+    @Option(
+            names = "--save",
+            paramLabel = "FILE",
+            description = "With --mend and one lesson: where the mended document goes.")
+    private @Nullable Path save;
+
     /** An assessment, or the sentence that says why there is none. */
-    private record Answer(@org.jspecify.annotations.Nullable Assessment assessment, String fault) {}
+    private record Answer(@Nullable Assessment assessment, String fault) {}
 
     @Override
     public Integer call() throws InterruptedException, ExecutionException {
+        Optional<Slip> slip = slip();
         ExecutorService threads = Executors.newFixedThreadPool(
                 Math.max(1, Math.min(lessons.size(), Runtime.getRuntime().availableProcessors())));
         try {
             List<Future<Answer>> answers = new ArrayList<>();
-            lessons.forEach(lesson -> answers.add(threads.submit(() -> answer(lesson))));
+            lessons.forEach(lesson -> answers.add(threads.submit(() -> answer(lesson, slip))));
             int status = Commands.DONE;
             for (int i = 0; i < answers.size(); i++) {
                 Answer answer = answers.get(i).get();
@@ -57,9 +79,48 @@ final class MeasureCommand implements Callable<Integer> {
         }
     }
 
-    private static Answer answer(Path lesson) {
+    private Optional<Slip> slip() {
+        if (mend == null) {
+            if (save != null) {
+                throw new ParameterException(spec.commandLine(), "--save goes with --mend");
+            }
+            return Optional.empty();
+        }
+        if (save != null && lessons.size() > 1) {
+            throw new ParameterException(spec.commandLine(), "--save goes with one lesson");
+        }
+        return Optional.of(Slip.of(mend)
+                .filter(s -> s != Slip.UNKNOWN)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "--mend " + mend + ": one of "
+                                + Arrays.stream(Slip.values())
+                                        .filter(s -> s != Slip.UNKNOWN)
+                                        .map(Slip::id)
+                                        .collect(Collectors.joining(", "))
+                                + " is needed")));
+    }
+
+    private Answer answer(Path file, Optional<Slip> slip) {
         try {
-            return new Answer(Assessment.of(LessonDocument.read(lesson).sheet()), "");
+            Lesson lesson = LessonDocument.read(file);
+            if (slip.isPresent()) {
+                Mend mended = Gate.best(lesson.sheet(), slip.get())
+                        .orElseThrow(() -> new DocumentException(file + ": "
+                                + slip.get().id() + " cannot be undone, since nothing it concerns is marked"));
+                lesson = slip.get() == Slip.VIEWS_EXCHANGED
+                        ? lesson.withViewsExchanged(mended.sheet())
+                        : lesson.withSheet(mended.sheet());
+                if (save != null) {
+                    if (slip.get() == Slip.MIRRORED) {
+                        throw new DocumentException(file + ": a mirrored clip cannot be mended in the document: "
+                                + "take the clip as it was filmed and mark it again");
+                    }
+                    LessonDocument.write(lesson, save);
+                }
+            }
+            return new Answer(Assessment.of(lesson.sheet()), "");
+
         } catch (DocumentException e) {
             return new Answer(null, e.getMessage());
         }

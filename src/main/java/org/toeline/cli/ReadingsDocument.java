@@ -4,11 +4,15 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Optional;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraStand;
+import org.toeline.advice.Contradiction;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Range;
+import org.toeline.advice.Verdict;
+import org.toeline.advice.Words;
 import org.toeline.document.Json;
 import org.toeline.mark.View;
 import org.toeline.posture.Doubt;
@@ -19,6 +23,8 @@ final class ReadingsDocument {
 
     private static final MathContext DIGITS = new MathContext(7);
 
+    private static final Words WORDS = Words.english();
+
     private ReadingsDocument() {}
 
     static ObjectNode of(Assessment assessment) {
@@ -27,7 +33,13 @@ final class ReadingsDocument {
         Advice advice = assessment.advice();
         ArrayNode readings = out.putArray("readings");
         advice.findings().forEach(f -> readings.add(finding(f)));
-        if (advice.first().isPresent()) {
+        if (advice.withheld().isPresent()) {
+            Contradiction c = advice.withheld().get();
+            ObjectNode withheld = out.putObject("withheld");
+            withheld.put("says", WORDS.contradiction(c));
+            withheld.put("likely", c.likely().id());
+            withheld.put("mend", WORDS.mend(c));
+        } else if (advice.first().isPresent()) {
             ObjectNode first = out.putObject("first");
             first.put("reading", advice.first().get().finding().kind().id());
             ArrayNode because = first.putArray("because");
@@ -61,20 +73,28 @@ final class ReadingsDocument {
         node.put("reading", reading.kind().id());
         node.put("value", rounded(reading.shownValue()));
         node.put("u", rounded(reading.shownStandardUncertainty()));
-        node.put("low", rounded(reading.shownLow()));
-        node.put("high", rounded(reading.shownHigh()));
+        node.put("low", Verdict.rounded(reading.shownLow()));
+        node.put("high", Verdict.rounded(reading.shownHigh()));
         node.put("unit", reading.kind().unit().id());
         finding.range().ifPresent(range -> node.set("range", range(range)));
-        finding.verdict().ifPresent(verdict -> node.put("verdict", verdict.id()));
+        if (finding.verdict().equals(Optional.of(Verdict.NOT_FOR_CHILDREN))) {
+            node.put("notJudged", WORDS.verdict(finding));
+        } else {
+            finding.verdict().ifPresent(verdict -> node.put("verdict", verdict.id()));
+        }
+        if (finding.isDraft()) {
+            node.put("draft", true);
+        }
         node.put("dominatedBy", reading.dominatedBy().id());
         return node;
     }
 
     private static ObjectNode range(Range range) {
         ObjectNode node = Json.object();
-        node.put("low", rounded(range.shownLow()));
-        node.put("high", rounded(range.shownHigh()));
-        node.put("aim", rounded(range.shownAim()));
+        node.put("low", Verdict.rounded(range.shownLow()));
+        node.put("high", Verdict.rounded(range.shownHigh()));
+        node.put("aim", Verdict.rounded(range.shownAim()));
+        range.statureM().ifPresent(m -> node.put("stature", rounded(m)));
         node.put("provenance", range.provenance().id());
         return node;
     }

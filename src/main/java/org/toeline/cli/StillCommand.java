@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.Contradiction;
+import org.toeline.advice.Words;
 import org.toeline.document.WholeFile;
 import org.toeline.handout.BeforeAfter;
 import org.toeline.handout.Handout;
@@ -59,9 +61,16 @@ final class StillCommand implements Callable<Integer> {
 
     static Handout handout(Path document, HandoutChoices choices) throws DocumentException, ClipException {
         Lesson lesson = LessonDocument.read(document);
+        Assessment assessment = Assessment.of(lesson.sheet());
+        Optional<Contradiction> withheld = assessment.advice().withheld();
+        if (withheld.isPresent()) {
+            Words words = choices.words();
+            throw new DocumentException(
+                    document + ": " + words.text("withheld.refused", words.contradiction(withheld.get())));
+        }
         Handout handout = new Handout(
                 lesson,
-                Assessment.of(lesson.sheet()),
+                assessment,
                 LessonPictures.of(lesson, document),
                 choices.words(),
                 choices.options(),

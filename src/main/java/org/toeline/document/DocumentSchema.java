@@ -24,11 +24,6 @@ public final class DocumentSchema {
         return new DocumentSchema(Json.shipped(beside, name));
     }
 
-    /** A schema that was filled in. */
-    public static DocumentSchema of(JsonNode schema) {
-        return new DocumentSchema(schema);
-    }
-
     /** What is wrong with a document, such as “views[0].marks[3].x: string found, number expected”; the first by place. */
     public Optional<String> fault(JsonNode document) {
         return schema.validate(document).stream()

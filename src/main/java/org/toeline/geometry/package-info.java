@@ -1,5 +1,5 @@
 /**
- * Points, lines and angles in pictures and in the world; pure values, no dependencies inside the project.
+ * Points in pictures and in the world, and the ball's size; pure values.
  *
  * <h2>Conventions of the whole program, stated here once</h2>
  * <ul>
@@ -15,7 +15,7 @@
  *   <li><b>Time.</b> Seconds or whole microseconds of a clip's presentation time; names say which.</li>
  * </ul>
  *
- * <p>May use: nothing of the project. Used by everyone.
+ * <p>May use: {@code language} alone, to say what is wrong with a value. Used by everyone.
  */
 @NullMarked
 package org.toeline.geometry;

@@ -93,8 +93,25 @@ public record Handout(
                 .getBytes(StandardCharsets.UTF_8);
     }
 
-    /** Why the still cannot be made as asked, in a sentence: the face is to be covered and nobody marked the head. */
+    /**
+     * Why the still cannot be made as asked, in a sentence: the marks contradict each other, so that there is nothing to say,
+     * or the face is to be covered and nobody marked the head.
+     */
     public Optional<String> lacks() {
+        return assessment
+                .advice()
+                .withheld()
+                .map(c -> words.text("withheld.refused", words.contradiction(c)))
+                .or(this::lacksHead);
+    }
+
+    /** Why there is no page to hand over: what {@link #lacks()} says, or that nothing was judged. */
+    public Optional<String> lacksAdvice() {
+        return lacks().or(() ->
+                assessment.advice().isJudged() ? Optional.empty() : Optional.of(words.text("handout.refused")));
+    }
+
+    private Optional<String> lacksHead() {
         return shows(assessment, options, pictures.keySet())
                 .filter(v -> !options.face().isPossible(assessment.posture(), v))
                 .map(v -> Sentences.of(Handout.class).of("face.no-head-in", words.name(v)));
@@ -121,10 +138,5 @@ public record Handout(
     /** The name of one of its files, such as AS-2026-05-14-still.png, from what it is signed with. */
     public String fileName(String what, String ending) {
         return options.signed().fileStem(lesson) + "-" + what + "." + ending;
-    }
-
-    /** Whether anything was judged; where not, there is nothing to hand over. */
-    public boolean isJudged() {
-        return assessment.advice().isJudged();
     }
 }

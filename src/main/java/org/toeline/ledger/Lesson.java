@@ -105,4 +105,23 @@ public record Lesson(
         ClipMoment moment = clips.get(view);
         return moment == null ? this : withClip(view, change.apply(moment));
     }
+
+    /** With what was called face-on called down the line and the other way round: clips, moments and what was not seen. */
+    public Lesson withViewsExchanged(MarkSheet exchanged) {
+        Map<View, ClipMoment> others = new EnumMap<>(View.class);
+        clips.forEach((view, moment) -> others.put(exchangedWith(view), moment));
+        Unfinished left = Unfinished.NOTHING;
+        for (View view : View.values()) {
+            left = left.withUnseen(exchangedWith(view), none -> unfinished.unseen(view));
+        }
+        return new Lesson(playerName, recorded, exchanged, others, left, kept);
+    }
+
+    private static View exchangedWith(View view) {
+        return switch (view) {
+            case FACE_ON -> View.DOWN_THE_LINE;
+            case DOWN_THE_LINE -> View.FACE_ON;
+            case TEE -> View.TEE;
+        };
+    }
 }

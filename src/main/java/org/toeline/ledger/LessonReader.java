@@ -166,13 +166,14 @@ final class LessonReader {
         List<FloorMark> floorMarks = new ArrayList<>();
         for (JsonNode m : node.path("floorMarks")) {
             place = at + ".floorMarks[" + floorMarks.size() + "]";
-            floorMarks.add(new FloorMark(m.path("point").asText(), inside(m, "x", "y", width, height), sigma(m)));
+            floorMarks.add(
+                    new FloorMark(m.path("point").asText(), inside(m, "x", "y", width, height), sigma(m), origin(m)));
         }
         List<VerticalMark> verticals = new ArrayList<>();
         for (JsonNode m : node.path("verticals")) {
             place = at + ".verticals[" + verticals.size() + "]";
             verticals.add(new VerticalMark(
-                    inside(m, "x1", "y1", width, height), inside(m, "x2", "y2", width, height), sigma(m)));
+                    inside(m, "x1", "y1", width, height), inside(m, "x2", "y2", width, height), sigma(m), origin(m)));
         }
         List<Mark> marks = new ArrayList<>();
         for (JsonNode m : node.path("marks")) {
@@ -181,7 +182,7 @@ final class LessonReader {
                     Landmark.of(m.path("landmark").asText()).orElseThrow(),
                     inside(m, "x", "y", width, height),
                     sigma(m),
-                    m.path("origin").asText().equals("suggested") ? Mark.Origin.SUGGESTED : Mark.Origin.PLACED));
+                    origin(m)));
         }
         place = at + ".ball";
         Optional<BallMark> ball =
@@ -195,7 +196,15 @@ final class LessonReader {
                 inside(node, "x", "y", width, height),
                 number(node, "diameter"),
                 sigma(node),
-                node.path("diameterSd").asDouble(BallMark.USUAL_DIAMETER_SIGMA_PX));
+                node.path("diameterSd").asDouble(BallMark.USUAL_DIAMETER_SIGMA_PX),
+                origin(node));
+    }
+
+    /** A suggestion counts as one until it is accepted; earlier documents say no more than where it came from. */
+    private static Mark.Origin origin(JsonNode node) {
+        boolean accepted =
+                node.path("accepted").asBoolean(!node.path("origin").asText().equals("suggested"));
+        return accepted ? Mark.Origin.PLACED : Mark.Origin.SUGGESTED;
     }
 
     static LensNote lens(JsonNode node) {

@@ -134,6 +134,7 @@ final class LessonWriter {
             number(n, "x", m.at().xPx());
             number(n, "y", m.at().yPx());
             sigma(n, m.sigmaPx());
+            accepted(n, m.origin());
         });
         verticals(v.verticals(), node);
         v.ball().ifPresentOrElse(b -> ball(b, node.withObjectProperty("ball")), () -> node.remove("ball"));
@@ -141,9 +142,10 @@ final class LessonWriter {
             number(n, "x", m.at().xPx());
             number(n, "y", m.at().yPx());
             sigma(n, m.sigmaPx());
-            if (m.origin() == Mark.Origin.SUGGESTED || n.has("origin")) {
+            if (n.has("origin") || m.origin() == Mark.Origin.SUGGESTED) {
                 n.put("origin", m.origin() == Mark.Origin.SUGGESTED ? "suggested" : "placed");
             }
+            accepted(n, m.origin());
         });
     }
 
@@ -164,6 +166,13 @@ final class LessonWriter {
         if (node.has("diameterSd") || ball.diameterSigmaPx() != BallMark.USUAL_DIAMETER_SIGMA_PX) {
             number(node, "diameterSd", ball.diameterSigmaPx());
         }
+        accepted(node, ball.origin());
+    }
+
+    private static void accepted(ObjectNode node, Mark.Origin origin) {
+        if (origin == Mark.Origin.SUGGESTED || node.has("accepted")) {
+            node.put("accepted", origin == Mark.Origin.PLACED);
+        }
     }
 
     /** Verticals have no names: the first stays the first. */
@@ -181,6 +190,7 @@ final class LessonWriter {
             number(n, "x2", m.to().xPx());
             number(n, "y2", m.to().yPx());
             sigma(n, m.sigmaPx());
+            accepted(n, m.origin());
             after.add(n);
         }
         node.set("verticals", after);

@@ -8,8 +8,13 @@ import org.toeline.geometry.ImagePoint;
  *
  * @param pointId the {@link FloorReference#id()} it shows
  * @param sigmaPx standard deviation of the click in each direction, pixels, above zero
+ * @param origin whether somebody placed or accepted it
  */
-public record FloorMark(String pointId, ImagePoint at, double sigmaPx) {
+public record FloorMark(String pointId, ImagePoint at, double sigmaPx, Mark.Origin origin) {
+
+    public FloorMark(String pointId, ImagePoint at, double sigmaPx) {
+        this(pointId, at, sigmaPx, Mark.Origin.PLACED);
+    }
 
     public FloorMark {
         Finite.requirePositive(sigmaPx, "sigmaPx");
@@ -17,5 +22,9 @@ public record FloorMark(String pointId, ImagePoint at, double sigmaPx) {
 
     public FloorMark movedTo(ImagePoint to) {
         return new FloorMark(pointId, to, sigmaPx);
+    }
+
+    public FloorMark accepted() {
+        return new FloorMark(pointId, at, sigmaPx);
     }
 }

@@ -8,13 +8,15 @@ import org.toeline.geometry.ImagePoint;
  *
  * @param sigmaPx the standard deviation of the click in each direction, in pixels; above zero. How well the landmark
  *                itself can be seen on a clothed person is not in it: the estimator adds that.
- * @param origin  whether the coach placed it or the program suggests it
+ * @param origin  whether the coach placed or accepted it or the program only suggests it
  */
 public record Mark(Landmark landmark, ImagePoint at, double sigmaPx, Origin origin) {
 
-    /** Who put the mark there. */
+    /** Who stands for the mark. */
     public enum Origin {
+        /** Placed by a person, or looked at and accepted. */
         PLACED,
+        /** Nobody has accepted it yet: what rests on it is a draft. */
         SUGGESTED
     }
 

@@ -108,4 +108,14 @@ public record MarkSheet(
     public MarkSheet withStature(Optional<Stature> changed) {
         return new MarkSheet(handedness, club, takes, floor, views, clickSigmaPx, changed);
     }
+
+    /** Whether somebody placed or accepted every mark. */
+    public boolean isAccepted() {
+        return views.stream().allMatch(ViewMarks::isAccepted);
+    }
+
+    /** The marks that somebody placed or accepted. */
+    public MarkSheet onlyAccepted() {
+        return withViews(views.stream().map(ViewMarks::onlyAccepted).toList());
+    }
 }

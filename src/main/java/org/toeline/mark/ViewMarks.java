@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.toeline.language.Sentences;
 
 /**
@@ -97,5 +98,36 @@ public record ViewMarks(
     /** Whether nothing is marked. */
     public boolean isBlank() {
         return marks.isEmpty() && floorMarks.isEmpty() && verticals.isEmpty() && ball.isEmpty();
+    }
+
+    /** Without the landmarks. */
+    public ViewMarks withoutMarks() {
+        return new ViewMarks(view, widthPx, heightPx, lens, floorMarks, verticals, ball, List.of());
+    }
+
+    /** Whether somebody placed or accepted all of it. */
+    public boolean isAccepted() {
+        return Stream.of(
+                        marks.stream().map(Mark::origin),
+                        floorMarks.stream().map(FloorMark::origin),
+                        verticals.stream().map(VerticalMark::origin),
+                        ball.stream().map(BallMark::origin))
+                .flatMap(s -> s)
+                .allMatch(o -> o == Mark.Origin.PLACED);
+    }
+
+    /** What somebody placed or accepted. */
+    public ViewMarks onlyAccepted() {
+        return new ViewMarks(
+                view,
+                widthPx,
+                heightPx,
+                lens,
+                floorMarks.stream()
+                        .filter(m -> m.origin() == Mark.Origin.PLACED)
+                        .toList(),
+                verticals.stream().filter(m -> m.origin() == Mark.Origin.PLACED).toList(),
+                ball.filter(b -> b.origin() == Mark.Origin.PLACED),
+                marks.stream().filter(m -> m.origin() == Mark.Origin.PLACED).toList());
     }
 }

@@ -74,7 +74,7 @@ public final class BandGauge {
         Ink.verdictMark(g, finding.verdict(), area.getX() + radius * 1.3, baseline - radius, radius);
         Ink.text(g, shown, font, Ink.TEXT, area.getX() + radius * 3.4, baseline);
         finding.range().ifPresent(range -> {
-            String text = words.text("handout.recommended", words.range(finding.kind(), range.low(), range.high()));
+            String text = words.recommendedShort(range);
             Ink.text(
                     g,
                     text,
@@ -87,9 +87,7 @@ public final class BandGauge {
 
     /** The figure with its interval, or that none can be told. */
     private String shown(Finding finding) {
-        return finding.verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent()
-                ? "?"
-                : words.figure(finding.reading());
+        return finding.verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent() ? "?" : words.figure(finding);
     }
 
     private void below(Graphics2D g, Finding finding, Rectangle2D area) {
@@ -101,7 +99,7 @@ public final class BandGauge {
         Ink.text(g, verdict, font, Ink.TEXT, area.getX() + radius * 3.4, baseline);
         double left = area.getX() + radius * 5 + Ink.width(verdict, font);
         finding.range().ifPresent(range -> {
-            String text = words.text("handout.recommended", words.range(finding.kind(), range.low(), range.high()));
+            String text = words.recommendedShort(range);
             Font small = Ink.fitting(text, Ink.plain(area.getHeight() * 0.165), area.getMaxX() - left);
             Ink.text(g, text, small, Ink.GREY, area.getMaxX() - Ink.width(text, small), baseline);
         });
@@ -123,7 +121,7 @@ public final class BandGauge {
                 area.getX(),
                 area.getY() + title * 0.6);
         rows.get(0).finding().range().ifPresent(range -> {
-            String text = words.text("handout.recommended", words.range(range.kind(), range.low(), range.high()));
+            String text = words.recommendedShort(range);
             Font font = Ink.fitting(text, Ink.plain(title * 0.48), area.getWidth() * 0.42);
             Ink.text(g, text, font, Ink.GREY, area.getMaxX() - Ink.width(text, font), area.getY() + title * 0.6);
         });

@@ -135,9 +135,7 @@ public final class CausePicture implements Drawing {
         Ink.text(g, name, bold, Ink.TEXT, at.getX() + 12, at.getY() + 28);
         boolean untold =
                 node.finding().verdict().filter(v -> v == Verdict.CANNOT_TELL).isPresent();
-        String figure = untold
-                ? words.verdict(node.finding())
-                : words.figure(node.finding().reading());
+        String figure = untold ? words.verdict(node.finding()) : words.figure(node.finding());
         Ink.verdictMark(g, node.finding().verdict(), at.getX() + 22, at.getY() + 52, 8);
         Ink.text(
                 g,

@@ -27,6 +27,10 @@ public final class Ink {
 
     public static final Color BLUE = new Color(0x0072B2);
     public static final Color VERMILION = new Color(0xD55E00);
+    /** Bluish green and reddish purple of the same palette, the purple darker so that lines of it stand out 3 : 1 on paper. */
+    public static final Color GREEN = new Color(0x009E73);
+
+    public static final Color PURPLE = new Color(0xC16A9B);
     public static final Color GREY = new Color(0x595959);
     public static final Color TEXT = new Color(0x1A1A1A);
     public static final Color PAPER = new Color(0xFAF9F6);
@@ -131,7 +135,7 @@ public final class Ink {
         return verdict.map(v -> switch (v) {
                     case IN_RANGE -> BLUE;
                     case OUT_LOW, OUT_HIGH -> VERMILION;
-                    case TOO_CLOSE, CANNOT_TELL -> GREY;
+                    default -> GREY;
                 })
                 .orElse(GREY);
     }
@@ -141,7 +145,7 @@ public final class Ink {
         g.setColor(color(verdict));
         Shape ring = new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
         float line = (float) (radius * 0.38);
-        if (verdict.isEmpty()) {
+        if (verdict.filter(Verdict::isJudged).isEmpty()) {
             g.fill(new java.awt.geom.Rectangle2D.Double(x - line / 2, y - radius, line, 2 * radius));
         } else if (verdict.get() == Verdict.IN_RANGE) {
             g.fill(ring);

@@ -173,7 +173,7 @@ public final class OverlayPainter {
         ImagePoint anchor = gap ? new ImagePoint((start.xPx() + end.xPx()) / 2, (start.yPx() + end.yPx()) / 2) : end;
         Point2D at = toDevice.transform(new Point2D.Double(anchor.xPx(), anchor.yPx()), null);
         boolean cannot = finding.get().verdict().equals(Optional.of(Verdict.CANNOT_TELL));
-        String text = cannot ? "?" : words.figure(finding.get().reading());
+        String text = cannot ? "?" : words.figure(finding.get());
         Font font = Ink.bold(textPx);
         double x = at.getX() + textPx * 0.7;
         double y = gap ? at.getY() + textPx * 1.9 : at.getY() - textPx * 0.4;

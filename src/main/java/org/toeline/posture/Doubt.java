@@ -3,14 +3,14 @@ package org.toeline.posture;
 import org.toeline.mark.View;
 
 /**
- * A mark that does not fit the rest. It is left out of the reckoning, so that the readings are those of the other marks;
- * that it might be right all the same is not in their intervals.
+ * A mark that does not fit the rest. It is kept in the reckoning: readings are the mixture of what they are if it is right
+ * and if it is wrong, by its odds.
  *
  * @param mark  the landmark's or the floor point's name in documents, or {@code ball}
  * @param offPx how far the mark lies from where the rest puts it, pixels
  * @param odds  how likely the mark is wrong, in [0, 1]
- * @param moves whether the readings heed it; so far always true. False is for a mark against which nothing but the usual
- *              build and stance of people speaks, so that it is only mentioned
+ * @param moves whether the readings heed it; false for a mark against which nothing but the usual build and stance of
+ *              people speaks, so that it is only mentioned
  */
 public record Doubt(View view, String mark, double offPx, double odds, boolean moves) {
 

@@ -65,6 +65,14 @@ final class Laplace implements Uncertainty {
         return squares(g);
     }
 
+    /** The standard deviation of one unknown. */
+    double sigma(int unknown) {
+        double[] g = new double[unknowns.size()];
+        g[unknown] = 1;
+        factor.forward(g);
+        return Math.sqrt(squares(g));
+    }
+
     private static double squares(double[] g) {
         double sum = 0;
         for (double v : g) {

@@ -10,6 +10,7 @@ import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Stature;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -29,9 +30,11 @@ public final class Posture {
     private final Handedness handedness;
     private final List<Doubt> doubts;
     private final Fit fit;
+    private final Fit likeliestFit;
+    private final Stature stature;
 
     /**
-     * How well all that was marked fits together, marks in doubt among it, at the fit that takes every mark for right.
+     * How well what was marked fits together.
      *
      * @param chiSquare        sum of the squared normalised residuals, those of the habits of bodies and cameras included
      * @param degreesOfFreedom how many of them are free
@@ -39,8 +42,7 @@ public final class Posture {
     public record Fit(double chiSquare, int degreesOfFreedom) {
 
         /**
-         * The misfit per degree of freedom: about 1 for marks that fit, far more where they contradict each other. No
-         * limit is drawn anywhere yet.
+         * The misfit per degree of freedom: about 1 for marks that fit, far more where they contradict each other.
          */
         public double perDegreeOfFreedom() {
             return chiSquare / Math.max(1, degreesOfFreedom);
@@ -53,7 +55,9 @@ public final class Posture {
             List<ViewMarks> views,
             Handedness handedness,
             List<Doubt> doubts,
-            Fit fit) {
+            Fit fit,
+            Fit likeliestFit,
+            Stature stature) {
         this.hypotheses = List.copyOf(hypotheses);
         this.cameras = Map.copyOf(cameras);
         Map<View, ViewMarks> byView = new EnumMap<>(View.class);
@@ -62,6 +66,8 @@ public final class Posture {
         this.handedness = handedness;
         this.doubts = List.copyOf(doubts);
         this.fit = fit;
+        this.likeliestFit = likeliestFit;
+        this.stature = stature;
     }
 
     /** What the player may be like, the likeliest first; only one where no mark is in doubt. */
@@ -120,7 +126,18 @@ public final class Posture {
         return doubts;
     }
 
+    /** At the fit that takes every mark for right, those in doubt among them. */
     public Fit fit() {
         return fit;
+    }
+
+    /** Under the likeliest hypothesis, without the marks that are wrong by it. */
+    public Fit likeliestFit() {
+        return likeliestFit;
+    }
+
+    /** How tall the player is, as told and as the marks show; within what {@link Stature} allows. */
+    public Stature stature() {
+        return stature;
     }
 }

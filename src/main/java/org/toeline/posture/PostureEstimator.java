@@ -6,6 +6,7 @@ import java.util.Map;
 import org.toeline.camera.Camera;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.Stature;
 import org.toeline.mark.View;
 
 /**
@@ -26,23 +27,55 @@ public final class PostureEstimator {
         Fitted whole = Fitted.whole(sheet);
         Hypotheses hypotheses = new Hypotheses(whole);
         Fitted likeliest = hypotheses.likeliest();
-        return posture(likeliest.problem, likeliest.state, whole.fit(), hypotheses.all(), hypotheses.doubts());
+        return posture(
+                likeliest.problem,
+                likeliest.state,
+                whole.fit(),
+                likeliest.fit(),
+                hypotheses.all(),
+                hypotheses.doubts(),
+                stature(likeliest.problem.unknowns, likeliest.state, likeliest.laplace));
+    }
+
+    /** How well a sheet's marks fit together when all are taken for right: what {@link Posture#fit()} answers, sooner. */
+    public static Posture.Fit fit(MarkSheet sheet) {
+        return Fitted.whole(sheet).fit();
     }
 
     /** What one state says, with no mark in doubt. */
-    static Posture posture(Problem problem, State state, Uncertainty uncertainty) {
-        Hypothesis sure = new Hypothesis(1, coordinates(problem, state.x), uncertainty);
-        return posture(problem, state, new Posture.Fit(0, 1), List.of(sure), List.of());
+    static Posture posture(Problem problem, State state, Laplace laplace) {
+        Hypothesis sure = new Hypothesis(1, coordinates(problem, state.x), laplace);
+        return posture(
+                problem,
+                state,
+                new Posture.Fit(0, 1),
+                new Posture.Fit(0, 1),
+                List.of(sure),
+                List.of(),
+                stature(problem.unknowns, state, laplace));
     }
 
     private static Posture posture(
-            Problem problem, State state, Posture.Fit fit, List<Hypothesis> hypotheses, List<Doubt> doubts) {
+            Problem problem,
+            State state,
+            Posture.Fit fit,
+            Posture.Fit likeliestFit,
+            List<Hypothesis> hypotheses,
+            List<Doubt> doubts,
+            Stature stature) {
         Map<View, Camera> cameras = new EnumMap<>(View.class);
         int ball = problem.unknowns.ball();
         state.frames()
                 .forEach((view, frame) -> cameras.put(
                         view, CameraFrame.fromBall(frame.camera(state.x), state.x[ball], state.x[ball + 1])));
-        return new Posture(hypotheses, cameras, problem.used, problem.sheet.handedness(), doubts, fit);
+        return new Posture(
+                hypotheses, cameras, problem.used, problem.sheet.handedness(), doubts, fit, likeliestFit, stature);
+    }
+
+    private static Stature stature(Unknowns unknowns, State state, Laplace laplace) {
+        int size = unknowns.playerSize();
+        double heightM = Population.USUAL_STATURE_M * Math.exp(state.x[size]);
+        return new Stature(Math.max(0.8, Math.min(2.5, heightM)), heightM * laplace.sigma(size));
     }
 
     static Coordinates coordinates(Problem problem, double[] x) {

@@ -112,10 +112,10 @@ public final class QuickFilm implements AutoCloseable {
                         String.format(Locale.ROOT, "%.2f", clip.seconds(Math.max(0, ready - 1)))));
             }
         } catch (ClipException e) {
-            fault = Optional.of(e.getMessage());
+            fault = Optional.ofNullable(e.getMessage());
         } catch (IOException | RuntimeException | Error e) {
             LOG.log(Level.WARNING, "a quick film ended", e);
-            fault = Optional.of(ClipException.unexpected(clip.file(), e).getMessage());
+            fault = Optional.ofNullable(ClipException.unexpected(clip.file(), e).getMessage());
         } finally {
             ended = true;
         }

@@ -24,6 +24,11 @@ class JudgeTest {
         return new Reading(kind, value, spread, Source.MARKS);
     }
 
+    private static double conformity(Reading reading, Range range) {
+        return reading.spread().probabilityBelow(range.high())
+                - reading.spread().probabilityBelow(range.low());
+    }
+
     private static Range range(ReadingKind kind, double low, double high) {
         double a = kind.unit().toInside(low);
         double b = kind.unit().toInside(high);
@@ -33,11 +38,11 @@ class JudgeTest {
     /** JCGM 106:2012, examples (inputs from memory, results computed): P = 0.9192 and 0.6626. */
     @Test
     void conformityOfTheStandardsExamples() {
-        double below = Judge.conformity(
+        double below = conformity(
                 reading(ReadingKind.SHOULDER_TILT, -5.47, 0.05), range(ReadingKind.SHOULDER_TILT, -50, -5.40));
         assertThat(below).isCloseTo(0.9192, within(5e-5));
-        double between = Judge.conformity(
-                reading(ReadingKind.SHOULDER_TILT, 13.6, 1.8), range(ReadingKind.SHOULDER_TILT, 12.5, 16.3));
+        double between =
+                conformity(reading(ReadingKind.SHOULDER_TILT, 13.6, 1.8), range(ReadingKind.SHOULDER_TILT, 12.5, 16.3));
         assertThat(between).isCloseTo(0.6626, within(5e-5));
     }
 
@@ -46,8 +51,8 @@ class JudgeTest {
     void conformityWithAGuard() {
         double[][] cases = {{0, 0.500}, {1, 0.8413}, {1.645, 0.950}, {2, 0.9772}};
         for (double[] c : cases) {
-            double p = Judge.conformity(
-                    reading(ReadingKind.SIDE_BEND, c[0] * 0.5, 0.5), range(ReadingKind.SIDE_BEND, 0, 1000));
+            double p =
+                    conformity(reading(ReadingKind.SIDE_BEND, c[0] * 0.5, 0.5), range(ReadingKind.SIDE_BEND, 0, 1000));
             assertThat(p).isCloseTo(c[1], within(5e-5));
         }
     }
@@ -62,14 +67,24 @@ class JudgeTest {
         assertThat(verdict(10, 4, range)).isEqualTo(Verdict.CANNOT_TELL);
     }
 
-    /** p = 95 % exactly at 1.645 standard uncertainties inside the nearer limit. */
+    /** Guarded acceptance and rejection (JCGM 106:2012, 8.3): the guard is the half width of the interval, 1.96 u. */
     @Test
-    void turnsAtNinetyFivePercent() {
+    void turnsWhereTheDrawnIntervalCrossesTheLimit() {
         Range range = range(ReadingKind.SHOULDER_TILT, 5, 25);
-        assertThat(verdict(5 + 1.66, 1, range)).isEqualTo(Verdict.IN_RANGE);
-        assertThat(verdict(5 + 1.63, 1, range)).isEqualTo(Verdict.TOO_CLOSE);
-        assertThat(verdict(5 - 1.63, 1, range)).isEqualTo(Verdict.TOO_CLOSE);
-        assertThat(verdict(5 - 1.66, 1, range)).isEqualTo(Verdict.OUT_LOW);
+        assertThat(verdict(5 + 1.97, 1, range)).isEqualTo(Verdict.IN_RANGE);
+        assertThat(verdict(5 + 1.95, 1, range)).isEqualTo(Verdict.TOO_CLOSE);
+        assertThat(verdict(5 - 1.95, 1, range)).isEqualTo(Verdict.TOO_CLOSE);
+        assertThat(verdict(5 - 1.97, 1, range)).isEqualTo(Verdict.OUT_LOW);
+    }
+
+    /** 15 ± 18 against 30 to 55 overlaps, so nothing is said; 5 ± 20 lies wholly outside, wide as it is. */
+    @Test
+    void saysOutOnlyWhereTheIntervalLiesOutside() {
+        Range range = range(ReadingKind.FORWARD_BEND, 30, 55);
+        assertThat(Judge.verdict(reading(ReadingKind.FORWARD_BEND, 15, 18 / 1.96), range))
+                .isEqualTo(Verdict.CANNOT_TELL);
+        assertThat(Judge.verdict(reading(ReadingKind.FORWARD_BEND, 5, 20 / 1.96), range))
+                .isEqualTo(Verdict.OUT_LOW);
     }
 
     private static Verdict verdict(double shown, double sigma, Range range) {

@@ -66,13 +66,8 @@ class WordsPropertyTest {
                         Arbitraries.of(true, false))
                 .as((locale, unit, own) -> own ? Words.of(locale, unit).with(sure()) : Words.of(locale, unit));
         return Combinators.combine(words, readings, Arbitraries.of(Club.values()))
-                .as((w, reading, club) -> new Said(
-                        w,
-                        new Finding(
-                                reading,
-                                RangeBook.shipped()
-                                        .range(reading.kind(), club)
-                                        .map(range -> new Finding.Judged(range, Judge.verdict(reading, range))))));
+                .as((w, reading, club) ->
+                        new Said(w, Finding.judged(reading, RangeBook.shipped().range(reading.kind(), club))));
     }
 
     /** Own phrases of a coach who would rather be sure than right: in the place of every phrase there is. */

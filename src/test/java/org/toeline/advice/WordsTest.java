@@ -26,11 +26,7 @@ class WordsTest {
     private static Finding finding(ReadingKind kind, double shown, double sigmaShown) {
         double value = kind.unit().toInside(shown);
         Reading reading = new Reading(kind, value, new Normal(value, kind.unit().toInside(sigmaShown)), Source.CAMERA);
-        return new Finding(
-                reading,
-                RangeBook.shipped()
-                        .range(kind, Club.DRIVER)
-                        .map(range -> new Finding.Judged(range, Judge.verdict(reading, range))));
+        return Finding.judged(reading, RangeBook.shipped().range(kind, Club.DRIVER));
     }
 
     /** Reference: 1.96 × 0.66 cm = 1.29 cm, rounded up to 1.3; 12.1 cm less the aim is three balls of 4.27 cm. */
@@ -84,7 +80,8 @@ class WordsTest {
                 double value = verdict == Verdict.OUT_LOW ? -2 : 2;
                 Finding out = new Finding(
                         new Reading(kind, value, new Normal(value, 0.1), Source.MARKS),
-                        Optional.of(new Finding.Judged(range, verdict)));
+                        Optional.of(range),
+                        Optional.of(verdict));
                 assertThat(words.instruction(new FirstThing(out, List.of()))).doesNotContain("{");
                 assertThat(words.sentence(out)).startsWith(words.fault(out)).doesNotContain("{");
             }

@@ -68,7 +68,7 @@ final class SuggestionStudy {
                         .person(List.of())
                         .orElseThrow();
                 double span = PoseSearch.span(seen);
-                BonyPoints.of(seen, view, hand)
+                BonyPoints.of(Sides.of(seen, view, hand == Handedness.RIGHT).orElseThrow(), view, hand)
                         .forEach(m -> errors.computeIfAbsent(m.landmark(), k -> new ArrayList<>())
                                 .add(error(lesson, view, hand, m, moment.path("landmarks"), span, pxPerM)));
             }

@@ -23,6 +23,7 @@ import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;
+import org.toeline.desk.picture.OnPicture;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.records.Settings;
 import org.toeline.desk.sheet.Sheet;
@@ -96,8 +97,7 @@ class DeskTest {
     }
 
     private void clickAt(FxRobot robot, ImagePoint p) {
-        robot.clickOn(picture.localToScreen(
-                picture.transform().deviceX(p), picture.transform().deviceY(p)));
+        robot.clickOn(OnPicture.onScreen(picture, p));
     }
 
     @Test
@@ -152,7 +152,7 @@ class DeskTest {
         for (Mark mark : sample.marks()) {
             assertThat(placed.mark(mark.landmark()).orElseThrow().at().distancePx(mark.at()))
                     .as(mark.landmark().id())
-                    .isLessThan(2 / picture.transform().scale());
+                    .isLessThan(2 / OnPicture.scale(picture));
         }
         Landmark last = sample.marks().get(sample.marks().size() - 1).landmark();
         robot.clickOn("#undo");
@@ -177,8 +177,7 @@ class DeskTest {
                 .mark(Landmark.LEAD_SHOULDER)
                 .orElseThrow()
                 .at();
-        robot.moveTo(picture.localToScreen(
-                        picture.transform().deviceX(from), picture.transform().deviceY(from)))
+        robot.moveTo(OnPicture.onScreen(picture, from))
                 .press(MouseButton.PRIMARY)
                 .moveBy(12, 0)
                 .moveBy(8, 6)
@@ -190,7 +189,7 @@ class DeskTest {
                 .orElseThrow()
                 .at();
         assertThat(moved.xPx() - from.xPx())
-                .isCloseTo(20 / picture.transform().scale(), org.assertj.core.api.Assertions.within(3.0));
+                .isCloseTo(20 / OnPicture.scale(picture), org.assertj.core.api.Assertions.within(3.0));
         robot.type(KeyCode.RIGHT);
         assertThat(model().marks(View.FACE_ON)
                         .orElseThrow()

@@ -23,6 +23,7 @@ import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.Spread;
+import org.toeline.desk.picture.OnPicture;
 import org.toeline.desk.picture.Snap;
 import org.toeline.desk.sheet.KeptClips;
 import org.toeline.desk.text.Texts;
@@ -82,8 +83,7 @@ class HandTest extends DrivenDesk {
     }
 
     private void moveTo(FxRobot robot, ImagePoint p) {
-        robot.moveTo(picture.localToScreen(
-                picture.transform().deviceX(p), picture.transform().deviceY(p)));
+        robot.moveTo(OnPicture.onScreen(picture, p));
     }
 
     private ImagePoint ball(View view) {
@@ -175,7 +175,7 @@ class HandTest extends DrivenDesk {
     void aClickBesideThePictureDoesNothing(FxRobot robot) throws Exception {
         openClips(robot);
         robot.interact(() -> {
-            picture.zoom(0.5);
+            OnPicture.zoom(picture, 0.5);
             model().select(SHOULDER);
         });
         robot.clickOn(picture.localToScreen(12, 12));
@@ -291,7 +291,7 @@ class HandTest extends DrivenDesk {
         assertThat(marks(View.FACE_ON).ball()).isEmpty();
         stroke(robot, new ImagePoint(290, 80), new ImagePoint(330, 80));
         BallMark drawn = marks(View.FACE_ON).ball().orElseThrow();
-        double pointing = 1.5 / picture.transform().scale();
+        double pointing = 1.5 / OnPicture.scale(picture);
         assertThat(drawn.centre().distancePx(new ImagePoint(310, 80))).isLessThan(pointing);
         assertThat(drawn.diameterPx().orElseThrow()).isCloseTo(40, within(2 * pointing));
         assertThat(drawn.sigmaPx()).isEqualTo(2 / Math.sqrt(2));
@@ -311,8 +311,7 @@ class HandTest extends DrivenDesk {
         stroke(robot, from, rod.get(1).at());
         robot.release(KeyCode.CONTROL);
         FloorMark end = marks(View.FACE_ON).floorMark(rod.get(0).pointId()).orElseThrow();
-        assertThat(end.at().distancePx(from))
-                .isLessThan(1.5 / picture.transform().scale());
+        assertThat(end.at().distancePx(from)).isLessThan(1.5 / OnPicture.scale(picture));
         assertThat(Spread.of(marks(View.FACE_ON), new Item.OfFloor(rod.get(0).pointId())))
                 .contains("3.9");
         robot.interact(() -> {
@@ -440,10 +439,7 @@ class HandTest extends DrivenDesk {
             model().place(new ImagePoint(300, 80));
             model().select(Item.BALL);
         });
-        ImagePoint beside = picture.transform()
-                .picture(
-                        picture.transform().deviceX(new ImagePoint(300, 80)) + 8,
-                        picture.transform().deviceY(new ImagePoint(300, 80)));
+        ImagePoint beside = OnPicture.beside(picture, new ImagePoint(300, 80), 8, 0);
         stroke(robot, beside, beside.plus(30, 0));
         assertThat(marks(View.FACE_ON)
                         .mark(Landmark.LEAD_SHOULDER)

@@ -2,12 +2,8 @@ package org.toeline.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.image.BufferedImage;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.embed.swing.SwingFXUtils;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -22,8 +18,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToolBar;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
@@ -37,6 +32,8 @@ class LayoutTest extends DrivenDesk {
     /** Layout rounds to whole pixels. */
     private static final double ROUNDED = 1.5;
 
+    private static final int[][] SIZES = {{1540, 940}, {1280, 720}, {1100, 700}};
+
     private Stage stage;
 
     @Start
@@ -45,40 +42,46 @@ class LayoutTest extends DrivenDesk {
         open(window);
     }
 
-    @ParameterizedTest
-    @CsvSource({"1540, 940", "1280, 720", "1100, 700"})
-    void everythingFits(int width, int height, FxRobot robot) throws Exception {
-        robot.interact(() -> {
-            stage.setWidth(width);
-            stage.setHeight(height);
-            sheet.desk().sample();
-        });
+    /** One desk, as a coach who makes the window smaller has one. */
+    @Test
+    void everythingFits(FxRobot robot) throws Exception {
+        robot.interact(() -> sheet.desk().sample());
         until(() -> sheet.assessment().isPresent() && picture.picture() != null);
-        Scene scene = stage.getScene();
-        for (String screen : List.of("lesson", "players", "across", "shots", "hand-over", "ranges")) {
-            robot.interact(() -> screens.go(screen));
-            WaitForAsyncUtils.waitForFxEvents(20);
+        for (int[] size : SIZES) {
             robot.interact(() -> {
-                Bounds window = scene.getRoot().getLayoutBounds();
-                List<Control> controls = new ArrayList<>();
-                collect(scene.getRoot(), controls);
-                for (Control control : controls) {
-                    Bounds at = control.localToScene(control.getLayoutBounds());
-                    String name = screen + " at " + width + " × " + height + ": " + described(control);
-                    assertThat(at.getMinX()).as(name).isGreaterThanOrEqualTo(-ROUNDED);
-                    assertThat(at.getMaxX()).as(name).isLessThanOrEqualTo(window.getMaxX() + ROUNDED);
-                    assertThat(at.getMaxY()).as(name).isLessThanOrEqualTo(window.getMaxY() + ROUNDED);
-                    assertThat(cutShort(control)).as(name + " is cut short").isFalse();
-                }
-                apart(controls, screen + " at " + width + " × " + height);
-                scene.getRoot()
-                        .lookupAll(".tool-bar-overflow-button")
-                        .forEach(b -> assertThat(b.isVisible())
-                                .as(screen + ": buttons behind “»”")
-                                .isFalse());
+                stage.setWidth(size[0]);
+                stage.setHeight(size[1]);
             });
-            picture(robot, scene, "layout-" + screen + "-" + width);
+            for (String screen : List.of("lesson", "players", "across", "shots", "hand-over", "ranges")) {
+                robot.interact(() -> screens.go(screen));
+                WaitForAsyncUtils.waitForFxEvents(20);
+                Scene scene = stage.getScene();
+                robot.interact(() -> fits(scene, screen + " at " + size[0] + " × " + size[1]));
+                ScreenPicture.keep(robot, scene, "layout-" + screen + "-" + size[0]);
+            }
         }
+    }
+
+    private static void fits(Scene scene, String where) {
+        Bounds window = scene.getRoot().getLayoutBounds();
+        assertThat(where).endsWith(" at " + Math.round(scene.getWidth()) + " × " + Math.round(scene.getHeight()));
+        List<Control> controls = new ArrayList<>();
+        collect(scene.getRoot(), controls);
+        assertThat(controls).as(where).isNotEmpty();
+        for (Control control : controls) {
+            Bounds at = control.localToScene(control.getLayoutBounds());
+            String name = where + ": " + described(control);
+            assertThat(at.getMinX()).as(name).isGreaterThanOrEqualTo(-ROUNDED);
+            assertThat(at.getMaxX()).as(name).isLessThanOrEqualTo(window.getMaxX() + ROUNDED);
+            assertThat(at.getMaxY()).as(name).isLessThanOrEqualTo(window.getMaxY() + ROUNDED);
+            assertThat(cutShort(control)).as(name + " is cut short").isFalse();
+        }
+        apart(controls, where);
+        scene.getRoot()
+                .lookupAll(".tool-bar-overflow-button")
+                .forEach(b -> assertThat(b.isVisible())
+                        .as(where + ": buttons behind “»”")
+                        .isFalse());
     }
 
     /** Controls a hand or an eye needs; what is scrolled may be outside. */
@@ -128,12 +131,5 @@ class LayoutTest extends DrivenDesk {
 
     private static String described(Control control) {
         return control.getId() + (control instanceof Labeled l ? " “" + l.getText() + "”" : "");
-    }
-
-    private static void picture(FxRobot robot, Scene scene, String name) throws Exception {
-        BufferedImage[] image = new BufferedImage[1];
-        robot.interact(() -> image[0] = SwingFXUtils.fromFXImage(scene.snapshot(null), null));
-        Path target = Files.createDirectories(Path.of("target", "screens")).resolve(name + ".png");
-        javax.imageio.ImageIO.write(image[0], "png", target.toFile());
     }
 }

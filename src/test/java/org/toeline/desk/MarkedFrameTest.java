@@ -14,6 +14,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.Item;
+import org.toeline.desk.picture.OnPicture;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Club;
@@ -94,8 +95,7 @@ class MarkedFrameTest extends DrivenDesk {
         ImagePoint ball =
                 model().marks(View.FACE_ON).orElseThrow().ball().orElseThrow().centre();
         robot.interact(() -> model().select(Item.BALL));
-        robot.drag(picture.localToScreen(
-                        picture.transform().deviceX(ball), picture.transform().deviceY(ball)))
+        robot.drag(OnPicture.onScreen(picture, ball))
                 .moveBy(60, 10)
                 .drop();
         robot.push(KeyCode.LEFT);

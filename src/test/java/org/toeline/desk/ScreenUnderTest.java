@@ -1,14 +1,11 @@
 package org.toeline.desk;
 
-import java.awt.image.BufferedImage;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
-import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -63,11 +60,8 @@ public abstract class ScreenUnderTest {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    /** To be looked at by people: {@code target/screens/NAME.png}. */
+    /** To be looked at by people, see {@link ScreenPicture}. */
     protected void picture(FxRobot robot, String name) throws Exception {
-        BufferedImage[] image = new BufferedImage[1];
-        robot.interact(() -> image[0] = SwingFXUtils.fromFXImage(scene.snapshot(null), null));
-        Path target = Files.createDirectories(Path.of("target", "screens")).resolve(name + ".png");
-        javax.imageio.ImageIO.write(image[0], "png", target.toFile());
+        ScreenPicture.keep(robot, scene, name);
     }
 }

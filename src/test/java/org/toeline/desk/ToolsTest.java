@@ -18,6 +18,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.Item;
+import org.toeline.desk.picture.OnPicture;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -145,7 +146,7 @@ class ToolsTest extends DrivenDesk {
         robot.interact(() -> {
             model().select(Item.BALL);
             if (zoom > 1) {
-                picture.zoom(zoom);
+                OnPicture.zoom(picture, zoom);
             }
         });
         if (zoom > 1) {
@@ -155,12 +156,10 @@ class ToolsTest extends DrivenDesk {
                     MouseButton.SECONDARY,
                     picture.getWidth() / 2,
                     picture.getHeight() / 2,
-                    picture.getWidth() - picture.transform().deviceX(at),
-                    picture.getHeight() - picture.transform().deviceY(at));
+                    picture.getWidth() - OnPicture.inPane(picture, at).getX(),
+                    picture.getHeight() - OnPicture.inPane(picture, at).getY());
         }
-        robot.clickOn(picture.localToScreen(
-                picture.transform().deviceX(at) + OFF_DEVICE,
-                picture.transform().deviceY(at) - OFF_DEVICE));
+        robot.clickOn(OnPicture.onScreen(picture, at).add(OFF_DEVICE, -OFF_DEVICE));
         until(() -> marks().ball().isPresent());
         assertThat(marks().ball().orElseThrow().centre().distancePx(at))
                 .as("ball")
@@ -209,11 +208,10 @@ class ToolsTest extends DrivenDesk {
         ImagePoint at =
                 shown.apply(new ImagePoint(toe.get(3).asDouble(), toe.get(4).asDouble()));
         robot.interact(() -> model().select(new Item.OfLandmark(Landmark.LEAD_TOE)));
-        robot.clickOn(picture.localToScreen(
-                picture.transform().deviceX(at), picture.transform().deviceY(at)));
+        robot.clickOn(OnPicture.onScreen(picture, at));
         WaitForAsyncUtils.waitForFxEvents();
         ImagePoint placed = marks().mark(Landmark.LEAD_TOE).orElseThrow().at();
-        assertThat(placed.distancePx(at)).isLessThan(1.5 / picture.transform().scale());
+        assertThat(placed.distancePx(at)).isLessThan(1.5 / OnPicture.scale(picture));
         robot.interact(() -> model().select(new Item.OfLandmark(Landmark.LEAD_TOE)));
         robot.type(KeyCode.UP);
         assertThat(placed.yPx()
@@ -227,10 +225,10 @@ class ToolsTest extends DrivenDesk {
         drag(
                 robot,
                 MouseButton.PRIMARY,
-                picture.transform().deviceX(from),
-                picture.transform().deviceY(from),
-                picture.transform().deviceX(to),
-                picture.transform().deviceY(to));
+                OnPicture.inPane(picture, from).getX(),
+                OnPicture.inPane(picture, from).getY(),
+                OnPicture.inPane(picture, to).getX(),
+                OnPicture.inPane(picture, to).getY());
     }
 
     private void drag(FxRobot robot, MouseButton button, double x1, double y1, double x2, double y2) {

@@ -16,6 +16,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.Item;
+import org.toeline.desk.picture.OnPicture;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -143,19 +144,16 @@ class WholeLessonTest extends DrivenDesk {
 
     private void click(FxRobot robot, ImagePoint p) {
         gestures++;
-        robot.clickOn(picture.localToScreen(
-                picture.transform().deviceX(p), picture.transform().deviceY(p)));
+        robot.clickOn(OnPicture.onScreen(picture, p));
         WaitForAsyncUtils.waitForFxEvents();
     }
 
     private void stroke(FxRobot robot, ImagePoint from, ImagePoint to) throws Exception {
         gestures++;
         int before = placedCount();
-        robot.moveTo(picture.localToScreen(
-                        picture.transform().deviceX(from), picture.transform().deviceY(from)))
+        robot.moveTo(OnPicture.onScreen(picture, from))
                 .press(MouseButton.PRIMARY)
-                .moveTo(picture.localToScreen(
-                        picture.transform().deviceX(to), picture.transform().deviceY(to)))
+                .moveTo(OnPicture.onScreen(picture, to))
                 .release(MouseButton.PRIMARY);
         until(() -> placedCount() > before);
     }

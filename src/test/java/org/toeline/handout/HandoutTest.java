@@ -125,9 +125,10 @@ class HandoutTest {
                 .doesNotContain("Nothing to change")
                 .contains("Nothing is surely out of range")
                 .contains("these pictures cannot tell.");
-        assertThat(html(lesson, assessment, new Advice(List.of(), Optional.empty())))
+        assertThat(html(lesson, assessment, new Advice(List.of(), Optional.empty(), Optional.empty())))
                 .doesNotContain("Nothing to change");
-        assertThat(html(lesson, assessment, new Advice(sure, Optional.empty()))).contains("Nothing to change");
+        assertThat(html(lesson, assessment, new Advice(sure, Optional.empty(), Optional.empty())))
+                .contains("Nothing to change");
     }
 
     private static String html(Lesson lesson, Assessment assessment, Advice advice) {

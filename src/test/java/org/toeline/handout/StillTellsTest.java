@@ -42,7 +42,7 @@ class StillTellsTest {
     @ParameterizedTest
     @ValueSource(strings = {"before", "left-handed"})
     void tellsWhatToChange(String id) throws Exception {
-        Handout handout = Samples.handout(id);
+        Handout handout = Samples.strictly(id);
         FirstThing first = handout.assessment().advice().first().orElseThrow();
         Still still = handout.still();
         StillPicture picture = still.picture().orElseThrow();
@@ -157,15 +157,17 @@ class StillTellsTest {
         Handout handout = Samples.handout("before");
         var plain = handout.assessment();
         for (Finding finding : plain.advice().findings()) {
-            Finding out =
-                    new Finding(finding.reading(), finding.range().map(r -> new Finding.Judged(r, Verdict.OUT_HIGH)));
+            Finding out = new Finding(finding.reading(), finding.range(), Optional.of(Verdict.OUT_HIGH));
             Handout with = new Handout(
                     handout.lesson(),
                     new Assessment(
                             plain.sheet(),
                             plain.posture(),
                             plain.readings(),
-                            new Advice(plain.advice().findings(), Optional.of(new FirstThing(out, List.of())))),
+                            new Advice(
+                                    plain.advice().findings(),
+                                    Optional.of(new FirstThing(out, List.of())),
+                                    Optional.empty())),
                     handout.pictures(),
                     handout.words(),
                     handout.options(),

@@ -30,7 +30,7 @@ class BundlesTest {
         try (Stream<Path> files = Files.walk(Path.of("src/main/resources/org/toeline"))) {
             return files.filter(f -> f.toString().endsWith(".properties"))
                     .filter(f -> !f.getFileName().toString().matches(".*_..\\.properties"))
-                    .filter(f -> !f.getFileName().toString().equals("header-words.properties"))
+                    .filter(f -> !f.getFileName().toString().equals("headings.properties"))
                     .sorted()
                     .toList();
         }

@@ -4,6 +4,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
 import javafx.scene.canvas.Canvas;
@@ -14,8 +15,10 @@ import javafx.scene.layout.VBox;
 import org.jfree.fx.FXGraphics2D;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.Contradiction;
 import org.toeline.advice.Finding;
 import org.toeline.advice.FirstThing;
+import org.toeline.advice.Slip;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.desk.screen.Controls;
@@ -37,6 +40,7 @@ public final class FindingsPane extends VBox {
     private final Label follows = new Label();
     private final Label help = new Label();
     private final Button why = Controls.button("why-first", "why.button", this::why);
+    private final Button mend = new Button();
     private final VBox doubts = new VBox(4);
     private final Canvas gauges = new Canvas(WIDTH, 10);
     private final ScrollPane scroll = new ScrollPane();
@@ -44,7 +48,9 @@ public final class FindingsPane extends VBox {
     private List<Finding> order = List.of();
     private Words words = Words.usual();
 
-    public FindingsPane() {
+    /** @param mends is told which slip is to be undone */
+    public FindingsPane(Consumer<Slip> mends) {
+        mend.setOnAction(e -> slip().ifPresent(mends));
         setId("findings");
         setPrefWidth(WIDTH + 44);
         setMinWidth(LEAST + 44);
@@ -63,9 +69,12 @@ public final class FindingsPane extends VBox {
             label.setMaxWidth(WIDTH);
             label.setMinHeight(USE_PREF_SIZE);
         }
-        why.setVisible(false);
-        why.setManaged(false);
-        VBox first = new VBox(6, title, sentence, follows, help, why, doubts);
+        mend.setId("mend");
+        mend.setWrapText(true);
+        mend.setMaxWidth(WIDTH);
+        shown(why, false);
+        shown(mend, false);
+        VBox first = new VBox(6, title, sentence, follows, help, mend, why, doubts);
         first.getStyleClass().add("first-card");
         first.setPadding(new Insets(14));
         VBox all = new VBox(12, first, gauges);
@@ -95,8 +104,8 @@ public final class FindingsPane extends VBox {
     public void show(Assessment assessment) {
         Advice advice = assessment.advice();
         shown = Optional.of(assessment);
-        why.setVisible(advice.first().isPresent());
-        why.setManaged(why.isVisible());
+        shown(why, advice.first().isPresent());
+        shown(mend, slip().isPresent());
         doubts.getChildren().clear();
         assessment.posture().doubts().forEach(d -> {
             Label label = new Label("✕ " + words.doubt(d));
@@ -106,12 +115,24 @@ public final class FindingsPane extends VBox {
             label.setMinHeight(USE_PREF_SIZE);
             doubts.getChildren().add(label);
         });
-        if (advice.findings().isEmpty()) {
+        if (advice.withheld().isPresent()) {
+            Contradiction c = advice.withheld().get();
+            title.setText(words.text("contradiction.title"));
+            sentence.setText(words.clash(c));
+            shown(follows, Optional.of(words.slip(c)));
+            shown(help, slip().isPresent() ? Optional.empty() : Optional.of(words.mend(c) + "."));
+            mend.setText(words.mend(c));
+        } else if (advice.findings().isEmpty()) {
             empty();
+        } else if (!advice.isJudged()) {
+            title.setText(words.nothing(advice));
+            sentence.setText(Texts.of("findings.none"));
+            shown(follows, Optional.empty());
+            shown(help, Optional.empty());
         } else if (advice.first().isPresent()) {
             FirstThing first = advice.first().get();
             title.setText(words.fault(first.finding()) + ": "
-                    + words.figure(first.finding().reading()).replace(" ± ", "\u00a0±\u00a0"));
+                    + words.figure(first.finding()).replace(" ± ", "\u00a0±\u00a0"));
             sentence.setText(words.instruction(first));
             shown(follows, words.mayFollow(first));
             shown(help, Optional.empty());
@@ -132,6 +153,18 @@ public final class FindingsPane extends VBox {
                                     + words.help(f.reading().dominatedBy())));
         }
         arrange(advice);
+    }
+
+    /** What one button can turn round; a mirrored clip has to be taken anew. */
+    private Optional<Slip> slip() {
+        return shown.flatMap(a -> a.advice().withheld())
+                .map(Contradiction::likely)
+                .filter(s -> s != Slip.UNKNOWN && s != Slip.MIRRORED);
+    }
+
+    private static void shown(Button button, boolean isShown) {
+        button.setVisible(isShown);
+        button.setManaged(isShown);
     }
 
     private void why() {
@@ -166,7 +199,7 @@ public final class FindingsPane extends VBox {
         StringBuilder read = new StringBuilder();
         order.forEach(f -> read.append(words.name(f.kind()))
                 .append(' ')
-                .append(words.figure(f.reading()))
+                .append(words.figure(f))
                 .append(' ')
                 .append(words.verdict(f))
                 .append(". "));

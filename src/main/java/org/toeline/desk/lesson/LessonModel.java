@@ -5,6 +5,8 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.toeline.advice.Mend;
+import org.toeline.advice.Slip;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.Unfinished;
@@ -335,6 +337,16 @@ public final class LessonModel extends FilmedLesson {
         if (!refused() && selected.isPresent() && marks(large).isPresent()) {
             put(Marking.delete(marks(large).get(), selected.get()));
         }
+    }
+
+    /** Undoes a slip of the marking. */
+    public void mend(Mend mend) {
+        release();
+        change(
+                mend.slip() == Slip.VIEWS_EXCHANGED
+                        ? lesson.withViewsExchanged(mend.sheet())
+                        : lesson.withSheet(mend.sheet()),
+                selection());
     }
 
     public void handedness(Handedness handedness) {

@@ -68,7 +68,6 @@ public final class PicturePane extends Pane {
         setId("picture");
         setMinSize(0, 0);
         setPrefSize(640, 360);
-        setAccessibleText("picture");
         setFocusTraversable(true);
         image.setPreserveRatio(false);
         film.setPreserveRatio(false);
@@ -137,7 +136,7 @@ public final class PicturePane extends Pane {
         return image.getImage();
     }
 
-    public PictureTransform transform() {
+    PictureTransform transform() {
         return transform;
     }
 
@@ -163,7 +162,7 @@ public final class PicturePane extends Pane {
         layOut();
     }
 
-    public void zoom(double factor) {
+    void zoom(double factor) {
         fitted = false;
         transform = transform.zoomedAt(getWidth() / 2, getHeight() / 2, factor);
         layOut();

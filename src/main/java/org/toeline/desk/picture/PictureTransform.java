@@ -13,19 +13,19 @@ public record PictureTransform(double scale, double offsetX, double offsetY) {
     private static final double MOST = 40;
 
     /** The whole picture in the middle of an area. */
-    public static PictureTransform fit(double pictureWidth, double pictureHeight, double width, double height) {
+    static PictureTransform fit(double pictureWidth, double pictureHeight, double width, double height) {
         double scale = Math.max(LEAST, Math.min(width / pictureWidth, height / pictureHeight));
         return new PictureTransform(scale, (width - scale * pictureWidth) / 2, (height - scale * pictureHeight) / 2);
     }
 
     /** Larger or smaller by a factor, what lies under the pointer stays there. */
-    public PictureTransform zoomedAt(double x, double y, double factor) {
+    PictureTransform zoomedAt(double x, double y, double factor) {
         double next = Math.max(LEAST, Math.min(MOST, scale * factor));
         double f = next / scale;
         return new PictureTransform(next, x - f * (x - offsetX), y - f * (y - offsetY));
     }
 
-    public PictureTransform panned(double dx, double dy) {
+    PictureTransform panned(double dx, double dy) {
         return new PictureTransform(scale, offsetX + dx, offsetY + dy);
     }
 
@@ -37,7 +37,7 @@ public record PictureTransform(double scale, double offsetX, double offsetY) {
         return scale * p.yPx() + offsetY;
     }
 
-    public ImagePoint picture(double x, double y) {
+    ImagePoint picture(double x, double y) {
         return new ImagePoint((x - offsetX) / scale, (y - offsetY) / scale);
     }
 }

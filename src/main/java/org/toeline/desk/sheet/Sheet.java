@@ -17,7 +17,9 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
+import org.toeline.advice.Gate;
 import org.toeline.advice.RangeBook;
+import org.toeline.advice.Slip;
 import org.toeline.desk.bodymap.MarkingPane;
 import org.toeline.desk.film.Films;
 import org.toeline.desk.film.Player;
@@ -318,6 +320,21 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
             assessment = Optional.of(a);
             view.show(a);
         });
+    }
+
+    /** Undoes a slip of the marking in the way that fits best. */
+    void mend(Slip slip) {
+        Lesson lesson = model.lesson();
+        background.run(
+                () -> Gate.best(lesson.sheet(), slip),
+                best -> best.filter(m -> model.lesson() == lesson).ifPresent(mend -> {
+                    model.mend(mend);
+                    if (slip == Slip.VIEWS_EXCHANGED) {
+                        view.clear();
+                        clips.openAll();
+                    }
+                    say(Texts.of("findings.mended"));
+                }));
     }
 
     /** Whether findings are on their way that will have the picture painted anew. */

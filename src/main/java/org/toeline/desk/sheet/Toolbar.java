@@ -35,9 +35,9 @@ final class Toolbar extends ToolBar {
         hand.setConverter(Controls.names(h -> Controls.sentence(Texts.of("hand." + h.id()))));
         club.setConverter(Controls.names(c -> Controls.sentence(words.name(c))));
         hand.setId("handedness");
-        hand.setAccessibleText("handedness");
+        hand.setAccessibleText(Texts.of("tool.hand.name"));
         club.setId("club");
-        club.setAccessibleText("club");
+        club.setAccessibleText(Texts.of("tool.club.name"));
         hand.setOnAction(e -> Optional.ofNullable(hand.getValue()).ifPresent(model::handedness));
         club.setOnAction(e -> Optional.ofNullable(club.getValue()).ifPresent(model::club));
         oneMoment.setId("one-moment");

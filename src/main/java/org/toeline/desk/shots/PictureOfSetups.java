@@ -18,6 +18,9 @@ import org.toeline.paint.ShotPicture;
 /** What the picture shows of one or two setups, and what is said beside it. */
 record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
 
+    /** More points than this nobody tells apart. */
+    private static final int MOST_POINTS = 600;
+
     /**
      * @param own  which of the setups has the rows of the table
      * @param row  the row to point out; one that is not there points out none
@@ -26,18 +29,12 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         return picture(
                 own,
                 row,
-                List.of(Texts.of(
-                        metric() ? "shots.picture.brief.m" : "shots.picture.brief.yd",
-                        FlightBand.MODELS.get(0).words())));
+                List.of(Texts.of("shots.picture.brief", FlightBand.MODELS.get(0).words())));
     }
 
     /** As it is written to a file: it says all that is to be known beside it, and points out no shot. */
     ShotPicture forFile() {
         return picture(0, -1, notes());
-    }
-
-    private boolean metric() {
-        return settings.units().length() == FigureUnit.METRE;
     }
 
     private ShotPicture picture(int own, int row, List<String> said) {
@@ -51,7 +48,11 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
 
     private static ShotPicture.Setup setup(ComparedSetups.Setup setup, int row) {
         List<ShotPicture.Trace> traces = new ArrayList<>();
+        int step = Math.max(1, setup.measured().size() / MOST_POINTS);
         for (int i = 0; i < setup.measured().size(); i++) {
+            if (!setup.counts().get(i) || i % step != 0 && i != row) {
+                continue;
+            }
             Shot shot = setup.measured().get(i);
             traces.add(new ShotPicture.Trace(
                     setup.flights().get(i),
@@ -66,7 +67,9 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         // one shot is its own middle: a second curve upon it would only hide it
         List<Flight> middle =
                 setup.measured().size() < 2 ? setup.middle().stream().skip(1).toList() : setup.middle();
-        return new ShotPicture.Setup(setup.name(), traces, setup.measured().size() < 2 ? List.of() : middle, middles);
+        int count = (int) setup.counts().stream().filter(c -> c).count();
+        return new ShotPicture.Setup(
+                setup.name(), count, traces, setup.measured().size() < 2 ? List.of() : middle, middles);
     }
 
     private List<String> notes() {
@@ -75,7 +78,7 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         return List.of(
                 Texts.of("shots.picture.curves", FlightBand.MODELS.get(0).words(), String.join("; ", others)),
                 Texts.of("shots.picture.points"),
-                Texts.of(metric() ? "shots.picture.short.m" : "shots.picture.short.yd"));
+                Texts.of("shots.picture.error", FlightBand.MODELS.get(0).words()));
     }
 
     /** The picture for who cannot see it. */

@@ -2,12 +2,11 @@ package org.toeline.desk.findings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
-import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -16,18 +15,21 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
+import org.toeline.advice.Slip;
 import org.toeline.advice.Words;
+import org.toeline.desk.ScreenPicture;
 import org.toeline.ledger.LessonDocument;
 
 /** The findings of the sample lessons, and why the first is the first. */
 @ExtendWith(ApplicationExtension.class)
 class FindingsPaneTest {
 
+    private final List<Slip> mended = new ArrayList<>();
     private FindingsPane pane;
 
     @Start
     void start(Stage stage) {
-        pane = new FindingsPane();
+        pane = new FindingsPane(mended::add);
         stage.setScene(new Scene(pane, 420, 760));
         stage.show();
     }
@@ -48,14 +50,7 @@ class FindingsPaneTest {
         assertThat(robot.lookup("#chain").query().getAccessibleText())
                 .contains("Kim et al. 2018")
                 .contains("Ball against lead shoulder");
-        WritableImage[] image = new WritableImage[1];
-        robot.interact(
-                () -> image[0] = robot.lookup("#chain").query().getScene().snapshot(null));
-        Files.createDirectories(Path.of("target", "screens"));
-        javax.imageio.ImageIO.write(
-                SwingFXUtils.fromFXImage(image[0], null),
-                "png",
-                Path.of("target", "screens", "why-first.png").toFile());
+        ScreenPicture.keep(robot, robot.lookup("#chain").query().getScene(), "why-first");
         robot.clickOn("Close");
     }
 

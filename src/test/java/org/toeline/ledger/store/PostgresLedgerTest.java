@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
@@ -48,6 +49,9 @@ class PostgresLedgerTest extends LedgerContract {
     static void start() throws Exception {
         server = EmbeddedPostgres.builder()
                 .setPGStartupWait(java.time.Duration.ofSeconds(90))
+                // nothing here takes the machine's power away
+                .setServerConfig("fsync", "off")
+                .setServerConfig("full_page_writes", "off")
                 .start();
         create("model", "template1");
         Ledger.open(place("model"), "first").close();
@@ -104,9 +108,9 @@ class PostgresLedgerTest extends LedgerContract {
     void aNewerServersLedgerIsRefused() throws Exception {
         try (Connection connection = server.getDatabase("postgres", database).getConnection();
                 Statement statement = connection.createStatement()) {
-            statement.execute(
-                    "insert into flyway_schema_history select 99, '7', description, type, script, checksum, installed_by, "
-                            + "installed_on, execution_time, success from flyway_schema_history where version = '1'");
+            statement.execute("insert into flyway_schema_history select 99, '7', description, type, script, checksum,"
+                    + " installed_by, installed_on, execution_time, success from flyway_schema_history where"
+                    + " version = '1'");
         }
         assertThatExceptionOfType(LedgerException.class)
                 .isThrownBy(() -> Ledger.open(place(database), "bay 1").close())
@@ -149,7 +153,12 @@ class PostgresLedgerTest extends LedgerContract {
     void aBackupIsOfOneMoment(@TempDir Path folder) throws Exception {
         LedgerPlace.Folder beside = new LedgerPlace.Folder(folder);
         List<Path> backups = new ArrayList<>();
+        int before;
+        Path amid;
         try (Ledger ledger = Ledger.open(place(database), "bay 0")) {
+            Player player = ledger.addPlayer(PlayerDetails.of(Optional.of("Ana"), Handedness.RIGHT));
+            before = ledger.keep(player.id(), TestLessons.lesson("Ana"), List.of())
+                    .id();
             var writers = CompletableFuture.supplyAsync(() -> {
                 try {
                     return Writers.run(place(database), 3, 12);
@@ -159,9 +168,10 @@ class PostgresLedgerTest extends LedgerContract {
             });
             do {
                 backups.add(ledger.backUp(beside));
-            } while (!writers.isDone());
+            } while (!writers.isDone() && backups.size() < 3);
+            amid = backups.get(backups.size() - 1);
             writers.get();
-            for (int i = 0; i < 5; i++) {
+            while (backups.size() < 6) {
                 backups.add(ledger.backUp(beside));
             }
         }
@@ -170,14 +180,15 @@ class PostgresLedgerTest extends LedgerContract {
         try (var left = Files.list(beside.backups())) {
             assertThat(left)
                     .as("the five newest stay, nothing unfinished")
-                    .hasSize(5)
-                    .contains(last);
+                    .containsExactlyInAnyOrderElementsOf(backups.subList(1, 6));
         }
-        String other = emptyDatabase();
-        Ledger.restore(place(other), last);
-        try (Ledger restored = Ledger.open(place(other), "bay 1")) {
-            assertThat(restored.check()).isEmpty();
-            assertThat(restored.lessonNumbers(Optional.empty())).isNotEmpty();
+        for (Path backup : backups.indexOf(amid) == 0 ? List.of(last) : List.of(amid, last)) {
+            String other = emptyDatabase();
+            Ledger.restore(place(other), backup);
+            try (Ledger restored = Ledger.open(place(other), "bay 1")) {
+                assertThat(restored.check()).isEmpty();
+                assertThat(restored.lessonNumbers(Optional.empty())).contains(before);
+            }
         }
     }
 
@@ -192,6 +203,7 @@ class PostgresLedgerTest extends LedgerContract {
         byte[] whole = Files.readAllBytes(backup);
         String other = emptyDatabase();
         java.util.SplittableRandom random = new java.util.SplittableRandom(5);
+        int refused = 0;
         for (int i = 0; i < 40; i++) {
             byte[] damaged = whole.clone();
             damaged[random.nextInt(damaged.length)] ^= (byte) (1 << random.nextInt(8));
@@ -203,11 +215,39 @@ class PostgresLedgerTest extends LedgerContract {
                 other = emptyDatabase();
             } catch (LedgerException e) {
                 assertThat(e).hasMessageContaining("damaged.zip");
-                try (Ledger still = Ledger.open(place(other), "bay 1")) {
-                    assertThat(still.players()).as(e.getMessage()).isEmpty();
+                refused++;
+                assertThat(rows(other)).as(e.getMessage()).isZero();
+            }
+        }
+        assertThat(refused).as("damage that was found").isGreaterThan(20);
+        try (Ledger still = Ledger.open(place(other), "bay 1")) {
+            assertThat(still.players()).isEmpty();
+        }
+    }
+
+    /** In all tables of a ledger together; none where there is no ledger yet. */
+    private static long rows(String database) throws SQLException {
+        long rows = 0;
+        try (Connection connection = server.getDatabase("postgres", database).getConnection();
+                Statement statement = connection.createStatement()) {
+            for (String table : tables(connection)) {
+                try (ResultSet row = statement.executeQuery("select count(*) from " + table)) {
+                    row.next();
+                    rows += table.startsWith("flyway") || table.equals("counter") ? 0 : row.getLong(1);
                 }
             }
         }
+        return rows;
+    }
+
+    private static List<String> tables(Connection connection) throws SQLException {
+        List<String> tables = new ArrayList<>();
+        try (ResultSet row = connection.getMetaData().getTables(null, "public", "%", new String[] {"TABLE"})) {
+            while (row.next()) {
+                tables.add(row.getString("TABLE_NAME"));
+            }
+        }
+        return tables;
     }
 
     /** Whole archives whose index names tables no program, or only a newer one, ever had. */
@@ -252,13 +292,9 @@ class PostgresLedgerTest extends LedgerContract {
     /** A table that a later version adds is not left out. */
     @Test
     void everyTableIsCopied() throws Exception {
-        List<String> tables = new ArrayList<>();
-        try (Connection connection = server.getDatabase("postgres", database).getConnection();
-                java.sql.ResultSet row =
-                        connection.getMetaData().getTables(null, "public", "%", new String[] {"TABLE"})) {
-            while (row.next()) {
-                tables.add(row.getString("TABLE_NAME"));
-            }
+        List<String> tables;
+        try (Connection connection = server.getDatabase("postgres", database).getConnection()) {
+            tables = tables(connection);
         }
         assertThat(ServerTables.ALL)
                 .extracting(ServerTables.Table::name)

@@ -1,10 +1,9 @@
-package org.toeline.desk;
+package org.toeline.desk.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import org.toeline.desk.picture.PictureTransform;
 import org.toeline.geometry.ImagePoint;
 
 class PictureTransformTest {

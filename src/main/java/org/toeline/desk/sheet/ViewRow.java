@@ -1,0 +1,85 @@
+package org.toeline.desk.sheet;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.FlowPane;
+import javafx.stage.FileChooser;
+import org.jspecify.annotations.Nullable;
+import org.toeline.advice.Words;
+import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.text.Texts;
+import org.toeline.mark.View;
+
+/** The views small, to choose the large one from, and a clip for it. */
+final class ViewRow extends FlowPane {
+
+    private static final double THUMB_PX = 58;
+
+    private final LessonModel model;
+    private final Map<View, ToggleButton> views = new EnumMap<>(View.class);
+    private final Map<View, ImageView> small = new EnumMap<>(View.class);
+
+    /**
+     * @param shown  another view was chosen
+     * @param chosen clips: one is for the large view
+     */
+    ViewRow(LessonModel model, Words words, Runnable shown, Consumer<List<Path>> chosen) {
+        super(8, 8);
+        this.model = model;
+        setId("views");
+        setAlignment(Pos.CENTER_LEFT);
+        for (View view : View.values()) {
+            getChildren().add(toggle(view, words, shown));
+        }
+        Button open = new Button(Texts.of("view.clip"));
+        open.setMinWidth(USE_PREF_SIZE);
+        open.setId("open-clip");
+        open.setOnAction(e -> Optional.ofNullable(
+                        new FileChooser().showOpenMultipleDialog(getScene().getWindow()))
+                .ifPresent(files -> chosen.accept(files.stream().map(File::toPath).toList())));
+        getChildren().add(open);
+    }
+
+    private ToggleButton toggle(View view, Words words, Runnable shown) {
+        ImageView thumb = new ImageView();
+        thumb.setFitHeight(THUMB_PX);
+        thumb.setPreserveRatio(true);
+        small.put(view, thumb);
+        ToggleButton button = new ToggleButton((view.ordinal() + 1) + "  " + Texts.of("view." + view.id()), thumb);
+        button.setContentDisplay(ContentDisplay.TOP);
+        button.setMinWidth(118);
+        button.setId("view-" + view.id());
+        button.setAccessibleText(words.name(view));
+        button.setOnAction(e -> {
+            model.show(view);
+            shown.run();
+        });
+        views.put(view, button);
+        return button;
+    }
+
+    void picture(View view, @Nullable Image image) {
+        Objects.requireNonNull(small.get(view)).setImage(image);
+    }
+
+    /** Forgets the pictures of an earlier lesson. */
+    void clear() {
+        small.values().forEach(i -> i.setImage(null));
+    }
+
+    void update() {
+        views.forEach((view, button) -> button.setSelected(view == model.large()));
+    }
+}

@@ -1,0 +1,118 @@
+package org.toeline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.toeline.advice.Advice;
+import org.toeline.advice.Assessment;
+import org.toeline.advice.Finding;
+import org.toeline.advice.Gate;
+import org.toeline.advice.LengthUnit;
+import org.toeline.advice.Mend;
+import org.toeline.advice.Slip;
+import org.toeline.advice.Verdict;
+import org.toeline.advice.Words;
+import org.toeline.ledger.LessonDocument;
+import org.toeline.mark.Mark;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.ViewMarks;
+
+/** The sample lesson spoilt in the usual ways: nothing is judged, and the slip is named and can be undone. */
+class ContradictionTest {
+
+    private static MarkSheet sample(String id) throws Exception {
+        return LessonDocument.read(Path.of("sample-media", id, id + ".lesson.json"))
+                .sheet();
+    }
+
+    private static MarkSheet spoilt(Nonsense nonsense) throws Exception {
+        return nonsense.of(sample("before"), sample("all-good"), new SplittableRandom(1));
+    }
+
+    /** Another player's clip may fit as well as his own where both stand alike; how often, {@link ContradictionStudy} says. */
+    @ParameterizedTest
+    @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "ANOTHER_CLIP")
+    void nothingIsJudged(Nonsense nonsense) throws Exception {
+        Advice advice = Assessment.of(spoilt(nonsense)).advice();
+        assertThat(advice.withheld()).isPresent();
+        assertThat(advice.first()).isEmpty();
+        assertThat(advice.isJudged()).isFalse();
+        assertThat(advice.allInRange()).isFalse();
+        assertThat(advice.findings())
+                .isNotEmpty()
+                .allMatch(f -> f.verdict().orElseThrow() == Verdict.WITHHELD)
+                .allMatch(f -> f.range().isEmpty());
+        assertThat(advice.withheld().get().likely().id())
+                .isEqualTo(nonsense.likely.isEmpty() ? "unknown" : nonsense.likely);
+        for (Words words : List.of(Words.english(), Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE))) {
+            assertThat(words.contradiction(advice.withheld().get()))
+                    .doesNotContain("{")
+                    .hasSizeGreaterThan(40);
+            assertThat(words.mend(advice.withheld().get())).doesNotContain("{").hasSizeGreaterThan(8);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            names = {"ROD_TURNED", "CROSS_ROD_TURNED_IN_ONE_VIEW", "TARGET_REVERSED", "OTHER_HAND", "VIEWS_EXCHANGED"})
+    void whatWasTurnedRoundCanBeTurnedBack(Nonsense nonsense) throws Exception {
+        MarkSheet mended = Gate.best(spoilt(nonsense), Slip.of(nonsense.likely).orElseThrow())
+                .map(Mend::sheet)
+                .orElseThrow();
+        assertThat(mended).isEqualTo(sample("before"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"before", "after", "all-good", "left-handed"})
+    void samplesAreJudged(String id) throws Exception {
+        Advice advice = Assessment.of(sample(id)).advice();
+        assertThat(advice.withheld()).isEmpty();
+        assertThat(advice.isJudged()).isTrue();
+    }
+
+    /** While a lesson is being marked, in whatever order, nothing is said to contradict anything. */
+    @Test
+    void halfMarkedSheetsContradictNothing() throws Exception {
+        MarkSheet whole = sample("before");
+        SplittableRandom random = new SplittableRandom(20);
+        for (int i = 0; i < 12; i++) {
+            MarkSheet some = whole;
+            double share = random.nextDouble();
+            for (ViewMarks v : whole.views()) {
+                ViewMarks fewer = v.withoutMarks();
+                for (Mark m : v.marks()) {
+                    fewer = random.nextDouble() < share ? fewer.withMark(m) : fewer;
+                }
+                some = some.withView(fewer);
+            }
+            assertThat(Assessment.of(some).advice().withheld()).as("sheet " + i).isEmpty();
+        }
+    }
+
+    /** Suggestions may be seen, and judge nothing. */
+    @Test
+    void suggestionsAloneGiveDrafts() throws Exception {
+        MarkSheet sheet = sample("before");
+        for (ViewMarks marked : sheet.views()) {
+            ViewMarks v = marked;
+            for (Mark m : marked.marks()) {
+                v = v.withMark(new Mark(m.landmark(), m.at(), m.sigmaPx(), Mark.Origin.SUGGESTED));
+            }
+            sheet = sheet.withView(v);
+        }
+        Advice advice = Assessment.of(sheet).advice();
+        assertThat(advice.first()).isEmpty();
+        Stream<Finding> body =
+                advice.findings().stream().filter(f -> !f.kind().landmarks().isEmpty());
+        assertThat(body).isNotEmpty().allMatch(Finding::isDraft);
+        assertThat(advice.allInRange()).isFalse();
+    }
+}
