@@ -14,9 +14,7 @@ import org.toeline.ledger.store.rows.StatedFinding.StatedRange;
 public final class AcrossCsv {
 
     private static final String HEAD =
-            "reading,unit,lesson,recorded,setup,value,u,low,high,range_low,range_high,range_aim,"
-                    + "provenance,verdict,compared,change,change_u,smallest_detectable,call,own_spread,trend_per_lesson,trend_u,"
-                    + "trend_call\r\n";
+            "reading,unit,lesson,recorded,setup,value,u,low,high,range_low,range_high,range_aim,provenance,verdict,compared,change,change_u,smallest_detectable,call,own_spread,trend_per_lesson,trend_u,trend_call\r\n";
 
     private final Comparison comparison;
     private final StringBuilder out = new StringBuilder(HEAD);

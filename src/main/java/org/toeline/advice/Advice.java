@@ -15,7 +15,7 @@ public record Advice(List<Finding> findings, Optional<FirstThing> first, Optiona
     public Advice {
         findings = List.copyOf(findings);
         if (withheld.isPresent() && first.isPresent()) {
-            throw new IllegalArgumentException("something comes first, and all is withheld; only one can be");
+            throw new IllegalStateException("something comes first, and all is withheld; only one can be");
         }
     }
 

@@ -24,6 +24,8 @@ public record Contradiction(Clash clash, Optional<View> view, Optional<Mend> men
         TEE_TOO_TALL("tee-too-tall"),
         PLAYER_SIZE("player-size"),
         MARKS_IN_ONE_PLACE("marks-in-one-place"),
+        /** The marks of two views lie in the same places: it is one picture. */
+        SAME_PICTURE_TWICE("same-picture-twice"),
         TOO_MANY_DOUBTS("too-many-doubts"),
         MISFIT("misfit"),
         /** Nothing is broken, but undoing a usual slip explains the marks far better. */

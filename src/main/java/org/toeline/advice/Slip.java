@@ -70,10 +70,11 @@ public enum Slip {
     VIEWS_EXCHANGED("views-exchanged") {
         @Override
         List<Mend> mends(MarkSheet sheet) {
-            MarkSheet exchanged = sheet.withoutView(View.FACE_ON).withoutView(View.DOWN_THE_LINE);
+            MarkSheet exchanged = sheet;
             for (ViewMarks v : sheet.views()) {
                 Optional<View> other = exchangedWith(v.view());
                 if (other.isPresent()) {
+                    exchanged = sheet.view(other.get()).isPresent() ? exchanged : exchanged.withoutView(v.view());
                     exchanged = exchanged.withView(new ViewMarks(
                             other.get(),
                             v.widthPx(),

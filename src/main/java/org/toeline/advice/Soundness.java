@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.toeline.advice.Contradiction.Clash;
 import org.toeline.camera.Camera;
+import org.toeline.geometry.GolfBall;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
@@ -40,6 +41,10 @@ record Soundness(double misfit, double perDegree, int doubts, List<Broken> broke
     private static final double TALLEST_M = 2.35;
     /** Marks nearer to each other than this lie in one place, pixels. */
     private static final double ONE_PLACE_PX = 0.75;
+    /** Two views in which each landmark lies nearer to itself than this, as a share of the picture's width, are one picture. */
+    private static final double ONE_PICTURE = 0.015;
+    /** So many landmarks must be marked in both to tell. */
+    private static final int TO_TELL = 4;
     /** So many pairs of landmarks in one place happen by chance. */
     private static final int BY_CHANCE = 2;
 
@@ -50,6 +55,7 @@ record Soundness(double misfit, double perDegree, int doubts, List<Broken> broke
         ball(posture, broken);
         size(posture, broken);
         sheet.views().forEach(v -> places(v, broken));
+        samePicture(sheet, broken);
         int doubts = (int) posture.doubts().stream().filter(Doubt::moves).count();
         double misfit = posture.likeliestFit().chiSquare() + A_DOUBT * doubts;
         return new Soundness(
@@ -113,7 +119,7 @@ record Soundness(double misfit, double perDegree, int doubts, List<Broken> broke
         if (!posture.hasBall()) {
             return;
         }
-        double underside = posture.ball().u() - 0.02136;
+        double underside = posture.ball().u() - GolfBall.USUAL_DIAMETER_M / 2;
         if (underside < -BELOW_M) {
             broken.add(new Broken(Clash.TEE_UNDERGROUND, Optional.empty()));
         } else if (underside > TALLEST_TEE_M + BELOW_M) {
@@ -138,6 +144,21 @@ record Soundness(double misfit, double perDegree, int doubts, List<Broken> broke
         }
         if (pairs > BY_CHANCE) {
             broken.add(new Broken(Clash.MARKS_IN_ONE_PLACE, Optional.of(view.view())));
+        }
+    }
+
+    private static void samePicture(MarkSheet sheet, List<Broken> broken) {
+        Optional<ViewMarks> faceOn = sheet.view(View.FACE_ON);
+        Optional<ViewMarks> downTheLine = sheet.view(View.DOWN_THE_LINE);
+        if (faceOn.isEmpty() || downTheLine.isEmpty()) {
+            return;
+        }
+        double nearPx = ONE_PICTURE * faceOn.get().widthPx();
+        List<Double> apartPx = faceOn.get().marks().stream()
+                .flatMap(m -> downTheLine.get().mark(m.landmark()).stream().map(o -> m.at().distancePx(o.at())))
+                .toList();
+        if (apartPx.size() >= TO_TELL && apartPx.stream().allMatch(d -> d < nearPx)) {
+            broken.add(new Broken(Clash.SAME_PICTURE_TWICE, Optional.empty()));
         }
     }
 }

@@ -219,13 +219,12 @@ public final class Words {
 
     /** The same in few words, for a gauge. */
     public String recommendedShort(Range range) {
-        String limits = range(range.kind(), range.low(), range.high());
-        return range.statureM().isPresent()
-                ? text(
-                        "handout.recommended.fitted",
-                        limits,
-                        height(range.statureM().getAsDouble()))
-                : text("handout.recommended", limits);
+        return text("handout.recommended", range(range.kind(), range.low(), range.high()));
+    }
+
+    /** Whose height the limits in centimetres were fitted to, for several gauges together. */
+    public String fitted(Range range) {
+        return text("handout.fitted", height(range.statureM().orElseThrow()));
     }
 
     private String height(double metres) {
@@ -440,7 +439,8 @@ public final class Words {
                 });
     }
 
-    private static String sentenceCase(String text) {
+    /** The same with a capital at its beginning. */
+    public static String sentenceCase(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -52,27 +52,9 @@ public final class LensCalibration {
     }
 
     /**
-     * So many parts are left out in turn, to see what the focal length rests on: pictures that follow one another in a clip
-     * show the board alike, and err alike.
-     */
-    private static final int PARTS = 10;
-    /**
-     * What no picture shows, as a share of the focal length: a board bent by a millimetre or two, or printed a little wider
-     * than high, is bent in every picture. On drawn boards of 225 mm bent by a millimetre at the middle it is 0.3 %, on
-     * boards printed 0.3 % too wide 0.2 % ({@code LensCalibrationTest}).
-     */
-    private static final double BOARD_SHARE = 0.004;
-
-    /** The same detector, as it takes its time: levels spread, and more places tried. */
-    private static final int PATIENT = opencv_calib3d.CALIB_CB_ACCURACY
-            | opencv_calib3d.CALIB_CB_NORMALIZE_IMAGE
-            | opencv_calib3d.CALIB_CB_EXHAUSTIVE;
-
-    /**
      * What was found.
      *
-     * @param focalSigmaPx standard deviation of the focal length, pixels: how it scatters as views are left out, and what
-     *                     the board itself leaves uncertain
+     * @param focalSigmaPx standard deviation of the focal length, pixels
      * @param rmsPx        root mean square distance of the corners from where the lens puts them, pixels
      */
     public record Calibrated(Lens lens, double focalSigmaPx, double rmsPx, int views) {}
@@ -105,7 +87,9 @@ public final class LensCalibration {
         try (PointerScope scope = new PointerScope()) {
             Mat picture = new Mat(heightPx, widthPx, opencv_core.CV_8UC1, new BytePointer(grey));
             Mat corners = new Mat();
-            if (!found(picture, corners, opencv_calib3d.CALIB_CB_ACCURACY) && !found(picture, corners, PATIENT)) {
+            boolean found = opencv_calib3d.findChessboardCornersSB(
+                    picture, new Size(board.columns, board.rows), corners, opencv_calib3d.CALIB_CB_ACCURACY);
+            if (!found) {
                 return false;
             }
             List<ImagePoint> points = new ArrayList<>();
@@ -119,10 +103,6 @@ public final class LensCalibration {
         }
     }
 
-    private boolean found(Mat picture, Mat corners, int flags) {
-        return opencv_calib3d.findChessboardCornersSB(picture, new Size(board.columns, board.rows), corners, flags);
-    }
-
     /** A view whose corners are known, row by row. */
     public void add(List<ImagePoint> corners) {
         if (corners.size() != board.columns * board.rows) {
@@ -132,46 +112,15 @@ public final class LensCalibration {
         seen.add(List.copyOf(corners));
     }
 
-    /** The lens; empty with fewer than {@link #LEAST_VIEWS} views. Seconds for forty of them. */
+    /** The lens; empty with fewer than {@link #LEAST_VIEWS} views. */
     public Optional<Calibrated> lens() {
         if (seen.size() < LEAST_VIEWS) {
             return Optional.empty();
         }
-        Fitted all = fitted(seen);
-        double sigma = Math.hypot(scatter(all), BOARD_SHARE * all.lens.focalPx());
-        return Optional.of(new Calibrated(all.lens, sigma, all.rmsPx, seen.size()));
-    }
-
-    /** The standard deviation of the focal length by leaving out parts of the views (the jackknife of Quenouille and Tukey). */
-    private double scatter(Fitted all) {
-        int parts = Math.min(PARTS, seen.size());
-        double[] without = new double[parts];
-        double mean = 0;
-        for (int part = 0; part < parts; part++) {
-            List<List<ImagePoint>> rest = new ArrayList<>();
-            for (int i = 0; i < seen.size(); i++) {
-                if (i * parts / seen.size() != part) {
-                    rest.add(seen.get(i));
-                }
-            }
-            without[part] = fitted(rest).lens.focalPx();
-            mean += without[part] / parts;
-        }
-        double squares = 0;
-        for (double focal : without) {
-            squares += (focal - mean) * (focal - mean);
-        }
-        return Math.max(all.sigmaPx, Math.sqrt((parts - 1.0) / parts * squares));
-    }
-
-    /** @param sigmaPx of the focal length, if corners erred on their own */
-    private record Fitted(Lens lens, double sigmaPx, double rmsPx) {}
-
-    private Fitted fitted(List<List<ImagePoint>> views) {
         try (PointerScope scope = new PointerScope()) {
             Point3fVectorVector objects = new Point3fVectorVector();
             Point2fVectorVector images = new Point2fVectorVector();
-            for (List<ImagePoint> corners : views) {
+            for (List<ImagePoint> corners : seen) {
                 objects.push_back(boardPoints());
                 images.push_back(imagePoints(corners));
             }
@@ -183,18 +132,15 @@ public final class LensCalibration {
                     new DoublePointer(guess, 0, widthPx / 2.0, 0, guess, heightPx / 2.0, 0, 0, 1));
             Mat bend = new Mat(1, 5, opencv_core.CV_64F, new DoublePointer(0, 0, 0, 0, 0));
             Mat spread = new Mat();
-            double rms = opencv_calib3d.calibrateCameraROExtended(
+            double rms = opencv_calib3d.calibrateCameraExtended(
                     objects,
                     images,
                     new Size(widthPx, heightPx),
-                    board.columns - 1,
                     matrix,
                     bend,
                     new MatVector(),
                     new MatVector(),
-                    new Mat(),
                     spread,
-                    new Mat(),
                     new Mat(),
                     new Mat(),
                     opencv_calib3d.CALIB_USE_INTRINSIC_GUESS
@@ -205,10 +151,8 @@ public final class LensCalibration {
             try (DoubleIndexer m = matrix.createIndexer();
                     DoubleIndexer d = bend.createIndexer();
                     DoubleIndexer s = spread.createIndexer()) {
-                return new Fitted(
-                        new Lens(m.get(0, 0), m.get(0, 2) + 0.5, m.get(1, 2) + 0.5, d.get(0, 0), d.get(0, 1)),
-                        Math.max(s.get(0), s.get(1)),
-                        rms);
+                Lens lens = new Lens(m.get(0, 0), m.get(0, 2) + 0.5, m.get(1, 2) + 0.5, d.get(0, 0), d.get(0, 1));
+                return Optional.of(new Calibrated(lens, Math.max(s.get(0), s.get(1)), rms, seen.size()));
             }
         }
     }

@@ -24,10 +24,16 @@ final class FindingsTable {
 
     static void print(Assessment assessment, PrintWriter out) {
         Words words = Words.usual();
+        Optional<Contradiction> withheld = assessment.advice().withheld();
+        if (withheld.isPresent()) {
+            withheld(withheld.get(), words, out);
+            doubts(assessment, words, out);
+            return;
+        }
         for (Finding finding : assessment.advice().findings()) {
             out.println(line(finding, words));
         }
-        assessment.posture().doubts().forEach(d -> out.println(SENTENCES.of("findings.doubt", words.doubt(d))));
+        doubts(assessment, words, out);
         Optional<FirstThing> first = assessment.advice().first();
         if (first.isPresent()) {
             out.println(SENTENCES.of(
@@ -37,11 +43,6 @@ final class FindingsTable {
                     first.get().finding().kind().id()));
             out.println("  " + words.instruction(first.get()));
             words.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
-        } else if (assessment.advice().withheld().isPresent()) {
-            Contradiction c = assessment.advice().withheld().get();
-            out.println(words.text("contradiction.title") + ": " + words.contradiction(c));
-            out.println("  " + words.mend(c)
-                    + (c.mend().isPresent() ? ": --mend " + c.likely().id() : "."));
         } else {
             out.println(words.nothing(assessment.advice()) + ".");
         }
@@ -51,6 +52,17 @@ final class FindingsTable {
                     .ifPresent(stand -> out.println(
                             cameras.stand(stand) + " " + cameras.move(view, CameraMove.best(assessment, view))));
         }
+    }
+
+    /** What contradicts what, and no figure: none of them is earned. */
+    private static void withheld(Contradiction c, Words words, PrintWriter out) {
+        out.println(words.text("contradiction.title") + ": " + words.contradiction(c));
+        out.println("  " + words.mend(c)
+                + (c.mend().isPresent() ? ": --mend " + c.likely().id() : "."));
+    }
+
+    private static void doubts(Assessment assessment, Words words, PrintWriter out) {
+        assessment.posture().doubts().forEach(d -> out.println(SENTENCES.of("findings.doubt", words.doubt(d))));
     }
 
     private static String line(Finding finding, Words words) {

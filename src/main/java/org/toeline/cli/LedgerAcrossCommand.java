@@ -24,8 +24,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
         description =
-                "A player's readings with a club over all lessons, as they were stated; the change from the first to the "
-                        + "last, and the trend. The player's own spread is learnt from lessons that share a “setup”.")
+                "A player's readings with a club over all lessons, as they were stated; the change from the first to"
+                        + " the last, and the trend. The player's own spread is learnt from lessons that share a “setup”.")
 final class LedgerAcrossCommand implements Callable<Integer> {
 
     @Spec

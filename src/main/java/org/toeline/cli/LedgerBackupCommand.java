@@ -14,8 +14,9 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
         description =
-                "Makes a copy of the ledger in its folder “backups”, opens it and checks it whole; the five newest stay. With "
-                        + "--server, the server copies its tables as they stand at one moment, and the copy is read back to check it.")
+                "Makes a copy of the ledger in its folder “backups”, opens it and checks it whole; the five newest"
+                        + " stay. With --server, the server copies its tables as they stand at one moment, and the copy is"
+                        + " read back to check it.")
 final class LedgerBackupCommand implements Callable<Integer> {
 
     @Spec

@@ -24,8 +24,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
         description =
-                "Deletes a player with all lessons, or one lesson, for good: rows, copied clips, stills, and what they left "
-                        + "on the disk.")
+                "Deletes a player with all lessons, or one lesson, for good: rows, copied clips, stills, and what they"
+                        + " left on the disk.")
 final class LedgerDeleteCommand implements Callable<Integer> {
 
     @Spec

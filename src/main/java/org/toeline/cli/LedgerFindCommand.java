@@ -96,13 +96,12 @@ final class LedgerFindCommand implements Callable<Integer> {
         if (club == null) {
             return Optional.empty();
         }
-        return Optional.of(
-                Club.of(club)
-                        .orElseThrow(
-                                () -> new ParameterException(
-                                        spec.commandLine(),
-                                        "“" + club
-                                                + "” is no club; driver, fairway-wood, hybrid, long-iron, mid-iron, short-iron, wedge or putter")));
+        return Optional.of(Club.of(club)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "“" + club
+                                + "” is no club; driver, fairway-wood, hybrid, long-iron, mid-iron,"
+                                + " short-iron, wedge or putter")));
     }
 
     private static ObjectNode object(LessonLine line) {

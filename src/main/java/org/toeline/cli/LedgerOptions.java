@@ -27,8 +27,8 @@ final class LedgerOptions {
             names = "--server",
             paramLabel = "URL",
             description =
-                    "A PostgreSQL ledger that several bays share: "
-                            + "jdbc:postgresql://host:port/database. The password is taken from the environment, TOELINE_LEDGER_PASSWORD.")
+                    "A PostgreSQL ledger that several bays share: jdbc:postgresql://host:port/database. The password"
+                            + " is taken from the environment, TOELINE_LEDGER_PASSWORD.")
     private @org.jspecify.annotations.Nullable String server;
 
     @Option(

@@ -21,9 +21,9 @@ import picocli.CommandLine.Spec;
         name = "restore",
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
-        description =
-                "Puts a backup in the ledger's place, the newest unless another is named. What was there is kept beside "
-                        + "it. With --server, the backup that is named is put into a database that has no ledger yet.")
+        description = "Puts a backup in the ledger's place, the newest unless another is named. What was there is kept"
+                + " beside it. With --server, the backup that is named is put into a database that has no ledger"
+                + " yet.")
 final class LedgerRestoreCommand implements Callable<Integer> {
 
     @Spec

@@ -19,6 +19,7 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.Gate;
 import org.toeline.advice.Mend;
 import org.toeline.advice.Slip;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -33,6 +34,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "measure", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class MeasureCommand implements Callable<Integer> {
 
+    private static final Sentences SENTENCES = Sentences.of(MeasureCommand.class);
+
     @Spec
     private CommandSpec spec;
 
@@ -42,16 +45,10 @@ final class MeasureCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Option(
-            names = "--mend",
-            paramLabel = "SLIP",
-            description = "Undoes a slip first, such as cross-rod-turned, in the way that fits best.")
+    @Option(names = "--mend", paramLabel = "SLIP")
     private @Nullable String mend;
 
-    @Option(
-            names = "--save",
-            paramLabel = "FILE",
-            description = "With --mend and one lesson: where the mended document goes.")
+    @Option(names = "--save", paramLabel = "FILE")
     private @Nullable Path save;
 
     /** An assessment, or the sentence that says why there is none. */
@@ -82,23 +79,24 @@ final class MeasureCommand implements Callable<Integer> {
     private Optional<Slip> slip() {
         if (mend == null) {
             if (save != null) {
-                throw new ParameterException(spec.commandLine(), "--save goes with --mend");
+                throw new ParameterException(spec.commandLine(), SENTENCES.of("measure.save-alone"));
             }
             return Optional.empty();
         }
         if (save != null && lessons.size() > 1) {
-            throw new ParameterException(spec.commandLine(), "--save goes with one lesson");
+            throw new ParameterException(spec.commandLine(), SENTENCES.of("measure.save-many"));
         }
         return Optional.of(Slip.of(mend)
                 .filter(s -> s != Slip.UNKNOWN)
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(),
-                        "--mend " + mend + ": one of "
-                                + Arrays.stream(Slip.values())
+                        SENTENCES.of(
+                                "measure.mend",
+                                String.valueOf(mend),
+                                Arrays.stream(Slip.values())
                                         .filter(s -> s != Slip.UNKNOWN)
                                         .map(Slip::id)
-                                        .collect(Collectors.joining(", "))
-                                + " is needed")));
+                                        .collect(Collectors.joining(", "))))));
     }
 
     private Answer answer(Path file, Optional<Slip> slip) {
@@ -106,15 +104,14 @@ final class MeasureCommand implements Callable<Integer> {
             Lesson lesson = LessonDocument.read(file);
             if (slip.isPresent()) {
                 Mend mended = Gate.best(lesson.sheet(), slip.get())
-                        .orElseThrow(() -> new DocumentException(file + ": "
-                                + slip.get().id() + " cannot be undone, since nothing it concerns is marked"));
+                        .orElseThrow(() -> new DocumentException(SENTENCES.of(
+                                "measure.not-mended", file, slip.get().id())));
                 lesson = slip.get() == Slip.VIEWS_EXCHANGED
                         ? lesson.withViewsExchanged(mended.sheet())
                         : lesson.withSheet(mended.sheet());
                 if (save != null) {
                     if (slip.get() == Slip.MIRRORED) {
-                        throw new DocumentException(file + ": a mirrored clip cannot be mended in the document: "
-                                + "take the clip as it was filmed and mark it again");
+                        throw new DocumentException(SENTENCES.of("measure.mirrored", file));
                     }
                     LessonDocument.write(lesson, save);
                 }

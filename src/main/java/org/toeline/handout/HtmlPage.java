@@ -8,21 +8,21 @@ final class HtmlPage {
 
     /** Dark on light with contrasts above 7:1; on a wide window the text stands beside the still. */
     private static final String STYLE = """
-            body{font:18px/1.5 'DejaVu Sans',Verdana,sans-serif;color:#1a1a1a;background:#faf9f6;margin:0}
-            main{max-width:72rem;margin:0 auto;padding:1rem}
-            h1{font-size:1.4rem;line-height:1.25;margin:.2rem 0 1rem}
-            h2{font-size:1.12rem;line-height:1.3;margin:1.3rem 0 .3rem}
-            p{margin:.4rem 0;overflow-wrap:anywhere}
-            img{display:block;width:100%;height:auto;border-radius:6px}
-            .coach{padding:.1rem 1rem .5rem;margin-bottom:1rem;border-left:4px solid #0072b2;background:#fff}
-            .coach h2{margin-top:.5rem}
-            .first p:last-child{font-size:1.2rem;line-height:1.4;font-weight:bold}
-            @media (min-width:60rem){.top{display:grid;grid-template-columns:minmax(0,27rem) minmax(0,1fr);gap:0 2rem}
-            .beside section:first-child h2{margin-top:0}.below{columns:2;column-gap:2rem;margin-top:1rem}
-            .below section{break-inside:avoid;padding-top:1px}}
-            @media print{body{font-size:11px;background:#fff}main{padding:0}.first p:last-child{font-size:13px}
-            .top{display:grid;grid-template-columns:45% 1fr;gap:0 1rem}.below{columns:2}}
-            """;
+        body{font:18px/1.5 'DejaVu Sans',Verdana,sans-serif;color:#1a1a1a;background:#faf9f6;margin:0}
+        main{max-width:72rem;margin:0 auto;padding:1rem}
+        h1{font-size:1.4rem;line-height:1.25;margin:.2rem 0 1rem}
+        h2{font-size:1.12rem;line-height:1.3;margin:1.3rem 0 .3rem}
+        p{margin:.4rem 0;overflow-wrap:anywhere}
+        img{display:block;width:100%;height:auto;border-radius:6px}
+        .coach{padding:.1rem 1rem .5rem;margin-bottom:1rem;border-left:4px solid #0072b2;background:#fff}
+        .coach h2{margin-top:.5rem}
+        .first p:last-child{font-size:1.2rem;line-height:1.4;font-weight:bold}
+        @media (min-width:60rem){.top{display:grid;grid-template-columns:minmax(0,27rem) minmax(0,1fr);gap:0 2rem}
+        .beside section:first-child h2{margin-top:0}.below{columns:2;column-gap:2rem;margin-top:1rem}
+        .below section{break-inside:avoid;padding-top:1px}}
+        @media print{body{font-size:11px;background:#fff}main{padding:0}.first p:last-child{font-size:13px}
+        .top{display:grid;grid-template-columns:45% 1fr;gap:0 1rem}.below{columns:2}}
+        """;
 
     private HtmlPage() {}
 

@@ -164,7 +164,7 @@ public final class OverlayPainter {
 
     private void label(
             Graphics2D g, Line line, Optional<Finding> finding, AffineTransform toDevice, List<Rectangle2D> taken) {
-        if (textPx <= 0 || finding.isEmpty()) {
+        if (textPx <= 0 || finding.isEmpty() || finding.get().verdict().equals(Optional.of(Verdict.WITHHELD))) {
             return;
         }
         ImagePoint end = line.points().get(line.points().size() - 1);

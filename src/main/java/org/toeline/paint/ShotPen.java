@@ -7,11 +7,9 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 
-/**
- * How a setup is told from the other: by colour, by dash and by the shape of its points. Neither colour is one of a verdict.
- */
+/** How a setup is told from the other: by colour, by dash and by the shape of its points. */
 enum ShotPen {
-    FIRST(Ink.GREEN) {
+    FIRST(Ink.BLUE) {
         @Override
         Shape shape(double x, double y, double radius) {
             return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
@@ -22,7 +20,7 @@ enum ShotPen {
             return new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
         }
     },
-    SECOND(Ink.PURPLE) {
+    SECOND(Ink.VERMILION) {
         @Override
         Shape shape(double x, double y, double radius) {
             double r = 1.3 * radius;

@@ -92,7 +92,7 @@ final class ShotPlots {
     }
 
     private String named(int setup) {
-        int n = picture.setups().get(setup).count();
+        int n = picture.setups().get(setup).shots().size();
         return picture.setups().get(setup).name() + " (" + n + (n == 1 ? " shot)" : " shots)");
     }
 

@@ -86,8 +86,8 @@ class RangeBookTest {
                 "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": []} 7",
                 "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": [{\"reading\": \"luck\"}]}",
                 "{\"format\": \"toeline-ranges\", \"version\": 1, \"ranges\": [{\"reading\": \"shaft-lean\","
-                    + " \"clubs\": [\"driver\"], \"low\": 5, \"high\": 1, \"aim\": 2, \"provenance\": \"coachs-own\","
-                    + " \"source\": \"me\"}]}"
+                        + " \"clubs\": [\"driver\"], \"low\": 5, \"high\": 1, \"aim\": 2, \"provenance\": \"coachs-own\","
+                        + " \"source\": \"me\"}]}"
             })
     void whatHoldsNoRangesIsRefused(String json) {
         assertThatThrownBy(() -> RangeBook.of(json.getBytes(StandardCharsets.UTF_8)))

@@ -54,8 +54,9 @@ class HandoutCommandsTest {
     @Test
     void aHandoutIsNamedSignedAndWordedAsAsked() throws Exception {
         Path phrases = Files.writeString(folder.resolve("own.json"), """
-                {"format": "toeline-phrases", "version": 1, "phrases": {"de": {"handout.check": "Zu Hause",
-                 "finding.out": "Schlimm"}}}""");
+            {"format": "toeline-phrases", "version": 1, "phrases": {"de": {"handout.check": "Zu Hause",
+             "finding.out": "Schlimm"}}}\
+            """);
         assertThat(run(
                         "handout",
                         BEFORE,

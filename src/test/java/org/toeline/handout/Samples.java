@@ -8,14 +8,10 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.toeline.advice.Assessment;
-import org.toeline.advice.Range;
-import org.toeline.advice.RangeBook;
 import org.toeline.advice.Words;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
-import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
-import org.toeline.reading.ReadingKind;
 
 /** The sample lessons, each assessed once, with plain grey pictures in the place of their frames. */
 final class Samples {
@@ -39,17 +35,6 @@ final class Samples {
         lesson.sheet().views().forEach(v -> pictures.put(v.view(), grey(v.widthPx(), v.heightPx())));
         return Handout.of(
                 lesson, ASSESSED.computeIfAbsent(id, i -> Assessment.of(lesson.sheet())), pictures, Words.english());
-    }
-
-    /** By a coach who wants the ball no farther back than 15 cm behind the lead shoulder, which the usual range leaves open. */
-    static Handout strictly(String id) throws Exception {
-        Handout usual = handout(id);
-        ReadingKind kind = ReadingKind.BALL_TO_LEAD_SHOULDER;
-        MarkSheet sheet = usual.lesson().sheet();
-        Range own = RangeBook.shipped().range(kind, sheet.club()).orElseThrow();
-        RangeBook strict = RangeBook.shipped()
-                .with(own.coachsOwn(Math.max(-15, own.shownLow()), own.shownHigh(), own.shownAim(), "a test"));
-        return Handout.of(usual.lesson(), Assessment.of(sheet, strict), usual.pictures(), usual.words());
     }
 
     static BufferedImage grey(int width, int height) {

@@ -42,7 +42,7 @@ class StillTellsTest {
     @ParameterizedTest
     @ValueSource(strings = {"before", "left-handed"})
     void tellsWhatToChange(String id) throws Exception {
-        Handout handout = Samples.strictly(id);
+        Handout handout = Samples.handout(id);
         FirstThing first = handout.assessment().advice().first().orElseThrow();
         Still still = handout.still();
         StillPicture picture = still.picture().orElseThrow();

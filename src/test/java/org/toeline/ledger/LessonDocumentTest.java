@@ -34,19 +34,19 @@ class LessonDocumentTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private static final String DOCUMENT = """
-            {"format": "toeline-lesson", "version": 1, "weather": {"wind": "none"},
-             "player": {"name": "B. Trial", "handedness": "left", "note": "tall"},
-             "recorded": "2026-04-03T09:05:00+01:00", "club": "mid-iron",
-             "floor": {"points": [{"id": "a", "t": -0.5, "h": 0.1, "colour": "red"}, {"id": "b", "t": 0.5, "h": 0.1}],
-                       "sd": 0.004},
-             "views": [{"view": "face-on", "clip": "one.mp4", "time": 1.25, "width": 1280, "height": 720,
-               "lens": {"focal": 980.0, "focalSd": 40.0, "k1": 0.01},
-               "floorMarks": [{"point": "a", "x": 400.5, "y": 600.25}],
-               "verticals": [{"x1": 120.0, "y1": 80.0, "x2": 124.5, "y2": 690.0, "what": "post"}],
-               "ball": {"x": 600.5, "y": 640.0, "diameter": 12.5},
-               "marks": [{"landmark": "lead-shoulder", "x": 635.0, "y": 202.5, "sd": 1.5, "by": "hand"},
-                         {"landmark": "trail-shoulder", "x": 555, "y": 210.0}]}]}
-            """;
+        {"format": "toeline-lesson", "version": 1, "weather": {"wind": "none"},
+         "player": {"name": "B. Trial", "handedness": "left", "note": "tall"},
+         "recorded": "2026-04-03T09:05:00+01:00", "club": "mid-iron",
+         "floor": {"points": [{"id": "a", "t": -0.5, "h": 0.1, "colour": "red"}, {"id": "b", "t": 0.5, "h": 0.1}],
+                   "sd": 0.004},
+         "views": [{"view": "face-on", "clip": "one.mp4", "time": 1.25, "width": 1280, "height": 720,
+           "lens": {"focal": 980.0, "focalSd": 40.0, "k1": 0.01},
+           "floorMarks": [{"point": "a", "x": 400.5, "y": 600.25}],
+           "verticals": [{"x1": 120.0, "y1": 80.0, "x2": 124.5, "y2": 690.0, "what": "post"}],
+           "ball": {"x": 600.5, "y": 640.0, "diameter": 12.5},
+           "marks": [{"landmark": "lead-shoulder", "x": 635.0, "y": 202.5, "sd": 1.5, "by": "hand"},
+                     {"landmark": "trail-shoulder", "x": 555, "y": 210.0}]}]}
+        """;
 
     private static Lesson parse(String text) throws DocumentException {
         return LessonDocument.parse(text.getBytes(StandardCharsets.UTF_8), "test.lesson.json");

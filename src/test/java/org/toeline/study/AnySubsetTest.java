@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.FloorMark;
@@ -14,10 +15,16 @@ import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.VerticalMark;
 import org.toeline.mark.ViewMarks;
+import org.toeline.posture.Posture;
+import org.toeline.posture.PostureEstimator;
 import org.toeline.reading.Reading;
+import org.toeline.reading.Readings;
 
 /** Whatever a coach has marked so far, in whatever order: finite readings, wider the less there is, never a failure. */
 class AnySubsetTest {
+
+    /** Of so many nonsensical sheets one is judged too. */
+    private static final int JUDGED = 4;
 
     @Test
     void anySubsetOfMarksIsAnswered() {
@@ -41,14 +48,17 @@ class AnySubsetTest {
         for (int i = 0; i < 400; i++) {
             SceneKind kind = SceneKind.values()[i % SceneKind.values().length];
             MarkSheet sheet = scattered(thinned(new RandomScene(9000 + i, kind).sheet, random), random);
-            Assessment assessment = Assessment.of(sheet);
+            Posture posture = PostureEstimator.estimate(sheet);
+            if (i % JUDGED == 0) {
+                // the gate fits such a sheet anew with every slip undone, which takes half a second
+                Advice advice = Assessment.of(sheet).advice();
+                assertThat(advice.withheld().isPresent() && advice.isJudged()).isFalse();
+            }
             for (ViewMarks v : sheet.views()) {
-                assessment
-                        .posture()
-                        .camera(v.view())
+                posture.camera(v.view())
                         .ifPresent(c -> assertThat(c.pose().pitchRad()).isBetween(-Math.PI / 2, Math.PI / 2));
             }
-            for (Reading r : assessment.readings()) {
+            for (Reading r : Readings.of(posture)) {
                 assertThat(r.value()).isFinite();
                 assertThat(r.standardUncertainty()).isFinite().isPositive();
                 assertThat(r.low()).isLessThan(r.high());

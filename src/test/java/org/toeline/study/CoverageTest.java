@@ -9,19 +9,15 @@ import org.toeline.reading.ReadingKind;
 
 /**
  * A short run of the accuracy study: fixed seeds, every kind of scene. The full tables, with at least 1000 scenes of
- * each kind, are in docs/accuracy.md. All limits are four standard errors from what is aimed at: a share p of n scenes
+ * each kind, are in docs/accuracy.md. Limits of coverage and error are four standard errors from what is aimed at: a share p of n scenes
  * is known to √(p(1 − p)/n), a root mean square to 1/√(2n) of itself, a mean of squares of normal deviates to √(2/n).
  */
 class CoverageTest {
 
-    private static final int SCENES = 80;
+    private static final int SCENES = 150;
 
     private static double below(double share) {
         return share - 4 * Math.sqrt(share * (1 - share) / SCENES);
-    }
-
-    private static double above(double share) {
-        return share + 4 * Math.sqrt(share * (1 - share) / SCENES);
     }
 
     /** One plus four standard errors of a root mean square over that many scenes. */
@@ -33,10 +29,10 @@ class CoverageTest {
     private static final double LEAST_SQUARES = 1 - 4 * Math.sqrt(2.0 / SCENES);
 
     private static final double MOST_SQUARES = 1 + 4 * Math.sqrt(2.0 / SCENES);
-    /** What this program states of itself: wrong marks named, and clean sheets doubted. */
-    private static final double NAMED = 0.93;
+    /** Clean sheets doubted, and wrong marks named. */
+    private static final double DOUBTED = 0.06;
 
-    private static final double DOUBTED = 0.03;
+    private static final double NAMED = 0.85;
 
     @ParameterizedTest
     @EnumSource(SceneKind.class)
@@ -52,9 +48,9 @@ class CoverageTest {
         double squares = trial.pooled.meanSquareOverStated();
         assertThat(squares).isBetween(LEAST_SQUARES, MOST_SQUARES);
         assertThat(squares / 9).as("intervals three times too wide").isLessThan(LEAST_SQUARES);
-        assertThat((double) trial.falseDoubts / trial.scenes).isLessThan(above(DOUBTED));
+        assertThat((double) trial.falseDoubts / trial.scenes).isLessThan(DOUBTED);
         if (kind.wrongMarks > 0) {
-            assertThat((double) trial.named / trial.scenes).isGreaterThan(below(NAMED));
+            assertThat((double) trial.named / trial.scenes).isGreaterThan(NAMED);
             assertThat(trial.ofTheWrong.coverage()).isGreaterThan(below(0.93));
         } else {
             assertThat(trial.fitQuantile(0.95)).as("misfit of clean sheets").isBetween(0.5, 1.4);
@@ -65,10 +61,10 @@ class CoverageTest {
     @Test
     void bothViewsAndRodsReachTheAims() {
         Trial trial = new Trial(SceneKind.BOTH_AND_RODS);
-        trial.run(90_000, 150);
+        trial.run(90_000, 300);
         assertThat(shownRms(trial, ReadingKind.SHOULDER_TILT)).isLessThan(1.7);
-        assertThat(shownRms(trial, ReadingKind.SHOULDERS_TO_FEET)).isLessThan(2.7);
-        assertThat(shownRms(trial, ReadingKind.BALL_TO_LEAD_SHOULDER)).isLessThan(1.4);
+        assertThat(shownRms(trial, ReadingKind.SHOULDERS_TO_FEET)).isLessThan(2.6);
+        assertThat(shownRms(trial, ReadingKind.BALL_TO_LEAD_SHOULDER)).isLessThan(1.3);
         assertThat(shownRms(trial, ReadingKind.BALL_IN_STANCE)).isLessThan(3.0);
         assertThat(shownRms(trial, ReadingKind.STANCE_WIDTH)).isLessThan(1.4);
     }

@@ -27,25 +27,25 @@ enum Nonsense {
     ROD_TURNED("rod-turned") {
         @Override
         MarkSheet of(MarkSheet sheet, MarkSheet other, SplittableRandom random) {
-            return each(sheet, v -> named(v, Map.of("rod-near", "rod-far", "rod-far", "rod-near")));
+            return each(sheet, v -> named(v, ROD_TURNED_ROUND));
         }
     },
     ROD_TURNED_IN_ONE_VIEW("rod-turned") {
         @Override
         MarkSheet of(MarkSheet sheet, MarkSheet other, SplittableRandom random) {
-            return one(sheet, random, v -> named(v, Map.of("rod-near", "rod-far", "rod-far", "rod-near")));
+            return one(sheet, random, v -> named(v, ROD_TURNED_ROUND));
         }
     },
     CROSS_ROD_TURNED("cross-rod-turned") {
         @Override
         MarkSheet of(MarkSheet sheet, MarkSheet other, SplittableRandom random) {
-            return each(sheet, v -> named(v, Map.of("cross-ball", "cross-feet", "cross-feet", "cross-ball")));
+            return each(sheet, v -> named(v, CROSS_ROD_TURNED_ROUND));
         }
     },
     CROSS_ROD_TURNED_IN_ONE_VIEW("cross-rod-turned") {
         @Override
         MarkSheet of(MarkSheet sheet, MarkSheet other, SplittableRandom random) {
-            return one(sheet, random, v -> named(v, Map.of("cross-ball", "cross-feet", "cross-feet", "cross-ball")));
+            return one(sheet, random, v -> named(v, CROSS_ROD_TURNED_ROUND));
         }
     },
     RODS_EXCHANGED("rods-exchanged") {
@@ -80,9 +80,11 @@ enum Nonsense {
     VIEWS_EXCHANGED("views-exchanged") {
         @Override
         MarkSheet of(MarkSheet sheet, MarkSheet other, SplittableRandom random) {
-            MarkSheet out = sheet.withoutView(View.FACE_ON).withoutView(View.DOWN_THE_LINE);
             Optional<ViewMarks> faceOn = sheet.view(View.FACE_ON);
             Optional<ViewMarks> down = sheet.view(View.DOWN_THE_LINE);
+            MarkSheet out = faceOn.isPresent() && down.isPresent()
+                    ? sheet
+                    : sheet.withoutView(View.FACE_ON).withoutView(View.DOWN_THE_LINE);
             if (faceOn.isPresent()) {
                 out = out.withView(called(faceOn.get(), View.DOWN_THE_LINE));
             }
@@ -139,6 +141,10 @@ enum Nonsense {
             return sheet.withView(other.view(view).orElseThrow());
         }
     };
+
+    private static final Map<String, String> ROD_TURNED_ROUND = Map.of("rod-near", "rod-far", "rod-far", "rod-near");
+    private static final Map<String, String> CROSS_ROD_TURNED_ROUND =
+            Map.of("cross-ball", "cross-feet", "cross-feet", "cross-ball");
 
     /** The slip's name in documents; empty where it is none of the usual ones. */
     final String likely;

@@ -148,8 +148,8 @@ final class ClipMeasurement {
             double theirs = frames[0] / best[i][0];
             double ours = frames[0] / best[i + 1][0];
             say(
-                    "%s, %d threads, best of %d turns: ffmpeg %.0f frames a second, here %.0f (%.2f); processor time a frame,"
-                            + " ffmpeg %.2f ms, here %.2f ms (%.2f)",
+                    "%s, %d threads, best of %d turns: ffmpeg %.0f frames a second, here %.0f (%.2f); processor time a"
+                            + " frame, ffmpeg %.2f ms, here %.2f ms (%.2f)",
                     what[i / 2],
                     threads,
                     TURNS,

@@ -73,7 +73,8 @@ class PhoneClipTest {
     @CsvSource({
         "B-frames, mp4, 80, -c:v libx264 -preset veryfast -bf 3 -g 30",
         "open groups, mp4, 80, -c:v libx264 -preset veryfast -x264-params open-gop=1:keyint=20:bframes=4:scenecut=0",
-        "open groups of HEVC, mp4, 80, -c:v libx265 -preset ultrafast -x265-params open-gop=1:keyint=20:bframes=4:log-level=0",
+        "open groups of HEVC, mp4, 80, -c:v libx265 -preset ultrafast -x265-params"
+                + " open-gop=1:keyint=20:bframes=4:log-level=0",
         "a group of 250, mp4, 290, -c:v libx264 -preset veryfast -bf 2 -g 250 -keyint_min 250 -sc_threshold 0",
         "H.264 4:4:4, mp4, 40, -c:v libx264 -preset veryfast -pix_fmt yuv444p",
         "H.264 4:2:2 10 bit, mov, 40, -c:v libx264 -preset veryfast -pix_fmt yuv422p10le",

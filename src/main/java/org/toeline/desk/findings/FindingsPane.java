@@ -39,6 +39,7 @@ public final class FindingsPane extends VBox {
     private final Label sentence = new Label();
     private final Label follows = new Label();
     private final Label help = new Label();
+    private final Label fitted = new Label();
     private final Button why = Controls.button("why-first", "why.button", this::why);
     private final Button mend = new Button();
     private final VBox doubts = new VBox(4);
@@ -64,7 +65,8 @@ public final class FindingsPane extends VBox {
         sentence.setId("first-sentence");
         follows.getStyleClass().add("first-follows");
         help.getStyleClass().add("first-follows");
-        for (Label label : List.of(title, sentence, follows, help)) {
+        fitted.getStyleClass().add("first-follows");
+        for (Label label : List.of(title, sentence, follows, help, fitted)) {
             label.setWrapText(true);
             label.setMaxWidth(WIDTH);
             label.setMinHeight(USE_PREF_SIZE);
@@ -77,11 +79,13 @@ public final class FindingsPane extends VBox {
         VBox first = new VBox(6, title, sentence, follows, help, mend, why, doubts);
         first.getStyleClass().add("first-card");
         first.setPadding(new Insets(14));
-        VBox all = new VBox(12, first, gauges);
+        VBox all = new VBox(12, first, fitted, gauges);
         all.setPadding(new Insets(12));
         scroll.setContent(all);
         scroll.vvalueProperty().addListener((o, a, b) -> paint());
         scroll.viewportBoundsProperty().addListener((o, a, b) -> paint());
+        gauges.setId("gauges");
+        gauges.boundsInParentProperty().addListener((o, a, b) -> paint());
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         javafx.scene.layout.VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
@@ -152,6 +156,15 @@ public final class FindingsPane extends VBox {
                             .map(f -> words.name(f.kind()) + ": "
                                     + words.help(f.reading().dominatedBy())));
         }
+        shown(
+                fitted,
+                advice.withheld().isPresent()
+                        ? Optional.empty()
+                        : advice.findings().stream()
+                                .flatMap(f -> f.range().stream())
+                                .filter(r -> r.statureM().isPresent())
+                                .findFirst()
+                                .map(words::fitted));
         arrange(advice);
     }
 
@@ -183,7 +196,10 @@ public final class FindingsPane extends VBox {
         label.setManaged(text.isPresent());
     }
 
-    /** The first thing to change stands first, then what else is out of range, then the rest as in the catalogue. */
+    /**
+     * The first thing to change stands first, then what else is out of range, then the rest as in the catalogue; where the
+     * marks contradict each other no figure is earned, and none is shown.
+     */
     private void arrange(Advice advice) {
         List<Finding> all = new ArrayList<>();
         advice.first().ifPresent(first -> all.add(first.finding()));
@@ -191,7 +207,7 @@ public final class FindingsPane extends VBox {
                 .filter(f -> f.verdict().map(Verdict::isOut).orElse(false) && !all.contains(f))
                 .forEach(all::add);
         advice.findings().stream().filter(f -> !all.contains(f)).forEach(all::add);
-        order = List.copyOf(all);
+        order = advice.withheld().isPresent() ? List.of() : List.copyOf(all);
         double height = Math.max(10, order.size() * (GAUGE + GAP));
         if (gauges.getHeight() != height) {
             gauges.setHeight(height);

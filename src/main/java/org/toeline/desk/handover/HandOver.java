@@ -68,7 +68,20 @@ final class HandOver {
 
     /** Whether there is something to hand over. */
     boolean isReady() {
-        return studio.assessment().get().isPresent();
+        return studio.assessment().get().isPresent() && refused().isEmpty();
+    }
+
+    /** Why nothing is handed over although there are marks: they contradict each other, or nothing was judged. */
+    Optional<String> refused() {
+        return studio.assessment()
+                .get()
+                .flatMap(a -> Handout.of(
+                                studio.model().lesson(),
+                                a,
+                                Map.of(),
+                                studio.words().get())
+                        .lacksAdvice())
+                .map(Words::sentenceCase);
     }
 
     /** Views that can be shown. */
@@ -162,16 +175,20 @@ final class HandOver {
 
         /** The still, or both stills in one picture when an earlier lesson is to be beside it and can be. */
         Drawing still(Handout handout) {
-            return earlier.flatMap(e -> BeforeAfter.of(
-                            as(e.kept.lesson(), Assessment.of(e.kept.lesson().sheet(), ranges), e.pictures), handout))
+            return earlier.map(e ->
+                            as(e.kept.lesson(), Assessment.of(e.kept.lesson().sheet(), ranges), e.pictures))
+                    .filter(e -> e.lacksAdvice().isEmpty())
+                    .flatMap(e -> BeforeAfter.of(e, handout))
                     .map(Drawing.class::cast)
                     .orElseGet(handout::still);
         }
     }
 
+    /** Empty while there is nothing to hand over. */
     private Optional<Material> material() {
         return studio.assessment()
                 .get()
+                .filter(a -> refused().isEmpty())
                 .map(a -> new Material(
                         studio.model().lesson(),
                         a,

@@ -38,7 +38,7 @@ public final class HandOverScreen implements Screen {
     private final ImageView picture = new ImageView();
     private final StackPane surround = new StackPane(picture);
     private final ScrollPane scroll = new ScrollPane(surround);
-    private final Label nothing = new Label(Texts.of("hand-over.nothing"));
+    private final Label nothing = new Label();
     private final VBox buttons;
     private final HBox root;
 
@@ -88,6 +88,7 @@ public final class HandOverScreen implements Screen {
 
     private void paint() {
         boolean ready = handOver.isReady();
+        nothing.setText(handOver.refused().orElse(Texts.of("hand-over.nothing")));
         nothing.setVisible(!ready);
         nothing.setManaged(!ready);
         choices.setDisable(!ready);
@@ -100,6 +101,9 @@ public final class HandOverScreen implements Screen {
     }
 
     private void show(BufferedImage painted) {
+        if (!handOver.isReady()) {
+            return;
+        }
         picture.setImage(SwingFXUtils.toFXImage(painted, (@Nullable WritableImage) null));
         picture.setAccessibleText(Texts.of("hand-over.shown"));
         size();

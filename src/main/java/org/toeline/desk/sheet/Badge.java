@@ -15,6 +15,9 @@ final class Badge {
     static String text(Assessment assessment, View view) {
         Posture posture = assessment.posture();
         var marks = assessment.sheet().view(view);
+        if (assessment.advice().withheld().isPresent()) {
+            return Texts.of("badge.withheld");
+        }
         if (marks.isEmpty()
                 || posture.camera(view).isEmpty()
                 || !posture.hasBall()

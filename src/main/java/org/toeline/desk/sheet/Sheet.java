@@ -166,6 +166,10 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     public void camera(View shown, Consumer<String> then) {
         CameraWords words = new CameraWords(view.words());
         Optional<Assessment> now = assessment;
+        if (now.flatMap(a -> a.advice().withheld()).isPresent()) {
+            then.accept(Texts.of("badge.withheld"));
+            return;
+        }
         background.run(
                 () -> now.flatMap(a -> CameraStand.of(a.posture(), shown)
                                 .map(stand -> words.stand(stand) + " " + words.move(shown, CameraMove.best(a, shown))))

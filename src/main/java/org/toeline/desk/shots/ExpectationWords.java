@@ -30,11 +30,7 @@ record ExpectationWords(Words words) {
             Optional<Difference> difference = comparison.differences().stream()
                     .filter(d -> d.figure() == e.figure())
                     .findFirst();
-            if (first.isPresent()
-                    && second.isPresent()
-                    && difference.isPresent()
-                    && e.applies(
-                            after.club().id(), first.get().value(), second.get().value())) {
+            if (first.isPresent() && second.isPresent() && difference.isPresent()) {
                 all.add(sentence(e, first.get(), second.get(), difference.get(), trail(after.handedness())));
             }
         }
@@ -50,8 +46,7 @@ record ExpectationWords(Words words) {
         double change = after.value() - before.value();
         String reading = name(e.reading());
         String figure = Texts.of("shots.figure." + e.figure().id());
-        String provenance = Texts.of("shots.provenance." + e.provenance()) + ", "
-                + Texts.of("shots.strength." + e.strength().name().toLowerCase(Locale.ROOT));
+        String provenance = Texts.of("shots.provenance." + e.provenance());
         if (Math.abs(change) <= COVERAGE * Math.hypot(before.u(), after.u())) {
             return "○ " + Texts.of("shots.expected.no-change", reading, figure, provenance);
         }
@@ -74,7 +69,7 @@ record ExpectationWords(Words words) {
         return switch (outcome) {
             case AS_EXPECTED -> "●";
             case AGAINST_IT -> "◆";
-            case NEITHER, CANNOT_TELL -> "○";
+            case CANNOT_TELL -> "○";
         };
     }
 

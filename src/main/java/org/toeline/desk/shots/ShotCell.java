@@ -55,7 +55,6 @@ final class ShotCell extends TableCell<Integer, Integer> {
         TypedShot shot = table.model().row(getItem());
         var fault = shot.fault(meaning, table.model().units().of(meaning));
         pseudoClassStateChanged(UNREAD, fault.isPresent());
-        pseudoClassStateChanged(ShotTable.ASIDE, table.aside(getItem()));
         setTooltip(fault.map(Tooltip::new).orElse(null));
         if (table.at(getItem(), meaning)) {
             begin(shot);
@@ -87,25 +86,17 @@ final class ShotCell extends TableCell<Integer, Integer> {
         focus(typing);
     }
 
-    /** Whether this is the cell that is typed into. */
-    boolean typesAt(int row, Meaning column) {
-        return typedRow == row && meaning == column;
-    }
-
     private void focus(TextField typing) {
         if (typedRow >= 0 && !typing.isFocused()) {
             typing.requestFocus();
             typing.selectAll();
-        }
-        if (!table.waits()) {
-            table.typeWhatWaited();
         }
     }
 
     private TextField field() {
         if (field == null) {
             TextField made = new TextField();
-            made.getStyleClass().add(ShotTable.FIELD);
+            made.getStyleClass().add("shots-field");
             made.textProperty().addListener((o, before, now) -> {
                 if (typedRow >= 0) {
                     table.model().typing(typedRow, meaning, now);

@@ -1,27 +1,20 @@
 package org.toeline.desk.shots;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Queue;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import javafx.css.PseudoClass;
-import javafx.event.Event;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
-import javafx.scene.control.TextField;
 import javafx.scene.control.skin.VirtualFlow;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.text.TextAlignment;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.ShotFigure;
@@ -47,16 +40,6 @@ final class ShotTable extends TableView<Integer> {
     static final List<Meaning> FLIGHT =
             List.of(Meaning.CARRY, Meaning.APEX, Meaning.SIDE, Meaning.DESCENT_ANGLE, Meaning.HANG_TIME, Meaning.TOTAL);
 
-    /** How the club came to the ball. */
-    static final List<Meaning> DELIVERY = List.of(
-            Meaning.ATTACK_ANGLE, Meaning.CLUB_PATH, Meaning.FACE_TO_PATH, Meaning.DYNAMIC_LOFT, Meaning.SMASH_FACTOR);
-
-    private static final List<Meaning> BEFORE_FLIGHT =
-            Stream.concat(LAUNCH.stream(), DELIVERY.stream()).toList();
-    /** All columns to type into, in their order. */
-    static final List<Meaning> ALL =
-            Stream.concat(BEFORE_FLIGHT.stream(), FLIGHT.stream()).toList();
-
     private static final double NARROW = 66;
     private static final double WIDE = 84;
     private static final double ROW = 28;
@@ -74,11 +57,6 @@ final class ShotTable extends TableView<Integer> {
     private int cursorRow;
     private Meaning cursorColumn = Meaning.BALL_SPEED;
     private boolean typing;
-    private final Queue<KeyEvent> waiting = new ArrayDeque<>();
-    /** The style of the fields that are typed into. */
-    static final String FIELD = "shots-field";
-
-    static final PseudoClass ASIDE = PseudoClass.getPseudoClass("aside");
 
     /** @param picked told of the row that is being typed into */
     ShotTable(ShotsModel model, IntConsumer picked) {
@@ -97,7 +75,9 @@ final class ShotTable extends TableView<Integer> {
     void columns(Set<Meaning> wanted, ComputedCells computed) {
         liveCells.clear();
         typedCells.clear();
-        typed = ALL.stream().filter(wanted::contains).toList();
+        typed = java.util.stream.Stream.concat(LAUNCH.stream(), FLIGHT.stream())
+                .filter(wanted::contains)
+                .toList();
         if (!typed.contains(cursorColumn)) {
             cursorColumn = typed.get(0);
         }
@@ -106,7 +86,7 @@ final class ShotTable extends TableView<Integer> {
                 Texts.of("shots.column.number"),
                 50,
                 row -> row < model.rows().size() ? (row + 1) + computed.sign(row) : "+"));
-        BEFORE_FLIGHT.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m, "\n"))));
+        LAUNCH.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m, "\n"))));
         for (Meaning meaning : FLIGHT) {
             TableColumn<Integer, Integer> group = new TableColumn<>(headed(meaning, ", "));
             if (wanted.contains(meaning)) {
@@ -190,44 +170,11 @@ final class ShotTable extends TableView<Integer> {
             if (!now.equals(getText())) {
                 setText(now);
             }
-            pseudoClassStateChanged(ASIDE, !isEmpty() && getItem() != null && aside(getItem()));
         }
     }
 
     ShotsModel model() {
         return model;
-    }
-
-    /** Whether a row's shot was put aside. */
-    boolean aside(int row) {
-        return !model.row(row).shot().aside().isEmpty();
-    }
-
-    /**
-     * Whether keys are to wait: a cell is being typed into whose field is not there yet. What is typed fast into the next cell
-     * goes there as soon as it is, in its order.
-     */
-    boolean waits() {
-        return typing
-                && !(getScene() != null
-                        && getScene().getFocusOwner() instanceof TextField field
-                        && field.getStyleClass().contains(FIELD)
-                        && field.getParent() instanceof ShotCell cell
-                        && cell.typesAt(cursorRow, cursorColumn));
-    }
-
-    /** A key that came too early. */
-    void later(KeyEvent key) {
-        waiting.add(key);
-    }
-
-    /** The field is there: what waited is typed into it, and into those that follow from it. */
-    void typeWhatWaited() {
-        while (!waiting.isEmpty() && !waits() && getScene().getFocusOwner() != null) {
-            KeyEvent key = waiting.remove();
-            Event.fireEvent(
-                    getScene().getFocusOwner(), key.copyFor(this, getScene().getFocusOwner()));
-        }
     }
 
     /**
@@ -285,16 +232,12 @@ final class ShotTable extends TableView<Integer> {
     /** The hand has left a cell for something else than another cell. */
     void rest(int row, Meaning meaning) {
         typing = typing && !at(row, meaning);
-        if (!typing) {
-            waiting.clear();
-        }
     }
 
     /** Other rows are to come: what is being typed belongs to none of them. */
     void forget() {
         typedCells.forEach(Runnable::run);
         typing = false;
-        waiting.clear();
     }
 
     /** Finishes what is being typed. */

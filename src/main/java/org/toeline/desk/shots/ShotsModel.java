@@ -4,9 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.toeline.flight.Shot;
 import org.toeline.flight.table.Meaning;
 
@@ -102,22 +100,14 @@ final class ShotsModel {
         }
     }
 
-    /** More shots after those that are there, all of them; answers how many of them look exactly like one there already. */
+    /** More shots after those that are there; answers how many were there already and were left out. */
     int add(List<Shot> more) {
-        Set<Shot> known = kept.stream().map(TypedShot::kept).collect(Collectors.toSet());
         List<TypedShot> rows = new ArrayList<>(kept);
-        more.forEach(s -> rows.add(TypedShot.of(s)));
+        List<Shot> known = kept.stream().map(TypedShot::kept).toList();
+        more.stream().filter(s -> !known.contains(s)).map(TypedShot::of).forEach(rows::add);
+        int added = rows.size() - kept.size();
         change(rows);
-        return (int) more.stream().filter(known::contains).count();
-    }
-
-    /** @param why a shot is put aside; empty lets it count again */
-    void putAside(int row, String why) {
-        if (row >= 0 && row < kept.size()) {
-            List<TypedShot> rows = new ArrayList<>(kept);
-            rows.set(row, rows.get(row).aside(why));
-            change(rows);
-        }
+        return more.size() - added;
     }
 
     boolean canUndo() {
@@ -146,7 +136,7 @@ final class ShotsModel {
     }
 
     private void change(List<TypedShot> rows) {
-        if (!same(rows, kept)) {
+        if (!rows.equals(kept)) {
             earlier.push(kept);
             if (earlier.size() > MOST_UNDONE) {
                 earlier.removeLast();
@@ -156,19 +146,6 @@ final class ShotsModel {
             handOn();
         }
         show(kept);
-    }
-
-    /** Whether nothing changed; of many rows nearly all are the very same objects. */
-    private static boolean same(List<TypedShot> rows, List<TypedShot> others) {
-        if (rows.size() != others.size()) {
-            return false;
-        }
-        for (int i = 0; i < rows.size(); i++) {
-            if (rows.get(i) != others.get(i) && !rows.get(i).equals(others.get(i))) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private void handOn() {

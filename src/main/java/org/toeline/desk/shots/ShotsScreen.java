@@ -5,13 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import javafx.animation.Animation;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.util.Duration;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
@@ -24,10 +20,11 @@ import org.toeline.ledger.store.rows.Player;
 /** The screen of the shots: joins the table, what follows from it, and the ledger. */
 public final class ShotsScreen implements Screen, ShotBar.Acts {
 
-    /** So many shots are reckoned before anyone could read how far it has come. */
-    private static final int LONG = 3000;
-
-    private static final Duration LOOK_EVERY = Duration.millis(100);
+    private static final Reckoned NOTHING = Reckoned.of(
+            new ComparedSetups.Named("", List.of()),
+            Optional.empty(),
+            Reckoned.Order.OWN_FIRST,
+            new RememberedFlights(Conditions.USUAL.air()));
 
     private final Studio studio;
     private final ShotKeeping keeping;
@@ -46,13 +43,11 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private final ShotExchange exchange;
     private ShotSettings settings = ShotSettings.USUAL;
     private RememberedFlights air = new RememberedFlights(settings.conditions().air());
-    private Reckoned reckoned = Reckoned.NOTHING;
+    private Reckoned reckoned = NOTHING;
     private PlayersShots all;
     private Optional<Player> player = Optional.empty();
     private Optional<PlayersShots.OfLesson> other = Optional.empty();
     private boolean chosen;
-    private Watch watch = new Watch(0);
-    private final Timeline looking = new Timeline(new KeyFrame(LOOK_EVERY, e -> working()));
 
     public ShotsScreen(Studio studio) {
         this.studio = studio;
@@ -69,8 +64,6 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         this.view = new ShotsView(bar, airBar, table, plot, differences, together);
         this.exchange = new ShotExchange(studio, files, model, view, table);
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-        view.onStop(() -> watch.stop());
-        looking.setCycleCount(Animation.INDEFINITE);
         model.listen(this::reckon);
         show(settings);
         differences.choices(choices(), other);
@@ -202,33 +195,21 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         bar.show(model);
         LessonNames names = new LessonNames(studio.words().get());
         int own = keeping.lessonId().orElse(0);
-        Reckoned.Asked mine = new Reckoned.Asked(names.own(all.lesson(own)), model.shots());
-        Optional<Reckoned.Asked> theirs = other.map(o -> new Reckoned.Asked(names.shortly(o), o.shots()));
+        ComparedSetups.Named mine = new ComparedSetups.Named(names.own(all.lesson(own)), model.shots());
+        Optional<ComparedSetups.Named> theirs = other.map(o -> new ComparedSetups.Named(names.shortly(o), o.shots()));
         Reckoned.Order order = other.isPresent() && other.get().lessonId() < own
                 ? Reckoned.Order.OTHER_FIRST
                 : Reckoned.Order.OWN_FIRST;
         RememberedFlights through = air;
         PlayersShots lessons = all.withShots(own, model.shots());
-        watch.stop();
-        Watch begun = new Watch(mine.shots().size());
-        watch = begun;
-        if (begun.all() > LONG) {
-            looking.play();
-        }
-        reckoning.run(() -> Reckoned.of(mine, theirs, order, through, begun), done -> {
+        reckoning.run(() -> Reckoned.of(mine, theirs, order, through), done -> {
             reckoned = done;
-            looking.stop();
-            view.working(-1);
             shown();
         });
         pairing.run(
                 () -> TogetherPane.of(lessons, through),
                 (List<GoesTogether> pairs) -> together.show(
                         lessons, pairs, new ExpectationWords(studio.words().get())));
-    }
-
-    private void working() {
-        view.working((double) watch.done() / Math.max(1, watch.all()));
     }
 
     private void shown() {
@@ -261,14 +242,6 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         String note = new ShotColumns(model, this::reckoned).note(table.row());
         List<String> said = new ArrayList<>();
         keeping.unable().ifPresent(said::add);
-        if (watch.stopped()) {
-            said.add(Texts.of("shots.said.stopped", watch.done(), watch.all()));
-        }
-        long aside =
-                model.rows().stream().filter(r -> !r.shot().aside().isEmpty()).count();
-        if (aside + reckoned.impossible() > 0) {
-            said.add(Texts.of("shots.said.aside", aside, reckoned.impossible()));
-        }
         if (!note.isEmpty()) {
             said.add(Texts.of("shots.said.row", table.row() + 1, note));
         }
@@ -343,13 +316,6 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     public void redo() {
         table.giveUp();
         model.redo();
-        table.giveUp();
-    }
-
-    @Override
-    public void putAside(String why) {
-        table.giveUp();
-        model.putAside(table.row(), why);
         table.giveUp();
     }
 

@@ -125,8 +125,9 @@ final class Deletion {
                 if (busy != 0) {
                     throw new LedgerException(
                             Fault.BUSY,
-                            database.place().name() + ": it is deleted, but what it left on the disk "
-                                    + "could not be overwritten, since another program reads the ledger; close that and back up once");
+                            database.place().name() + ": it is deleted, but what it left on the disk could not be"
+                                    + " overwritten, since another program reads the ledger; close"
+                                    + " that and back up once");
                 }
             }
             return true;

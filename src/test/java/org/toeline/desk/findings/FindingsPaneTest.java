@@ -19,6 +19,8 @@ import org.toeline.advice.Slip;
 import org.toeline.advice.Words;
 import org.toeline.desk.ScreenPicture;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.MarkSheet;
 
 /** The findings of the sample lessons, and why the first is the first. */
 @ExtendWith(ApplicationExtension.class)
@@ -52,6 +54,21 @@ class FindingsPaneTest {
                 .contains("Ball against lead shoulder");
         ScreenPicture.keep(robot, robot.lookup("#chain").query().getScene(), "why-first");
         robot.clickOn("Close");
+    }
+
+    @Test
+    void whereMarksContradictNoFigureIsShownAndOneButtonTurnsTheSlipRound(FxRobot robot) throws Exception {
+        MarkSheet sheet = LessonDocument.read(Path.of("sample-media", "before", "before.lesson.json"))
+                .sheet();
+        Assessment other = Assessment.of(sheet.withHandedness(Handedness.LEFT));
+        robot.interact(() -> {
+            pane.words(Words.of(Locale.ENGLISH, LengthUnit.CENTIMETRE));
+            pane.show(other);
+        });
+        assertThat(robot.lookup("#gauges").query().getAccessibleText()).isEmpty();
+        assertThat(robot.lookup("#why-first").query().isVisible()).isFalse();
+        robot.clickOn("#mend");
+        assertThat(mended).containsExactly(Slip.OTHER_HAND);
     }
 
     @Test

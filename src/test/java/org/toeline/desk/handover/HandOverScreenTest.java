@@ -36,7 +36,10 @@ import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.rows.KeptLesson;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
 import org.toeline.video.Clip;
 import org.toeline.video.Frame;
 
@@ -104,6 +107,42 @@ class HandOverScreenTest extends ScreenUnderTest {
         robot.interact(screen::entered);
         assertThat(robot.lookup("#hand-over-nothing").query().isVisible()).isTrue();
         assertThat(robot.lookup("#keep-all").query().isDisabled()).isTrue();
+    }
+
+    @Test
+    void whatContradictsItselfIsNeitherShownNorWritten(FxRobot robot) throws Exception {
+        openSample(robot);
+        Lesson before = sample("before");
+        robot.interact(() -> {
+            studio.open(before.withSheet(before.sheet().withHandedness(Handedness.LEFT)), Map.of());
+            screen.entered();
+        });
+        until(() -> robot.lookup("#hand-over-nothing").query().isVisible());
+        assertThat(robot.lookup("#hand-over-nothing")
+                        .queryAs(javafx.scene.control.Label.class)
+                        .getText())
+                .contains("below the floor");
+        assertThat(shown(robot)).isNull();
+        assertThat(robot.lookup("#keep-all").query().isDisabled()).isTrue();
+        robot.interact(() -> screen.writeAll(folder.resolve("contradictory")));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(folder.resolve("contradictory")).doesNotExist();
+
+        robot.interact(() -> {
+            studio.open(before.withSheet(withoutMarks(before)), Map.of());
+            screen.entered();
+        });
+        assertThat(robot.lookup("#hand-over-nothing").query().isVisible())
+                .as("nothing marked, nothing handed over")
+                .isTrue();
+    }
+
+    private static MarkSheet withoutMarks(Lesson lesson) {
+        MarkSheet sheet = lesson.sheet();
+        for (ViewMarks view : lesson.sheet().views()) {
+            sheet = sheet.withoutView(view.view());
+        }
+        return sheet;
     }
 
     @Test

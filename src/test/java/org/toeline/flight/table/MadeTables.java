@@ -25,24 +25,17 @@ import static org.toeline.flight.ShotFigure.SIDE;
 import static org.toeline.flight.ShotFigure.SMASH_FACTOR;
 import static org.toeline.flight.ShotFigure.SPIN_AXIS;
 import static org.toeline.flight.ShotFigure.SPIN_RATE;
-import static org.toeline.flight.ShotFigure.TOTAL;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.Function;
-import org.toeline.flight.Air;
-import org.toeline.flight.Flight;
-import org.toeline.flight.Launch;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
-import org.toeline.flight.SmitsSmith;
-import org.toeline.flight.Trajectory;
 
 /**
  * Sixty tables of our own making as devices, spreadsheets and people of six languages may write them; the headings are
@@ -50,45 +43,10 @@ import org.toeline.flight.Trajectory;
  */
 final class MadeTables {
 
-    private static final List<Shot> DRIVES = shots(8, 66, 12.5, 2650, 11);
-    private static final List<Shot> IRONS = shots(8, 53, 17, 6400, 12);
+    private static final List<Shot> DRIVES = DrawnShots.of(8, 66, 12.5, 2650, 11);
+    private static final List<Shot> IRONS = DrawnShots.of(8, 53, 17, 6400, 12);
 
     private MadeTables() {}
-
-    static List<Shot> shots(int count, double speed, double launch, double rpm, long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        Trajectory trajectory = new Trajectory(Air.USUAL, SmitsSmith.WITHOUT_REYNOLDS_TERM);
-        List<Shot> shots = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            Launch l = new Launch(
-                    speed + 1.3 * random.nextGaussian(),
-                    Math.toRadians(launch + random.nextGaussian()),
-                    Math.toRadians(1.7 * random.nextGaussian()),
-                    TURNS_PER_MINUTE.toInside(rpm + 180 * random.nextGaussian()),
-                    Math.toRadians(4 * random.nextGaussian()));
-            Flight f = trajectory.fly(l);
-            Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
-            figures.put(BALL_SPEED, l.speedMps());
-            figures.put(CLUB_SPEED, l.speedMps() / 1.45);
-            figures.put(LAUNCH_ANGLE, l.angleRad());
-            figures.put(LAUNCH_DIRECTION, l.directionRad());
-            figures.put(SPIN_RATE, l.spinRadPerS());
-            figures.put(SPIN_AXIS, l.axisRad());
-            figures.put(CARRY, f.carryM());
-            figures.put(APEX, f.apexM());
-            figures.put(SIDE, f.sideM());
-            figures.put(DESCENT_ANGLE, f.descentRad());
-            figures.put(HANG_TIME, f.hangTimeS());
-            figures.put(TOTAL, f.carryM() + 12 + random.nextGaussian());
-            figures.put(SMASH_FACTOR, 1.45);
-            figures.put(ATTACK_ANGLE, Math.toRadians(1.5 * random.nextGaussian()));
-            figures.put(CLUB_PATH, Math.toRadians(2 * random.nextGaussian()));
-            figures.put(ShotFigure.FACE_TO_PATH, Math.toRadians(1.4 * random.nextGaussian()));
-            figures.put(DYNAMIC_LOFT, Math.toRadians(launch + 2 + random.nextGaussian()));
-            shots.add(new Shot(figures));
-        }
-        return List.copyOf(shots);
-    }
 
     private static MadeTable made(String name) {
         return new MadeTable(name, DRIVES);

@@ -66,7 +66,7 @@ class TemplateAndExportTest {
                 "{\"format\":\"toeline-shot-template\",\"version\":1,\"name\":\"x\",\"columns\":"
                         + "[{\"header\":\"a\",\"meaning\":\"carry\",\"unit\":\"mph\"}]}",
                 "{\"format\":\"toeline-shot-template\",\"version\":1,\"name\":\"x\",\"columns\":"
-                    + "[{\"header\":\"a\",\"meaning\":\"carry\",\"unit\":\"m\"},{\"header\":\"b\",\"meaning\":\"carry\",\"unit\":\"m\"}]}"
+                        + "[{\"header\":\"a\",\"meaning\":\"carry\",\"unit\":\"m\"},{\"header\":\"b\",\"meaning\":\"carry\",\"unit\":\"m\"}]}"
             })
     void whatIsNoTemplateIsRefused(String text) {
         assertThatThrownBy(() -> TemplateDocument.read(text.getBytes(StandardCharsets.UTF_8)))
@@ -110,7 +110,7 @@ class TemplateAndExportTest {
     /** Our own headings say all that is to be known: nothing of them is asked about. */
     @Test
     void ourOwnTableNeedsNoQuestions() {
-        byte[] bytes = ShotExport.csv(MadeTables.shots(8, 66, 12.5, 2650, 3)).getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = ShotExport.csv(DrawnShots.of(8, 66, 12.5, 2650, 3)).getBytes(StandardCharsets.UTF_8);
         Proposal proposal = Proposal.of(bytes, "x");
         assertThat(proposal.asked()).isEmpty();
         assertThat(proposal.template().columns())

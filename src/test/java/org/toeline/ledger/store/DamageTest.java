@@ -140,9 +140,9 @@ class DamageTest {
     void aNewerLedgerIsRefusedUntouched() throws Exception {
         try (var connection = Sources.writable(place.file()).getConnection();
                 var statement = connection.createStatement()) {
-            statement.execute(
-                    "insert into flyway_schema_history select 99, '7', description, type, script, checksum, installed_by, "
-                            + "installed_on, execution_time, success from flyway_schema_history where version = '1'");
+            statement.execute("insert into flyway_schema_history select 99, '7', description, type, script, checksum,"
+                    + " installed_by, installed_on, execution_time, success from flyway_schema_history where"
+                    + " version = '1'");
         }
         byte[] before = Files.readAllBytes(place.file());
         assertThatExceptionOfType(LedgerException.class)

@@ -225,9 +225,8 @@ class ExchangeTest {
         assertThat(lines).hasSize(3);
         assertThat(lines.get(0)).startsWith("lesson,recorded,player");
         assertThat(lines.get(1))
-                .isEqualTo(
-                        "1,2026-04-03T09:05+01:00,\"'=HYPERLINK(\"\"x\"\")\",left,driver,"
-                                + "\"'@home, \"\"left\"\" bay\",shoulder-tilt,-7.25,1.25,-9.7,-4.8,deg,5.0,15.0,9.0,common-practice,too-close,yes");
+                .isEqualTo("1,2026-04-03T09:05+01:00,\"'=HYPERLINK(\"\"x\"\")\",left,driver,\"'@home, \"\"left\"\""
+                        + " bay\",shoulder-tilt,-7.25,1.25,-9.7,-4.8,deg,5.0,15.0,9.0,common-practice,too-close,yes");
         for (String cell : List.of("=1", "+1", "-1", "@a", "\t=1", "\r=1", " =1", "\uFF1D1")) {
             assertThat(ReadingsCsv.cell(cell)).as("formula").matches("(?s)\"?'.*");
         }

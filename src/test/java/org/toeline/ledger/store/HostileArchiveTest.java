@@ -169,9 +169,8 @@ class HostileArchiveTest {
     void clipsThatAreNotWhatWasPutIn() throws Exception {
         Map<String, byte[]> entries = whole();
         entries.put("clips/face-on.mp4", new byte[10]);
-        String index =
-                "{\"format\": \"toeline-archive\", \"version\": 1, \"clips\": [{\"view\": \"face-on\", \"file\": \"%s\", "
-                        + "\"size\": 10, \"sha256\": \"" + "0".repeat(64) + "\"}]}";
+        String index = "{\"format\": \"toeline-archive\", \"version\": 1, \"clips\": [{\"view\": \"face-on\", \"file\":"
+                + " \"%s\", \"size\": 10, \"sha256\": \"" + "0".repeat(64) + "\"}]}";
         entries.put("archive.json", index.formatted("clips/face-on.mp4").getBytes(StandardCharsets.UTF_8));
         refused(zip(entries), "is not what was put in");
         entries.put("archive.json", index.formatted("../../ledger.db").getBytes(StandardCharsets.UTF_8));

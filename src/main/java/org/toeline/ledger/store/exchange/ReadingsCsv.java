@@ -18,9 +18,9 @@ public final class ReadingsCsv {
     private static final String HEAD = "lesson,recorded,player,handedness,club,place,reading,value,u,low,high,unit,"
             + "range_low,range_high,range_aim,provenance,verdict,first\r\n";
     private static final String ROWS =
-            "select l.id, l.recorded, p.name, p.handedness, l.club, l.place, f.reading, f.value, f.u, "
-                    + "f.low, f.high, f.unit, f.range_low, f.range_high, f.range_aim, f.provenance, f.verdict, f.is_first "
-                    + "from lesson l join player p on p.id = l.player_id join finding f on f.lesson_id = l.id order by l.id, f.line";
+            "select l.id, l.recorded, p.name, p.handedness, l.club, l.place, f.reading, f.value, f.u, f.low, f.high,"
+                    + " f.unit, f.range_low, f.range_high, f.range_aim, f.provenance, f.verdict, f.is_first from lesson l"
+                    + " join player p on p.id = l.player_id join finding f on f.lesson_id = l.id order by l.id, f.line";
 
     private ReadingsCsv() {}
 

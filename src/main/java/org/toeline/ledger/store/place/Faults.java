@@ -26,7 +26,8 @@ public final class Faults {
                     case READ_ONLY -> where + what + ", since the ledger can only be read here; save it elsewhere";
                     case FULL ->
                         where + what
-                                + ", since the disk is full; what was there before is untouched; make room and try again";
+                                + ", since the disk is full; what was there before is untouched; make room and try"
+                                + " again";
                     case BUSY -> where + what + ", since another program has been writing for too long; try again";
                     case UNREACHABLE ->
                         where + what + ", since the server does not answer or refuses (" + reason(reported)

@@ -22,8 +22,8 @@ public final class Finder {
         for (String word : FoldedWords.of(search.text())) {
             String after = FoldedWords.after(word);
             and(
-                    "l.id in (select n.id from player_word w join lesson n on n.player_id = w.player_id where w.word >= ? "
-                            + "and w.word < ? union select lesson_id from lesson_word where word >= ? and word < ?)",
+                    "l.id in (select n.id from player_word w join lesson n on n.player_id = w.player_id where w.word"
+                            + " >= ? and w.word < ? union select lesson_id from lesson_word where word >= ? and word < ?)",
                     word,
                     after,
                     word,
@@ -54,9 +54,9 @@ public final class Finder {
     }
 
     private String sql() {
-        return "select l.id, l.player_id, p.name, l.recorded, l.club, l.place, l.notes, (select f.reading from finding f "
-                + "where f.lesson_id = l.id and f.is_first = 1) as first_reading from lesson l "
-                + "join player p on p.id = l.player_id" + where + " order by l.id desc limit ?";
+        return "select l.id, l.player_id, p.name, l.recorded, l.club, l.place, l.notes, (select f.reading from finding"
+                + " f where f.lesson_id = l.id and f.is_first = 1) as first_reading from lesson l join player p on p.id ="
+                + " l.player_id" + where + " order by l.id desc limit ?";
     }
 
     private interface Row<T> {

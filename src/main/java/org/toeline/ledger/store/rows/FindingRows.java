@@ -20,8 +20,15 @@ public final class FindingRows {
     private static final String COLUMNS = "f.reading, f.value, f.u, f.low, f.high, f.unit, f.range_low, f.range_high, "
             + "f.range_aim, f.provenance, f.verdict, f.is_first";
     /** One pass over a player's lessons with a club, in their order. */
-    public static final String ACROSS = "select l.id as lesson, l.recorded, l.setup, " + COLUMNS + " from lesson l "
-            + "left join finding f on f.lesson_id = l.id where l.player_id = :player and l.club = :club order by l.id, f.line";
+    public static final String ACROSS = "select l.id as lesson, l.recorded, l.setup, " + COLUMNS + " from lesson l"
+            + " left join finding"
+            + " f on f.lesson_id"
+            + " = l.id where"
+            + " l.player_id ="
+            + " :player and"
+            + " l.club = :club"
+            + " order by l.id,"
+            + " f.line";
 
     private final Handle handle;
 
@@ -34,9 +41,10 @@ public final class FindingRows {
             return;
         }
         try (PreparedBatch batch =
-                handle.prepareBatch("insert into finding (lesson_id, reading, line, value, u, low, high, unit, "
-                        + "range_low, range_high, range_aim, provenance, verdict, is_first) values (:lesson, :reading, :line, :value, "
-                        + ":u, :low, :high, :unit, :rangeLow, :rangeHigh, :rangeAim, :provenance, :verdict, :first)")) {
+                handle.prepareBatch("insert into finding (lesson_id, reading, line, value, u, low, high, unit,"
+                        + " range_low, range_high, range_aim, provenance, verdict, is_first) values (:lesson, :reading,"
+                        + " :line, :value, :u, :low, :high, :unit, :rangeLow, :rangeHigh, :rangeAim, :provenance,"
+                        + " :verdict, :first)")) {
             int line = 0;
             for (StatedFinding f : findings) {
                 batch.bind("lesson", lessonId)

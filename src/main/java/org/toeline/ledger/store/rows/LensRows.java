@@ -35,8 +35,8 @@ public final class LensRows {
         put(node, "k1", lens.k1());
         put(node, "k2", lens.k2());
         return handle.createUpdate("insert into lens_profile (name, document, changed_at, changed_by) values (:name,"
-            + " :document, :at, :by) on conflict (name) do update set document = excluded.document, changed_at ="
-            + " excluded.changed_at, changed_by = excluded.changed_by")
+                        + " :document, :at, :by) on conflict (name) do update set document = excluded.document, changed_at ="
+                        + " excluded.changed_at, changed_by = excluded.changed_by")
                 .bind("name", PlayerDetails.storable(profile.name()))
                 .bind("document", Json.line(node))
                 .bind("at", stamp.now())

@@ -37,8 +37,9 @@ public final class Lessons {
         int id = Counter.next(handle, "lesson");
         bindColumns(
                         handle.createUpdate(
-                                "insert into lesson (id, version, player_id, recorded, day, club, setup, place, notes, "
-                                        + "changed_at, changed_by) values (:id, 1, :player, :recorded, :day, :club, :setup, :place, :notes, :at, :by)"),
+                                "insert into lesson (id, version, player_id, recorded, day, club, setup, place, notes,"
+                                        + " changed_at, changed_by) values (:id, 1, :player, :recorded, :day, :club,"
+                                        + " :setup, :place, :notes, :at, :by)"),
                         lesson)
                 .bind("id", id)
                 .bind("player", player.id())
@@ -50,9 +51,9 @@ public final class Lessons {
     public Saved save(int id, int baseVersion, Lesson changed, List<StatedFinding> findings) throws LedgerException {
         int rows = bindColumns(
                         handle.createUpdate(
-                                "update lesson set version = version + 1, recorded = :recorded, day = :day, "
-                                        + "club = :club, setup = :setup, place = :place, notes = :notes, changed_at = :at, changed_by = :by "
-                                        + "where id = :id and version = :version"),
+                                "update lesson set version = version + 1, recorded = :recorded, day = :day, club ="
+                                        + " :club, setup = :setup, place = :place, notes = :notes, changed_at = :at,"
+                                        + " changed_by = :by where id = :id and version = :version"),
                         changed)
                 .bind("id", id)
                 .bind("version", baseVersion)
@@ -87,8 +88,8 @@ public final class Lessons {
         KeptLesson before = get(id).orElseThrow(() ->
                 new LedgerException(Fault.UNKNOWN, place.name() + ": there is no lesson " + id + " (any more)"));
         handle.createUpdate(
-                        "update lesson set player_id = :player, version = version + 1, changed_at = :at, changed_by = :by "
-                                + "where id = :id")
+                        "update lesson set player_id = :player, version = version + 1, changed_at = :at, changed_by ="
+                                + " :by where id = :id")
                 .bind("player", player.id())
                 .bind("at", stamp.now())
                 .bind("by", stamp.bay())

@@ -44,9 +44,9 @@ public final class Players {
     public boolean change(Player changed) {
         PlayerDetails details = changed.details();
         int rows = handle.createUpdate(
-                        "update player set version = version + 1, name = :name, handedness = :handedness, "
-                                + "height_m = :height, born_year = :born, note = :note, changed_at = :at, changed_by = :by "
-                                + "where id = :id and version = :version")
+                        "update player set version = version + 1, name = :name, handedness = :handedness, height_m ="
+                                + " :height, born_year = :born, note = :note, changed_at = :at, changed_by = :by where id"
+                                + " = :id and version = :version")
                 .bind("name", details.name().orElse(null))
                 .bind("handedness", details.handedness().id())
                 .bind("height", height(details))

@@ -28,10 +28,10 @@ public final class TakeRows {
             }
             @Nullable
             Double seconds = clip.seconds().isPresent() ? clip.seconds().getAsDouble() : null;
-            handle.createUpdate("insert into take (lesson_id, view, path, time_s) values (:id, :view, :path, :time) "
-                            + "on conflict (lesson_id, view) do update set path = excluded.path, time_s = excluded.time_s, "
-                            + "size_bytes = case when take.path = excluded.path then take.size_bytes end, "
-                            + "sha256 = case when take.path = excluded.path then take.sha256 end")
+            handle.createUpdate("insert into take (lesson_id, view, path, time_s) values (:id, :view, :path, :time) on"
+                            + " conflict (lesson_id, view) do update set path = excluded.path, time_s = excluded.time_s,"
+                            + " size_bytes = case when take.path = excluded.path then take.size_bytes end, sha256 = case when"
+                            + " take.path = excluded.path then take.sha256 end")
                     .bind("id", lessonId)
                     .bind("view", view.id())
                     .bind("path", PlayerDetails.storable(clip.clip()))
