@@ -17,8 +17,13 @@ public final class ShiftedFrame {
     /** That far a player who stands still does not move, pixels per 1000 px of the picture's height. */
     private static final double MOVED_PER_1000 = 12;
 
+    /** A point counts by how far it leads away, up to that many times as far: a stray one does not decide. */
+    private static final double MOST_COUNTED = 2;
+
     private static final int LEAST_MOVED = 2;
-    private static final int CLEARLY_MORE = 2;
+
+    /** That many times as much from the address as from the frame they are kept with. */
+    private static final double CLEARLY_MORE = 1.5;
 
     private ShiftedFrame() {}
 
@@ -41,21 +46,34 @@ public final class ShiftedFrame {
         }
         int kept = clip.indexAt(keptS);
         int at = clip.indexAt(address.get().addressSeconds());
-        int fromAddress = moved(clip, at, kept, points, progress);
-        int fromKept = moved(clip, kept, at, points, progress);
-        return fromAddress >= LEAST_MOVED && fromAddress >= fromKept + CLEARLY_MORE
+        List<Double> fromAddress = moved(clip, at, kept, points, progress);
+        List<Double> fromKept = moved(clip, kept, at, points, progress);
+        return fromAddress.size() >= LEAST_MOVED && sum(fromAddress) >= CLEARLY_MORE * sum(fromKept)
                 ? Optional.of(clip.seconds(at))
                 : Optional.empty();
     }
 
-    /** How many of the points lead away from where they were, while they can be followed. */
-    private static int moved(Clip clip, int from, int to, List<ImagePoint> points, Progress progress)
+    private static double sum(List<Double> moved) {
+        return moved.stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** How far the points lead away from where they were, while they can be followed; of those that do. */
+    private static List<Double> moved(Clip clip, int from, int to, List<ImagePoint> points, Progress progress)
             throws ClipException {
-        double far = MOVED_PER_1000 * clip.info().height() / 1000;
+        double farPx = MOVED_PER_1000 * clip.info().height() / 1000;
         Optional<List<Track>> tracks = Follow.to(clip, from, to, points, progress);
-        return (int) tracks.stream()
+        return tracks.stream()
                 .flatMap(List::stream)
-                .filter(t -> t.steps().stream().anyMatch(s -> s.at().distancePx(t.mark()) > far))
-                .count();
+                .map(t -> farthestPx(t) / farPx)
+                .filter(times -> times > 1)
+                .map(times -> Math.min(MOST_COUNTED, times))
+                .toList();
+    }
+
+    private static double farthestPx(Track track) {
+        return track.steps().stream()
+                .mapToDouble(s -> s.at().distancePx(track.mark()))
+                .max()
+                .orElse(0);
     }
 }

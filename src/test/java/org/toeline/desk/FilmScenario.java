@@ -98,8 +98,17 @@ public final class FilmScenario {
         onScreen(() -> {
             sheet.films().tie(Optional.of(new Tie(0.5, 0.6, 0.01, Tie.By.HAND)));
             sheet.films().toggleTogether();
-            sheet.films().repeat(View.FACE_ON, Optional.of(new org.toeline.desk.film.Span(
-                    0.5, reel(View.FACE_ON).orElseThrow().clip().info().durationSeconds() - 0.5)));
+            sheet.films()
+                    .repeat(
+                            View.FACE_ON,
+                            Optional.of(new org.toeline.desk.film.Span(
+                                    0.5,
+                                    reel(View.FACE_ON)
+                                                    .orElseThrow()
+                                                    .clip()
+                                                    .info()
+                                                    .durationSeconds()
+                                            - 0.5)));
             sheet.films().seek(0.5);
             sheet.films().player().toggle();
             counting.start();
@@ -158,10 +167,7 @@ public final class FilmScenario {
         Arrays.sort(exact);
         say(
                 "dragging: some picture after %.0f ms at the median, %.0f at the 99th; the exact frame after %.0f and %.0f",
-                1000 * some[DRAGS / 2],
-                1000 * some[DRAGS - 1],
-                1000 * exact[DRAGS / 2],
-                1000 * exact[DRAGS - 1]);
+                1000 * some[DRAGS / 2], 1000 * some[DRAGS - 1], 1000 * exact[DRAGS / 2], 1000 * exact[DRAGS - 1]);
     }
 
     private static long cpuNanos() {

@@ -95,9 +95,7 @@ class MarkedFrameTest extends DrivenDesk {
         ImagePoint ball =
                 model().marks(View.FACE_ON).orElseThrow().ball().orElseThrow().centre();
         robot.interact(() -> model().select(Item.BALL));
-        robot.drag(OnPicture.onScreen(picture, ball))
-                .moveBy(60, 10)
-                .drop();
+        robot.drag(OnPicture.onScreen(picture, ball)).moveBy(60, 10).drop();
         robot.push(KeyCode.LEFT);
         robot.push(KeyCode.DELETE);
         robot.push(KeyCode.ENTER);

@@ -55,8 +55,10 @@ class RenamedClipTest {
     @ValueSource(strings = {".avi", ".mkv", ".ts", ".mov"})
     void aClipInAnotherContainerToo(String suffix) throws Exception {
         long[] times = {0, 40, 80, 120, 160, 200, 240, 280};
+        // in a transport stream a size is told only by codings that repeat it in their pictures
+        String coder = suffix.equals(".ts") ? "libopenh264" : "mpeg4";
         Path written =
-                TestClips.write(folder.resolve("a" + suffix), new TestClips.Coding("mpeg4", suffix, 12, 0, 0), times);
+                TestClips.write(folder.resolve("a" + suffix), new TestClips.Coding(coder, suffix, 12, 0, 0), times);
         for (String name : new String[] {"clip.jpg", "clip.txt", "clip", "clip.mp4"}) {
             Path renamed = Files.copy(written, folder.resolve(name));
             try (Clip clip = Clip.open(renamed)) {

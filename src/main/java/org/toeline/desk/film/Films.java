@@ -19,6 +19,7 @@ public final class Films {
 
     private final Supplier<View> large;
     private final Function<View, Optional<Reel>> reels;
+    private final Supplier<String> tieKey;
     private final Consumer<String> say;
     private final Player player;
     private final Player.Listener listener;
@@ -27,11 +28,14 @@ public final class Films {
     private final Map<View, Double> said = new EnumMap<>(View.class);
     private boolean together;
 
+    /** @param tieKey the key by which two frames are said to be one moment */
     public Films(
             Supplier<View> large,
             Function<View, Optional<Reel>> reels,
             Player.Listener listener,
+            Supplier<String> tieKey,
             Consumer<String> say) {
+        this.tieKey = tieKey;
         this.large = large;
         this.reels = reels;
         this.say = say;
@@ -72,7 +76,7 @@ public final class Films {
     public void toggleTogether() {
         together = !together();
         if (together && !together()) {
-            say.accept(Texts.of(companion().isEmpty() ? "step.one-clip" : "step.no-tie"));
+            say.accept(companion().isEmpty() ? Texts.of("step.one-clip") : Texts.of("step.no-tie", tieKey.get()));
             together = false;
         }
         player.stop();

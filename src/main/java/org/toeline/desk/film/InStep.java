@@ -51,7 +51,7 @@ record InStep(List<Part> parts) {
     InStep {
         parts = List.copyOf(parts);
         if (parts.isEmpty()) {
-            throw new IllegalArgumentException("no film; at least one is needed");
+            throw new IllegalArgumentException("films: 0");
         }
     }
 

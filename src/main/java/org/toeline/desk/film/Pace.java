@@ -23,7 +23,7 @@ public record Pace(int slowed, Direction direction) {
     /** @param slowed 1, 2, 4 or 8 times */
     public Pace {
         if (slowed < 1 || slowed > MOST_SLOWED || Integer.bitCount(slowed) != 1) {
-            throw new IllegalArgumentException("slowed " + slowed + " times; 1, 2, 4 or 8 is possible");
+            throw new IllegalArgumentException("slowed: " + slowed);
         }
     }
 

@@ -9,7 +9,7 @@ public record Span(double fromS, double toS) {
 
     public Span {
         if (!(fromS <= toS)) {
-            throw new IllegalArgumentException("from " + fromS + " s to " + toS + " s; the end cannot come first");
+            throw new IllegalArgumentException(fromS + " > " + toS);
         }
     }
 

@@ -22,6 +22,9 @@ abstract class FilmedLesson extends UndoableLesson {
                         .withSheet(sheet().withView(ViewMarks.empty(view, width, height)))
                         .withUnfinished(lesson.unfinished().withoutAgain(view)),
                 selection());
+        if (view == large) {
+            selectNext();
+        }
     }
 
     /** The film of a view under another name: marks, marked frame and rate stay. Undoable, as it may be another film after all. */
@@ -61,6 +64,6 @@ abstract class FilmedLesson extends UndoableLesson {
 
     /** At what rate a view's clip was filmed, frames a second, as the coach says; empty for as the file says. */
     public void filmedAt(View view, OptionalDouble framesPerSecond) {
-        describe(l -> l.withMoment(view, m -> m.filmed(framesPerSecond)));
+        known(view, m -> m.filmed(framesPerSecond));
     }
 }

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.Unfinished;
@@ -44,13 +45,13 @@ final class History {
             return lesson.withSheet(sheet).withUnfinished(unfinished).withClips(clips);
         }
 
-        private Step moved(View view, String from, String to) {
+        private Step with(View view, String clip, UnaryOperator<ClipMoment> change) {
             ClipMoment moment = clips.get(view);
-            if (moment == null || !moment.clip().equals(from)) {
+            if (moment == null || !moment.clip().equals(clip)) {
                 return this;
             }
             Map<View, ClipMoment> changed = new EnumMap<>(clips);
-            changed.put(view, moment.moved(to));
+            changed.put(view, change.apply(moment));
             return new Step(sheet, unfinished, Collections.unmodifiableMap(changed), selection);
         }
     }
@@ -71,12 +72,13 @@ final class History {
         }
     }
 
-    /** A clip lies elsewhere now, also for what is brought back. */
-    void moved(View view, String from, String to) {
+    /** Something is known of a view's clip, where it lies or how it was filmed, also for what is brought back. */
+    void everywhere(View view, String clip, UnaryOperator<ClipMoment> change) {
         for (Deque<Step> steps : List.of(undo, redo)) {
-            List<Step> moved = steps.stream().map(s -> s.moved(view, from, to)).toList();
+            List<Step> changed =
+                    steps.stream().map(s -> s.with(view, clip, change)).toList();
             steps.clear();
-            steps.addAll(moved);
+            steps.addAll(changed);
         }
     }
 

@@ -205,7 +205,8 @@ public final class LessonModel extends FilmedLesson {
         }
     }
 
-    private void selectNext() {
+    @Override
+    void selectNext() {
         select(MarkOrder.next(this));
     }
 

@@ -79,6 +79,9 @@ abstract class UndoableLesson {
         changed();
     }
 
+    /** What is to be marked next on the large view is selected. */
+    abstract void selectNext();
+
     Selection selection() {
         return new Selection(large, selected, handle);
     }
@@ -200,10 +203,15 @@ abstract class UndoableLesson {
 
     /** A view's clip lies elsewhere now; what was marked on it stays, and so does what can be undone. */
     public void moved(View view, String clip) {
+        known(view, m -> m.moved(clip));
+    }
+
+    /** Something is known of a view's clip that no undoing of marks takes back. */
+    void known(View view, UnaryOperator<ClipMoment> change) {
         ClipMoment moment = lesson.clips().get(view);
         if (moment != null) {
-            history.moved(view, moment.clip(), clip);
-            describe(l -> l.withMoment(view, m -> m.moved(clip)));
+            history.everywhere(view, moment.clip(), change);
+            describe(l -> l.withMoment(view, change));
         }
     }
 

@@ -1,11 +1,14 @@
 package org.toeline.desk.sheet;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.lesson.LessonModel;
@@ -38,20 +41,28 @@ final class Arrivals {
     }
 
     private void one(View view, Path file) {
-        for (View other : View.values()) {
-            boolean same = other != view
-                    && clips.file(other)
-                            .filter(f -> f.toAbsolutePath().equals(file.toAbsolutePath()))
-                            .isPresent();
-            if (same) {
-                sheet.say(Texts.of("replace.twice", file.getFileName(), name(other)));
-                return;
-            }
-        }
-        if (isMarked(view)) {
+        Optional<View> already = model.lesson().clips().entrySet().stream()
+                .filter(clip -> clip.getKey() != view)
+                .filter(clip -> isOne(KeptClips.resolved(clip.getValue(), model.file()), file))
+                .map(Map.Entry::getKey)
+                .findFirst();
+        if (already.isPresent()) {
+            sheet.say(Texts.of("replace.twice", file.getFileName(), name(already.get())));
+        } else if (isMarked(view)) {
             ask(view, file);
         } else {
             clips.choose(view, file);
+        }
+    }
+
+    private static boolean isOne(Path file, Path other) {
+        try {
+            return Files.isSameFile(file, other);
+        } catch (IOException e) {
+            // one of them is not there
+            return file.toAbsolutePath()
+                    .normalize()
+                    .equals(other.toAbsolutePath().normalize());
         }
     }
 

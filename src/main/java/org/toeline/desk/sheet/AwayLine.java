@@ -2,18 +2,18 @@ package org.toeline.desk.sheet;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
 import org.toeline.mark.View;
 
 /** Says how far from the marked frame one looks, leads back to it, and takes the frame shown in its place. */
-final class AwayLine extends HBox {
+final class AwayLine extends VBox {
 
     private static final double LEAST_SAID_S = 0.0005;
 
@@ -22,12 +22,11 @@ final class AwayLine extends HBox {
     private final Label said = new Label();
 
     AwayLine(LessonModel model, ClipDrawer clips, FrameChange change) {
-        super(10);
+        super(6);
         this.model = model;
         this.clips = clips;
         setId("away");
         getStyleClass().add("over-picture");
-        setAlignment(Pos.CENTER_LEFT);
         setMaxHeight(USE_PREF_SIZE);
         setMaxWidth(USE_PREF_SIZE);
         said.setId("away-text");
@@ -43,7 +42,8 @@ final class AwayLine extends HBox {
                 item("away-afresh", () -> change.afresh(model.large())));
         here.setId("away-here");
         here.setMinWidth(USE_PREF_SIZE);
-        getChildren().addAll(said, back, here);
+        // below the words, and below each other where the picture is narrow
+        getChildren().addAll(said, new FlowPane(8, 6, back, here));
         update();
     }
 

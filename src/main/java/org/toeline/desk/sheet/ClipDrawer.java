@@ -18,6 +18,7 @@ import org.toeline.desk.work.WorkLines;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.mark.View;
 import org.toeline.video.Clip;
+import org.toeline.video.ClipInfo;
 import org.toeline.video.KeptIndexes;
 import org.toeline.video.Progress;
 import org.toeline.video.SlowMotion;
@@ -32,6 +33,9 @@ public final class ClipDrawer extends LookedClips implements LessonModel.Listene
     private static final double SWING_S = 2.2;
 
     private static final double BEFORE_S = 0.3;
+
+    /** A film in another container may last a frame more or less. */
+    private static final double ALIKE_S = 0.1;
 
     private final Map<View, WorkLines.Work> opening = new EnumMap<>(View.class);
     private final Map<View, WorkLines.Work> looking = new EnumMap<>(View.class);
@@ -94,21 +98,36 @@ public final class ClipDrawer extends LookedClips implements LessonModel.Listene
                 view,
                 file,
                 clip -> {
-                    boolean fits = model.sheet()
-                            .view(view)
-                            .filter(v -> v.widthPx() == clip.info().width()
-                                    && v.heightPx() == clip.info().height())
-                            .isPresent();
-                    if (fits) {
+                    Optional<String> other = notTheSame(view, clip);
+                    if (other.isEmpty()) {
                         model.sameFilm(view, file.toAbsolutePath().toString());
                         put(view, clip);
                         lookThrough(view);
                     } else {
                         clip.close();
-                        report.accept(Texts.of("replace.size", file.getFileName()));
+                        report.accept(other.get());
                     }
                 },
                 () -> report.accept(Texts.of("lost.here", file)));
+    }
+
+    /** Why a clip cannot be the film that is marked: on another one its marks would lie on some other moment or place. */
+    private Optional<String> notTheSame(View view, Clip clip) {
+        ClipInfo info = clip.info();
+        boolean size = model.sheet()
+                .view(view)
+                .filter(v -> v.widthPx() == info.width() && v.heightPx() == info.height())
+                .isPresent();
+        if (!size) {
+            return Optional.of(Texts.of("replace.size", clip.file().getFileName()));
+        }
+        boolean length = Optional.ofNullable(open.get(view))
+                .map(o -> o.fetcher.clip().info())
+                .map(was -> Math.abs(was.durationSeconds() - info.durationSeconds()) < ALIKE_S)
+                .orElse(model.markedAt(view).orElse(0) <= info.startSeconds() + info.durationSeconds());
+        return length
+                ? Optional.empty()
+                : Optional.of(Texts.of("replace.length", clip.file().getFileName()));
     }
 
     private void open(View view, Path file, OptionalDouble seconds) {

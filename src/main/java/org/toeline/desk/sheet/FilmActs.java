@@ -29,7 +29,7 @@ final class FilmActs {
             case REPEAT -> repeat();
             case IN_STEP -> films.toggleTogether();
             case ONE_MOMENT -> oneMoment();
-            default -> throw new IllegalArgumentException(act + " is no act of the film's");
+            default -> throw new IllegalArgumentException(act.name());
         }
     }
 

@@ -39,6 +39,7 @@ import org.toeline.ledger.Lesson;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
 import org.toeline.posture.Doubt;
 import org.toeline.video.KeptIndexes;
 
@@ -94,7 +95,12 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         this.missing = new MissingOnSheet(model, records, background, this::say, this::shown, this::updated);
         this.clips = new ClipDrawer(
                 model, background, new Shown(), this::say, missing, KeptIndexes.in(folder.resolve("lists-of-frames")));
-        this.films = new Films(model::large, clips::reel, new Played(), this::say);
+        this.films = new Films(
+                model::large,
+                clips::reel,
+                new Played(),
+                () -> keys.key(Act.ONE_MOMENT).getDisplayText(),
+                this::say);
         this.ties = new TieFinder(clips, films, background);
         this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::words, this::say);
@@ -313,7 +319,9 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
 
     @Override
     public void refused() {
-        say(Texts.of("film.elsewhere"));
+        boolean blank =
+                model.sheet().view(model.large()).map(ViewMarks::isBlank).orElse(true);
+        say(Texts.of(blank ? "film.coming" : "film.elsewhere"));
     }
 
     private void assess() {

@@ -7,10 +7,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
 import org.toeline.assist.Movement;
 import org.toeline.assist.ShiftedFrame;
 import org.toeline.desk.lesson.LessonModel;
@@ -29,7 +29,7 @@ import org.toeline.video.Progress;
  * Over the picture of a view whose marks seem to belong to another frame than the one they are kept with, as earlier versions
  * could leave them: says so and asks, once for each lesson and view.
  */
-final class ShiftedBar extends HBox {
+final class ShiftedBar extends VBox {
 
     private final LessonModel model;
     private final ClipDrawer clips;
@@ -39,20 +39,19 @@ final class ShiftedBar extends HBox {
     private final Set<View> looked = EnumSet.noneOf(View.class);
 
     ShiftedBar(LessonModel model, ClipDrawer clips, Background background) {
-        super(10);
+        super(6);
         this.model = model;
         this.clips = clips;
         this.background = background;
         setId("shifted");
         getStyleClass().add("over-picture");
-        setAlignment(Pos.CENTER_LEFT);
         setMaxHeight(USE_PREF_SIZE);
         setMaxWidth(USE_PREF_SIZE);
         said.setId("shifted-text");
         said.setWrapText(true);
         Button take = Controls.button("shifted-take", "shifted.take", this::take);
         Button leave = Controls.button("shifted-leave", "shifted.leave", () -> sure(model.large()));
-        getChildren().addAll(said, take, leave);
+        getChildren().addAll(said, new FlowPane(8, 6, take, leave));
         setVisible(false);
     }
 

@@ -48,7 +48,8 @@ final class ViewRow extends FlowPane {
         open.setId("open-clip");
         open.setOnAction(e -> Optional.ofNullable(
                         new FileChooser().showOpenMultipleDialog(getScene().getWindow()))
-                .ifPresent(files -> chosen.accept(files.stream().map(File::toPath).toList())));
+                .ifPresent(
+                        files -> chosen.accept(files.stream().map(File::toPath).toList())));
         getChildren().add(open);
     }
 

@@ -304,6 +304,29 @@ class LessonModelTest {
         assertThat(shoulder(View.FACE_ON)).isEqualTo(THERE);
     }
 
+    /** Undoing a mark does not take back what the coach said of the clip. */
+    @Test
+    void theRateAClipWasFilmedAtOutlastsUndoing() {
+        model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
+        model.select(SHOULDER);
+        model.place(THERE);
+        model.filmedAt(View.FACE_ON, OptionalDouble.of(240));
+        model.undo();
+        assertThat(model.marks(View.FACE_ON).orElseThrow().isBlank()).isTrue();
+        assertThat(model.lesson().clips().get(View.FACE_ON).filmedAt()).hasValue(240);
+        model.redo();
+        assertThat(model.lesson().clips().get(View.FACE_ON).filmedAt()).hasValue(240);
+    }
+
+    /** The very first clip of a lesson too, whose view is the large one already. */
+    @Test
+    void aClipOnTheLargeViewSaysWhatToMarkFirst() {
+        model.open(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)), Optional.empty());
+        assertThat(model.selected()).isEmpty();
+        model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
+        assertThat(model.selected()).contains(Item.BALL);
+    }
+
     @Test
     void exchangedClipsComeBack() {
         model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
