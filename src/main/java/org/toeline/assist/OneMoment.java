@@ -24,11 +24,14 @@ public record OneMoment(double firstSeconds, double secondSeconds) {
 
     private static final double RIVAL = 0.97;
 
+    /** After the strike less moves than that share of the most. */
+    private static final double FALLEN = 0.5;
+
     /** Of two clips with a swing each. */
     public static Optional<OneMoment> seen(Movement first, SlowMotion firstIs, Movement second, SlowMotion secondIs) {
         Optional<Movement.Amount> most = swing(first, firstIs);
         Optional<Movement.Amount> other = swing(second, secondIs);
-        if (most.isEmpty() || other.isEmpty()) {
+        if (most.isEmpty() || other.isEmpty() || !fallsAgain(first, most.get()) || !fallsAgain(second, other.get())) {
             return Optional.empty();
         }
         double[] a = curve(first, firstIs, most.get().seconds(), 0);
@@ -51,6 +54,12 @@ public record OneMoment(double firstSeconds, double secondSeconds) {
     /** When most moves after the clearest moment of address. */
     public static Optional<Movement.Amount> swing(Movement movement, SlowMotion is) {
         return movement.address().flatMap(s -> movement.most(s.endSeconds(), s.endSeconds() + 2.5 * is.factor()));
+    }
+
+    /** A clip that ends in the middle of the swing does not show its fastest moment; the beginning alone fits too much. */
+    private static boolean fallsAgain(Movement movement, Movement.Amount most) {
+        return movement.amounts().stream()
+                .anyMatch(a -> a.seconds() > most.seconds() && a.amount() < FALLEN * most.amount());
     }
 
     private static double rival(double[] fits, int best) {

@@ -2,11 +2,14 @@ package org.toeline.assist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.toeline.video.Clip;
+import org.toeline.video.Progress;
 import org.toeline.video.SlowMotion;
 import org.toeline.video.Sound;
 
@@ -117,5 +120,20 @@ class TyingTest {
                 .isEmpty();
         assertThat(OneMoment.seen(swing, SlowMotion.NONE, new Movement(noise, List.of(), List.of()), SlowMotion.NONE))
                 .isEmpty();
+    }
+
+    /** The backswing alone would fit at many places; both clips were taken of one swing, and end before its strike. */
+    @Test
+    void clipsThatEndBeforeTheStrikeAreNotTied() throws Exception {
+        Path folder = Path.of("sample-media", "before");
+        try (Clip faceOn = Clip.open(folder.resolve("face-on.mp4"));
+                Clip downTheLine = Clip.open(folder.resolve("down-the-line.mp4"))) {
+            Movement one = AddressFinder.movement(faceOn, SlowMotion.NONE, Progress.NONE)
+                    .orElseThrow();
+            Movement other = AddressFinder.movement(downTheLine, SlowMotion.NONE, Progress.NONE)
+                    .orElseThrow();
+            assertThat(OneMoment.seen(one, SlowMotion.NONE, other, SlowMotion.NONE))
+                    .isEmpty();
+        }
     }
 }

@@ -122,6 +122,17 @@ class MarkedFrameTest extends DrivenDesk {
                 .isCloseTo(before.clips().get(View.FACE_ON).seconds().orElseThrow(), within(0.001));
     }
 
+    /** The line with its buttons goes; the next key is still one of the picture's. */
+    @Test
+    void backIsBackAtThePicture(FxRobot robot) throws Exception {
+        sample(robot);
+        away(robot, 4);
+        robot.clickOn("#away-back");
+        until(() -> shown(View.FACE_ON) && !model().away(View.FACE_ON));
+        assertThat(picture.isFocused()).isTrue();
+        assertThat(robot.lookup("#away").query().isVisible()).isFalse();
+    }
+
     /** The player stands still for these frames: what follows stays where it was, to a pixel or two. */
     @Test
     void theMarksFollow(FxRobot robot) throws Exception {

@@ -1,18 +1,19 @@
 package org.toeline.desk.film;
 
-import java.util.List;
-import javafx.scene.Node;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
 import org.toeline.desk.text.Texts;
 
 /** Playing by the mouse: play or stand, how fast, which way, both views in step, and what ties them. */
-public final class FilmBar {
+public final class FilmBar extends VBox {
 
     private final Films films;
     private final Button play = new Button();
@@ -23,6 +24,8 @@ public final class FilmBar {
     private boolean updating;
 
     public FilmBar(Films films) {
+        super(4);
+        setId("film");
         this.films = films;
         play.setId("film-play");
         play.setMinWidth(92);
@@ -53,11 +56,11 @@ public final class FilmBar {
         backwards.setOnAction(e -> films.player().pace(films.player().pace().turned()));
         together.setOnAction(e -> films.toggleTogether());
         tie.setId("film-tie");
-    }
-
-    /** What it consists of, to stand in a row with others. */
-    public List<Node> nodes() {
-        return List.of(play, slowed, backwards, together, tie);
+        tie.setWrapText(true);
+        tie.setMinHeight(Region.USE_PREF_SIZE);
+        FlowPane row = new FlowPane(6, 6, play, slowed, backwards, together);
+        row.setAlignment(Pos.CENTER_LEFT);
+        getChildren().addAll(row, tie);
     }
 
     private static ToggleButton toggle(String id, String key) {
@@ -71,15 +74,14 @@ public final class FilmBar {
     /** @param film whether the large view has one */
     public void update(boolean film) {
         updating = true;
-        nodes().forEach(node -> {
-            node.setVisible(film);
-            node.setManaged(film);
-        });
+        setVisible(film);
+        setManaged(film);
         play.setText(Texts.of(films.player().plays() ? "film.stand" : "film.play"));
         slowed.setValue(films.player().pace().slowed());
         backwards.setSelected(films.player().pace().direction() == Pace.Direction.BACKWARDS);
         together.setDisable(films.companion().isEmpty());
         together.setSelected(films.together());
+        tie.setManaged(films.together());
         tie.setText(films.together() ? TieWords.of(films.tie().orElseThrow()) : "");
         updating = false;
     }

@@ -25,8 +25,11 @@ final class Arrivals {
     private final LessonModel model;
     private final ClipDrawer clips;
 
-    Arrivals(Sheet sheet) {
+    private final ArrivedBar which;
+
+    Arrivals(Sheet sheet, ArrivedBar which) {
         this.sheet = sheet;
+        this.which = which;
         this.model = sheet.model();
         this.clips = sheet.clips();
     }
@@ -95,13 +98,13 @@ final class Arrivals {
         }
         View[] views = View.values();
         List<String> said = new ArrayList<>();
-        Named.placed(files.subList(0, Math.min(views.length, files.size()))).forEach((view, file) -> {
-            clips.choose(view, file);
-            said.add(Texts.of("drop.one", name(view), file.getFileName()));
-        });
+        Map<View, Path> placed = Named.placed(files.subList(0, Math.min(views.length, files.size())));
+        placed.forEach((view, file) -> said.add(Texts.of("drop.one", name(view), file.getFileName())));
+        model.show(placed.keySet().iterator().next());
+        clips.chooseAll(placed);
         String key = sheet.keyBook().key(Act.EXCHANGE).getDisplayText();
         String many = files.size() > views.length ? Texts.of("drop.too-many", files.size()) + " " : "";
-        sheet.say(many + Texts.of("drop.several", String.join(", ", said), key));
+        which.ask(many + Texts.of("drop.several", String.join(", ", said), key));
     }
 
     /** The face-on and the down-the-line clip change places. */
@@ -112,6 +115,7 @@ final class Arrivals {
             return;
         }
         model.exchangeClips();
+        which.answered();
         sheet.say(Texts.of("exchange.done"));
     }
 

@@ -3,38 +3,33 @@ package org.toeline.desk.sheet;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
-import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.VBox;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
 import org.toeline.mark.View;
 
 /** Says how far from the marked frame one looks, leads back to it, and takes the frame shown in its place. */
-final class AwayLine extends VBox {
+final class AwayLine extends OverPicture {
 
     private static final double LEAST_SAID_S = 0.0005;
 
     private final LessonModel model;
     private final ClipDrawer clips;
-    private final Label said = new Label();
+    private final Runnable rest;
 
-    AwayLine(LessonModel model, ClipDrawer clips, FrameChange change) {
-        super(6);
+    /** @param rest what is done afterwards: the hand goes back to the picture */
+    AwayLine(LessonModel model, ClipDrawer clips, FrameChange change, Runnable rest) {
+        super("away");
+        this.rest = rest;
         this.model = model;
         this.clips = clips;
-        setId("away");
-        getStyleClass().add("over-picture");
-        setMaxHeight(USE_PREF_SIZE);
-        setMaxWidth(USE_PREF_SIZE);
-        said.setId("away-text");
-        said.setWrapText(true);
-        Button back = new Button(Texts.of("away.back"));
-        back.setId("away-back");
-        back.setMinWidth(USE_PREF_SIZE);
-        back.setOnAction(e -> clips.back(model.large()));
+        Button back = Controls.button("away-back", "away.back", () -> {
+            // before this line is hidden, and the key that comes next goes elsewhere
+            rest.run();
+            clips.back(model.large());
+        });
         MenuButton here = new MenuButton(
                 Texts.of("away.here"),
                 null,
@@ -42,15 +37,17 @@ final class AwayLine extends VBox {
                 item("away-afresh", () -> change.afresh(model.large())));
         here.setId("away-here");
         here.setMinWidth(USE_PREF_SIZE);
-        // below the words, and below each other where the picture is narrow
-        getChildren().addAll(said, new FlowPane(8, 6, back, here));
+        actions(back, here);
         update();
     }
 
-    private static MenuItem item(String id, Runnable action) {
+    private MenuItem item(String id, Runnable action) {
         MenuItem item = new MenuItem(Texts.of(id.replace('-', '.')));
         item.setId(id);
-        item.setOnAction(e -> action.run());
+        item.setOnAction(e -> {
+            rest.run();
+            action.run();
+        });
         return item;
     }
 

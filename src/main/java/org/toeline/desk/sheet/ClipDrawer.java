@@ -72,8 +72,18 @@ public final class ClipDrawer extends LookedClips implements LessonModel.Listene
         return lines;
     }
 
-    /** A new clip for a view, with the moment of address if one is found. */
+    /** A new clip for a view, which becomes the large one. */
     public void choose(View view, Path file) {
+        take(view, file, () -> model.show(view));
+    }
+
+    /** New clips for several views, the large one of which stays. */
+    void chooseAll(Map<View, Path> files) {
+        files.forEach((view, file) -> take(view, file, () -> {}));
+    }
+
+    /** With the moment of address if one is found. */
+    private void take(View view, Path file, Runnable then) {
         open(
                 view,
                 file,
@@ -86,7 +96,7 @@ public final class ClipDrawer extends LookedClips implements LessonModel.Listene
                             clip.info().width(),
                             clip.info().height());
                     put(view, clip);
-                    model.show(view);
+                    then.run();
                     findAddress(view);
                 },
                 () -> report.accept(Texts.of("lost.here", file)));

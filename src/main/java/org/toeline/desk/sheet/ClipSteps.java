@@ -8,13 +8,12 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
-import org.toeline.desk.film.FilmBar;
 import org.toeline.desk.film.Films;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
 
-/** Playing and going from frame to frame of the large view's clip: steps, the time to go to, the moment of address, all of the picture. */
+/** Going from frame to frame of the large view's clip: steps, the time to go to, the moment of address, all of the picture. */
 final class ClipSteps extends FlowPane {
 
     private final LessonModel model;
@@ -24,13 +23,12 @@ final class ClipSteps extends FlowPane {
     private final TextField time = new TextField();
     private final Label length = new Label();
 
-    ClipSteps(LessonModel model, Sheet sheet, FilmBar playing, PicturePane picture) {
+    ClipSteps(LessonModel model, Sheet sheet, PicturePane picture) {
         super(6, 6);
         this.model = model;
         this.clips = sheet.clips();
         this.films = sheet.films();
         this.picture = picture;
-        getChildren().addAll(playing.nodes());
         getChildren()
                 .addAll(
                         button("step-back10", "step.back10", () -> films.jump(-0.1)),
@@ -38,16 +36,14 @@ final class ClipSteps extends FlowPane {
                         time,
                         length,
                         button("step-on", "step.on", () -> films.step(1)),
-                        button("step-on10", "step.on10", () -> films.jump(0.1)),
-                        button("find-address", "step.address", () -> clips.findAddress(model.large())),
-                        button("fit", "step.fit", picture::fit));
+                        button("step-on10", "step.on10", () -> films.jump(0.1)));
         setAlignment(Pos.CENTER_LEFT);
         setId("steps");
         time.setId("time");
         time.setAccessibleText(Texts.of("time.name"));
-        time.setMinWidth(84);
-        time.setPrefWidth(84);
-        length.setMinWidth(70);
+        time.setMinWidth(74);
+        time.setPrefWidth(74);
+        length.setMinWidth(62);
         time.setOnAction(e -> seek());
         time.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE) {

@@ -224,7 +224,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     }
 
     Arrivals arrivals() {
-        return new Arrivals(this);
+        return new Arrivals(this, view.whichIsWhich());
     }
 
     /** The films of the lesson, looked through. */

@@ -42,8 +42,8 @@ final class SheetActs {
             case DOWN_FAR -> nudge(0, NUDGE_FAR_PX);
             case CANCEL -> cancel();
             case DELETE -> model.delete();
-            case UNDO -> model.undo();
-            case REDO -> model.redo();
+            case UNDO -> turn(model::undo);
+            case REDO -> turn(model::redo);
             case FACE_ON -> model.show(View.FACE_ON);
             case DOWN_THE_LINE -> model.show(View.DOWN_THE_LINE);
             case TEE -> model.show(View.TEE);
@@ -86,5 +86,11 @@ final class SheetActs {
             model.leaveRepeat();
             sheet.say(Texts.of("again.left"));
         }
+    }
+
+    /** What was said of the change is not so any more. */
+    private void turn(Runnable change) {
+        sheet.say("");
+        change.run();
     }
 }

@@ -41,6 +41,8 @@ final class SheetView extends BorderPane {
     /** In a narrow window. */
     private static final double LEAST_PICTURES = 380;
 
+    private static final double PICTURES = 660;
+
     private final LessonModel model;
     private final Sheet sheet;
     private final PicturePane picture;
@@ -54,6 +56,7 @@ final class SheetView extends BorderPane {
     private final Label drop = new Label(Texts.of("view.drop"));
     private final Watched watched;
     private final ShiftedBar shifted;
+    private final ArrivedBar arrived;
     private final MissingBar missing;
     private final AwayLine away;
     private final WelcomePane welcome;
@@ -71,31 +74,42 @@ final class SheetView extends BorderPane {
         picture.setAccessibleText(Texts.of("picture.name"));
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
         this.toolbar = new Toolbar(model, sheet, this::unit);
-        this.views = new ViewRow(model, words, this::update, this::arrived);
+        this.views = new ViewRow(
+                model,
+                words,
+                this::update,
+                this::arrived,
+                ClipSteps.button(
+                        "find-address", "step.address", () -> sheet.clips().findAddress(model.large())),
+                ClipSteps.button("fit", "step.fit", picture::fit));
         this.missing = new MissingBar(sheet.missing());
         this.welcome =
                 new WelcomePane(() -> sheet.desk().sample(), id -> sheet.desk().open(id));
-        this.away = new AwayLine(model, sheet.clips(), change);
+        this.away = new AwayLine(model, sheet.clips(), change, picture::requestFocus);
         Region work = sheet.clips().lines();
         // over the picture, not below it: nothing moves under the hand when a line comes or goes
         work.setMaxHeight(USE_PREF_SIZE);
         this.watched = new Watched(sheet, picture);
-        this.steps = new ClipSteps(model, sheet, watched.bar(), picture);
-        this.shifted = new ShiftedBar(model, sheet.clips(), sheet.background());
+        this.steps = new ClipSteps(model, sheet, picture);
+        this.shifted = new ShiftedBar(model, sheet.clips(), sheet.background(), picture::requestFocus);
+        this.arrived = new ArrivedBar(model, () -> sheet.arrivals().exchange(), picture::requestFocus);
         picture.wheel(watched::wheeled);
-        StackPane stage = new StackPane(watched, drop, missing, away, shifted, welcome, work);
+        StackPane stage = new StackPane(watched, drop, missing, away, shifted, arrived, welcome, work);
+        StackPane.setAlignment(arrived, Pos.TOP_CENTER);
         StackPane.setAlignment(shifted, Pos.TOP_CENTER);
         StackPane.setAlignment(away, Pos.TOP_CENTER);
         StackPane.setAlignment(missing, Pos.TOP_CENTER);
         StackPane.setAlignment(work, Pos.BOTTOM_CENTER);
         VBox.setVgrow(stage, Priority.ALWAYS);
-        VBox pictures = new VBox(8, views, stage, watched.strips(), steps, badgeRow());
+        VBox pictures = new VBox(8, views, stage, watched.strips(), watched.bar(), steps, badgeRow());
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
         drop.setMouseTransparent(true);
         accept(stage);
         HBox.setHgrow(pictures, Priority.ALWAYS);
         pictures.setMinWidth(LEAST_PICTURES);
+        // whatever is said below the picture, and however long it is, must not move it
+        pictures.setPrefWidth(PICTURES);
         setCenter(new HBox(pictures, scrolled(marking), findings));
         setTop(toolbar);
     }
@@ -164,6 +178,11 @@ final class SheetView extends BorderPane {
         sheet.arrivals().arrived(files, model.large());
     }
 
+    /** Which of several clips was taken for which view; asked until it is answered or something is marked. */
+    ArrivedBar whichIsWhich() {
+        return arrived;
+    }
+
     /** Drops a click, stroke or move that is half done. */
     boolean drop() {
         return picture.drop();
@@ -199,6 +218,7 @@ final class SheetView extends BorderPane {
     void clear() {
         images.clear();
         shifted.forget();
+        arrived.answered();
         views.clear();
         picture.show(null);
     }
@@ -245,6 +265,7 @@ final class SheetView extends BorderPane {
         away.update();
         watched.update();
         shifted.update();
+        arrived.update();
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();

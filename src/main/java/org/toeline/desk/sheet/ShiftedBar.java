@@ -7,10 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import javafx.scene.control.Button;
-import javafx.scene.control.Label;
-import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.VBox;
 import org.toeline.assist.Movement;
 import org.toeline.assist.ShiftedFrame;
 import org.toeline.desk.lesson.LessonModel;
@@ -29,30 +25,29 @@ import org.toeline.video.Progress;
  * Over the picture of a view whose marks seem to belong to another frame than the one they are kept with, as earlier versions
  * could leave them: says so and asks, once for each lesson and view.
  */
-final class ShiftedBar extends VBox {
+final class ShiftedBar extends OverPicture {
 
     private final LessonModel model;
     private final ClipDrawer clips;
     private final Background background;
-    private final Label said = new Label();
     private final Map<View, Double> found = new EnumMap<>(View.class);
     private final Set<View> looked = EnumSet.noneOf(View.class);
 
-    ShiftedBar(LessonModel model, ClipDrawer clips, Background background) {
-        super(6);
+    /** @param rest what is done afterwards: the hand goes back to the picture */
+    ShiftedBar(LessonModel model, ClipDrawer clips, Background background, Runnable rest) {
+        super("shifted");
         this.model = model;
         this.clips = clips;
         this.background = background;
-        setId("shifted");
-        getStyleClass().add("over-picture");
-        setMaxHeight(USE_PREF_SIZE);
-        setMaxWidth(USE_PREF_SIZE);
-        said.setId("shifted-text");
-        said.setWrapText(true);
-        Button take = Controls.button("shifted-take", "shifted.take", this::take);
-        Button leave = Controls.button("shifted-leave", "shifted.leave", () -> sure(model.large()));
-        getChildren().addAll(said, new FlowPane(8, 6, take, leave));
-        setVisible(false);
+        actions(
+                Controls.button("shifted-take", "shifted.take", () -> {
+                    rest.run();
+                    take();
+                }),
+                Controls.button("shifted-leave", "shifted.leave", () -> {
+                    rest.run();
+                    sure(model.large());
+                }));
     }
 
     /** Another lesson. */

@@ -15,6 +15,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Words;
@@ -25,7 +26,7 @@ import org.toeline.mark.View;
 /** The views small, to choose the large one from, and a clip for it. */
 final class ViewRow extends FlowPane {
 
-    private static final double THUMB_PX = 58;
+    private static final double THUMB_PX = 46;
 
     private final LessonModel model;
     private final Map<View, ToggleButton> views = new EnumMap<>(View.class);
@@ -34,8 +35,9 @@ final class ViewRow extends FlowPane {
     /**
      * @param shown  another view was chosen
      * @param chosen clips: one is for the large view
+     * @param more   what else can be done with the large view
      */
-    ViewRow(LessonModel model, Words words, Runnable shown, Consumer<List<Path>> chosen) {
+    ViewRow(LessonModel model, Words words, Runnable shown, Consumer<List<Path>> chosen, Button... more) {
         super(8, 8);
         this.model = model;
         setId("views");
@@ -50,7 +52,10 @@ final class ViewRow extends FlowPane {
                         new FileChooser().showOpenMultipleDialog(getScene().getWindow()))
                 .ifPresent(
                         files -> chosen.accept(files.stream().map(File::toPath).toList())));
-        getChildren().add(open);
+        VBox actions = new VBox(4, open);
+        actions.getChildren().addAll(more);
+        actions.getChildren().forEach(b -> ((Button) b).setMaxWidth(Double.MAX_VALUE));
+        getChildren().add(actions);
     }
 
     private ToggleButton toggle(View view, Words words, Runnable shown) {
@@ -60,7 +65,7 @@ final class ViewRow extends FlowPane {
         small.put(view, thumb);
         ToggleButton button = new ToggleButton((view.ordinal() + 1) + "  " + Texts.of("view." + view.id()), thumb);
         button.setContentDisplay(ContentDisplay.TOP);
-        button.setMinWidth(118);
+        button.setMinWidth(92);
         button.setId("view-" + view.id());
         button.setAccessibleText(words.name(view));
         button.setOnAction(e -> {
