@@ -71,6 +71,7 @@ class ArchitectureTest {
         PARTS_MAY_USE.put("desk.records", Set.of("desk.dialog"));
         PARTS_MAY_USE.put("desk.screen", Set.of("desk.records", "desk.lesson", "desk.work"));
         PARTS_MAY_USE.put("desk.picture", Set.of("desk.lesson"));
+        PARTS_MAY_USE.put("desk.film", Set.of("desk.lesson", "desk.text", "desk.work"));
         PARTS_MAY_USE.put("desk.bodymap", Set.of("desk.lesson", "desk.dialog"));
         PARTS_MAY_USE.put("desk.findings", Set.of("desk.screen"));
         PARTS_MAY_USE.put("desk.across", Set.of("desk.screen"));
@@ -79,7 +80,8 @@ class ArchitectureTest {
         PARTS_MAY_USE.put("desk.shots", Set.of("desk.screen"));
         PARTS_MAY_USE.put("desk.handover", Set.of("desk.players"));
         PARTS_MAY_USE.put(
-                "desk.sheet", Set.of("desk.players", "desk.findings", "desk.bodymap", "desk.picture", "desk.keys"));
+                "desk.sheet",
+                Set.of("desk.players", "desk.findings", "desk.bodymap", "desk.picture", "desk.film", "desk.keys"));
         PARTS_MAY_USE.put("desk", Set.of("desk.sheet", "desk.across", "desk.handover", "desk.ranges", "desk.shots"));
     }
 

@@ -41,6 +41,10 @@ public final class AddressFinder {
     private static final double PART_OF_PICTURE = 0.6;
     private static final double[][] PARTS = {{0.25, 0.75}, {0, 0.5}, {0.5, 1}};
 
+    /** The first of equals is the greatest. */
+    static final Comparator<StillSpan> CLEAREST = Comparator.comparingDouble(StillSpan::confidence)
+            .thenComparing(Comparator.comparingDouble(StillSpan::startSeconds).reversed());
+
     private AddressFinder() {}
 
     /** The clearest moment; the first of equals. Empty when there is no swing, or when {@code progress} said to stop. */
@@ -50,10 +54,7 @@ public final class AddressFinder {
 
     /** The same for a clip whose rate of filming somebody knows better than the file. */
     public static Optional<StillSpan> find(Clip clip, SlowMotion filmed, Progress progress) throws ClipException {
-        return moments(clip, filmed, progress).stream()
-                .max(Comparator.comparingDouble(StillSpan::confidence)
-                        .thenComparing(Comparator.comparingDouble(StillSpan::startSeconds)
-                                .reversed()));
+        return moments(clip, filmed, progress).stream().max(CLEAREST);
     }
 
     /** Every moment of address, in order of time; empty as above. Reads the whole clip in a reader of its own. */
@@ -63,20 +64,30 @@ public final class AddressFinder {
 
     /** The same for a clip whose rate of filming somebody knows better than the file. */
     public static List<StillSpan> moments(Clip clip, SlowMotion filmed, Progress progress) throws ClipException {
-        if (clip.frameCount() < 2) {
-            return List.of();
-        }
-        double slowedDown = filmed.factor();
-        Optional<MotionTrace> whole = MotionTrace.of(clip, slowedDown, progress);
-        if (whole.isEmpty()) {
-            return List.of();
-        }
-        Look look = Look.at(whole.get());
+        return movement(clip, filmed, progress).map(Movement::moments).orElse(List.of());
+    }
+
+    /** All that is known of how a clip moves; empty for a photograph, or when {@code progress} said to stop. */
+    public static Optional<Movement> movement(Clip clip, SlowMotion filmed, Progress progress) throws ClipException {
+        Optional<MotionTrace> whole =
+                clip.frameCount() < 2 ? Optional.empty() : MotionTrace.of(clip, filmed.factor(), progress);
+        return whole.map(trace -> movement(clip, filmed.factor(), trace));
+    }
+
+    private static Movement movement(Clip clip, double slowedDown, MotionTrace whole) {
+        Look look = Look.at(whole);
         List<StillSpan> found = look.moments(clip, slowedDown, 1);
         for (int i = 0; look.stills.isEmpty() && found.isEmpty() && i < PARTS.length; i++) {
-            found = Look.at(whole.get().columns(PARTS[i][0], PARTS[i][1])).moments(clip, slowedDown, PART_OF_PICTURE);
+            found = Look.at(whole.columns(PARTS[i][0], PARTS[i][1])).moments(clip, slowedDown, PART_OF_PICTURE);
         }
-        return found;
+        List<Movement.Amount> amounts = new ArrayList<>();
+        for (int i = 0; i < whole.pictures(); i++) {
+            amounts.add(new Movement.Amount(whole.seconds(i) * slowedDown, look.amounts[i]));
+        }
+        List<Movement.Still> stills = look.stills.stream()
+                .map(s -> new Movement.Still(whole.seconds(s[0]) * slowedDown, whole.seconds(s[1]) * slowedDown))
+                .toList();
+        return new Movement(amounts, stills, found);
     }
 
     /** Moments of standing still and what follows each, walks left out of account. */

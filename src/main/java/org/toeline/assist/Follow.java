@@ -75,6 +75,27 @@ public final class Follow {
         return follow.both(at, from, to, stride, progress);
     }
 
+    /**
+     * Follows marks of one frame to another, earlier or later, which is looked at in any case.
+     *
+     * @param from     the frame the marks were placed on
+     * @param progress may stop the work: the answer is then empty
+     * @return a track for each mark, in the same order
+     */
+    public static Optional<List<Track>> to(Clip clip, int from, int to, List<ImagePoint> marks, Progress progress)
+            throws ClipException {
+        Follow follow = new Follow(clip::frame, clip.frame(from), marks);
+        int count = Math.min(MOST_FRAMES, Math.abs(to - from));
+        List<ImagePoint> guesses = marks;
+        for (int k = 1; k <= count; k++) {
+            if (progress.at((double) k / count) == Progress.Step.STOP) {
+                return Optional.empty();
+            }
+            guesses = follow.step(clip.frame(from + (int) ((long) (to - from) * k / count)), guesses);
+        }
+        return Optional.of(follow.tracks(count));
+    }
+
     /** The same over a list of frames in the order of time. */
     static List<Track> through(List<Frame> frames, int marked, List<ImagePoint> marks) throws ClipException {
         return new Follow(frames::get, frames.get(marked), marks)

@@ -153,7 +153,14 @@ public final class Screens {
     void keys(Scene scene) {
         scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             boolean field = scene.getFocusOwner() instanceof javafx.scene.control.TextInputControl;
-            if (sheet.keyBook().asked(e).filter(act -> done(act, field)).isPresent()) {
+            // a button that the keyboard has come to is pressed with the space bar, as everywhere
+            boolean button = scene.getFocusOwner() instanceof javafx.scene.control.ButtonBase
+                    || scene.getFocusOwner() instanceof javafx.scene.control.ComboBoxBase<?>;
+            if (sheet.keyBook()
+                    .asked(e)
+                    .filter(act -> !(button && act == Act.PLAY))
+                    .filter(act -> done(act, field))
+                    .isPresent()) {
                 e.consume();
             }
         });

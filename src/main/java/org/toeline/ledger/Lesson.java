@@ -55,6 +55,15 @@ public record Lesson(
         return KeptTree.text(kept, "setup");
     }
 
+    /** The views of which somebody said, when asked, to which frame their marks belong; ids with spaces between. */
+    public String framesSure() {
+        return KeptTree.text(kept, "framesSure");
+    }
+
+    public Lesson withFramesSure(String views) {
+        return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "framesSure", views));
+    }
+
     public Lesson withPlace(String place) {
         return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "place", place));
     }
@@ -83,6 +92,11 @@ public record Lesson(
         Map<View, ClipMoment> changed = new EnumMap<>(View.class);
         changed.putAll(clips);
         changed.put(view, moment);
+        return new Lesson(playerName, recorded, sheet, changed, unfinished, kept);
+    }
+
+    /** With other clips and moments. */
+    public Lesson withClips(Map<View, ClipMoment> changed) {
         return new Lesson(playerName, recorded, sheet, changed, unfinished, kept);
     }
 

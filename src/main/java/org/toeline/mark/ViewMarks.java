@@ -95,6 +95,11 @@ public record ViewMarks(
         return new ViewMarks(view, widthPx, heightPx, changed, floorMarks, verticals, ball, marks);
     }
 
+    /** Whether nothing is marked. */
+    public boolean isBlank() {
+        return marks.isEmpty() && floorMarks.isEmpty() && verticals.isEmpty() && ball.isEmpty();
+    }
+
     /** Without the landmarks. */
     public ViewMarks withoutMarks() {
         return new ViewMarks(view, widthPx, heightPx, lens, floorMarks, verticals, ball, List.of());

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
+import org.bytedeco.javacpp.Pointer;
 import org.toeline.language.Sentences;
 
 /**
@@ -240,6 +241,16 @@ public final class Clip implements AutoCloseable {
         return Math.max(0, Math.min(at, index.lastUpTo(index.keyUpTo(index.pts(at), 0))));
     }
 
+    /** Time of that key frame, in the file's own units. */
+    long keyTime(int at) {
+        return index.keyUpTo(index.pts(at), 0);
+    }
+
+    /** Place of the frame of a time in the file's own units, or −1 when none has it. */
+    int place(long pts) {
+        return index.indexOf(pts);
+    }
+
     /** Exactly that frame. */
     public Frame frame(int at) throws ClipException {
         check(at);
@@ -312,5 +323,7 @@ public final class Clip implements AutoCloseable {
         synchronized (asking) {
             converter.close();
         }
+        // the decoder's threads have ended: without this what they freed stays with the process
+        Pointer.trimMemory();
     }
 }

@@ -4,6 +4,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /**
  * Fetches frames on a thread of its own; the latest request wins, and the answer to an earlier one is dropped. After a
@@ -14,6 +16,8 @@ public final class FrameFetcher implements AutoCloseable {
 
     /** Nearer than this nothing is shown on the way, frames. */
     private static final int JUMP = 12;
+
+    private static final Logger LOG = Logger.getLogger(FrameFetcher.class.getName());
 
     private final Clip clip;
     private final ExecutorService thread;
@@ -53,8 +57,23 @@ public final class FrameFetcher implements AutoCloseable {
                 }
             } catch (ClipException e) {
                 answer(ticket, failed, e);
+            } catch (RuntimeException | Error e) {
+                // a fault of the decoder's or of this program, or no memory: the person is told, and the next frame is
+                // tried
+                LOG.log(Level.WARNING, "no frame could be fetched", e);
+                answer(ticket, failed, ClipException.unexpected(clip.file(), e));
             }
         });
+    }
+
+    /** What was asked for is not wanted any more. */
+    public void forget() {
+        latest.incrementAndGet();
+    }
+
+    /** Asks for the key frame at or before a frame, which is there at once. */
+    public void near(int index, Consumer<Frame> shown) {
+        fetch(clip.keyFrame(index), near -> {}, shown, failed -> {});
     }
 
     /** The key frame before, of a jump to a frame that is neither kept nor near where the clip stands. */

@@ -4,22 +4,31 @@ import static org.bytedeco.ffmpeg.global.avcodec.*;
 import static org.bytedeco.ffmpeg.global.avformat.*;
 import static org.bytedeco.ffmpeg.global.avutil.*;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.bytedeco.ffmpeg.avcodec.AVCodec;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVCodecParameters;
 import org.bytedeco.ffmpeg.avformat.AVFormatContext;
 import org.bytedeco.ffmpeg.avformat.AVIOInterruptCB;
+import org.bytedeco.ffmpeg.avformat.AVInputFormat;
+import org.bytedeco.ffmpeg.avformat.AVProbeData;
 import org.bytedeco.ffmpeg.avformat.AVStream;
 import org.bytedeco.ffmpeg.avutil.AVDictionary;
 import org.bytedeco.ffmpeg.avutil.AVDictionaryEntry;
 import org.bytedeco.ffmpeg.avutil.AVRational;
+import org.bytedeco.javacpp.BytePointer;
+import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.javacpp.LongPointer;
 import org.bytedeco.javacpp.Pointer;
 import org.bytedeco.javacpp.PointerPointer;
+import org.jspecify.annotations.Nullable;
 import org.toeline.language.Sentences;
 
 /**
@@ -76,6 +85,10 @@ final class OpenedStream implements AutoCloseable {
         av_max_alloc(MOST_AT_ONCE);
     }
 
+    private static final int PROBED = 1 << 18;
+    private static final Pattern MISLEADING =
+            Pattern.compile("%|\\.(jpe?g|png|gif|bmp|tiff?|webp|hei[cf])$", Pattern.CASE_INSENSITIVE);
+
     private final String name;
     private final long sizeBytes;
     private final LongPointer deadline = new LongPointer(1);
@@ -97,7 +110,7 @@ final class OpenedStream implements AutoCloseable {
         av_dict_set(options, "pattern_type", "none", 0);
         av_dict_set(options, "protocol_whitelist", "file", 0);
         av_dict_set(options, "format_whitelist", READ_ALONE, 0);
-        int result = avformat_open_input(opening, file.toAbsolutePath().toString(), null, options);
+        int result = avformat_open_input(opening, file.toAbsolutePath().toString(), kind(file), options);
         av_dict_free(options);
         if (result < 0) {
             boolean late = overdue();
@@ -113,6 +126,30 @@ final class OpenedStream implements AutoCloseable {
         } catch (ClipException e) {
             close();
             throw e;
+        }
+    }
+
+    /**
+     * What a file is by its beginning, where its name would be taken for that of a picture or of a numbered series of them, and
+     * decide; otherwise left to the library, which looks as far into a file as it needs to.
+     */
+    private static @Nullable AVInputFormat kind(Path file) {
+        if (!MISLEADING.matcher(file.toString()).find()) {
+            return null;
+        }
+        try (InputStream in = Files.newInputStream(file);
+                BytePointer start = new BytePointer(PROBED + (long) AVPROBE_PADDING_SIZE);
+                BytePointer unnamed = new BytePointer("");
+                AVProbeData probe = new AVProbeData();
+                IntPointer score = new IntPointer(1)) {
+            byte[] bytes = in.readNBytes(PROBED);
+            start.zero();
+            start.put(bytes, 0, bytes.length);
+            probe.filename(unnamed).buf(start).buf_size(bytes.length);
+            return av_probe_input_format3(probe, 1, score);
+        } catch (IOException e) {
+            // opening it says what is wrong
+            return null;
         }
     }
 

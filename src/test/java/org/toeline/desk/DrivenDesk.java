@@ -18,17 +18,17 @@ import org.toeline.desk.sheet.Sheet;
 
 /** The real desk with an empty sheet, to be driven by mouse and key. */
 @ExtendWith(ApplicationExtension.class)
-abstract class DrivenDesk {
+public abstract class DrivenDesk {
 
     @TempDir
-    static Path folder;
+    protected static Path folder;
 
     Screens screens;
-    Sheet sheet;
-    PicturePane picture;
+    protected Sheet sheet;
+    protected PicturePane picture;
 
     /** To be called by the test's own {@code @Start}: an inherited one is not looked for. */
-    void open(Stage stage) {
+    protected void open(Stage stage) {
         screens = new Screens(folder, Settings.usual(folder.resolve("ledger")));
         sheet = screens.sheet();
         Scene scene = new Scene(screens.root(), 1540, 940);
@@ -51,11 +51,11 @@ abstract class DrivenDesk {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    LessonModel model() {
+    protected LessonModel model() {
         return sheet.model();
     }
 
-    static void until(Callable<Boolean> condition) throws Exception {
+    protected static void until(Callable<Boolean> condition) throws Exception {
         WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, condition);
         WaitForAsyncUtils.waitForFxEvents();
     }

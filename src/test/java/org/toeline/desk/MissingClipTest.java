@@ -147,6 +147,26 @@ class MissingClipTest {
                 && takes(lesson).get(0).fingerprint().isPresent());
     }
 
+    /** A frame counts as kept when it is written, not when that was tried: where there was no room, there may be some later. */
+    @Test
+    void aFrameThatCouldNotBeKeptIsKeptLater(FxRobot robot) throws Exception {
+        int lesson = kept();
+        Path inTheWay = Files.createFile(own.resolve("ledger").resolve("stills"));
+        for (int time = 0; time < 2; time++) {
+            open(robot, lesson);
+            until(() -> screens.sheet().clips().shown(View.FACE_ON).isPresent());
+            robot.interact(() -> screens.sheet().desk().fresh());
+            if (time == 0) {
+                until(() -> robot.lookup("#status")
+                        .queryAs(Label.class)
+                        .getText()
+                        .contains(inTheWay.getFileName().toString()));
+                Files.delete(inTheWay);
+            }
+        }
+        until(() -> Files.exists(frame(lesson)));
+    }
+
     @Test
     void aCopyStandsInWhereTheCoachWantsCopies(FxRobot robot) throws Exception {
         robot.interact(() -> {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.toeline.desk.records.Settings;
+import org.toeline.desk.sheet.Sheet;
 import org.toeline.desk.shots.ShotsScreen;
 
 /** The real desk in a window of its own, for scenarios that measure one of its screens. */
@@ -19,6 +20,10 @@ public final class OpenDesk {
         scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
         stage.setScene(scene);
         stage.show();
+    }
+
+    public Sheet sheet() {
+        return screens.sheet();
     }
 
     public void sample() {

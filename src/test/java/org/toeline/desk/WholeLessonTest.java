@@ -99,7 +99,7 @@ class WholeLessonTest extends DrivenDesk {
                 sheet.clips().choose(view, MEDIA.resolve(view.id() + ".mp4").toAbsolutePath()));
         gestures++;
         until(() -> sheet.clips().time(view).filter(t -> t[0] > 1.0).isPresent()
-                && picture.picture() != null
+                && sheet.clips().shown(view).isPresent()
                 && model().marks(view).isPresent());
         assertThat(placed.widthPx()).isEqualTo(model().marks(view).orElseThrow().widthPx());
     }

@@ -37,6 +37,18 @@ class FrameFetcherTest {
         }
     }
 
+    /** Whatever goes wrong is told: here a clip that was closed under it, which no file can lead to. */
+    @Test
+    void aFaultThatNoFileLeadsToIsTold() throws Exception {
+        Clip clip = Clip.open(CLIP, 40L << 20);
+        List<String> told = new CopyOnWriteArrayList<>();
+        try (FrameFetcher fetcher = new FrameFetcher(clip)) {
+            clip.close();
+            await(fetcher, 1, told);
+            assertThat(told).containsExactly("fault");
+        }
+    }
+
     private static void await(FrameFetcher fetcher, int frame, List<String> told) throws InterruptedException {
         CountDownLatch done = new CountDownLatch(1);
         fetcher.fetch(

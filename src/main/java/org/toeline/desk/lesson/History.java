@@ -1,11 +1,18 @@
 package org.toeline.desk.lesson;
 
 import java.util.ArrayDeque;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.Unfinished;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
 
 /** What can be undone and redone: earlier sheets, each with what was selected then. */
 final class History {
@@ -13,11 +20,39 @@ final class History {
     private static final int MOST = 500;
 
     /** How it was before a change, or after one that was undone. */
-    record Step(MarkSheet sheet, Unfinished unfinished, Selection selection) {
+    record Step(MarkSheet sheet, Unfinished unfinished, Map<View, ClipMoment> clips, Selection selection) {
+
+        static Step of(Lesson lesson, Selection selection) {
+            return new Step(lesson.sheet(), lesson.unfinished(), lesson.clips(), selection);
+        }
 
         /** What was selected is no change. */
         boolean isOf(Lesson lesson) {
-            return sheet.equals(lesson.sheet()) && unfinished.equals(lesson.unfinished());
+            return sheet.equals(lesson.sheet())
+                    && unfinished.equals(lesson.unfinished())
+                    && clips.equals(lesson.clips());
+        }
+
+        /** Whether what is marked on a picture differs, or which picture it is: the club and the hand are of no picture. */
+        boolean isOfAPicture(Lesson lesson) {
+            return !sheet.views().equals(lesson.sheet().views())
+                    || !unfinished.equals(lesson.unfinished())
+                    || !clips.equals(lesson.clips());
+        }
+
+        /** The lesson as it was then. */
+        Lesson in(Lesson lesson) {
+            return lesson.withSheet(sheet).withUnfinished(unfinished).withClips(clips);
+        }
+
+        private Step with(View view, String clip, UnaryOperator<ClipMoment> change) {
+            ClipMoment moment = clips.get(view);
+            if (moment == null || !moment.clip().equals(clip)) {
+                return this;
+            }
+            Map<View, ClipMoment> changed = new EnumMap<>(clips);
+            changed.put(view, change.apply(moment));
+            return new Step(sheet, unfinished, Collections.unmodifiableMap(changed), selection);
         }
     }
 
@@ -34,6 +69,16 @@ final class History {
         redo.clear();
         while (undo.size() > MOST) {
             undo.removeLast();
+        }
+    }
+
+    /** Something is known of a view's clip, where it lies or how it was filmed, also for what is brought back. */
+    void everywhere(View view, String clip, UnaryOperator<ClipMoment> change) {
+        for (Deque<Step> steps : List.of(undo, redo)) {
+            List<Step> changed =
+                    steps.stream().map(s -> s.with(view, clip, change)).toList();
+            steps.clear();
+            steps.addAll(changed);
         }
     }
 

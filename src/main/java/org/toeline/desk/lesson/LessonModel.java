@@ -8,7 +8,6 @@ import java.util.Set;
 import org.toeline.advice.Mend;
 import org.toeline.advice.Slip;
 import org.toeline.geometry.ImagePoint;
-import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.Unfinished;
 import org.toeline.mark.BallMark;
@@ -22,7 +21,7 @@ import org.toeline.mark.ViewMarks;
  * The lesson on the desk: placing, moving, accepting and skipping what is marked on it, also a second time. Owned by one
  * thread. Listeners are told after every change.
  */
-public final class LessonModel extends UndoableLesson {
+public final class LessonModel extends FilmedLesson {
 
     /** Told of changes. */
     public interface Listener {
@@ -32,6 +31,9 @@ public final class LessonModel extends UndoableLesson {
 
         /** A gesture was completed: what is marked now should be kept. */
         default void settled() {}
+
+        /** What the hand asked for was not done: another frame is looked at than the marked one. */
+        default void refused() {}
     }
 
     /** What was put somewhere last. */
@@ -101,6 +103,9 @@ public final class LessonModel extends UndoableLesson {
     /** Hides what is marked on the large view, to be marked afresh or on from where that was left; nothing of it is changed. */
     public void repeat() {
         release();
+        if (refused()) {
+            return;
+        }
         sheet().view(large).ifPresent(v -> {
             if (lesson.unfinished().again(large).isEmpty()) {
                 change(
@@ -136,35 +141,31 @@ public final class LessonModel extends UndoableLesson {
         return spread;
     }
 
-    /** A clip for a view; marks on an earlier picture of another size do not fit it and go, undoably. */
-    public void clip(View view, String clip, int width, int height) {
+    /**
+     * Another frame is the marked one from now on, with what is marked on it; undone as one.
+     *
+     * @param marks as they stand on that frame; none to start afresh
+     */
+    public void markFrame(double seconds, ViewMarks marks) {
         release();
-        Optional<ViewMarks> fits = sheet().view(view).filter(m -> m.widthPx() == width && m.heightPx() == height);
-        lesson = lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()));
+        View view = marks.view();
+        repeating.remove(view);
         change(
-                sheet().withView(fits.orElse(ViewMarks.empty(view, width, height))),
-                fits.isPresent() ? lesson.unfinished() : lesson.unfinished().withoutAgain(view),
+                lesson.withSheet(sheet().withView(marks))
+                        .withUnfinished(lesson.unfinished().withoutAgain(view))
+                        .withMoment(view, m -> m.at(seconds)),
                 selection());
-    }
-
-    /** A view's clip lies elsewhere now; what was marked on it stays. */
-    public void moved(View view, String clip) {
-        describe(l -> l.withMoment(view, m -> m.moved(clip)));
-    }
-
-    /** The frame that a view is marked on. */
-    public void moment(View view, double seconds) {
-        describe(l -> l.withMoment(view, m -> m.at(seconds)));
-    }
-
-    /** At what rate a view's clip was filmed, frames a second, as the coach says; empty for as the file says. */
-    public void filmedAt(View view, OptionalDouble framesPerSecond) {
-        describe(l -> l.withMoment(view, m -> m.filmed(framesPerSecond)));
+        if (view == large) {
+            selectNext();
+        }
     }
 
     /** Puts the selected item at a point of the large view and goes on to the next one to place. */
     public void place(ImagePoint at) {
         release();
+        if (refused()) {
+            return;
+        }
         Optional<ViewMarks> view = marks(large);
         if (view.isEmpty() || selected.isEmpty()) {
             return;
@@ -204,7 +205,8 @@ public final class LessonModel extends UndoableLesson {
         }
     }
 
-    private void selectNext() {
+    @Override
+    void selectNext() {
         select(MarkOrder.next(this));
     }
 
@@ -228,6 +230,9 @@ public final class LessonModel extends UndoableLesson {
     /** Takes the selected suggestion as right, as it stands, and goes on to the next one. */
     public void accept() {
         release();
+        if (refused()) {
+            return;
+        }
         suggestion().ifPresent(m -> {
             put(Marking.accepted(marks(large).orElseThrow(), m, sheet().clickSigmaPx()));
             selectNext();
@@ -252,6 +257,9 @@ public final class LessonModel extends UndoableLesson {
     /** Takes all suggestions of the large view as right. */
     public void acceptAll() {
         release();
+        if (refused()) {
+            return;
+        }
         marks(large).ifPresent(v -> {
             ViewMarks all = v;
             for (Mark m : v.marks()) {
@@ -265,6 +273,9 @@ public final class LessonModel extends UndoableLesson {
     /** The selected item cannot be seen in this picture, which is kept: on to the next one. */
     public void skip() {
         release();
+        if (refused()) {
+            return;
+        }
         Optional<Item> item = selected;
         item.filter(i -> marks(large)
                         .filter(v -> Marking.handles(v, i).isEmpty())
@@ -293,6 +304,9 @@ public final class LessonModel extends UndoableLesson {
     /** Moves the selected item a little; while it is not marked yet, the one that was placed last, which is answered. */
     public Optional<Item> nudge(double dxPx, double dyPx) {
         release();
+        if (refused()) {
+            return Optional.empty();
+        }
         Optional<Selection> moved =
                 Optional.of(selection()).filter(this::isMarked).or(() -> placed.filter(this::isMarked));
         moved.ifPresent(s -> {
@@ -321,7 +335,7 @@ public final class LessonModel extends UndoableLesson {
 
     public void delete() {
         release();
-        if (selected.isPresent() && marks(large).isPresent()) {
+        if (!refused() && selected.isPresent() && marks(large).isPresent()) {
             put(Marking.delete(marks(large).get(), selected.get()));
         }
     }

@@ -4,12 +4,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.toeline.desk.lesson.LessonModel.Listener;
+import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.Unfinished;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
 
 /**
  * A lesson, what is selected in it and which picture is large; every change can be undone, a drag as one, and listeners are told
@@ -24,6 +27,7 @@ abstract class UndoableLesson {
     private final List<Listener> listeners = new ArrayList<>();
     private final History history = new History();
     private Optional<Path> file = Optional.empty();
+    private Film film = Film.NONE;
     /** How it was before the drag that is going on. */
     private Optional<History.Step> gesture = Optional.empty();
 
@@ -75,13 +79,22 @@ abstract class UndoableLesson {
         changed();
     }
 
+    /** What is to be marked next on the large view is selected. */
+    abstract void selectNext();
+
     Selection selection() {
         return new Selection(large, selected, handle);
     }
 
-    /** A drag begins: all its moves are undone as one. Whatever else is done ends it, with the mark where it is by then. */
+    /**
+     * A drag begins, unless another frame than the marked one is shown: all its moves are undone as one. Whatever else is done ends it,
+     * with the mark where it is by then.
+     */
     public void grab() {
         release();
+        if (refused()) {
+            return;
+        }
         gesture = Optional.of(step());
     }
 
@@ -108,14 +121,14 @@ abstract class UndoableLesson {
         Optional<History.Step> before = gesture;
         gesture = Optional.empty();
         before.ifPresent(b -> {
-            lesson = lesson.withSheet(b.sheet()).withUnfinished(b.unfinished());
+            lesson = b.in(lesson);
             changed();
         });
         return before.isPresent();
     }
 
     private History.Step step() {
-        return new History.Step(sheet(), lesson.unfinished(), selection());
+        return History.Step.of(lesson, selection());
     }
 
     /** Any other change of the sheet, undoable. */
@@ -129,22 +142,77 @@ abstract class UndoableLesson {
         change(lesson.withSheet(sheet).withUnfinished(unfinished), of);
     }
 
-    /**
-     * Where clips change their views, what was done before cannot be undone any more.
-     *
-     * @param of what undoing it selects
-     */
+    /** @param of what undoing it selects */
     void change(Lesson to, Selection of) {
-        History.Step before = new History.Step(sheet(), lesson.unfinished(), of);
-        boolean others = !to.clips().equals(lesson.clips());
-        lesson = to;
-        if (others) {
-            history.clear();
-        } else if (!before.isOf(lesson)) {
+        History.Step before = History.Step.of(lesson, of);
+        lesson = pinned(to);
+        if (!before.isOf(lesson)) {
             history.remember(before);
         }
         changed();
         settled();
+    }
+
+    /** The frame on which the first mark of a view is placed is its marked frame from then on. */
+    private Lesson pinned(Lesson to) {
+        Lesson pinned = to;
+        for (ViewMarks marks : to.sheet().views()) {
+            View view = marks.view();
+            OptionalDouble shown = film.shown(view);
+            boolean first = !marks.isBlank()
+                    && sheet().view(view).map(ViewMarks::isBlank).orElse(true);
+            if (first && shown.isPresent()) {
+                pinned = pinned.withMoment(view, m -> m.at(shown.getAsDouble()));
+            }
+        }
+        return pinned;
+    }
+
+    /** What is looked at of the clips from now on. */
+    public void watch(Film shown) {
+        film = shown;
+    }
+
+    Film film() {
+        return film;
+    }
+
+    /** Whether another frame of a view is shown than the one it is marked on, or one whose picture is still on its way. */
+    public boolean away(View view) {
+        if (!film.has(view)) {
+            return false;
+        }
+        boolean blank = sheet().view(view).map(ViewMarks::isBlank).orElse(true);
+        return blank ? film.shown(view).isEmpty() : !film.shows(view, markedAt(view));
+    }
+
+    /** Time of the marked frame; empty for the first of the clip, or while there is none. */
+    public OptionalDouble markedAt(View view) {
+        ClipMoment moment = lesson.clips().get(view);
+        return moment == null ? OptionalDouble.empty() : moment.seconds();
+    }
+
+    /** Whether what the hand asks for is refused, since another frame is looked at; listeners are told. */
+    boolean refused() {
+        boolean away = away(large);
+        if (away) {
+            List.copyOf(listeners).forEach(Listener::refused);
+        }
+        return away;
+    }
+
+    /** A view's clip lies elsewhere now; what was marked on it stays, and so does what can be undone. */
+    public void moved(View view, String clip) {
+        known(view, m -> m.moved(clip));
+    }
+
+    /** Something is known of a view's clip that no undoing of marks takes back. */
+    void known(View view, UnaryOperator<ClipMoment> change) {
+        ClipMoment moment = lesson.clips().get(view);
+        if (moment != null) {
+            history.everywhere(view, moment.clip(), change);
+            describe(l -> l.withMoment(view, change));
+        }
     }
 
     /** Changes what is written of the lesson, not what is marked. */
@@ -177,10 +245,13 @@ abstract class UndoableLesson {
     }
 
     private void restore(History.Step step) {
-        lesson = lesson.withSheet(step.sheet()).withUnfinished(step.unfinished());
-        large = step.selection().view();
-        selected = step.selection().item();
-        handle = step.selection().handle();
+        boolean ofAPicture = step.isOfAPicture(lesson);
+        lesson = step.in(lesson);
+        if (ofAPicture) {
+            large = step.selection().view();
+            selected = step.selection().item();
+            handle = step.selection().handle();
+        }
         changed();
         settled();
     }

@@ -82,7 +82,9 @@ final class PictureHand {
         doing = e.getButton() == MouseButton.PRIMARY ? Doing.PRESSED : Doing.PICTURE;
         moved = false;
         under = Optional.empty();
-        model.marks(view).ifPresent(this::findUnder);
+        if (!model.away(view)) {
+            model.marks(view).ifPresent(this::findUnder);
+        }
     }
 
     private void findUnder(ViewMarks marks) {
@@ -136,7 +138,8 @@ final class PictureHand {
             model.select(under.get(), underHandle);
             model.grab();
         } else {
-            doing = meant.filter(this::isStroked).isPresent() ? Doing.STROKE : Doing.PICTURE;
+            // away from the marked frame there is nothing to place, and the picture is moved
+            doing = meant.filter(this::isStroked).isPresent() && !model.away(view) ? Doing.STROKE : Doing.PICTURE;
         }
     }
 

@@ -1,6 +1,8 @@
 package org.toeline.desk.picture;
 
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
@@ -34,10 +36,19 @@ public final class PicturePane extends Pane {
 
     private final LessonModel model;
     private final ImageView image = new ImageView();
+    /** The film while it passes, over the picture. */
+    private final ImageView film = new ImageView();
+
+    private double pictureWidth;
+    private double pictureHeight;
     private final Canvas canvas = new Canvas();
     private final Loupe loupe = new Loupe();
     private final Overlay overlay;
+    /** How much is seen of marks that belong to another frame. */
+    private static final double GHOST = 0.3;
+
     private final PictureHand hand;
+    private IntPredicate wheel = frames -> false;
     private PictureTransform transform = new PictureTransform(1, 0, 0);
     private boolean fitted = true;
     private Set<String> doubted = Set.of();
@@ -59,7 +70,11 @@ public final class PicturePane extends Pane {
         setPrefSize(640, 360);
         setFocusTraversable(true);
         image.setPreserveRatio(false);
-        getChildren().addAll(image, canvas, loupe);
+        film.setPreserveRatio(false);
+        film.setMouseTransparent(true);
+        film.setVisible(false);
+        film.effectProperty().bind(image.effectProperty());
+        getChildren().addAll(image, film, canvas, loupe);
         Rectangle clip = new Rectangle();
         clip.widthProperty().bind(widthProperty());
         clip.heightProperty().bind(heightProperty());
@@ -74,17 +89,47 @@ public final class PicturePane extends Pane {
         heightProperty().addListener((o, a, b) -> resized());
     }
 
-    /** Shows a picture; its size is that of the clip, marks keep their place in it. */
+    /** @param steps takes frames on or back, and answers whether there is a film to be stepped through */
+    public void wheel(IntPredicate steps) {
+        wheel = steps;
+    }
+
+    /** Shows a picture, in the size of the clip; marks keep their place in it. */
     public void show(@Nullable Image picture) {
-        boolean other = image.getImage() == null
-                || picture == null
-                || image.getImage().getWidth() != picture.getWidth()
-                || image.getImage().getHeight() != picture.getHeight();
+        film.setVisible(false);
+        // what it magnified is not there any more
+        loupe.setVisible(false);
         image.setImage(picture);
-        if (other) {
-            fit();
+        if (picture == null) {
+            sized(0, 0);
+        } else {
+            sized(picture.getWidth(), picture.getHeight());
         }
         layOut();
+    }
+
+    /** Shows a small picture of the film that passes, without marks, in the place of one in the size of the clip. */
+    public void pass(Image small, int widthPx, int heightPx) {
+        loupe.setVisible(false);
+        film.setImage(small);
+        sized(widthPx, heightPx);
+        if (!film.isVisible()) {
+            film.setVisible(true);
+            layOut();
+        }
+    }
+
+    /** Whether the film passes. */
+    public boolean passes() {
+        return film.isVisible();
+    }
+
+    private void sized(double widthPx, double heightPx) {
+        if (widthPx != pictureWidth || heightPx != pictureHeight) {
+            pictureWidth = widthPx;
+            pictureHeight = heightPx;
+            fit();
+        }
     }
 
     public @Nullable Image picture() {
@@ -111,9 +156,8 @@ public final class PicturePane extends Pane {
     /** The whole picture in the pane. */
     public void fit() {
         fitted = true;
-        if (image.getImage() != null && getWidth() > 0 && getHeight() > 0) {
-            transform = PictureTransform.fit(
-                    image.getImage().getWidth(), image.getImage().getHeight(), getWidth(), getHeight());
+        if (pictureWidth > 0 && getWidth() > 0 && getHeight() > 0) {
+            transform = PictureTransform.fit(pictureWidth, pictureHeight, getWidth(), getHeight());
         }
         layOut();
     }
@@ -143,6 +187,9 @@ public final class PicturePane extends Pane {
             image.setSmooth(transform.scale() < 3);
             image.relocate(transform.offsetX(), transform.offsetY());
         }
+        film.setFitWidth(pictureWidth * transform.scale());
+        film.setFitHeight(pictureHeight * transform.scale());
+        film.relocate(transform.offsetX(), transform.offsetY());
         repaint();
     }
 
@@ -150,14 +197,19 @@ public final class PicturePane extends Pane {
     public void repaint() {
         GraphicsContext g = canvas.getGraphicsContext2D();
         g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        if (image.getImage() == null) {
+        if (image.getImage() == null || film.isVisible()) {
             return;
         }
-        if (!model.repeating()) {
+        boolean away = model.away(model.large());
+        if (!model.repeating() && !away) {
             // the lines would show where the first marks are
             overlay.paint(g, model.large(), transform);
         }
-        model.marks(model.large()).ifPresent(v -> new MarkPainter(g, transform).paint(v, model.selected(), doubted));
+        g.setGlobalAlpha(away ? GHOST : 1);
+        model.marks(model.large())
+                .ifPresent(v ->
+                        new MarkPainter(g, transform).paint(v, away ? Optional.empty() : model.selected(), doubted));
+        g.setGlobalAlpha(1);
     }
 
     /** Drops a click, stroke or move that is half done; answers whether there was one. */
@@ -219,7 +271,12 @@ public final class PicturePane extends Pane {
         abstract void draw(GraphicsContext g, double x1, double y1, double x2, double y2);
     }
 
+    /** The wheel steps through a film; with the shortcut key, or where there is no film, it zooms to the pointer. */
     private void scrolled(ScrollEvent e) {
+        if (!e.isShortcutDown() && wheel.test(e.getDeltaY() < 0 ? 1 : -1)) {
+            e.consume();
+            return;
+        }
         fitted = false;
         transform = transform.zoomedAt(e.getX(), e.getY(), Math.exp(e.getDeltaY() / 200));
         layOut();
@@ -227,7 +284,7 @@ public final class PicturePane extends Pane {
     }
 
     private void hover(double x, double y) {
-        if (image.getImage() != null && model.selected().isPresent()) {
+        if (image.getImage() != null && model.selected().isPresent() && !model.away(model.large())) {
             setCursor(Cursor.CROSSHAIR);
             magnify(transform.picture(x, y), x);
         } else {

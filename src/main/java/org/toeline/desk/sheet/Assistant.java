@@ -63,7 +63,7 @@ public final class Assistant implements PicturePane.Gestures {
         View of = model.large();
         Optional<Frame> frame = clips.frame(of);
         boolean ball = model.selected().filter(i -> i instanceof Item.OfBall).isPresent() && !model.repeating();
-        if (!ball || frame.isEmpty() || snap == Snap.BY_HAND) {
+        if (!ball || frame.isEmpty() || snap == Snap.BY_HAND || model.away(of)) {
             model.place(at);
             return;
         }
@@ -99,6 +99,10 @@ public final class Assistant implements PicturePane.Gestures {
         View of = model.large();
         Optional<Frame> frame = clips.frame(of);
         if (model.selected().isEmpty()) {
+            return;
+        }
+        if (model.away(of)) {
+            say.accept(Texts.of("film.elsewhere"));
             return;
         }
         if (model.selected().get() instanceof Item.OfBall) {

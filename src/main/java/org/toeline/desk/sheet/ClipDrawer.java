@@ -1,22 +1,16 @@
 package org.toeline.desk.sheet;
 
-import java.nio.IntBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import javafx.application.Platform;
-import javafx.scene.image.PixelBuffer;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import org.toeline.assist.AddressFinder;
+import org.toeline.assist.Movement;
+import org.toeline.assist.StillSpan;
+import org.toeline.desk.film.Span;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
@@ -24,55 +18,44 @@ import org.toeline.desk.work.WorkLines;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.mark.View;
 import org.toeline.video.Clip;
-import org.toeline.video.Frame;
-import org.toeline.video.FrameFetcher;
+import org.toeline.video.ClipInfo;
 import org.toeline.video.KeptIndexes;
+import org.toeline.video.Progress;
 import org.toeline.video.SlowMotion;
 
 /** The clips of the lesson on the desk: opened, stepped, and the frame each view shows. */
-public final class ClipDrawer {
-
-    /** The clip of a view and where in it the view stands. */
-    private static final class Open {
-
-        private final FrameFetcher fetcher;
-        private int at;
-
-        private Open(FrameFetcher fetcher) {
-            this.fetcher = fetcher;
-        }
-    }
+public final class ClipDrawer extends LookedClips implements LessonModel.Listener {
 
     /** Below this confidence a moment of address is said to need a look. */
     private static final double SURE = 0.8;
 
-    private final LessonModel model;
-    private final Background background;
-    private final BiConsumer<View, WritableImage> shown;
-    private final Map<View, Open> open = new EnumMap<>(View.class);
-    private final Map<View, Frame> frames = new EnumMap<>(View.class);
-    private final Set<View> waiting = EnumSet.noneOf(View.class);
+    /** A swing of any club is over by then, with its finish. */
+    private static final double SWING_S = 2.2;
+
+    private static final double BEFORE_S = 0.3;
+
+    /** A film in another container may last a frame more or less. */
+    private static final double ALIKE_S = 0.1;
+
     private final Map<View, WorkLines.Work> opening = new EnumMap<>(View.class);
     private final Map<View, WorkLines.Work> looking = new EnumMap<>(View.class);
     private final WorkLines lines = new WorkLines(Texts.of("work.stop"));
-    private final Consumer<String> report;
     private final MissingOnSheet missing;
     private final KeptIndexes indexes;
 
     public ClipDrawer(
             LessonModel model,
             Background background,
-            BiConsumer<View, WritableImage> shown,
+            Pictures pictures,
             Consumer<String> report,
             MissingOnSheet missing,
             KeptIndexes indexes) {
-        this.model = model;
-        this.background = background;
-        this.shown = shown;
-        this.report = report;
+        super(model, background, pictures, report);
         this.missing = missing;
         this.indexes = indexes;
         missing.opensWith(this::open);
+        model.watch(this);
+        model.listen(this);
     }
 
     /** Opens the clips a lesson names, beside its document or where the names say. */
@@ -89,27 +72,83 @@ public final class ClipDrawer {
         return lines;
     }
 
-    /** A new clip for a view, with the moment of address if one is found. */
+    /** A new clip for a view, which becomes the large one. */
     public void choose(View view, Path file) {
+        take(view, file, () -> model.show(view));
+    }
+
+    /** New clips for several views, the large one of which stays. */
+    void chooseAll(Map<View, Path> files) {
+        files.forEach((view, file) -> take(view, file, () -> {}));
+    }
+
+    /** With the moment of address if one is found. */
+    private void take(View view, Path file, Runnable then) {
         open(
                 view,
                 file,
                 clip -> {
                     clip.info().remarks().forEach(report);
+                    drop(view);
                     model.clip(
                             view,
                             file.toAbsolutePath().toString(),
                             clip.info().width(),
                             clip.info().height());
-                    put(view, clip, OptionalDouble.empty());
-                    model.show(view);
+                    put(view, clip);
+                    then.run();
                     findAddress(view);
                 },
                 () -> report.accept(Texts.of("lost.here", file)));
     }
 
+    /** The film of a view under another name or in another place: what is marked on it stays. */
+    public void sameFilm(View view, Path file) {
+        open(
+                view,
+                file,
+                clip -> {
+                    Optional<String> other = notTheSame(view, clip);
+                    if (other.isEmpty()) {
+                        model.sameFilm(view, file.toAbsolutePath().toString());
+                        put(view, clip);
+                        lookThrough(view);
+                    } else {
+                        clip.close();
+                        report.accept(other.get());
+                    }
+                },
+                () -> report.accept(Texts.of("lost.here", file)));
+    }
+
+    /** Why a clip cannot be the film that is marked: on another one its marks would lie on some other moment or place. */
+    private Optional<String> notTheSame(View view, Clip clip) {
+        ClipInfo info = clip.info();
+        boolean size = model.sheet()
+                .view(view)
+                .filter(v -> v.widthPx() == info.width() && v.heightPx() == info.height())
+                .isPresent();
+        if (!size) {
+            return Optional.of(Texts.of("replace.size", clip.file().getFileName()));
+        }
+        boolean length = Optional.ofNullable(open.get(view))
+                .map(o -> o.fetcher.clip().info())
+                .map(was -> Math.abs(was.durationSeconds() - info.durationSeconds()) < ALIKE_S)
+                .orElse(model.markedAt(view).orElse(0) <= info.startSeconds() + info.durationSeconds());
+        return length
+                ? Optional.empty()
+                : Optional.of(Texts.of("replace.length", clip.file().getFileName()));
+    }
+
     private void open(View view, Path file, OptionalDouble seconds) {
-        open(view, file, clip -> put(view, clip, seconds), () -> missing.notThere(view, file, seconds));
+        open(
+                view,
+                file,
+                clip -> {
+                    put(view, clip);
+                    lookThrough(view);
+                },
+                () -> missing.notThere(view, file, seconds));
     }
 
     /** Opens a file for a view; a later one for the same view, or another lesson, makes its result void. */
@@ -137,119 +176,103 @@ public final class ClipDrawer {
         return work;
     }
 
-    private void put(View view, Clip clip, OptionalDouble seconds) {
-        Optional.ofNullable(open.remove(view)).ifPresent(o -> o.fetcher.close());
-        Optional.ofNullable(looking.remove(view)).ifPresent(WorkLines.Work::stop);
-        Open opened = new Open(new FrameFetcher(clip));
+    private void put(View view, Clip clip) {
+        drop(view);
+        ClipMoment moment = model.lesson().clips().get(view);
+        OpenClip opened = new OpenClip(clip, moment == null ? "" : moment.clip());
+        opened.markedAt = model.markedAt(view);
         open.put(view, opened);
-        go(view, seconds.isPresent() ? clip.indexAt(seconds.getAsDouble()) : 0);
+        go(view, opened.place(opened.markedAt));
     }
 
-    public boolean has(View view) {
-        return open.containsKey(view);
+    private void drop(View view) {
+        Optional.ofNullable(open.remove(view)).ifPresent(OpenClip::close);
+        Optional.ofNullable(looking.remove(view)).ifPresent(WorkLines.Work::stop);
     }
 
-    /** The clip of a view. */
-    public Optional<Path> file(View view) {
-        return Optional.ofNullable(open.get(view)).map(o -> o.fetcher.clip().file());
-    }
-
-    public Optional<Frame> frame(View view) {
-        return Optional.ofNullable(frames.get(view));
-    }
-
-    /** The frames that are shown. */
-    public Map<View, Frame> frames() {
-        return Map.copyOf(frames);
-    }
-
-    /** Time in the clip, of its length; empty without a clip. */
-    public Optional<double[]> time(View view) {
-        return Optional.ofNullable(open.get(view)).map(o -> {
-            Clip clip = o.fetcher.clip();
-            return new double[] {
-                clip.seconds(o.at), clip.info().startSeconds() + clip.info().durationSeconds()
-            };
-        });
-    }
-
-    /** Frames forwards (or backwards) from where the view stands. */
-    public void step(View view, int count) {
-        Optional.ofNullable(open.get(view)).ifPresent(o -> {
-            go(view, o.at + count);
-            remember(view);
-        });
-    }
-
-    /** To a time. */
-    public void seek(View view, double seconds) {
-        Optional.ofNullable(open.get(view)).ifPresent(o -> {
-            go(view, o.fetcher.clip().indexAt(seconds));
-            remember(view);
-        });
-    }
-
-    public void jump(View view, double seconds) {
-        time(view).ifPresent(t -> seek(view, t[0] + seconds));
-    }
-
-    private void go(View view, int index) {
-        Open o = Objects.requireNonNull(open.get(view));
-        o.at = Math.max(0, Math.min(o.fetcher.clip().frameCount() - 1, index));
-        o.fetcher.fetch(
-                o.at,
-                near -> Platform.runLater(() -> onTheWay(view, near)),
-                frame -> Platform.runLater(() -> show(view, frame)),
-                e -> Platform.runLater(() -> report.accept(e.getMessage())));
-    }
-
-    private void remember(View view) {
-        Open o = Objects.requireNonNull(open.get(view));
-        model.moment(view, o.fetcher.clip().seconds(o.at));
-    }
-
-    /** The key frame before the one jumped to: to be looked at, not marked on. */
-    private void onTheWay(View view, Frame near) {
-        shown.accept(view, image(near));
-        report.accept(Texts.of("view.near"));
-        waiting.add(view);
-    }
-
-    private void show(View view, Frame frame) {
-        frames.put(view, frame);
-        if (waiting.remove(view)) {
-            report.accept("");
+    /** What was undone or chosen may lead to another clip or another marked frame. */
+    @Override
+    public void changed() {
+        for (View view : View.values()) {
+            OpenClip o = open.get(view);
+            ClipMoment moment = model.lesson().clips().get(view);
+            if (o == null) {
+                continue;
+            }
+            if (moment == null) {
+                drop(view);
+                pictures.show(view, null);
+            } else if (!moment.clip().equals(o.named)) {
+                drop(view);
+                open(view, KeptClips.resolved(moment, model.file()), moment.seconds());
+            } else if (!moment.seconds().equals(o.markedAt)) {
+                o.markedAt = moment.seconds();
+                o.marked = o.marked.filter(f -> f.index() == o.place(moment.seconds()));
+                go(view, o.place(moment.seconds()));
+            }
         }
-        shown.accept(view, image(frame));
-    }
-
-    private static WritableImage image(Frame frame) {
-        // all pixels are opaque, so that multiplied in or not is the same; nothing is copied
-        return new WritableImage(new PixelBuffer<>(
-                frame.width(), frame.height(), IntBuffer.wrap(frame.argb()), PixelFormat.getIntArgbPreInstance()));
     }
 
     /** Looks for the moment of address in a reader of its own, so that the clip can be stepped meanwhile. */
     public void findAddress(View view) {
-        Open o = open.get(view);
+        OpenClip o = open.get(view);
         if (o == null) {
             return;
         }
         Clip clip = o.fetcher.clip();
+        if (clip.frameCount() < 2) {
+            report.accept(Texts.of("address.photograph"));
+            return;
+        }
         SlowMotion filmed = slowMotion(view);
         report.accept(Texts.of("address.looking"));
         WorkLines.Work work = begin(
                 looking, view, Texts.of("address.looking.in", clip.file().getFileName()), Texts.of("address.stopped"));
-        background.run(() -> work.during(() -> AddressFinder.find(clip, filmed, work)), span -> {
+        background.run(() -> work.during(() -> AddressFinder.movement(clip, filmed, work)), movement -> {
             if (open.get(view) == o && !work.stopped()) {
-                span.ifPresent(s -> seek(view, s.addressSeconds()));
+                o.movement = movement;
+                Optional<StillSpan> span = movement.flatMap(Movement::address);
+                span.ifPresent(s -> {
+                    model.propose(view, clip.seconds(clip.indexAt(s.addressSeconds())));
+                    seek(view, s.addressSeconds());
+                });
                 report.accept(span.map(s -> Texts.of(s.confidence() < SURE ? "address.unsure" : "address.found"))
                         .orElse(Texts.of("address.none")));
+                pictures.lookedThrough(view);
             }
         });
     }
 
+    /** How a view's clip moves, once it was looked through. */
+    public Optional<Movement> movement(View view) {
+        return Optional.ofNullable(open.get(view)).flatMap(o -> o.movement);
+    }
+
+    /** The swing after a view's moment of address, from a little before the club is taken away; real time to real time. */
+    public Optional<Span> swing(View view) {
+        double factor = slowMotion(view).factor();
+        return movement(view)
+                .flatMap(Movement::address)
+                .map(s -> new Span(s.endSeconds() - BEFORE_S * factor, s.endSeconds() + SWING_S * factor));
+    }
+
+    /** Looks a clip through without a word: nothing of the lesson follows from it. */
+    private void lookThrough(View view) {
+        OpenClip o = open.get(view);
+        if (o != null && o.fetcher.clip().frameCount() > 1) {
+            Clip clip = o.fetcher.clip();
+            SlowMotion filmed = slowMotion(view);
+            background.run(() -> AddressFinder.movement(clip, filmed, Progress.NONE), movement -> {
+                if (open.get(view) == o && o.movement.isEmpty()) {
+                    o.movement = movement;
+                    pictures.lookedThrough(view);
+                }
+            });
+        }
+    }
+
     /** How a view's clip relates to real time: as the coach says, else as the file says. */
+    @Override
     public SlowMotion slowMotion(View view) {
         Optional<Clip> clip = Optional.ofNullable(open.get(view)).map(o -> o.fetcher.clip());
         OptionalDouble said = filmedAt(view);
@@ -269,8 +292,8 @@ public final class ClipDrawer {
         looking.values().forEach(WorkLines.Work::stop);
         opening.clear();
         looking.clear();
-        open.values().forEach(o -> o.fetcher.close());
+        open.values().forEach(OpenClip::close);
         open.clear();
-        frames.clear();
+        waiting.clear();
     }
 }

@@ -8,41 +8,42 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
+import org.toeline.desk.film.Films;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
 
-/** From frame to frame of the large view's clip: steps, the time to go to, the moment of address, all of the picture. */
+/** Going from frame to frame of the large view's clip: steps, the time to go to, the moment of address, all of the picture. */
 final class ClipSteps extends FlowPane {
 
     private final LessonModel model;
     private final ClipDrawer clips;
+    private final Films films;
     private final PicturePane picture;
     private final TextField time = new TextField();
     private final Label length = new Label();
 
-    ClipSteps(LessonModel model, ClipDrawer clips, PicturePane picture) {
+    ClipSteps(LessonModel model, Sheet sheet, PicturePane picture) {
         super(6, 6);
         this.model = model;
-        this.clips = clips;
+        this.clips = sheet.clips();
+        this.films = sheet.films();
         this.picture = picture;
         getChildren()
                 .addAll(
-                        button("step-back10", "step.back10", () -> clips.jump(model.large(), -0.1)),
-                        button("step-back", "step.back", () -> clips.step(model.large(), -1)),
+                        button("step-back10", "step.back10", () -> films.jump(-0.1)),
+                        button("step-back", "step.back", () -> films.step(-1)),
                         time,
                         length,
-                        button("step-on", "step.on", () -> clips.step(model.large(), 1)),
-                        button("step-on10", "step.on10", () -> clips.jump(model.large(), 0.1)),
-                        button("find-address", "step.address", () -> clips.findAddress(model.large())),
-                        button("fit", "step.fit", picture::fit));
+                        button("step-on", "step.on", () -> films.step(1)),
+                        button("step-on10", "step.on10", () -> films.jump(0.1)));
         setAlignment(Pos.CENTER_LEFT);
         setId("steps");
         time.setId("time");
         time.setAccessibleText(Texts.of("time.name"));
-        time.setMinWidth(84);
-        time.setPrefWidth(84);
-        length.setMinWidth(70);
+        time.setMinWidth(74);
+        time.setPrefWidth(74);
+        length.setMinWidth(62);
         time.setOnAction(e -> seek());
         time.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
@@ -54,9 +55,7 @@ final class ClipSteps extends FlowPane {
 
     private void seek() {
         try {
-            clips.seek(
-                    model.large(),
-                    Double.parseDouble(time.getText().replace(',', '.').strip()));
+            films.seek(Double.parseDouble(time.getText().replace(',', '.').strip()));
             picture.requestFocus();
         } catch (NumberFormatException x) {
             update();

@@ -1,12 +1,12 @@
 package org.toeline.desk.sheet;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.concurrent.Callable;
+import java.util.OptionalDouble;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.animation.PauseTransition;
@@ -15,7 +15,6 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.AddressFrames;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.work.Background;
-import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -30,14 +29,20 @@ final class FrameKeeper implements LessonModel.Listener {
 
     private static final Logger LOG = Logger.getLogger(FrameKeeper.class.getName());
     private static final Duration RESTS = Duration.seconds(4);
-    /** Times are written with three digits. */
-    private static final double SAME_S = 0.001;
 
     /** Whose frame is kept. */
-    private record Place(int lessonId, View view) {}
+    private record Place(String lesson, View view) {}
 
     /** The frame that is kept there. */
     private record Kept(String clip, int frame) {}
+
+    /** A frame that is to be written. It counts as kept when it is. */
+    private record Due(LedgerPlace.Folder in, Place where, Kept what, Frame frame) {
+
+        void write() throws IOException {
+            AddressFrames.write(in, where.lesson(), where.view(), frame.toImage());
+        }
+    }
 
     private final LessonModel model;
     private final Records records;
@@ -67,7 +72,12 @@ final class FrameKeeper implements LessonModel.Listener {
     /** In the background; before the lesson leaves the desk, while its frames are still there. */
     void keep() {
         rest.stop();
-        due().forEach(work -> background.run(work, kept -> {}));
+        due().forEach(work -> background.run(
+                () -> {
+                    work.write();
+                    return work;
+                },
+                written -> last.put(written.where(), written.what())));
     }
 
     /** At once: the program ends. */
@@ -75,19 +85,17 @@ final class FrameKeeper implements LessonModel.Listener {
         rest.stop();
         due().forEach(work -> {
             try {
-                work.call();
-            } catch (Exception e) {
+                work.write();
+            } catch (IOException e) {
                 LOG.log(Level.WARNING, "a frame could not be kept", e);
             }
         });
     }
 
-    private List<Callable<View>> due() {
-        OptionalInt id = records.lessonId();
-        List<Callable<View>> work = new ArrayList<>();
+    private List<Due> due() {
         Optional<String> identity = records.identity();
-        if (id.isEmpty()
-                || identity.isEmpty()
+        List<Due> work = new ArrayList<>();
+        if (identity.isEmpty()
                 || !records.keeps()
                 || !(records.settings().place() instanceof LedgerPlace.Folder place)) {
             return work;
@@ -95,26 +103,20 @@ final class FrameKeeper implements LessonModel.Listener {
         model.lesson()
                 .clips()
                 .forEach((view, moment) -> clips.frame(view)
-                        .filter(f -> isMarked(view, moment, f))
-                        .filter(f -> isNew(new Place(id.getAsInt(), view), new Kept(moment.clip(), f.index())))
-                        .ifPresent(f -> work.add(() -> {
-                            AddressFrames.write(place, identity.get(), view, f.toImage());
-                            return view;
-                        })));
+                        .filter(f -> isMarked(view, f))
+                        .map(f ->
+                                new Due(place, new Place(identity.get(), view), new Kept(moment.clip(), f.index()), f))
+                        .filter(d -> !d.what().equals(last.get(d.where())))
+                        .ifPresent(work::add));
         return work;
     }
 
-    private boolean isNew(Place where, Kept what) {
-        return !what.equals(last.put(where, what));
-    }
-
-    /** The frame shown is the one that was marked. */
-    private boolean isMarked(View view, ClipMoment moment, Frame frame) {
+    /** Something is marked, and this is the picture it was marked on. */
+    private boolean isMarked(View view, Frame frame) {
         boolean marked =
                 model.sheet().view(view).filter(FrameKeeper::holdsAnything).isPresent();
-        return marked
-                && moment.seconds().isPresent()
-                && Math.abs(moment.seconds().getAsDouble() - frame.seconds()) < SAME_S;
+        OptionalDouble at = clips.marked(view);
+        return marked && at.isPresent() && at.getAsDouble() == frame.seconds();
     }
 
     private static boolean holdsAnything(ViewMarks marks) {

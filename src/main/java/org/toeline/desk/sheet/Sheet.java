@@ -10,7 +10,9 @@ import java.util.function.Consumer;
 import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
 import javafx.scene.Parent;
+import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
+import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
@@ -19,6 +21,8 @@ import org.toeline.advice.Gate;
 import org.toeline.advice.RangeBook;
 import org.toeline.advice.Slip;
 import org.toeline.desk.bodymap.MarkingPane;
+import org.toeline.desk.film.Films;
+import org.toeline.desk.film.Player;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.keys.KeyBook;
 import org.toeline.desk.keys.KeySheet;
@@ -35,6 +39,7 @@ import org.toeline.ledger.Lesson;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
 import org.toeline.posture.Doubt;
 import org.toeline.video.KeptIndexes;
 
@@ -48,6 +53,8 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     private final Background background;
     private final Background.Lane assessing;
     private final ClipDrawer clips;
+    private final Films films;
+    private final TieFinder ties;
     private final MissingOnSheet missing;
     private final FrameKeeper frames;
     private final Assistant assistant;
@@ -87,10 +94,17 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         this.assessing = background.lane();
         this.missing = new MissingOnSheet(model, records, background, this::say, this::shown, this::updated);
         this.clips = new ClipDrawer(
-                model, background, this::shown, this::say, missing, KeptIndexes.in(folder.resolve("lists-of-frames")));
+                model, background, new Shown(), this::say, missing, KeptIndexes.in(folder.resolve("lists-of-frames")));
+        this.films = new Films(
+                model::large,
+                clips::reel,
+                new Played(),
+                () -> keys.key(Act.ONE_MOMENT).getDisplayText(),
+                this::say);
+        this.ties = new TieFinder(clips, films, background);
         this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::words, this::say);
-        this.view = new SheetView(model, this);
+        this.view = new SheetView(model, this, new FrameChange(model, background, clips, this::words, this::say));
         this.acts = new SheetActs(this, view);
         this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
         model.listen(this);
@@ -191,6 +205,8 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     /** Puts another lesson on the sheet. */
     private void take(Lesson lesson, Optional<Path> from) {
         view.welcome(false);
+        films.forget();
+        ties.forget();
         view.clear();
         model.open(lesson, from);
         clips.openAll();
@@ -202,9 +218,52 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         return desk;
     }
 
-    private void shown(View of, WritableImage image) {
+    private void shown(View of, @Nullable WritableImage image) {
         view.picture(of, image);
         frames.changed();
+    }
+
+    Arrivals arrivals() {
+        return new Arrivals(this, view.whichIsWhich());
+    }
+
+    /** The films of the lesson, looked through. */
+    public Films films() {
+        return films;
+    }
+
+    /** Where the clips' pictures go. */
+    private final class Shown implements LookedClips.Pictures {
+
+        @Override
+        public void show(View of, @Nullable WritableImage image) {
+            shown(of, image);
+        }
+
+        @Override
+        public void pass(View of, Image small, int widthPx, int heightPx) {
+            view.pass(of, small, widthPx, heightPx);
+        }
+
+        @Override
+        public void lookedThrough(View of) {
+            ties.lookedThrough();
+            view.lookedThrough(of);
+        }
+    }
+
+    /** What is seen of playing. */
+    private final class Played implements Player.Listener {
+
+        @Override
+        public void moved() {
+            view.moved();
+        }
+
+        @Override
+        public void changed() {
+            view.update();
+        }
     }
 
     public void handOver() {
@@ -256,6 +315,13 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         if (!model.sheet().equals(assessed)) {
             assess();
         }
+    }
+
+    @Override
+    public void refused() {
+        boolean blank =
+                model.sheet().view(model.large()).map(ViewMarks::isBlank).orElse(true);
+        say(Texts.of(blank ? "film.coming" : "film.elsewhere"));
     }
 
     private void assess() {
@@ -312,6 +378,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
 
     @Override
     public void close() {
+        films.player().forget();
         assistant.close();
         frames.close();
         clips.close();

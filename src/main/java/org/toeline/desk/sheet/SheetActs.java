@@ -17,11 +17,13 @@ final class SheetActs {
     private final Sheet sheet;
     private final SheetView view;
     private final LessonModel model;
+    private final FilmActs films;
 
     SheetActs(Sheet sheet, SheetView view) {
         this.sheet = sheet;
         this.view = view;
         this.model = sheet.model();
+        this.films = new FilmActs(sheet);
     }
 
     void perform(Act act) {
@@ -40,15 +42,17 @@ final class SheetActs {
             case DOWN_FAR -> nudge(0, NUDGE_FAR_PX);
             case CANCEL -> cancel();
             case DELETE -> model.delete();
-            case UNDO -> model.undo();
-            case REDO -> model.redo();
+            case UNDO -> turn(model::undo);
+            case REDO -> turn(model::redo);
             case FACE_ON -> model.show(View.FACE_ON);
             case DOWN_THE_LINE -> model.show(View.DOWN_THE_LINE);
             case TEE -> model.show(View.TEE);
-            case FRAME_BACK -> sheet.clips().step(model.large(), -1);
-            case FRAME_ON -> sheet.clips().step(model.large(), 1);
+            case FRAME_BACK -> sheet.films().step(-1);
+            case FRAME_ON -> sheet.films().step(1);
+            case PLAY, SLOWER, FASTER, OTHER_WAY, REPEAT, IN_STEP, ONE_MOMENT -> films.perform(act);
             case ADDRESS -> sheet.clips().findAddress(model.large());
             case WHOLE -> view.fit();
+            case EXCHANGE -> sheet.arrivals().exchange();
             case SKIP -> model.skip();
             case SUGGEST -> sheet.suggest();
             case ACCEPT -> model.accept();
@@ -82,5 +86,11 @@ final class SheetActs {
             model.leaveRepeat();
             sheet.say(Texts.of("again.left"));
         }
+    }
+
+    /** What was said of the change is not so any more. */
+    private void turn(Runnable change) {
+        sheet.say("");
+        change.run();
     }
 }

@@ -1,7 +1,9 @@
 package org.toeline.desk.sheet;
 
+import java.io.File;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -11,6 +13,7 @@ import javafx.scene.control.ContextMenu;
 import javafx.scene.control.CustomMenuItem;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
@@ -19,6 +22,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Words;
@@ -37,6 +41,8 @@ final class SheetView extends BorderPane {
     /** In a narrow window. */
     private static final double LEAST_PICTURES = 380;
 
+    private static final double PICTURES = 660;
+
     private final LessonModel model;
     private final Sheet sheet;
     private final PicturePane picture;
@@ -48,13 +54,17 @@ final class SheetView extends BorderPane {
     private final Map<View, WritableImage> images = new EnumMap<>(View.class);
     private final Label badge = new Label();
     private final Label drop = new Label(Texts.of("view.drop"));
+    private final Watched watched;
+    private final ShiftedBar shifted;
+    private final ArrivedBar arrived;
     private final MissingBar missing;
+    private final AwayLine away;
     private final WelcomePane welcome;
     private final OverlayLines lines;
     private final FilmedAt filmedAt;
     private Words words = Words.usual();
 
-    SheetView(LessonModel model, Sheet sheet) {
+    SheetView(LessonModel model, Sheet sheet, FrameChange change) {
         this.model = model;
         this.sheet = sheet;
         this.findings = new FindingsPane(sheet::mend);
@@ -64,25 +74,42 @@ final class SheetView extends BorderPane {
         picture.setAccessibleText(Texts.of("picture.name"));
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
         this.toolbar = new Toolbar(model, sheet, this::unit);
-        this.views = new ViewRow(model, words, this::update, this::chosen);
-        this.steps = new ClipSteps(model, sheet.clips(), picture);
+        this.views = new ViewRow(
+                model,
+                words,
+                this::update,
+                this::arrived,
+                ClipSteps.button(
+                        "find-address", "step.address", () -> sheet.clips().findAddress(model.large())),
+                ClipSteps.button("fit", "step.fit", picture::fit));
         this.missing = new MissingBar(sheet.missing());
         this.welcome =
                 new WelcomePane(() -> sheet.desk().sample(), id -> sheet.desk().open(id));
+        this.away = new AwayLine(model, sheet.clips(), change, picture::requestFocus);
         Region work = sheet.clips().lines();
         // over the picture, not below it: nothing moves under the hand when a line comes or goes
         work.setMaxHeight(USE_PREF_SIZE);
-        StackPane stage = new StackPane(picture, drop, missing, welcome, work);
+        this.watched = new Watched(sheet, picture);
+        this.steps = new ClipSteps(model, sheet, picture);
+        this.shifted = new ShiftedBar(model, sheet.clips(), sheet.background(), picture::requestFocus);
+        this.arrived = new ArrivedBar(model, () -> sheet.arrivals().exchange(), picture::requestFocus);
+        picture.wheel(watched::wheeled);
+        StackPane stage = new StackPane(watched, drop, missing, away, shifted, arrived, welcome, work);
+        StackPane.setAlignment(arrived, Pos.TOP_CENTER);
+        StackPane.setAlignment(shifted, Pos.TOP_CENTER);
+        StackPane.setAlignment(away, Pos.TOP_CENTER);
         StackPane.setAlignment(missing, Pos.TOP_CENTER);
         StackPane.setAlignment(work, Pos.BOTTOM_CENTER);
         VBox.setVgrow(stage, Priority.ALWAYS);
-        VBox pictures = new VBox(8, views, stage, steps, badgeRow());
+        VBox pictures = new VBox(8, views, stage, watched.strips(), watched.bar(), steps, badgeRow());
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
         drop.setMouseTransparent(true);
         accept(stage);
         HBox.setHgrow(pictures, Priority.ALWAYS);
         pictures.setMinWidth(LEAST_PICTURES);
+        // whatever is said below the picture, and however long it is, must not move it
+        pictures.setPrefWidth(PICTURES);
         setCenter(new HBox(pictures, scrolled(marking), findings));
         setTop(toolbar);
     }
@@ -133,11 +160,6 @@ final class SheetView extends BorderPane {
         return row;
     }
 
-    private void chosen(Path file) {
-        welcome(false);
-        sheet.clips().choose(model.large(), file);
-    }
-
     private void accept(StackPane stage) {
         stage.setOnDragOver(e -> {
             if (e.getDragboard().hasFiles()) {
@@ -145,9 +167,20 @@ final class SheetView extends BorderPane {
             }
         });
         stage.setOnDragDropped(e -> {
-            chosen(e.getDragboard().getFiles().get(0).toPath());
+            arrived(e.getDragboard().getFiles().stream().map(File::toPath).toList());
             e.setDropCompleted(true);
         });
+    }
+
+    /** Clips dropped or chosen; one is for the large view. */
+    void arrived(List<Path> files) {
+        welcome(false);
+        sheet.arrivals().arrived(files, model.large());
+    }
+
+    /** Which of several clips was taken for which view; asked until it is answered or something is marked. */
+    ArrivedBar whichIsWhich() {
+        return arrived;
     }
 
     /** Drops a click, stroke or move that is half done. */
@@ -184,27 +217,55 @@ final class SheetView extends BorderPane {
     /** Forgets the pictures of an earlier lesson. */
     void clear() {
         images.clear();
+        shifted.forget();
+        arrived.answered();
         views.clear();
         picture.show(null);
     }
 
-    void picture(View view, WritableImage image) {
+    void picture(View view, @Nullable WritableImage image) {
         images.put(view, image);
         views.picture(view, image);
+        watched.show(view, image);
+        if (view == model.large()) {
+            picture.show(image);
+        }
         update();
+    }
+
+    /** A view's clip was looked through. */
+    void lookedThrough(View view) {
+        shifted.lookedThrough(view);
+        update();
+    }
+
+    /** A small picture of a film that passes. */
+    void pass(View view, Image image, int widthPx, int heightPx) {
+        watched.pass(view, image, widthPx, heightPx);
+    }
+
+    /** Another moment of the film is shown. */
+    void moved() {
+        steps.update();
+        away.update();
+        watched.moved();
     }
 
     /** Brings everything but the findings up to date with the model. */
     void update() {
         views.update();
         WritableImage image = images.get(model.large());
-        if (picture.picture() != image) {
+        if (picture.picture() != image || watched.isOther()) {
             picture.show(image);
         }
         missing.show(sheet.missing().name(model.large()).filter(n -> !welcome.isVisible()));
         drop.setVisible(image == null && !welcome.isVisible() && !missing.isVisible());
         steps.update();
         filmedAt.update();
+        away.update();
+        watched.update();
+        shifted.update();
+        arrived.update();
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();

@@ -54,7 +54,7 @@ final class Steadier {
             say.accept(Texts.of("steady.nothing"));
             return;
         }
-        double at = clips.time(of).orElseThrow()[0];
+        double at = clips.marked(of).orElseThrow();
         SlowMotion filmed = clips.slowMotion(of);
         stop();
         WorkLines.Work work =

@@ -11,6 +11,7 @@ import javafx.scene.control.ToolBar;
 import javafx.scene.control.Tooltip;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Words;
+import org.toeline.desk.keys.Act;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
@@ -46,8 +47,8 @@ final class Toolbar extends ToolBar {
                 model.apply(model.sheet().withTakes(oneMoment.isSelected() ? Takes.SIMULTANEOUS : Takes.SEPARATE)));
         undo.setId("undo");
         redo.setId("redo");
-        undo.setOnAction(e -> model.undo());
-        redo.setOnAction(e -> model.redo());
+        undo.setOnAction(e -> sheet.act(Act.UNDO));
+        redo.setOnAction(e -> sheet.act(Act.REDO));
         CheckBox inch = new CheckBox(Texts.of("tool.inch"));
         inch.setId("inches");
         inch.setOnAction(e -> unit.accept(inch.isSelected() ? LengthUnit.INCH : LengthUnit.CENTIMETRE));

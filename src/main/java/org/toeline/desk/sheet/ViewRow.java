@@ -1,7 +1,9 @@
 package org.toeline.desk.sheet;
 
+import java.io.File;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -13,7 +15,9 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Words;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
@@ -22,7 +26,7 @@ import org.toeline.mark.View;
 /** The views small, to choose the large one from, and a clip for it. */
 final class ViewRow extends FlowPane {
 
-    private static final double THUMB_PX = 58;
+    private static final double THUMB_PX = 46;
 
     private final LessonModel model;
     private final Map<View, ToggleButton> views = new EnumMap<>(View.class);
@@ -30,9 +34,10 @@ final class ViewRow extends FlowPane {
 
     /**
      * @param shown  another view was chosen
-     * @param chosen a clip for the large view
+     * @param chosen clips: one is for the large view
+     * @param more   what else can be done with the large view
      */
-    ViewRow(LessonModel model, Words words, Runnable shown, Consumer<Path> chosen) {
+    ViewRow(LessonModel model, Words words, Runnable shown, Consumer<List<Path>> chosen, Button... more) {
         super(8, 8);
         this.model = model;
         setId("views");
@@ -44,9 +49,13 @@ final class ViewRow extends FlowPane {
         open.setMinWidth(USE_PREF_SIZE);
         open.setId("open-clip");
         open.setOnAction(e -> Optional.ofNullable(
-                        new FileChooser().showOpenDialog(getScene().getWindow()))
-                .ifPresent(f -> chosen.accept(f.toPath())));
-        getChildren().add(open);
+                        new FileChooser().showOpenMultipleDialog(getScene().getWindow()))
+                .ifPresent(
+                        files -> chosen.accept(files.stream().map(File::toPath).toList())));
+        VBox actions = new VBox(4, open);
+        actions.getChildren().addAll(more);
+        actions.getChildren().forEach(b -> ((Button) b).setMaxWidth(Double.MAX_VALUE));
+        getChildren().add(actions);
     }
 
     private ToggleButton toggle(View view, Words words, Runnable shown) {
@@ -56,7 +65,7 @@ final class ViewRow extends FlowPane {
         small.put(view, thumb);
         ToggleButton button = new ToggleButton((view.ordinal() + 1) + "  " + Texts.of("view." + view.id()), thumb);
         button.setContentDisplay(ContentDisplay.TOP);
-        button.setMinWidth(118);
+        button.setMinWidth(92);
         button.setId("view-" + view.id());
         button.setAccessibleText(words.name(view));
         button.setOnAction(e -> {
@@ -67,7 +76,7 @@ final class ViewRow extends FlowPane {
         return button;
     }
 
-    void picture(View view, Image image) {
+    void picture(View view, @Nullable Image image) {
         Objects.requireNonNull(small.get(view)).setImage(image);
     }
 

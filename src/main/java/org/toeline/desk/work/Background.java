@@ -69,7 +69,8 @@ public final class Background {
         try {
             T result = work.call();
             Platform.runLater(() -> guarded(() -> then.accept(result)));
-        } catch (Exception | LinkageError e) {
+        } catch (Exception | Error e) {
+            // no work may end without a word, whatever ends it
             LOG.log(Level.WARNING, "background work failed", e);
             Platform.runLater(() -> report.accept(sentence(e)));
         }
@@ -78,7 +79,7 @@ public final class Background {
     private void guarded(Runnable then) {
         try {
             then.run();
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | Error e) {
             LOG.log(Level.WARNING, "an answer could not be shown", e);
             report.accept(sentence(e));
         }

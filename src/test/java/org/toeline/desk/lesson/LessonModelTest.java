@@ -207,9 +207,11 @@ class LessonModelTest {
     }
 
     @Test
-    void anotherClipKeepsTheFirstMarksWhileMarkingAgain() {
+    void anotherClipStartsAfreshAndUndoBringsTheMarksBack() {
         model.repeat();
         model.clip(View.FACE_ON, "other.mp4", 1920, 1080);
+        assertThat(model.sheet().view(View.FACE_ON).orElseThrow().isBlank()).isTrue();
+        model.undo();
         model.leaveRepeat();
         assertThat(shoulder(View.FACE_ON)).isEqualTo(HERE);
     }
@@ -271,5 +273,69 @@ class LessonModelTest {
         assertThat(model.selected()).as("that was all").isEmpty();
         model.leaveRepeat();
         assertThat(model.selected()).as("not asked for yet").isPresent();
+    }
+
+    /** The hand is of no picture: undoing its change leaves the coach where he looks. */
+    @Test
+    void undoingAChangeOfHandLeavesTheViewAsItIs() {
+        LessonModel m = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)
+                .withView(ViewMarks.empty(View.FACE_ON, 1920, 1080))
+                .withView(ViewMarks.empty(View.DOWN_THE_LINE, 1920, 1080))));
+        m.show(View.FACE_ON);
+        m.handedness(Handedness.LEFT);
+        m.show(View.DOWN_THE_LINE);
+        m.select(Item.BALL);
+        m.undo();
+        assertThat(m.sheet().handedness()).isEqualTo(Handedness.RIGHT);
+        assertThat(m.large()).isEqualTo(View.DOWN_THE_LINE);
+        assertThat(m.selected()).contains(Item.BALL);
+    }
+
+    /** The same film under another name keeps what is marked, and on which frame. */
+    @Test
+    void theSameFilmKeepsMarksAndMarkedFrame() {
+        model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
+        model.select(SHOULDER);
+        model.place(THERE);
+        model.markFrame(2.5, model.marks(View.FACE_ON).orElseThrow());
+        model.sameFilm(View.FACE_ON, "two.mp4");
+        assertThat(model.lesson().clips().get(View.FACE_ON).clip()).isEqualTo("two.mp4");
+        assertThat(model.markedAt(View.FACE_ON)).hasValue(2.5);
+        assertThat(shoulder(View.FACE_ON)).isEqualTo(THERE);
+    }
+
+    /** Undoing a mark does not take back what the coach said of the clip. */
+    @Test
+    void theRateAClipWasFilmedAtOutlastsUndoing() {
+        model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
+        model.select(SHOULDER);
+        model.place(THERE);
+        model.filmedAt(View.FACE_ON, OptionalDouble.of(240));
+        model.undo();
+        assertThat(model.marks(View.FACE_ON).orElseThrow().isBlank()).isTrue();
+        assertThat(model.lesson().clips().get(View.FACE_ON).filmedAt()).hasValue(240);
+        model.redo();
+        assertThat(model.lesson().clips().get(View.FACE_ON).filmedAt()).hasValue(240);
+    }
+
+    /** The very first clip of a lesson too, whose view is the large one already. */
+    @Test
+    void aClipOnTheLargeViewSaysWhatToMarkFirst() {
+        model.open(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)), Optional.empty());
+        assertThat(model.selected()).isEmpty();
+        model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
+        assertThat(model.selected()).contains(Item.BALL);
+    }
+
+    @Test
+    void exchangedClipsComeBack() {
+        model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
+        model.clip(View.DOWN_THE_LINE, "two.mp4", 1080, 1920);
+        Lesson before = model.lesson();
+        model.exchangeClips();
+        assertThat(model.lesson().clips().get(View.FACE_ON).clip()).isEqualTo("two.mp4");
+        assertThat(model.sheet().view(View.FACE_ON).orElseThrow().widthPx()).isEqualTo(1080);
+        model.undo();
+        assertThat(model.lesson()).isEqualTo(before);
     }
 }

@@ -1,0 +1,69 @@
+package org.toeline.desk.lesson;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.toeline.ledger.ClipMoment;
+import org.toeline.ledger.Lesson;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+
+/** A lesson's clips: which one a view has, at what rate it was filmed, and the frame proposed to be marked. */
+abstract class FilmedLesson extends UndoableLesson {
+
+    FilmedLesson(Lesson lesson) {
+        super(lesson);
+    }
+
+    /** Another clip for a view: marks on an earlier one are none of its business and go, undoably. */
+    public void clip(View view, String clip, int width, int height) {
+        release();
+        change(
+                lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()))
+                        .withSheet(sheet().withView(ViewMarks.empty(view, width, height)))
+                        .withUnfinished(lesson.unfinished().withoutAgain(view)),
+                selection());
+        if (view == large) {
+            selectNext();
+        }
+    }
+
+    /** The film of a view under another name: marks, marked frame and rate stay. Undoable, as it may be another film after all. */
+    public void sameFilm(View view, String clip) {
+        release();
+        change(lesson.withMoment(view, m -> m.moved(clip)), selection());
+    }
+
+    /** The clips of the face-on and the down-the-line view change places, where nothing is marked on either. */
+    public void exchangeClips() {
+        release();
+        ClipMoment one = lesson.clips().get(View.FACE_ON);
+        ClipMoment other = lesson.clips().get(View.DOWN_THE_LINE);
+        Optional<ViewMarks> oneMarks = sheet().view(View.FACE_ON).filter(ViewMarks::isBlank);
+        Optional<ViewMarks> otherMarks = sheet().view(View.DOWN_THE_LINE).filter(ViewMarks::isBlank);
+        if (one == null || other == null || oneMarks.isEmpty() || otherMarks.isEmpty()) {
+            throw new IllegalStateException("two clips without marks are needed");
+        }
+        change(
+                lesson.withClip(View.FACE_ON, other)
+                        .withClip(View.DOWN_THE_LINE, one)
+                        .withSheet(sheet().withView(emptied(View.FACE_ON, otherMarks.get()))
+                                .withView(emptied(View.DOWN_THE_LINE, oneMarks.get()))),
+                selection());
+    }
+
+    private static ViewMarks emptied(View view, ViewMarks from) {
+        return ViewMarks.empty(view, from.widthPx(), from.heightPx());
+    }
+
+    /** The frame that a view will be marked on, while nothing is marked on it. */
+    public void propose(View view, double seconds) {
+        if (sheet().view(view).filter(v -> !v.isBlank()).isEmpty()) {
+            describe(l -> l.withMoment(view, m -> m.at(seconds)));
+        }
+    }
+
+    /** At what rate a view's clip was filmed, frames a second, as the coach says; empty for as the file says. */
+    public void filmedAt(View view, OptionalDouble framesPerSecond) {
+        known(view, m -> m.filmed(framesPerSecond));
+    }
+}
