@@ -4,35 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
-import org.jspecify.annotations.Nullable;
-import org.toeline.across.StatedFindings;
 import org.toeline.advice.RangeBook;
-import org.toeline.desk.text.Texts;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
-import org.toeline.ledger.store.place.LedgerException;
-import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.Saved;
-import org.toeline.ledger.store.rows.Search;
-import org.toeline.mark.Club;
-import org.toeline.mark.Handedness;
-import org.toeline.mark.MarkSheet;
-import org.toeline.mark.View;
-import org.toeline.mark.ViewMarks;
 
 /**
- * The open ledger. All of it happens on one thread of its own, in the order it was asked for; answers come back on the
- * JavaFX thread. What waits to be written is written before the desk closes.
+ * The lesson on the desk as the ledger has it, and questions to the ledger; answers come back on the JavaFX thread. What waits to
+ * be written is written before the desk closes.
  */
 public final class Records {
 
@@ -52,27 +38,10 @@ public final class Records {
     }
 
     private static final Logger LOG = Logger.getLogger(Records.class.getName());
-    private static final long CLOSING_S = 20;
-    /** A server may be back by then. */
-    private static final long TRIED_AGAIN_MS = 15_000;
-
-    /** A hand that marks on does not wait this long. */
-    private static final long RESTS_MS = 400;
-
     private final Settings settings;
-    private final Supplier<RangeBook> ranges;
-    private final Consumer<String> say;
-    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(r -> {
-        Thread t = new Thread(r, "ledger");
-        t.setDaemon(true);
-        return t;
-    });
     private final List<Listener> listeners = new ArrayList<>();
-    private @Nullable Ledger ledger;
-    private volatile boolean usable;
-    private volatile String unusable = "";
-    private final WaitingLessons waiting;
-    private boolean notKept;
+    private final OpenLedger open;
+    private final KeepingWriter writer;
     private Keeping current = Keeping.fresh(OptionalInt.empty());
 
     /**
@@ -81,74 +50,19 @@ public final class Records {
      */
     public Records(Settings settings, Supplier<RangeBook> ranges, Consumer<String> say) {
         this.settings = settings;
-        this.ranges = ranges;
-        this.say = say;
-        this.waiting = new WaitingLessons(settings.folder());
-        inTurn(this::open);
-    }
-
-    private void open() {
-        try {
-            Ledger opened = Ledger.open(settings.place(), settings.bay());
-            ledger = opened;
-            if (opened.place() instanceof LedgerPlace.Server) {
-                opened.finishDeletions(settings.folder());
+        WaitingLessons waiting = new WaitingLessons(settings.folder());
+        this.open = new OpenLedger(settings, waiting, say, this::changed);
+        this.writer = new KeepingWriter(open, waiting, ranges, new Listener() {
+            @Override
+            public void changed() {
+                Records.this.changed();
             }
-            usable = !opened.isReadOnly();
-            if (usable) {
-                takeUp(opened);
+
+            @Override
+            public void conflict(Saved.Conflict conflict) {
+                List.copyOf(listeners).forEach(l -> l.conflict(conflict));
             }
-            if (!usable) {
-                unusable = opened.place().name()
-                        + " cannot be written; lessons are kept as documents until the ledger is put "
-                        + "where it can be (Settings)";
-                tell(unusable);
-            }
-        } catch (LedgerException e) {
-            unusable = e.getMessage()
-                    + e.backup().map(b -> "; the newest backup is " + b).orElse("");
-            tell("The ledger could not be opened; lessons are kept as documents meanwhile: " + unusable);
-        }
-        Platform.runLater(this::changed);
-        inTurn(this::warm);
-    }
-
-    /** What a server or a disk refused when the desk was open last. */
-    private void takeUp(Ledger opened) throws LedgerException {
-        int taken = waiting.takeUp(opened);
-        if (taken > 0) {
-            tell(Texts.of("records.taken-up", taken));
-        }
-    }
-
-    /** What is done for the first time takes its time: not while the coach's first mark waits to be kept. */
-    private void warm() {
-        if (ledger == null) {
-            return;
-        }
-        try {
-            // the list first: it may be asked for already
-            ledger.find(Search.RECENT);
-            Lesson empty = Lesson.of(
-                    MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withView(ViewMarks.empty(View.FACE_ON, 1920, 1080)));
-            ledger.lessonLike(empty);
-            if (!ledger.isReadOnly()) {
-                ledger.rehearse(empty);
-            }
-        } catch (LedgerException e) {
-            LOG.log(Level.WARNING, "the ledger was opened and could not be read", e);
-        }
-    }
-
-    /** In the order it was asked for; nothing once the desk is closed. */
-    private void inTurn(Runnable work) {
-        if (!thread.isShutdown()) {
-            thread.execute(work);
-        }
-    }
-
-    private void tell(String sentence) {
-        Platform.runLater(() -> say.accept(sentence));
+        });
     }
 
     public Settings settings() {
@@ -165,12 +79,12 @@ public final class Records {
 
     /** Whether lessons are kept in it: it is open and can be written. */
     public boolean keeps() {
-        return usable;
+        return open.isUsable();
     }
 
     /** Whether it could not be opened, or not for writing; false while it is still being opened. */
     public boolean failed() {
-        return !unusable.isEmpty();
+        return !open.unusable().isEmpty();
     }
 
     /** The number of the lesson on the desk; empty while it is not in the ledger. */
@@ -190,17 +104,18 @@ public final class Records {
 
     /** Asks the ledger off the interface thread; the answer comes back on it, a failure as a sentence. */
     public <T> void ask(Question<T> question, Consumer<T> then) {
-        inTurn(() -> {
-            if (ledger == null) {
-                tell(unusable);
+        open.inTurn(() -> {
+            Optional<Ledger> ledger = open.ledger();
+            if (ledger.isEmpty()) {
+                open.tell(open.unusable());
                 return;
             }
             try {
-                T answer = question.ask(ledger);
+                T answer = question.ask(ledger.get());
                 Platform.runLater(() -> then.accept(answer));
             } catch (Exception e) {
                 LOG.log(Level.WARNING, "the ledger was asked in vain", e);
-                tell(String.valueOf(e.getMessage()));
+                open.tell(String.valueOf(e.getMessage()));
             }
         });
     }
@@ -211,7 +126,7 @@ public final class Records {
         current = keeping;
         if (kept.findings().isEmpty()) {
             // the desk did not come to stating them
-            inTurn(() -> state(keeping, kept.lesson()));
+            open.inTurn(() -> writer.state(keeping, kept.lesson()));
         }
         changed();
     }
@@ -226,100 +141,16 @@ public final class Records {
     public void keep(Lesson lesson) {
         Keeping keeping = current;
         keeping.next(lesson);
-        inTurn(() -> write(keeping));
-    }
-
-    /** The marks at once; the findings when the hand rests. */
-    private void write(Keeping keeping) {
-        Optional<Lesson> next = keeping.take();
-        if (next.isEmpty()) {
-            return;
-        }
-        Lesson lesson = next.get();
-        if (ledger == null || !usable) {
-            keeping.again(lesson);
-            if (settings.server().isPresent()) {
-                waiting.keep(keeping, lesson);
-            }
-            return;
-        }
-        try {
-            put(ledger, keeping, lesson);
-            waiting.done(keeping);
-            if (notKept) {
-                notKept = false;
-                tell(Texts.of("records.kept-again"));
-            }
-            if (!thread.isShutdown()) {
-                thread.schedule(() -> state(keeping, lesson), RESTS_MS, TimeUnit.MILLISECONDS);
-            }
-        } catch (LedgerException e) {
-            LOG.log(Level.WARNING, "the lesson could not be kept", e);
-            keeping.again(lesson);
-            notKept = true;
-            tell(Texts.of(waiting.keep(keeping, lesson) ? "records.waits-on-disk" : "records.waits", e.getMessage()));
-            if (!thread.isShutdown()) {
-                thread.schedule(() -> write(keeping), TRIED_AGAIN_MS, TimeUnit.MILLISECONDS);
-            }
-        }
-    }
-
-    /** States what was found in what was written last; nothing when something was written since. */
-    private void state(Keeping keeping, Lesson lesson) {
-        if (ledger == null || !keeping.isWritten(lesson)) {
-            return;
-        }
-        try {
-            if (ledger.save(
-                            keeping.lessonId().orElseThrow(),
-                            keeping.version(),
-                            lesson,
-                            StatedFindings.of(lesson, ranges.get()))
-                    instanceof Saved.Done done) {
-                keeping.stated(done.version());
-            }
-        } catch (LedgerException e) {
-            LOG.log(Level.WARNING, "the findings could not be kept", e);
-            tell(e.getMessage());
-        }
-    }
-
-    private void put(Ledger into, Keeping keeping, Lesson lesson) throws LedgerException {
-        if (keeping.lessonId().isEmpty()) {
-            OptionalInt player = keeping.playerId();
-            KeptLesson kept =
-                    into.begin(lesson, player.isPresent() ? Optional.of(player.getAsInt()) : Optional.empty());
-            keeping.added(kept, lesson);
-            Platform.runLater(this::changed);
-            return;
-        }
-        Saved saved = into.saveMarks(keeping.lessonId().getAsInt(), keeping.version(), lesson);
-        if (saved instanceof Saved.Done done) {
-            keeping.saved(done.version(), lesson);
-        } else if (saved instanceof Saved.Conflict conflict) {
-            beside(into, keeping, conflict);
-        } else if (saved instanceof Saved.Gone gone) {
-            tell(gone.sentence() + "; it is kept as a new one");
-            keeping.gone();
-            put(into, keeping, lesson);
-        }
-    }
-
-    private void beside(Ledger into, Keeping keeping, Saved.Conflict conflict) throws LedgerException {
-        OptionalInt before = keeping.aside(conflict.asideId());
-        if (before.isPresent()) {
-            into.dropAside(before.getAsInt());
-        }
-        Platform.runLater(() -> List.copyOf(listeners).forEach(l -> l.conflict(conflict)));
+        open.inTurn(() -> writer.write(keeping));
     }
 
     /** The coach chose the desk's own over what another bay made of the lesson: it is saved over that. */
     public void keepOwn(Saved.Conflict conflict, Lesson own) {
         Keeping keeping = current;
-        inTurn(() -> {
+        open.inTurn(() -> {
             keeping.saved(conflict.theirs().version(), conflict.theirs().lesson());
             keeping.next(own);
-            write(keeping);
+            writer.write(keeping);
         });
         ask(
                 l -> {
@@ -360,19 +191,9 @@ public final class Records {
     /** Writes what waits and closes; nothing is asked afterwards. */
     public void close() {
         Keeping keeping = current;
-        thread.execute(() -> {
-            write(keeping);
-            keeping.written().ifPresent(lesson -> state(keeping, lesson));
-            Optional.ofNullable(ledger).ifPresent(Ledger::close);
-            ledger = null;
+        open.close(() -> {
+            writer.write(keeping);
+            keeping.written().ifPresent(lesson -> writer.state(keeping, lesson));
         });
-        thread.shutdown();
-        try {
-            if (!thread.awaitTermination(CLOSING_S, TimeUnit.SECONDS)) {
-                LOG.warning("the ledger did not finish in " + CLOSING_S + " s");
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
     }
 }
