@@ -4,9 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import javafx.scene.Parent;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
@@ -15,7 +13,6 @@ import org.toeline.desk.work.Background;
 import org.toeline.flight.RememberedFlights;
 import org.toeline.flight.Shot;
 import org.toeline.flight.compare.GoesTogether;
-import org.toeline.ledger.store.rows.Player;
 
 /** The screen of the shots: joins the table, what follows from it, and the ledger. */
 public final class ShotsScreen implements Screen, ShotBar.Acts {
@@ -33,7 +30,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private final ShotBar bar;
     private final AirBar airBar;
     private final ShotPlotPane plot = new ShotPlotPane();
-    private final DifferencesPane differences = new DifferencesPane(this::compareWith);
+    private final DifferencesPane differences = new DifferencesPane(lesson -> other().choose(lesson));
     private final TogetherPane together = new TogetherPane();
     private final ShotsView view;
     private final Background.Lane reckoning;
@@ -41,22 +38,19 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private final Background.Lane writing;
     private final ShotFiles files;
     private final ShotExchange exchange;
+    private final OtherLesson other;
     private ShotSettings settings = ShotSettings.USUAL;
     private RememberedFlights air = new RememberedFlights(settings.conditions().air());
     private Reckoned reckoned = NOTHING;
-    private PlayersShots all;
-    private Optional<Player> player = Optional.empty();
-    private Optional<PlayersShots.OfLesson> other = Optional.empty();
-    private boolean chosen;
 
     public ShotsScreen(Studio studio) {
         this.studio = studio;
-        this.all = PlayersShots.none(studio.model().sheet().club());
         this.reckoning = studio.background().lane();
         this.pairing = studio.background().lane();
         this.writing = studio.background().lane();
         this.files = new ShotFiles(studio.records().settings().folder().folder());
         this.keeping = new ShotKeeping(studio, this::opened);
+        this.other = new OtherLesson(studio, keeping, this::offer);
         this.model = new ShotsModel(keeping::keep);
         this.table = new ShotTable(model, row -> picked());
         this.bar = new ShotBar(this, this::use);
@@ -66,8 +60,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         model.listen(this::reckon);
         show(settings);
-        differences.choices(choices(), other);
-        reckon();
+        offer();
         studio.background().run(files::settings, read -> {
             if (!read.remark().isEmpty()) {
                 studio.say().accept(read.remark());
@@ -92,7 +85,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     @Override
     public void entered() {
-        lookUp();
+        other.lookUp();
         table.goToEnd();
     }
 
@@ -110,98 +103,39 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     }
 
     private void key(KeyEvent e) {
-        boolean inTable = table.isFocusWithin();
-        Runnable act = null;
-        if (e.isShortcutDown() && inTable && e.getCode() == KeyCode.Z) {
-            act = e.isShiftDown() ? this::redo : this::undo;
-        } else if (e.isShortcutDown() && inTable && e.getCode() == KeyCode.Y) {
-            act = this::redo;
-        } else if (e.isShortcutDown() && inTable && e.getCode() == KeyCode.DELETE) {
-            act = this::removeRow;
-        } else if (e.isShortcutDown() && e.getCode() == KeyCode.I) {
-            act = this::takeIn;
-        }
-        if (act != null) {
+        ShotKeys.act(e, table.isFocusWithin(), this).ifPresent(act -> {
             e.consume();
             act.run();
-        }
+        });
     }
 
     /** Other shots came from the ledger: those of another lesson. */
     private void opened(List<Shot> shots) {
         table.forget();
         model.load(shots);
-        chosen = false;
-        other = Optional.empty();
-        lookUp();
+        other.forget();
+        other.lookUp();
     }
 
-    private record LookedUp(Optional<Player> player, PlayersShots shots) {}
-
-    /** The player, and the lessons that can be compared with. */
-    private void lookUp() {
-        OptionalInt whose = studio.records().playerId();
-        OptionalInt lesson = keeping.lessonId();
-        var club = studio.model().sheet().club();
-        if (whose.isEmpty() || lesson.isEmpty()) {
-            player = Optional.empty();
-            found(PlayersShots.none(club));
-            return;
-        }
-        int id = lesson.getAsInt();
-        studio.records()
-                .ask(
-                        l -> {
-                            Optional<Player> named = l.player(whose.getAsInt());
-                            return new LookedUp(named, PlayersShots.read(l, whose.getAsInt(), id, club));
-                        },
-                        read -> {
-                            if (keeping.lessonId().equals(lesson)) {
-                                player = read.player;
-                                found(read.shots);
-                            }
-                        });
+    private OtherLesson other() {
+        return other;
     }
 
-    private void found(PlayersShots read) {
-        all = read;
-        int own = keeping.lessonId().orElse(0);
-        other = chosen ? other.flatMap(o -> all.lesson(o.lessonId())) : all.nearest(own);
-        differences.choices(choices(), other);
-        view.title(new LessonNames(studio.words().get())
-                .title(player, all.lesson(own), studio.model().lesson()));
-        reckon();
-    }
-
-    private List<DifferencesPane.Choice> choices() {
-        List<DifferencesPane.Choice> choices = new ArrayList<>();
-        choices.add(new DifferencesPane.Choice(Optional.empty(), Texts.of("shots.compare.nothing")));
-        LessonNames names = new LessonNames(studio.words().get());
-        all.lessons().stream()
-                .filter(l -> l.lessonId() != keeping.lessonId().orElse(0)
-                        && !l.shots().isEmpty())
-                .forEach(l -> choices.add(new DifferencesPane.Choice(Optional.of(l), names.choice(l))));
-        return choices;
-    }
-
-    private void compareWith(Optional<PlayersShots.OfLesson> lesson) {
-        chosen = true;
-        other = lesson;
+    /** The lessons to compare with, and what follows from the one that is. */
+    private void offer() {
+        differences.choices(other.choices(), other.lesson());
+        view.title(other.title());
         reckon();
     }
 
     /** What follows from the shots, off the interface thread; of what is typed fast only the latest is shown. */
     private void reckon() {
         bar.show(model);
-        LessonNames names = new LessonNames(studio.words().get());
-        int own = keeping.lessonId().orElse(0);
-        ComparedSetups.Named mine = new ComparedSetups.Named(names.own(all.lesson(own)), model.shots());
-        Optional<ComparedSetups.Named> theirs = other.map(o -> new ComparedSetups.Named(names.shortly(o), o.shots()));
-        Reckoned.Order order = other.isPresent() && other.get().lessonId() < own
-                ? Reckoned.Order.OTHER_FIRST
-                : Reckoned.Order.OWN_FIRST;
+        ComparedSetups.Named mine = other.mine(model.shots());
+        Optional<ComparedSetups.Named> theirs = other.theirs();
+        Reckoned.Order order = other.isEarlier() ? Reckoned.Order.OTHER_FIRST : Reckoned.Order.OWN_FIRST;
         RememberedFlights through = air;
-        PlayersShots lessons = all.withShots(own, model.shots());
+        PlayersShots lessons = other.allWith(model.shots());
         reckoning.run(() -> Reckoned.of(mine, theirs, order, through), done -> {
             reckoned = done;
             shown();
@@ -214,31 +148,17 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     private void shown() {
         table.refreshCells();
-        differences.show(reckoned.compared(), settings.units(), expectations());
+        differences.show(
+                reckoned.compared(),
+                settings.units(),
+                other.expectations(reckoned.compared().comparison()));
         picked();
-    }
-
-    private List<String> expectations() {
-        Optional<PlayersShots.OfLesson> mine = all.lesson(keeping.lessonId().orElse(0));
-        if (mine.isEmpty()
-                || other.isEmpty()
-                || reckoned.compared().comparison().isEmpty()) {
-            return List.of();
-        }
-        boolean ownFirst = mine.get().lessonId() < other.get().lessonId();
-        return new ExpectationWords(studio.words().get())
-                .of(
-                        ownFirst ? mine.get() : other.get(),
-                        ownFirst ? other.get() : mine.get(),
-                        reckoned.compared().comparison().get());
     }
 
     /** The picture points out the row that is typed into, and what is odd about it is said in full. */
     private void picked() {
         PictureOfSetups pictures = new PictureOfSetups(reckoned.compared(), settings);
-        int own =
-                other.isPresent() && other.get().lessonId() < keeping.lessonId().orElse(0) ? 1 : 0;
-        plot.show(pictures.onScreen(own, table.row()));
+        plot.show(pictures.onScreen(other.isEarlier() ? 1 : 0, table.row()));
         String note = new ShotColumns(model, this::reckoned).note(table.row());
         List<String> said = new ArrayList<>();
         keeping.unable().ifPresent(said::add);
