@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -116,6 +117,18 @@ class ManyLessonsTest {
         StillPicture picture = still.picture().orElseThrow();
         assertThat(picture.overlay().arrows()).as("an arrow").isNotEmpty();
         way(handout, first.get(), picture.view(), picture.overlay().arrows().get(0));
+    }
+
+    /** A player reads of left and right, and of nothing that is counted in a picture's points; doubted marks are in some. */
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void thePageSpeaksAPlayersWords(int i) {
+        Handout handout = ManyLessons.lesson(i);
+        Page page = Page.of(handout.assessment(), handout.words(), "", "", "");
+        assertThat(Stream.of(page.beside(), page.below()).flatMap(List::stream).flatMap(s -> s.paragraphs().stream()))
+                .isNotEmpty()
+                .doesNotHaveDuplicates()
+                .allSatisfy(said -> assertThat(said).doesNotContainPattern("\\bpx\\b|\\b[Ll]ead\\b|\\b[Tt]rail\\b"));
     }
 
     /** The same for all that is out of range: each would have its arrow, and the right way, were it the first. */
