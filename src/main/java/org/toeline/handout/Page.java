@@ -185,7 +185,9 @@ record Page(
             List<String> text = new ArrayList<>();
             List<String> close = named(f -> f.verdict().equals(Optional.of(Verdict.TOO_CLOSE)));
             if (!close.isEmpty()) {
-                text.add(Words.sentenceCase(words.text("handout.untold.too-close", words.list(close))));
+                text.add(Words.sentenceCase(words.text(
+                        close.size() == 1 ? "handout.untold.too-close.one" : "handout.untold.too-close",
+                        words.list(close))));
             }
             Map<Source, List<String>> unseen = new LinkedHashMap<>();
             advice.findings().stream()
@@ -196,7 +198,9 @@ record Page(
                     words.text("handout.untold.cannot-tell", words.list(names), words.unsure(source)))));
             assessment.posture().doubts().stream()
                     .filter(Doubt::moves)
-                    .forEach(d -> text.add(words.doubt(d) + " " + words.text("handout.doubt")));
+                    .map(d -> words.text("handout.doubt", words.name(d.view())))
+                    .distinct()
+                    .forEach(text::add);
             section(where, "untold", text);
         }
 

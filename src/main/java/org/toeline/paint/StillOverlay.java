@@ -119,6 +119,11 @@ public final class StillOverlay {
             avoided.add(new Point2D.Double((a.getX1() + a.getX2()) / 2, (a.getY1() + a.getY2()) / 2));
         });
         ghost.ifPresent(g -> g.circles().forEach(c -> avoided.add(on(c.get(0)))));
+        target.ifPresent(arrow -> {
+            avoided.add(arrow.tip());
+            Rectangle2D head = arrow.head().getBounds2D();
+            avoided.add(new Point2D.Double(head.getCenterX(), head.getCenterY()));
+        });
         LabelRoom room = new LabelRoom(picture.frame(), avoided);
         target.ifPresent(arrow -> label(
                 room,

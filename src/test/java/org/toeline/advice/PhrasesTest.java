@@ -68,7 +68,7 @@ class PhrasesTest {
         assertThat(Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE).with(own).text("why.knee.out-low"))
                 .isEqualTo("Knie locker.");
         assertThat(english.with(own.without("en", "why.knee.out-low")).text("why.knee.out-low"))
-                .isEqualTo("A straight knee keeps your hips from turning freely.");
+                .isEqualTo("A straight knee makes you stiff, and it is harder to keep your balance as you swing.");
         assertThat(Phrases.replaceable())
                 .contains("why.knee.out-low", "do.knee.out-low", "handout.title")
                 .doesNotContain("finding.too-close", "figure", "handout.cautions", "verdict.cannot-tell");

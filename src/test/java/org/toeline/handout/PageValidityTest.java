@@ -2,7 +2,9 @@ package org.toeline.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.GraphicsEnvironment;
 import java.io.ByteArrayInputStream;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import nu.validator.client.EmbeddedValidator;
@@ -16,6 +18,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Words;
 import org.toeline.handout.PdfLayout.Block;
@@ -43,6 +46,27 @@ class PageValidityTest {
         assertThat(checker.validate(new ByteArrayInputStream("<!doctype html><p><b></p>".getBytes())))
                 .as("the checker checks")
                 .contains("error");
+    }
+
+    /** Whether this machine has a font for the letters or not: the name is drawn, or named as what cannot be before a file is. */
+    @ParameterizedTest
+    @ValueSource(strings = {"王小明", "سلمى حداد", "Ana \uD83C\uDFCC", "Ana \u0378"})
+    void lettersThatNoFontHasAreSaid(String name) throws Exception {
+        Handout handout = full(name);
+        boolean drawn = name.codePoints()
+                .filter(c -> c > 0x250)
+                .allMatch(c -> Arrays.stream(GraphicsEnvironment.getLocalGraphicsEnvironment()
+                                .getAllFonts())
+                        .anyMatch(f -> f.canDisplay(c)));
+        // the shipped font has Arabic; U+0378 is assigned to no letter and no font has it
+        if (drawn || name.startsWith("س")) {
+            assertThat(handout.lacks()).isEmpty();
+        } else {
+            assertThat(handout.lacks().orElseThrow()).contains(name.substring(name.length() - 1));
+        }
+        assertThat(full("Ana \u0378").lacksAdvice())
+                .as("neither still nor page")
+                .isPresent();
     }
 
     /** One page, fonts embedded, headings, paragraphs and a figure with its text in reading order, the language stated. */

@@ -102,26 +102,27 @@ public final class PlayerWords {
         Optional<Dose> dose = Dose.of(finding, advice);
         filling.put("amount", words.text(dose.map(Dose::key).orElse("amount.little")));
         filling.put("place", place(finding));
-        filling.put("until", dose.filter(Dose::isCapped).isPresent() ? filled("until.most", Map.of()) : until(finding));
+        filling.put(
+                "until",
+                dose.filter(Dose::isCapped).isPresent() ? filled("until.most", Map.of()) : until(finding, out));
         return filled(key(part, finding.kind(), out), filling);
     }
 
     /** The key of the most particular phrase there is. */
     String key(Part part, ReadingKind kind, Verdict out) {
+        return key(part.id(), kind, out)
+                .orElseThrow(() -> new IllegalStateException("the pages lack " + part.id() + "." + kind.id()));
+    }
+
+    private Optional<String> key(String part, ReadingKind kind, Verdict out) {
+        String reading = part + "." + kind.id();
+        String topic = part + "." + Topic.of(kind).id();
         String direction = "." + out.id();
-        String reading = part.id() + "." + kind.id();
-        String topic = part.id() + "." + Topic.of(kind).id();
         String ofClub = "." + club.id();
-        return Stream.of(
-                        reading + direction + ofClub,
-                        reading + direction,
-                        topic + direction + ofClub,
-                        topic + direction,
-                        topic + ofClub,
-                        topic)
+        return Stream.of(reading, topic)
+                .flatMap(of -> Stream.of(of + direction + ofClub, of + direction, of + ofClub, of))
                 .filter(words::has)
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("the pages lack " + topic + direction));
+                .findFirst();
     }
 
     /** Where in the stance the ball belongs with this club, by the range of the ball in the stance where there is one. */
@@ -145,15 +146,14 @@ public final class PlayerWords {
         return filled("place." + place, Map.of());
     }
 
-    private String until(Finding finding) {
-        return switch (finding.kind()) {
-            case BALL_TO_LEAD_SHOULDER ->
-                Math.abs(finding.range().orElseThrow().aim()) > UNDER_THE_SHOULDER_M
-                        ? ""
-                        : filled("until.shoulder", Map.of());
-            case BALL_IN_STANCE -> filled("until.place", Map.of("place", place(finding)));
-            default -> "";
-        };
+    private String until(Finding finding, Verdict out) {
+        boolean elsewhere = finding.kind() == ReadingKind.BALL_TO_LEAD_SHOULDER
+                && Math.abs(finding.range().orElseThrow().aim()) > UNDER_THE_SHOULDER_M;
+        return elsewhere
+                ? ""
+                : key("until", finding.kind(), out)
+                        .map(key -> filled(key, Map.of("place", place(finding))))
+                        .orElse("");
     }
 
     /** How sure it is, for a layman. */

@@ -222,6 +222,43 @@ class EveryPageTest {
         }
     }
 
+    /** Shoulders are held against that which the reading holds them against, in every part that says what against. */
+    @Test
+    void shouldersAreHeldAgainstTheReadingsOwnLine() {
+        for (Case c : all()) {
+            boolean target = c.kind == ReadingKind.SHOULDERS_TO_TARGET;
+            if (target || c.kind == ReadingKind.SHOULDERS_TO_FEET) {
+                for (Part part : List.of(Part.DO, Part.CHECK, Part.DRILL)) {
+                    assertThat(Pattern.compile("target|Ziel")
+                                    .matcher(c.say(part))
+                                    .find())
+                            .as(c + " " + part)
+                            .isEqualTo(target);
+                }
+            }
+        }
+    }
+
+    /** Common practice: a putt rolls, it neither flies nor curves in the air. */
+    @Test
+    void nothingIsSaidOfAPuttThatOnlyFlies() {
+        for (Case c : all()) {
+            if (c.club == Club.PUTTER && Topic.of(c.kind) != Topic.TEE) {
+                assertThat(c.say(Part.FLIGHT))
+                        .as(c.toString())
+                        .doesNotContainPattern("curve|thin|dreht sich|dünn|fl(y|ies|iegt)|high|hoch|low|flach");
+            }
+        }
+    }
+
+    /** A check says what should be seen, with “should” or its like, and what is farther from the target where that is asked. */
+    @Test
+    void everyCheckSaysWhatShouldBeSeen() {
+        for (Case c : all()) {
+            assertThat(c.say(Part.CHECK)).as(c.toString()).containsPattern("should|sollte|Der Ball sitzt dann");
+        }
+    }
+
     /** A hand of the player is never called by the other hand's name: exchanging hands exchanges the sides and no more. */
     @Test
     void handsAreMirrorImages() {

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Finding;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Provenance;
 import org.toeline.advice.Range;
+import org.toeline.advice.RangeBook;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.mark.Club;
@@ -22,7 +24,8 @@ import org.toeline.reading.ReadingKind;
 
 /**
  * Every page there is, for a professional to read: {@code main LANGUAGE} prints for each reading and direction what a
- * right-handed player reads; where clubs differ, once a kind of club.
+ * right-handed player reads who is a quarter of the shipped range past its limit; where clubs differ, once a kind of club. A
+ * star marks what is said only with a coach's own range, since none ships.
  */
 final class PageTable {
 
@@ -51,19 +54,37 @@ final class PageTable {
             if (!said.equals(before)) {
                 out.printf(
                         "%-7s %-7s %s%n",
-                        before.isEmpty() ? part.id() : "", ClubKind.of(club).id(), said);
+                        before.isEmpty() ? part.id() : "",
+                        ClubKind.of(club).id()
+                                + (RangeBook.shipped().range(kind, club).isPresent() ? "" : "*"),
+                        said);
             }
             before = said;
         }
     }
 
     private static String say(Words words, ReadingKind kind, Verdict way, Part part, Club club) {
-        double value = way == Verdict.OUT_LOW ? -2 : 2;
-        Finding finding = new Finding(
-                new Reading(kind, value, new Normal(value, 0.1), Source.MARKS),
-                Optional.of(new Range(kind, Set.of(club), -1, 1, 0, Provenance.COACHS_OWN, "table", "")),
-                Optional.of(way));
-        Advice advice = new Advice(List.of(finding), Optional.empty(), Optional.empty());
+        Range range = RangeBook.shipped()
+                .range(kind, club)
+                .orElse(new Range(kind, Set.of(club), -1, 1, 0, Provenance.COACHS_OWN, "table", ""));
+        double past = (range.high() - range.low()) / 4;
+        double value = way == Verdict.OUT_LOW ? range.low() - past : range.high() + past;
+        Finding finding = finding(kind, value, range, way);
+        List<Finding> findings = Stream.concat(
+                        Stream.of(finding),
+                        Stream.of(ReadingKind.STANCE_WIDTH, ReadingKind.STANCE_TO_SHOULDER_WIDTH)
+                                .filter(stance -> stance != kind)
+                                .flatMap(stance -> RangeBook.shipped().range(stance, club).stream())
+                                .map(r -> finding(r.kind(), r.aim(), r, Verdict.IN_RANGE)))
+                .toList();
+        Advice advice = new Advice(findings, Optional.empty(), Optional.empty());
         return new PlayerWords(words, Handedness.RIGHT, club, advice).say(part, finding);
+    }
+
+    private static Finding finding(ReadingKind kind, double value, Range range, Verdict verdict) {
+        return new Finding(
+                new Reading(kind, value, new Normal(value, 0.01 * (range.high() - range.low())), Source.MARKS),
+                Optional.of(range),
+                Optional.of(verdict));
     }
 }
