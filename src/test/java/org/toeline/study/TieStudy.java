@@ -60,13 +60,6 @@ public final class TieStudy {
         System.out.println(
                 "| | pairs | tied | off by, ms: median | 95 % | within a frame of 60 | wrong | said to be uncertain |");
         System.out.println("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
-        for (Surround surround : SURROUNDS) {
-            List<Double> errors = new ArrayList<>();
-            for (int i = 0; i < pairs; i++) {
-                study.heard(surround).ifPresent(errors::add);
-            }
-            row("sound: " + surround.name(), pairs, errors);
-        }
         for (double noise : new double[] {0.1, 0.5, 1.5}) {
             List<Double> errors = new ArrayList<>();
             int curves = 10 * pairs;
@@ -74,6 +67,13 @@ public final class TieStudy {
                 study.seen(noise).ifPresent(errors::add);
             }
             row(String.format(Locale.ROOT, "motion: noise of %.1f %% of the most", 5 * noise), curves, errors);
+        }
+        for (Surround surround : SURROUNDS) {
+            List<Double> errors = new ArrayList<>();
+            for (int i = 0; i < pairs; i++) {
+                study.heard(surround).ifPresent(errors::add);
+            }
+            row("sound: " + surround.name(), pairs, errors);
         }
     }
 

@@ -21,7 +21,7 @@ final class AwayLine extends FlowPane {
 
     private static final double LEAST_SAID_S = 0.0005;
     /** In two lines, so that it fits beside what can be done in a column of usual width. */
-    private static final double SAID_WIDTH = 216;
+    private static final double SAID_WIDTH = 196;
 
     private final Label said = new Label();
 

@@ -110,7 +110,6 @@ final class SheetView extends BorderPane {
         pictures.setMinWidth(LEAST_PICTURES);
         // whatever is said below the picture, and however long it is, must not move it
         pictures.setPrefWidth(PICTURES);
-        // in step one looks: the room of what is to be marked is the pictures'
         column = scrolled(marking);
         setCenter(new HBox(pictures, column, findings));
         setTop(toolbar);
@@ -273,8 +272,7 @@ final class SheetView extends BorderPane {
         filmedAt.update();
         away.update();
         watched.update();
-        column.setVisible(!sheet.films().together());
-        column.setManaged(!sheet.films().together());
+        room(!sheet.films().together(), views, column);
         shifted.update();
         arrived.update();
         picture.doubted(sheet.doubted(model.large()));
@@ -284,6 +282,14 @@ final class SheetView extends BorderPane {
         badge.setText(sheet.assessment().map(a -> Badge.text(a, model.large())).orElse(""));
         marking.update(sheet.doubted(model.large()));
         toolbar.update();
+    }
+
+    /** In step one looks: the room of what chooses and of what is to be marked is the pictures'. */
+    private static void room(boolean taken, Region... parts) {
+        for (Region part : parts) {
+            part.setVisible(taken);
+            part.setManaged(taken);
+        }
     }
 
     void show(Assessment assessment) {
