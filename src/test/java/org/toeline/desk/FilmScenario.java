@@ -3,7 +3,9 @@ package org.toeline.desk;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
@@ -11,7 +13,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
+import org.bytedeco.javacpp.Pointer;
 import org.toeline.desk.film.Reel;
+import org.toeline.desk.film.Span;
 import org.toeline.desk.film.Tie;
 import org.toeline.desk.sheet.Sheet;
 import org.toeline.ledger.Lesson;
@@ -19,6 +23,7 @@ import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
+import org.toeline.video.Clip;
 
 /**
  * Measures playing two clips in step and dragging along one, on the real desk: {@code FilmScenario FACE-ON DOWN-THE-LINE SECONDS}.
@@ -26,11 +31,14 @@ import org.toeline.mark.View;
  */
 public final class FilmScenario {
 
-    private static final int DRAGS = 60;
+    private static final int DRAGS = 100;
+
+    private static final int STEPS_BACK = 10;
 
     private final Sheet sheet;
     private int pulses;
     private int changes;
+    private final List<Long> changedAt = new ArrayList<>();
     private int lastFrame = -1;
     private double mostDriftS;
 
@@ -83,8 +91,10 @@ public final class FilmScenario {
                 reel(View.DOWN_THE_LINE).orElseThrow().film().bytes() / 1e6);
         until(() -> sheet.clips().lines().getChildrenUnmodifiable().isEmpty()
                 && sheet.clips().shown(View.FACE_ON).isPresent());
+        say("the process holds %d MB", Pointer.physicalBytes() >> 20);
         play(seconds);
         drag();
+        back();
     }
 
     private void play(double seconds) throws Exception {
@@ -101,7 +111,7 @@ public final class FilmScenario {
             sheet.films()
                     .repeat(
                             View.FACE_ON,
-                            Optional.of(new org.toeline.desk.film.Span(
+                            Optional.of(new Span(
                                     0.5,
                                     reel(View.FACE_ON)
                                                     .orElseThrow()
@@ -127,6 +137,17 @@ public final class FilmScenario {
         say(
                 "two clips in step for %.0f s: %.1f pulses and %.1f new frames a second of %.0f, %.2f cores, farthest apart %.1f ms",
                 lasted, pulses / lasted, changes / lasted, Math.min(60, rate), cores, 1000 * mostDriftS);
+        say("in time: %.1f %% at 60 a second, %.1f %% at 30", 100 * inTime(lasted, 60), 100 * inTime(lasted, 30));
+    }
+
+    /** The share of the equal parts of time, so many a second, in which there was a frame not shown before. */
+    private double inTime(double lasted, double perSecond) {
+        long first = changedAt.get(0);
+        long parts = changedAt.stream()
+                .map(at -> (long) Math.floor((at - first) / 1e9 * perSecond))
+                .distinct()
+                .count();
+        return Math.min(1, parts / (lasted * perSecond));
     }
 
     private void pulse() {
@@ -136,6 +157,7 @@ public final class FilmScenario {
         if (one.at() != lastFrame) {
             lastFrame = one.at();
             changes++;
+            changedAt.add(System.nanoTime());
         }
         double apart = (one.clip().seconds(one.at()) - 0.5) - (other.clip().seconds(other.at()) - 0.6);
         mostDriftS = Math.max(mostDriftS, Math.abs(apart));
@@ -168,6 +190,37 @@ public final class FilmScenario {
         say(
                 "dragging: some picture after %.0f ms at the median, %.0f at the 99th; the exact frame after %.0f and %.0f",
                 1000 * some[DRAGS / 2], 1000 * some[DRAGS - 1], 1000 * exact[DRAGS / 2], 1000 * exact[DRAGS - 1]);
+    }
+
+    /** From a key frame to the frame before it, which needs a whole group: some picture, and the exact one. */
+    private void back() throws Exception {
+        Clip clip = onScreen(() -> reel(View.FACE_ON).orElseThrow().clip());
+        double[] some = new double[STEPS_BACK];
+        double[] exact = new double[STEPS_BACK];
+        for (int i = 0; i < STEPS_BACK; i++) {
+            int at = clip.keyFrame(clip.indexAt(clip.info().durationSeconds() * (i + 2) / (STEPS_BACK + 2)));
+            onScreen(() -> {
+                sheet.clips().seek(View.FACE_ON, clip.seconds(at));
+                return true;
+            });
+            until(() -> sheet.clips().shown(View.FACE_ON).isPresent());
+            long begun = System.nanoTime();
+            onScreen(() -> {
+                sheet.clips().step(View.FACE_ON, -1);
+                return true;
+            });
+            some[i] = since(begun);
+            until(() -> sheet.clips().shown(View.FACE_ON).isPresent());
+            exact[i] = since(begun);
+        }
+        Arrays.sort(some);
+        Arrays.sort(exact);
+        say(
+                "back over a key frame: some picture after %.0f ms at the median, %.0f at most; the exact frame after %.0f and %.0f",
+                1000 * some[STEPS_BACK / 2],
+                1000 * some[STEPS_BACK - 1],
+                1000 * exact[STEPS_BACK / 2],
+                1000 * exact[STEPS_BACK - 1]);
     }
 
     private static long cpuNanos() {

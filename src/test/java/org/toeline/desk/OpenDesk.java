@@ -18,6 +18,7 @@ public final class OpenDesk {
         Stage stage = new Stage();
         Scene scene = new Scene(screens.root(), 1540, 940);
         scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
+        screens.keys(scene);
         stage.setScene(scene);
         stage.show();
     }

@@ -58,9 +58,9 @@ public final class FilmBar extends VBox {
         tie.setId("film-tie");
         tie.setWrapText(true);
         tie.setMinHeight(Region.USE_PREF_SIZE);
-        FlowPane row = new FlowPane(6, 6, play, slowed, backwards, together);
+        FlowPane row = new FlowPane(6, 6, play, slowed, backwards, together, tie);
         row.setAlignment(Pos.CENTER_LEFT);
-        getChildren().addAll(row, tie);
+        getChildren().add(row);
     }
 
     private static ToggleButton toggle(String id, String key) {

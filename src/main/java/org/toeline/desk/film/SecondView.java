@@ -1,6 +1,5 @@
 package org.toeline.desk.film;
 
-import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
@@ -24,7 +23,7 @@ public final class SecondView extends StackPane {
         image.fitHeightProperty().bind(heightProperty());
         name.getStyleClass().add("over-picture");
         name.setId("second-name");
-        StackPane.setAlignment(name, Pos.BOTTOM_LEFT);
+        name.setManaged(false);
         getChildren().addAll(image, name);
         setOnMouseClicked(e -> chosen.run());
     }
@@ -37,6 +36,7 @@ public final class SecondView extends StackPane {
     public void name(String words) {
         name.setText(words);
         setAccessibleText(words);
+        centre();
     }
 
     @Override
@@ -49,5 +49,8 @@ public final class SecondView extends StackPane {
         image.relocate(
                 (getWidth() - image.getLayoutBounds().getWidth()) / 2,
                 (getHeight() - image.getLayoutBounds().getHeight()) / 2);
+        name.autosize();
+        name.relocate(
+                image.getLayoutX(), image.getLayoutY() + image.getLayoutBounds().getHeight() - name.getHeight());
     }
 }

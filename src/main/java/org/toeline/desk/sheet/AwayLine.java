@@ -2,18 +2,28 @@ package org.toeline.desk.sheet;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.layout.FlowPane;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
 import org.toeline.mark.View;
 
-/** Says how far from the marked frame one looks, leads back to it, and takes the frame shown in its place. */
-final class AwayLine extends OverPicture {
+/**
+ * Says how far from the marked frame one looks, leads back to it, and takes the frame shown in its place. Its room below the
+ * picture is kept while it says nothing: the picture must not move when it comes and goes.
+ */
+final class AwayLine extends FlowPane {
 
     private static final double LEAST_SAID_S = 0.0005;
+    /** In two lines, so that it fits beside what can be done in a column of usual width. */
+    private static final double SAID_WIDTH = 196;
+
+    private final Label said = new Label();
 
     private final LessonModel model;
     private final ClipDrawer clips;
@@ -21,7 +31,14 @@ final class AwayLine extends OverPicture {
 
     /** @param rest what is done afterwards: the hand goes back to the picture */
     AwayLine(LessonModel model, ClipDrawer clips, FrameChange change, Runnable rest) {
-        super("away");
+        super(8, 4);
+        setId("away");
+        setAlignment(Pos.CENTER_LEFT);
+        said.setId("away-text");
+        said.getStyleClass().add("badge");
+        said.setWrapText(true);
+        said.setMaxWidth(SAID_WIDTH);
+        said.setPrefWidth(SAID_WIDTH);
         this.rest = rest;
         this.model = model;
         this.clips = clips;
@@ -37,7 +54,8 @@ final class AwayLine extends OverPicture {
                 item("away-afresh", () -> change.afresh(model.large())));
         here.setId("away-here");
         here.setMinWidth(USE_PREF_SIZE);
-        actions(back, here);
+        back.setMinWidth(USE_PREF_SIZE);
+        getChildren().setAll(said, back, here);
         update();
     }
 

@@ -47,6 +47,7 @@ final class SheetView extends BorderPane {
     private final Sheet sheet;
     private final PicturePane picture;
     private final MarkingPane marking;
+    private final ScrollPane column;
     private final FindingsPane findings;
     private final Toolbar toolbar;
     private final ViewRow views;
@@ -94,14 +95,13 @@ final class SheetView extends BorderPane {
         this.shifted = new ShiftedBar(model, sheet.clips(), sheet.background(), picture::requestFocus);
         this.arrived = new ArrivedBar(model, () -> sheet.arrivals().exchange(), picture::requestFocus);
         picture.wheel(watched::wheeled);
-        StackPane stage = new StackPane(watched, drop, missing, away, shifted, arrived, welcome, work);
+        StackPane stage = new StackPane(watched, drop, missing, shifted, arrived, welcome, work);
         StackPane.setAlignment(arrived, Pos.TOP_CENTER);
         StackPane.setAlignment(shifted, Pos.TOP_CENTER);
-        StackPane.setAlignment(away, Pos.TOP_CENTER);
         StackPane.setAlignment(missing, Pos.TOP_CENTER);
         StackPane.setAlignment(work, Pos.BOTTOM_CENTER);
         VBox.setVgrow(stage, Priority.ALWAYS);
-        VBox pictures = new VBox(8, views, stage, watched.strips(), watched.bar(), steps, badgeRow());
+        VBox pictures = new VBox(8, views, stage, watched.strips(), watched.bar(), steps, lastRow());
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
         drop.setMouseTransparent(true);
@@ -110,7 +110,8 @@ final class SheetView extends BorderPane {
         pictures.setMinWidth(LEAST_PICTURES);
         // whatever is said below the picture, and however long it is, must not move it
         pictures.setPrefWidth(PICTURES);
-        setCenter(new HBox(pictures, scrolled(marking), findings));
+        column = scrolled(marking);
+        setCenter(new HBox(pictures, column, findings));
         setTop(toolbar);
     }
 
@@ -135,6 +136,13 @@ final class SheetView extends BorderPane {
     void welcome(boolean shown) {
         welcome.setVisible(shown);
         update();
+    }
+
+    /** How well the marks are tied to the world; away from the marked frame, how far away one looks. */
+    private StackPane lastRow() {
+        HBox tied = badgeRow();
+        tied.visibleProperty().bind(away.visibleProperty().not());
+        return new StackPane(tied, away);
     }
 
     /** How well the view is tied to the world, and where its camera stands. */
@@ -264,6 +272,7 @@ final class SheetView extends BorderPane {
         filmedAt.update();
         away.update();
         watched.update();
+        room(!sheet.films().together(), views, column);
         shifted.update();
         arrived.update();
         picture.doubted(sheet.doubted(model.large()));
@@ -273,6 +282,14 @@ final class SheetView extends BorderPane {
         badge.setText(sheet.assessment().map(a -> Badge.text(a, model.large())).orElse(""));
         marking.update(sheet.doubted(model.large()));
         toolbar.update();
+    }
+
+    /** In step one looks: the room of what chooses and of what is to be marked is the pictures'. */
+    private static void room(boolean taken, Region... parts) {
+        for (Region part : parts) {
+            part.setVisible(taken);
+            part.setManaged(taken);
+        }
     }
 
     void show(Assessment assessment) {
