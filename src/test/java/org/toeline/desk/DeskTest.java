@@ -103,8 +103,10 @@ class DeskTest {
     @Test
     void theSampleIsOneClickAway(FxRobot robot) throws Exception {
         openSample(robot);
-        until(() ->
-                robot.lookup("#first-sentence").queryAs(Label.class).getText().startsWith("Move the ball back"));
+        until(() -> robot.lookup("#first-sentence")
+                .queryAs(Label.class)
+                .getText()
+                .startsWith("Move the ball about two ball widths back"));
         assertThat(model().file())
                 .as("the program's own documents stay as they are")
                 .isEmpty();
