@@ -130,7 +130,7 @@ class AcrossScreenTest {
         until(() -> screens.records().lessonId().isPresent());
         robot.type(KeyCode.F4);
         until(() -> rows(robot).getItems().size() > 10 && pictured(robot, 1) && pictured(robot, 2));
-        assertThat(text(robot, "#across-sentence")).contains("Really changed").contains("ball against lead shoulder");
+        assertThat(text(robot, "#across-sentence")).contains("Really changed").contains("ball and lead shoulder");
         List<ChangeCall> calls =
                 rows(robot).getItems().stream().map(r -> r.call().orElseThrow()).toList();
         assertThat(calls)
