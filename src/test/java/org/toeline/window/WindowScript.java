@@ -28,7 +28,7 @@ public final class WindowScript {
     /** In the clip, from one side to the other. */
     private static final int[] BALL = {708, 628, 722, 628};
     /** Where the still is kept, on a screen of 1500 by 1000. */
-    private static final int[] KEEP_THE_STILL = {75, 766};
+    private static final int[] KEEP_THE_STILL = {84, 836};
 
     private final Path folder;
     private final int screenWidth;
