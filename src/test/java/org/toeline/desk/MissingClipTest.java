@@ -26,6 +26,8 @@ import org.toeline.desk.records.Settings;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Stills;
 import org.toeline.ledger.store.rows.Take;
 import org.toeline.mark.View;
 
@@ -99,10 +101,9 @@ class MissingClipTest {
         until(() -> screens.records().lessonId().equals(java.util.OptionalInt.of(lesson)));
     }
 
-    private Path frame(int lesson) {
-        return own.resolve("ledger")
-                .resolve("stills")
-                .resolve("lesson-" + lesson)
+    private Path frame(int lesson) throws Exception {
+        String identity = inLedger(l -> l.lesson(lesson).orElseThrow().identity());
+        return Stills.folder(new LedgerPlace.Folder(own.resolve("ledger")), identity)
                 .resolve("frame-face-on.jpg");
     }
 
