@@ -172,31 +172,54 @@ public final class FilmScenario {
         });
         Random lot = new Random(3);
         double length = reel(View.FACE_ON).orElseThrow().clip().info().durationSeconds();
-        double[] some = new double[DRAGS];
-        double[] exact = new double[DRAGS];
+        Waits waits = new Waits(DRAGS);
         for (int i = 0; i < DRAGS; i++) {
             double to = length * lot.nextDouble();
+            waits.until(() -> sheet.films().scrub(View.FACE_ON, to));
+        }
+        waits.say("dragging");
+    }
+
+    /** How long it takes from a gesture to some picture, and to the exact frame. */
+    private final class Waits {
+
+        private final double[] some;
+        private final double[] exact;
+        private int done;
+
+        Waits(int gestures) {
+            some = new double[gestures];
+            exact = new double[gestures];
+        }
+
+        void until(Runnable gesture) throws Exception {
             long begun = System.nanoTime();
             onScreen(() -> {
-                sheet.films().scrub(View.FACE_ON, to);
+                gesture.run();
                 return true;
             });
-            some[i] = since(begun);
-            until(() -> sheet.clips().shown(View.FACE_ON).isPresent());
-            exact[i] = since(begun);
+            some[done] = since(begun);
+            FilmScenario.until(() -> sheet.clips().shown(View.FACE_ON).isPresent());
+            exact[done++] = since(begun);
         }
-        Arrays.sort(some);
-        Arrays.sort(exact);
-        say(
-                "dragging: some picture after %.0f ms at the median, %.0f at the 99th; the exact frame after %.0f and %.0f",
-                1000 * some[DRAGS / 2], 1000 * some[DRAGS - 1], 1000 * exact[DRAGS / 2], 1000 * exact[DRAGS - 1]);
+
+        void say(String what) {
+            Arrays.sort(some);
+            Arrays.sort(exact);
+            FilmScenario.say(
+                    what
+                            + ": some picture after %.0f ms at the median, %.0f at most; the exact frame after %.0f and %.0f",
+                    1000 * some[done / 2],
+                    1000 * some[done - 1],
+                    1000 * exact[done / 2],
+                    1000 * exact[done - 1]);
+        }
     }
 
     /** From a key frame to the frame before it, which needs a whole group: some picture, and the exact one. */
     private void back() throws Exception {
         Clip clip = onScreen(() -> reel(View.FACE_ON).orElseThrow().clip());
-        double[] some = new double[STEPS_BACK];
-        double[] exact = new double[STEPS_BACK];
+        Waits waits = new Waits(STEPS_BACK);
         for (int i = 0; i < STEPS_BACK; i++) {
             int at = clip.keyFrame(clip.indexAt(clip.info().durationSeconds() * (i + 2) / (STEPS_BACK + 2)));
             onScreen(() -> {
@@ -204,23 +227,9 @@ public final class FilmScenario {
                 return true;
             });
             until(() -> sheet.clips().shown(View.FACE_ON).isPresent());
-            long begun = System.nanoTime();
-            onScreen(() -> {
-                sheet.clips().step(View.FACE_ON, -1);
-                return true;
-            });
-            some[i] = since(begun);
-            until(() -> sheet.clips().shown(View.FACE_ON).isPresent());
-            exact[i] = since(begun);
+            waits.until(() -> sheet.clips().step(View.FACE_ON, -1));
         }
-        Arrays.sort(some);
-        Arrays.sort(exact);
-        say(
-                "back over a key frame: some picture after %.0f ms at the median, %.0f at most; the exact frame after %.0f and %.0f",
-                1000 * some[STEPS_BACK / 2],
-                1000 * some[STEPS_BACK - 1],
-                1000 * exact[STEPS_BACK / 2],
-                1000 * exact[STEPS_BACK - 1]);
+        waits.say("back over a key frame");
     }
 
     private static long cpuNanos() {

@@ -13,7 +13,6 @@ import org.toeline.across.LessonChange;
 import org.toeline.across.OwnSpread;
 import org.toeline.across.Trend;
 import org.toeline.posture.PostureEstimator;
-import org.toeline.posture.TruePosture;
 import org.toeline.reading.Measured;
 import org.toeline.reading.Reading;
 import org.toeline.reading.ReadingKind;
@@ -59,17 +58,7 @@ public final class ChangesStudy {
 
     private static Erred erred(RandomScene scene) {
         Map<ReadingKind, Double> truths = new EnumMap<>(ReadingKind.class);
-        Readings.of(TruePosture.of(
-                        scene.withoutWrong,
-                        scene.landmarks,
-                        scene.ball,
-                        scene.ballDiameterM,
-                        scene.cameras,
-                        scene.shift,
-                        scene.floorTruth,
-                        scene.layoutOfBall(),
-                        scene.laidAgain))
-                .forEach(r -> truths.put(r.kind(), r.shownValue()));
+        Readings.of(scene.truth()).forEach(r -> truths.put(r.kind(), r.shownValue()));
         Map<ReadingKind, Measured> by = new EnumMap<>(ReadingKind.class);
         for (Reading r : Readings.of(PostureEstimator.estimate(scene.sheet))) {
             Double truth = truths.get(r.kind());

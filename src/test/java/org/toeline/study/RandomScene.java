@@ -28,6 +28,8 @@ import org.toeline.mark.Takes;
 import org.toeline.mark.VerticalMark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
+import org.toeline.posture.Posture;
+import org.toeline.posture.TruePosture;
 
 /**
  * A player, a ball and cameras of known truth, and the marks a coach would place: 2 px clicks on a 1920 × 1080 picture,
@@ -267,5 +269,11 @@ final class RandomScene {
         return new Camera(
                 Lens.centred(focal, WIDTH, HEIGHT),
                 Pose.looking(from, aim, Math.toRadians(1.7 * random.nextGaussian())));
+    }
+
+    /** Where everything stood, for the marks that are there, none of them wrong. */
+    Posture truth() {
+        return TruePosture.of(
+                withoutWrong, landmarks, ball, ballDiameterM, cameras, shift, floorTruth, layoutOfBall(), laidAgain);
     }
 }

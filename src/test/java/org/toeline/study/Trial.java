@@ -8,7 +8,6 @@ import java.util.Map;
 import org.toeline.posture.Doubt;
 import org.toeline.posture.Posture;
 import org.toeline.posture.PostureEstimator;
-import org.toeline.posture.TruePosture;
 import org.toeline.reading.Reading;
 import org.toeline.reading.ReadingKind;
 import org.toeline.reading.Readings;
@@ -64,16 +63,7 @@ final class Trial {
     private void add(RandomScene scene, Posture posture, List<Reading> readings) {
         scenes++;
         fits.add(posture.fit().perDegreeOfFreedom());
-        Posture truth = TruePosture.of(
-                scene.withoutWrong,
-                scene.landmarks,
-                scene.ball,
-                scene.ballDiameterM,
-                scene.cameras,
-                scene.shift,
-                scene.floorTruth,
-                scene.layoutOfBall(),
-                scene.laidAgain);
+        Posture truth = scene.truth();
         Map<ReadingKind, Reading> truths = new HashMap<>();
         Readings.of(truth).forEach(r -> truths.put(r.kind(), r));
         boolean turns = Math.abs(truths.get(ReadingKind.SHOULDERS_TO_FEET).value()) > TURNED_RAD;
