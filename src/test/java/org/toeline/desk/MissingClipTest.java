@@ -185,4 +185,18 @@ class MissingClipTest {
         open(robot, lesson);
         until(() -> screens.sheet().clips().file(View.FACE_ON).equals(Optional.of(copy)));
     }
+
+    /** The file is there, and is nothing that the document may open: it is not said to have gone. */
+    @Test
+    void aClipThatLiesElsewhereIsNotSaidToBeGone(FxRobot robot) throws Exception {
+        Path document = Files.createDirectories(own.resolve("mail")).resolve("other.lesson.json");
+        Path clip = Files.copy(Path.of("sample-media/before/face-on.mp4"), filmed.resolve("outside.mp4"));
+        Lesson sample = LessonDocument.read(Path.of("sample-media/before/before.lesson.json"));
+        LessonDocument.write(sample.withMoment(View.FACE_ON, m -> m.moved(clip.toString())), document);
+        robot.interact(() -> screens.sheet().desk().open(document));
+        until(() -> robot.lookup("#missing-clip").query().isVisible());
+        assertThat(robot.lookup("#missing-clip .label").queryAs(Label.class).getText())
+                .contains("outside.mp4 is not beside this document");
+        assertThat(screens.sheet().clips().frame(View.FACE_ON)).isEmpty();
+    }
 }

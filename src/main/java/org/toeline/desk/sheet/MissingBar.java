@@ -35,12 +35,15 @@ final class MissingBar extends HBox {
                     .ifPresent(missing::look);
         });
         getChildren().addAll(said, look);
-        show(Optional.empty());
+        show(Optional.empty(), false);
     }
 
-    /** @param clip its name, when it is missing */
-    void show(Optional<String> clip) {
-        clip.ifPresent(name -> said.setText(Texts.of("lost.bar", name)));
+    /**
+     * @param clip       its name, when it is missing
+     * @param ofDocument whether a document names it, which opens nothing but what lies beside it, be the file there or not
+     */
+    void show(Optional<String> clip, boolean ofDocument) {
+        clip.ifPresent(name -> said.setText(Texts.of(ofDocument ? "lost.beside" : "lost.bar", name)));
         setVisible(clip.isPresent());
     }
 }

@@ -266,7 +266,9 @@ final class SheetView extends BorderPane {
         if (picture.picture() != image || watched.isOther()) {
             picture.show(image);
         }
-        missing.show(sheet.missing().name(model.large()).filter(n -> !welcome.isVisible()));
+        missing.show(
+                sheet.missing().name(model.large()).filter(n -> !welcome.isVisible()),
+                model.file().isPresent());
         drop.setVisible(image == null && !welcome.isVisible() && !missing.isVisible());
         steps.update();
         filmedAt.update();

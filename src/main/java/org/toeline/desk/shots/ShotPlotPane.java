@@ -42,6 +42,7 @@ final class ShotPlotPane extends Region {
         picture = changed;
         canvas.setAccessibleText(changed.described());
         hint.setVisible(changed.setups().stream().allMatch(s -> s.shots().isEmpty()));
+        canvas.setVisible(!hint.isVisible());
         paint();
     }
 
