@@ -1,12 +1,16 @@
 package org.toeline.ledger.store;
 
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Handle;
 import org.toeline.ledger.store.place.Database;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.rows.Finder;
 import org.toeline.ledger.store.rows.Lessons;
 import org.toeline.ledger.store.rows.RowSums;
 
@@ -29,7 +33,8 @@ record ThoroughCheck(Database database) {
                     return Optional.of("rows belong to nothing");
                 }
             }
-            return firstAlteredLesson(h);
+            Optional<String> altered = firstAlteredLesson(h);
+            return altered.isPresent() ? altered : firstAlteredLine(h);
         });
     }
 
@@ -64,6 +69,18 @@ record ThoroughCheck(Database database) {
                 }
                 after = row.id;
             }
+        }
+    }
+
+    /** Where only what a list shows does not add up, or only its sum was altered: the list tells it as damaged. */
+    private static Optional<String> firstAlteredLine(Handle handle) {
+        try {
+            OptionalInt lesson = Finder.firstDamaged(handle.getConnection());
+            return lesson.isPresent()
+                    ? Optional.of("what a list shows of lesson " + lesson.getAsInt() + " is not what was written")
+                    : Optional.empty();
+        } catch (SQLException e) {
+            throw new ConnectionException(e);
         }
     }
 }

@@ -363,4 +363,18 @@ abstract class LedgerContract {
             }
         }
     }
+
+    /** A list has a sum of its own; where that does not hold, the list and the check say the same. */
+    @Test
+    void theListAndTheCheckAgreeOnWhatIsWhole() throws Exception {
+        int id = ledger.takeIn(TestLessons.lesson("B. Listed"), List.of(), Optional.empty())
+                .lessonId();
+        assertThat(ledger.check()).isEmpty();
+        ledger.database()
+                .<Integer>write(
+                        "not altered",
+                        h -> h.execute("update row_sum set sha256 = 'x' where kind = 'line' and id = ?", id));
+        assertThat(ledger.find(Search.RECENT).get(0).judged()).isEqualTo(LessonLine.Judged.DAMAGED);
+        assertThat(ledger.check().orElse("whole")).contains("lesson " + id);
+    }
 }

@@ -51,25 +51,25 @@ public final class Sources {
         SQLiteDataSource source = new SQLiteDataSource(config) {
             @Override
             public org.sqlite.SQLiteConnection getConnection(String user, String password) throws SQLException {
-                org.sqlite.SQLiteConnection connection = super.getConnection(user, password);
-                try (Statement statement = connection.createStatement()) {
-                    statement.execute(first);
-                } catch (SQLException e) {
-                    close(connection, e);
-                    throw e;
-                }
-                return connection;
+                return begun(super.getConnection(user, password), first);
             }
         };
         source.setUrl(url);
         return source;
     }
 
-    private static void close(Connection connection, SQLException because) {
-        try {
-            connection.close();
+    /** With its first statement said; closed where that fails. */
+    private static <C extends Connection> C begun(C connection, String first) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(first);
+            return connection;
         } catch (SQLException e) {
-            because.addSuppressed(e);
+            try {
+                connection.close();
+            } catch (SQLException closing) {
+                e.addSuppressed(closing);
+            }
+            throw e;
         }
     }
 
@@ -85,14 +85,7 @@ public final class Sources {
         PGSimpleDataSource source = new PGSimpleDataSource() {
             @Override
             public Connection getConnection(String user, String password) throws SQLException {
-                Connection connection = super.getConnection(user, password);
-                try (Statement statement = connection.createStatement()) {
-                    statement.execute(KEPT_MEANS_KEPT);
-                } catch (SQLException e) {
-                    close(connection, e);
-                    throw e;
-                }
-                return connection;
+                return begun(super.getConnection(user, password), KEPT_MEANS_KEPT);
             }
         };
         source.setUrl(server.url());

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Turns a search into one query over indexes, recent lessons first. Asked of a bare connection: the first list comes before
@@ -87,10 +88,20 @@ public final class Finder {
     /** What of it is not what was written is told as that. */
     public static List<LessonLine> find(Search search, Connection connection) throws SQLException {
         Finder finder = new Finder(search);
-        return all(connection, finder.sql(), finder.values, row -> {
-            LessonLine line = line(row);
-            return line.sum().equals(row.getString("written")) ? line : LessonLine.damaged(line.id(), line.playerId());
-        });
+        return all(connection, finder.sql(), finder.values, Finder::checked);
+    }
+
+    private static LessonLine checked(ResultSet row) throws SQLException {
+        LessonLine line = line(row);
+        return line.sum().equals(row.getString("written")) ? line : LessonLine.damaged(line.id(), line.playerId());
+    }
+
+    /** The lesson of the first line that is told as damaged, of all there are. */
+    public static OptionalInt firstDamaged(Connection connection) throws SQLException {
+        return all(connection, LINES + " order by l.id", List.of(), Finder::checked).stream()
+                .filter(line -> line.judged() == LessonLine.Judged.DAMAGED)
+                .mapToInt(LessonLine::id)
+                .findFirst();
     }
 
     /** What the line of a lesson adds up to. */
