@@ -65,6 +65,12 @@ public record Handout(
         return new Still(assessment, words, options, pictures, who(), Still.Below.WORDS);
     }
 
+    /** For a screen of that shape, its width by its height; the picture alone where nothing may be said. */
+    public ShownLarge large(double shape) {
+        return new ShownLarge(
+                assessment, words, options, pictures, lacksAdvice().isPresent(), shape);
+    }
+
     /** The still that stands on the page, where the words stand too. */
     private Still onPage() {
         return new Still(assessment, words, options, pictures, "", Still.Below.FIGURES_ALONE);

@@ -1,6 +1,5 @@
 package org.toeline.desk.sheet;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -15,7 +14,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -105,7 +103,10 @@ final class SheetView extends BorderPane {
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
         drop.setMouseTransparent(true);
-        accept(stage);
+        Dropped.onto(stage, files -> arrived(files, model.large()));
+        Dropped.onto(
+                watched.second(),
+                files -> arrived(files, sheet.films().companion().orElse(model.large())));
         HBox.setHgrow(pictures, Priority.ALWAYS);
         pictures.setMinWidth(LEAST_PICTURES);
         // whatever is said below the picture, and however long it is, must not move it
@@ -168,22 +169,10 @@ final class SheetView extends BorderPane {
         return row;
     }
 
-    private void accept(StackPane stage) {
-        stage.setOnDragOver(e -> {
-            if (e.getDragboard().hasFiles()) {
-                e.acceptTransferModes(TransferMode.COPY);
-            }
-        });
-        stage.setOnDragDropped(e -> {
-            arrived(e.getDragboard().getFiles().stream().map(File::toPath).toList());
-            e.setDropCompleted(true);
-        });
-    }
-
-    /** Clips dropped or chosen; one is for the large view. */
-    void arrived(List<Path> files) {
+    /** Clips dropped or chosen; one is for the view it was dropped onto. */
+    void arrived(List<Path> files, View onto) {
         welcome(false);
-        sheet.arrivals().arrived(files, model.large());
+        sheet.arrivals().arrived(files, onto);
     }
 
     /** Which of several clips was taken for which view; asked until it is answered or something is marked. */
