@@ -14,6 +14,7 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Words;
 import org.toeline.advice.page.PlayerWords;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.paint.BandGauge;
 import org.toeline.paint.Drawing;
@@ -51,6 +52,7 @@ public final class ShownLarge implements Drawing {
 
     /**
      * @param pictures the address frame of each view that has one
+     * @param written  what the coach wrote on the pictures; only what is for the still is shown
      * @param silent   nothing may be said
      * @param shape    of the screen, its width by its height
      */
@@ -59,6 +61,7 @@ public final class ShownLarge implements Drawing {
             Words words,
             StillOptions options,
             Map<View, BufferedImage> pictures,
+            List<PinnedWords> written,
             boolean silent,
             double shape) {
         this.assessment = assessment;
@@ -69,8 +72,8 @@ public final class ShownLarge implements Drawing {
         double room = silent ? width : Math.min(MOST_PICTURE, width - LEAST_WORDS);
         Rectangle2D frame = new Rectangle2D.Double(0, 0, room, HEIGHT);
         this.marked = view.filter(v -> !silent)
-                .map(v ->
-                        StillPicture.of(assessment, words, v, Objects.requireNonNull(pictures.get(v)), options, frame));
+                .map(v -> StillPicture.of(
+                        assessment, words, v, Objects.requireNonNull(pictures.get(v)), options, written, frame));
         this.picture = silent
                 ? view.map(v -> whole(Objects.requireNonNull(pictures.get(v)), frame))
                 : marked.map(StillPicture::picture);

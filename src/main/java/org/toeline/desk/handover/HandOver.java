@@ -38,6 +38,7 @@ final class HandOver {
 
     private final Studio studio;
     private final Background.Lane lane;
+    private final Background.Lane large;
     private Choices choices = Choices.usual(Locale.getDefault());
     private Phrases phrases = Phrases.NONE;
     private Optional<Material.Earlier> earlier = Optional.empty();
@@ -45,6 +46,7 @@ final class HandOver {
     HandOver(Studio studio) {
         this.studio = studio;
         this.lane = studio.background().lane();
+        this.large = studio.background().lane();
     }
 
     Choices choices() {
@@ -172,12 +174,12 @@ final class HandOver {
      */
     record Large(ShownLarge drawing, BufferedImage image, double scale) {}
 
-    /** For a screen of so many pixels; without marks the picture alone. */
+    /** For a screen of so many pixels; without marks the picture alone. Only the latest is answered. */
     void large(double widthPx, double heightPx, Consumer<Large> then) {
         studio.assessment()
                 .get()
                 .map(this::materialOf)
-                .ifPresent(m -> studio.background().run(() -> painted(m, widthPx, heightPx), then));
+                .ifPresent(m -> large.run(() -> painted(m, widthPx, heightPx), then));
     }
 
     private static Large painted(Material m, double widthPx, double heightPx) throws IOException {

@@ -40,6 +40,7 @@ public enum Act {
     STEADY("steady", "T"),
     AGAIN("again", "M"),
     LINES("lines", "O"),
+    PIN("pin", "W"),
     BRIGHTER("brighter", "B"),
     DARKER("darker", "Shift+B"),
     MORE_CONTRAST("more-contrast", "C"),

@@ -38,6 +38,7 @@ import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 import org.toeline.posture.Doubt;
@@ -282,6 +283,15 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     @Override
     public void steady() {
         assistant.steady();
+    }
+
+    @Override
+    public void pin() {
+        pin(Optional.empty());
+    }
+
+    void pin(Optional<PinnedWords> elsewhere) {
+        view.pin(elsewhere);
     }
 
     /** Marks the large view again, or ends that and takes the coach's own click spread from it. */

@@ -60,6 +60,7 @@ final class SheetActs {
             case STEADY -> sheet.steady();
             case AGAIN -> sheet.again();
             case LINES -> view.lines();
+            case PIN -> sheet.pin();
             case BRIGHTER -> view.light(LIGHT_STEP, 0);
             case DARKER -> view.light(-LIGHT_STEP, 0);
             case MORE_CONTRAST -> view.light(0, LIGHT_STEP);

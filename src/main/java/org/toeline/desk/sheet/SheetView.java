@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.geometry.Side;
@@ -31,6 +32,7 @@ import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
 import org.toeline.language.Language;
 import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 
 /** The window's parts: pictures on the left in a dark surround, body map and findings on paper beside them. */
@@ -61,6 +63,7 @@ final class SheetView extends BorderPane {
     private final WelcomePane welcome;
     private final OverlayLines lines;
     private final FilmedAt filmedAt;
+    private final PinDialog pins;
     private Words words = Words.usual();
 
     SheetView(LessonModel model, Sheet sheet, FrameChange change) {
@@ -69,7 +72,8 @@ final class SheetView extends BorderPane {
         this.findings = new FindingsPane(sheet::mend);
         this.lines = new OverlayLines(sheet::assessment);
         this.filmedAt = new FilmedAt(model, sheet.clips());
-        this.picture = new PicturePane(model, lines, sheet.assistant());
+        this.pins = new PinDialog(model, sheet);
+        this.picture = new PicturePane(model, lines, sheet.assistant(), pins);
         picture.setAccessibleText(Texts.of("picture.name"));
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
         this.toolbar = new Toolbar(model, sheet, this::unit);
@@ -187,6 +191,11 @@ final class SheetView extends BorderPane {
 
     void fit() {
         picture.fit();
+    }
+
+    /** The next click or stroke on the picture pins words there. */
+    void pin(Optional<PinnedWords> elsewhere) {
+        pins.begin(picture, elsewhere);
     }
 
     /** The lines that follow from the marks, on or off. */

@@ -91,7 +91,7 @@ final class ShiftedBar extends OverPicture {
         Optional<ViewMarks> marks = model.sheet().view(view);
         if (to != null && marks.isPresent()) {
             sure(view);
-            model.markFrame(to, marks.get());
+            model.markFrame(to, marks.get(), model.lesson().words());
         }
     }
 
