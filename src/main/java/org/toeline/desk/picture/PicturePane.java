@@ -226,6 +226,7 @@ public final class PicturePane extends Pane {
 
     /** The next click or stroke pins words. */
     public void pin(Optional<PinnedWords> elsewhere) {
+        loupe.setVisible(false);
         pinned.arm(elsewhere);
     }
 
@@ -302,7 +303,10 @@ public final class PicturePane extends Pane {
     }
 
     private void hover(double x, double y) {
-        if (image.getImage() != null && model.selected().isPresent() && !model.away(model.large())) {
+        if (!pinned.isArmed()
+                && image.getImage() != null
+                && model.selected().isPresent()
+                && !model.away(model.large())) {
             setCursor(Cursor.CROSSHAIR);
             magnify(transform.picture(x, y), x);
         } else {

@@ -61,6 +61,10 @@ public final class PinnedLayer {
         elsewhere = words;
     }
 
+    boolean isArmed() {
+        return armed;
+    }
+
     /** Nothing is to be pinned any more; answers whether something was. */
     boolean drop() {
         boolean was = armed || held.isPresent();
@@ -137,6 +141,7 @@ public final class PinnedLayer {
         }
         e.consume();
         drop();
+        pane.pointing();
         about.ifPresent(at -> asks.write(
                 at,
                 place.map(PinnedWords::stand)

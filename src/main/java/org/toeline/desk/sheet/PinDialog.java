@@ -40,6 +40,7 @@ final class PinDialog implements PinnedLayer.Asks {
 
     @Override
     public void write(ImagePoint at, ImagePoint stand, Optional<PinnedWords> before) {
+        sheet.say("");
         View view = model.large();
         TextField text = new TextField(before.map(PinnedWords::text).orElse(""));
         text.setId("pin-text");

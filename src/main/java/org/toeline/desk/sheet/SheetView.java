@@ -107,7 +107,7 @@ final class SheetView extends BorderPane {
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
         drop.setMouseTransparent(true);
-        Dropped.onto(stage, files -> arrived(files, model.large()));
+        Dropped.onto(this, files -> arrived(files, model.large()));
         Dropped.onto(
                 watched.second(),
                 files -> arrived(files, sheet.films().companion().orElse(model.large())));
