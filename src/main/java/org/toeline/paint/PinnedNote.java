@@ -18,6 +18,7 @@ public final class PinnedNote {
 
     private static final double WIDE_IN_TYPE = 11;
     private static final double ROUND_IN_TYPE = 0.5;
+    private static final double CLEAR_IN_TYPE = 0.35;
 
     private final TextBlock text;
     private final double type;
@@ -46,12 +47,14 @@ public final class PinnedNote {
         double width = widest + type;
         double height = text.height() + type * 0.6;
         Point2D middle = on(words.stand(), toDevice);
-        double x = Math.min(frame.getMaxX() - width, middle.getX() - width / 2);
-        double y = Math.min(frame.getMaxY() - height, middle.getY() - height / 2);
+        double clear = type * CLEAR_IN_TYPE;
+        double x = Math.min(frame.getMaxX() - clear - width, middle.getX() - width / 2);
+        double y = Math.min(frame.getMaxY() - clear - height, middle.getY() - height / 2);
         return new PinnedNote(
                 text,
                 type,
-                new Rectangle2D.Double(Math.max(frame.getMinX(), x), Math.max(frame.getMinY(), y), width, height),
+                new Rectangle2D.Double(
+                        Math.max(frame.getMinX() + clear, x), Math.max(frame.getMinY() + clear, y), width, height),
                 on(words.at(), toDevice));
     }
 
