@@ -1,7 +1,9 @@
 package org.toeline.desk.records;
 
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -9,6 +11,7 @@ import javafx.application.Platform;
 import org.toeline.across.StatedFindings;
 import org.toeline.advice.RangeBook;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.work.Report;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
@@ -29,7 +32,7 @@ final class KeepingWriter {
     private final WaitingLessons waiting;
     private final Supplier<RangeBook> ranges;
     private final Records.Listener told;
-    private boolean notKept;
+    private final Set<Keeping> notKept = new HashSet<>();
 
     /** @param told on the JavaFX thread: of a lesson's first writing, and of another bay's change */
     KeepingWriter(OpenLedger open, WaitingLessons waiting, Supplier<RangeBook> ranges, Records.Listener told) {
@@ -43,6 +46,8 @@ final class KeepingWriter {
     void write(Keeping keeping) {
         Optional<Lesson> next = keeping.take();
         if (next.isEmpty()) {
+            // undone to what is written: nothing waits any more
+            kept(keeping);
             return;
         }
         Lesson lesson = next.get();
@@ -56,19 +61,25 @@ final class KeepingWriter {
         }
         try {
             put(ledger.get(), keeping, lesson);
-            waiting.done(keeping);
-            if (notKept) {
-                notKept = false;
-                open.tell(Texts.of("records.kept-again"));
-            }
+            kept(keeping);
             open.later(() -> state(keeping, lesson), RESTS_MS);
         } catch (LedgerException e) {
             LOG.log(Level.WARNING, "the lesson could not be kept", e);
             keeping.again(lesson);
-            notKept = true;
-            open.tell(Texts.of(
-                    waiting.keep(keeping, lesson) ? "records.waits-on-disk" : "records.waits", e.getMessage()));
+            notKept.add(keeping);
+            open.lasting(
+                    Report.Trouble.NOT_KEPT,
+                    Texts.of(
+                            waiting.keep(keeping, lesson) ? "records.waits-on-disk" : "records.waits", e.getMessage()));
             open.later(() -> write(keeping), TRIED_AGAIN_MS);
+        }
+    }
+
+    private void kept(Keeping keeping) {
+        waiting.done(keeping);
+        if (notKept.remove(keeping) && notKept.isEmpty()) {
+            open.lasting(Report.Trouble.NOT_KEPT, "");
+            open.tell(Texts.of("records.kept-again"));
         }
     }
 
