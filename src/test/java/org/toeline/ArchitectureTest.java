@@ -68,7 +68,7 @@ class ArchitectureTest {
         PARTS_MAY_USE.put("desk.lesson", Set.of());
         PARTS_MAY_USE.put("desk.dialog", Set.of("desk.text"));
         PARTS_MAY_USE.put("desk.keys", Set.of("desk.dialog"));
-        PARTS_MAY_USE.put("desk.records", Set.of("desk.dialog"));
+        PARTS_MAY_USE.put("desk.records", Set.of("desk.dialog", "desk.work"));
         PARTS_MAY_USE.put("desk.screen", Set.of("desk.records", "desk.lesson", "desk.work"));
         PARTS_MAY_USE.put("desk.picture", Set.of("desk.lesson"));
         PARTS_MAY_USE.put("desk.film", Set.of("desk.lesson", "desk.text", "desk.work"));
