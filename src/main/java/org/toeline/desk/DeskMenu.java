@@ -43,6 +43,7 @@ final class DeskMenu extends MenuButton {
         getItems()
                 .addAll(
                         item("new", sheet.desk()::fresh),
+                        item("same-setup", sheet.desk()::sameSetup),
                         item("open", this::open),
                         item("keep", this::keep),
                         item("sample", sheet.desk()::sample),
@@ -50,6 +51,7 @@ final class DeskMenu extends MenuButton {
                         item("take-in", this::takeIn),
                         item("table", this::table),
                         item("back-up", this::backUp),
+                        item("go-back", () -> GoingBack.ask(studio, getScene().getWindow())),
                         new SeparatorMenuItem(),
                         item("settings", this::settings),
                         item("keys", sheet::keySheet),

@@ -74,4 +74,34 @@ class AcrossLessonsTest {
                         .isKnown())
                 .isFalse();
     }
+
+    private static LessonFindings lesson(int id, String setup, double tilt) {
+        return new LessonFindings(id, Optional.empty(), setup, TestLessons.findings(tilt));
+    }
+
+    /** Filmed from one place, repeats err together: four of them are no four witnesses. */
+    @Test
+    void repeatsAreOnePointOfATrend() {
+        List<LessonFindings> two = List.of(
+                lesson(1, "a", 5),
+                lesson(2, "a", 5),
+                lesson(3, "a", 5),
+                lesson(4, "a", 5),
+                lesson(5, "b", 11),
+                lesson(6, "b", 11),
+                lesson(7, "b", 11),
+                lesson(8, "b", 11));
+        assertThat(AcrossLessons.of(two).get(0).trend())
+                .as("two setups are no line")
+                .isEmpty();
+        List<LessonFindings> three =
+                List.of(lesson(1, "", 5), lesson(2, "a", 6), lesson(3, "a", 7), lesson(4, "a", 8), lesson(5, "", 9));
+        Trend trend = AcrossLessons.of(three).get(0).trend().orElseThrow();
+        assertThat(trend.slope()).as("through 5 at 0, 7 at 2, 9 at 4").isCloseTo(1, within(1e-9));
+        assertThat(trend.slopeStandardUncertainty())
+                .as("of three points, not of five: √(1.25² + s²)/√8")
+                .isCloseTo(
+                        Math.hypot(1.25, AcrossLessons.of(three).get(0).spread().standardDeviation()) / Math.sqrt(8),
+                        within(1e-6));
+    }
 }

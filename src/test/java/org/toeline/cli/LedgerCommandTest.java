@@ -125,4 +125,20 @@ class LedgerCommandTest {
         assertThat(run("find")).isZero();
         assertThat(out.toString().lines()).hasSize(1);
     }
+
+    @Test
+    void twoPlayersWhoAreOne() throws Exception {
+        Path renamed = folder.resolve("renamed.lesson.json");
+        LessonDocument.write(
+                LessonDocument.read(Path.of(AFTER)).withPlayerName(java.util.Optional.of("Another Name")), renamed);
+        assertThat(run("import", BEFORE, renamed.toString())).isZero();
+        assertThat(run("merge", "--player", "2", "--into", "1")).isZero();
+        assertThat(out.toString()).startsWith("One lesson of player 2 went to player 1, ");
+        assertThat(run("find", "another")).isZero();
+        assertThat(out.toString()).isEmpty();
+        assertThat(run("across", "--player", "1", "--club", "driver", "--json")).isZero();
+        assertThat(run("check")).isZero();
+        assertThat(run("merge", "--player", "2", "--into", "1")).isEqualTo(2);
+        assertThat(err.toString()).contains("there is no player 2").hasLineCount(1);
+    }
 }

@@ -1,7 +1,11 @@
 package org.toeline.desk.records;
 
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.WeakHashMap;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -29,6 +33,7 @@ final class KeepingWriter {
     private final WaitingLessons waiting;
     private final Supplier<RangeBook> ranges;
     private final Records.Listener told;
+    private final Set<Keeping> known = Collections.newSetFromMap(new WeakHashMap<>());
     private boolean notKept;
 
     /** @param told on the JavaFX thread: of a lesson's first writing, and of another bay's change */
@@ -41,6 +46,7 @@ final class KeepingWriter {
 
     /** The marks at once; the findings when the hand rests. */
     void write(Keeping keeping) {
+        known.add(keeping);
         Optional<Lesson> next = keeping.take();
         if (next.isEmpty()) {
             return;
@@ -92,6 +98,19 @@ final class KeepingWriter {
             LOG.log(Level.WARNING, "the findings could not be kept", e);
             open.tell(e.getMessage());
         }
+    }
+
+    /**
+     * Another ledger comes: numbers mean other lessons there. What can be written of all lessons so far is written, and what cannot is
+     * a new one there.
+     */
+    void finish() {
+        for (Keeping keeping : List.copyOf(known)) {
+            write(keeping);
+            keeping.written().ifPresent(lesson -> state(keeping, lesson));
+            keeping.gone();
+        }
+        known.clear();
     }
 
     private void put(Ledger into, Keeping keeping, Lesson lesson) throws LedgerException {
