@@ -57,14 +57,14 @@ class AcrossLessonsTest {
                 .isEqualTo(ChangeCall.REAL);
     }
 
-    /** Squares about 8 are 40 over 4 degrees of freedom, less 1.25²: s² = 8.44; the usual 1.5² counts for 5 beside them. */
+    /** Squares about 8 are 40 over 4 degrees of freedom: s² = 10; the usual 1.5² counts for 5 beside them. */
     @Test
     void repeatsTellTheOwnSpread() {
         AcrossLessons again =
                 AcrossLessons.of(lessons("as told", 4, 6, 8, 10, 12)).get(0);
         double tells = 4 * Math.pow(2.25 / (2.25 + 1.5625), 2);
         assertThat(again.spread().standardDeviation())
-                .isCloseTo(Math.sqrt((5 * 2.25 + tells * (10 - 1.5625)) / (5 + tells)), within(1e-9));
+                .isCloseTo(Math.sqrt((5 * 2.25 + tells * 10) / (5 + tells)), within(1e-9));
         assertThat(again.change().orElseThrow().call())
                 .as("8 is no news for such a player")
                 .isNotEqualTo(ChangeCall.REAL);

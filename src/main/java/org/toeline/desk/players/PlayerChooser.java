@@ -26,6 +26,7 @@ final class PlayerChooser {
 
     private static final int MOST = 6;
     private static final int SEARCHED = 200;
+    private static final double WIDTH = 440;
 
     /** Who may be chosen, and what of it. */
     interface Asking {
@@ -71,7 +72,7 @@ final class PlayerChooser {
         asked.setWrapText(true);
         VBox box = new VBox(8, asked, name, choices);
         box.setPadding(new Insets(8));
-        box.setPrefWidth(340);
+        box.setPrefWidth(WIDTH);
         CustomMenuItem item = new CustomMenuItem(box, false);
         popup = new ContextMenu(item);
         popup.setOnShown(e -> name.requestFocus());
@@ -143,6 +144,7 @@ final class PlayerChooser {
         Button button = new Button(text);
         button.setId(id);
         button.setMaxWidth(Double.MAX_VALUE);
+        button.setWrapText(true);
         button.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         button.setOnAction(e -> action.run());
         return button;

@@ -174,7 +174,9 @@ public final class OnTheDesk implements LessonDesk {
         fresh(
                 OptionalInt.of(player),
                 MarkSheet.empty(sheet.handedness(), sheet.club()).withStature(sheet.stature()),
-                l -> l.withSetup(before.setup()).withPlace(before.place()));
+                l -> l.withSetup(before.setup())
+                        .withPlace(before.place())
+                        .withSheet(l.sheet().withFloor(sheet.floor())));
         say.accept(Texts.of("setup.once-more"));
     }
 

@@ -274,7 +274,8 @@ class PlayersScreenTest extends ScreenUnderTest {
             }
             assertThat(ShownDialog.over(window)).isEmpty();
         }
-        until(() -> said().stream().anyMatch(s -> s.equals("One lesson is of Dora Walker (number 2) now.")));
+        until(() ->
+                said().stream().anyMatch(s -> s.equals("One lesson belongs to Dora Walker (number 2) now as well.")));
         try (Ledger ledger = ledger()) {
             assertThat(ledger.players()).extracting(Player::id).containsExactly(3, 2);
             assertThat(ledger.lessonNumbers(Optional.of(2))).containsExactly(1, 2);
