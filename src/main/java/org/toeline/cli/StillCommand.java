@@ -40,8 +40,7 @@ final class StillCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws DocumentException, ClipException, IOException {
-        PictureFormat format =
-                PictureFormat.byName(out.getFileName().toString()).orElse(PictureFormat.PNG);
+        PictureFormat format = PictureFormat.byName(out.toString()).orElse(PictureFormat.PNG);
         OutFiles.write(out, format.of(drawing()), choices.replaces());
         return Commands.DONE;
     }
