@@ -35,6 +35,11 @@ final class LabelRoom {
         return new LabelRoom(frame, all, taken);
     }
 
+    /** Something stands there already. */
+    void take(Rectangle2D box) {
+        taken.add(box);
+    }
+
     /** The free place nearest to a point for a box of that size, which is taken. */
     Rectangle2D place(double width, double height, Point2D near) {
         Rectangle2D best = null;

@@ -20,6 +20,7 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Words;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.paint.OverlayShapes.Kind;
 import org.toeline.paint.OverlayShapes.Line;
@@ -48,6 +49,7 @@ public final class StillOverlay {
     private final Optional<Arrow> target;
     private final List<Line2D> arrows = new ArrayList<>();
     private final List<Label> labels = new ArrayList<>();
+    private final List<PinnedNote> notes;
     private final List<Numbered> numbered = new ArrayList<>();
 
     /** A word in the picture and where it stands, in the drawing. */
@@ -59,6 +61,7 @@ public final class StillOverlay {
     /**
      * @param first what is shown above all; empty when nothing is to be changed
      * @param kinds lines that are drawn besides those that matter for it
+     * @param pinned what the coach wrote on the picture
      */
     public StillOverlay(
             Assessment assessment,
@@ -66,7 +69,8 @@ public final class StillOverlay {
             View view,
             PictureFrame picture,
             Optional<Finding> first,
-            Set<Kind> kinds) {
+            Set<Kind> kinds,
+            List<PinnedWords> pinned) {
         this.assessment = assessment;
         this.view = view;
         this.picture = picture;
@@ -78,6 +82,9 @@ public final class StillOverlay {
         this.ghost = first.flatMap(f -> Ghost.of(assessment.posture(), view, f));
         this.target = line(Kind.TARGET).flatMap(l -> Arrow.along(l, to(), picture.frame(), TYPE));
         ghost.ifPresent(g -> g.moves().forEach(m -> arrows.add(arrow(m))));
+        this.notes = pinned.stream()
+                .map(w -> PinnedNote.of(w, to(), picture.frame(), TYPE))
+                .toList();
         arrange(words);
     }
 
@@ -125,6 +132,7 @@ public final class StillOverlay {
             avoided.add(new Point2D.Double(head.getCenterX(), head.getCenterY()));
         });
         LabelRoom room = new LabelRoom(picture.frame(), avoided);
+        notes.forEach(n -> room.take(n.box()));
         target.ifPresent(arrow -> label(
                 room,
                 words.text("handout.target"),
@@ -190,6 +198,11 @@ public final class StillOverlay {
         return List.copyOf(labels);
     }
 
+    /** The coach's words on the picture. */
+    public List<PinnedNote> notes() {
+        return notes;
+    }
+
     /** The lines that have a number, in its order. */
     public List<Numbered> numbered() {
         return List.copyOf(numbered);
@@ -213,6 +226,7 @@ public final class StillOverlay {
             g.fill(t.head());
         });
         labels.forEach(l -> label(g, l));
+        notes.forEach(n -> n.paint(g));
         g.setClip(clip);
     }
 

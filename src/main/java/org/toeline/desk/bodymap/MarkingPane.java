@@ -57,6 +57,9 @@ public final class MarkingPane extends VBox {
         /** Puts the marks where they are on the average while the player stands still. */
         void steady();
 
+        /** Has words pinned to the picture. */
+        void pin();
+
         /** Begins or ends marking it again. */
         void again();
     }
@@ -93,7 +96,8 @@ public final class MarkingPane extends VBox {
                         help("refuse", "suggest.refuse", model::refuse),
                         help("accept-all", "suggest.accept", model::acceptAll),
                         help("steady", "steady", helping::steady),
-                        again(helping::again));
+                        again(helping::again),
+                        help("pin", "pin", helping::pin));
         getChildren().addAll(announced, helps, new StackPane(map), others, hint);
     }
 

@@ -2,6 +2,7 @@ package org.toeline.desk.lesson;
 
 import java.nio.file.Path;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -14,6 +15,7 @@ import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -145,15 +147,17 @@ public final class LessonModel extends FilmedLesson {
      * Another frame is the marked one from now on, with what is marked on it; undone as one.
      *
      * @param marks as they stand on that frame; none to start afresh
+     * @param words what is pinned to that frame, of all views
      */
-    public void markFrame(double seconds, ViewMarks marks) {
+    public void markFrame(double seconds, ViewMarks marks, List<PinnedWords> words) {
         release();
         View view = marks.view();
         repeating.remove(view);
         change(
                 lesson.withSheet(sheet().withView(marks))
                         .withUnfinished(lesson.unfinished().withoutAgain(view))
-                        .withMoment(view, m -> m.at(seconds)),
+                        .withMoment(view, m -> m.at(seconds))
+                        .withWords(words),
                 selection());
         if (view == large) {
             selectNext();

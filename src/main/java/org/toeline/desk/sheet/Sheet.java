@@ -2,7 +2,6 @@ package org.toeline.desk.sheet;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -34,10 +33,12 @@ import org.toeline.desk.screen.Screen;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.document.OwnDocument;
+import org.toeline.language.Language;
 import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 import org.toeline.posture.Doubt;
@@ -284,6 +285,15 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         assistant.steady();
     }
 
+    @Override
+    public void pin() {
+        pin(Optional.empty());
+    }
+
+    void pin(Optional<PinnedWords> elsewhere) {
+        view.pin(elsewhere);
+    }
+
     /** Marks the large view again, or ends that and takes the coach's own click spread from it. */
     @Override
     public void again() {
@@ -306,7 +316,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         }
         left.putDouble("clickSigmaPx", spread.getAsDouble());
         model.apply(ClickSpread.applied(model.sheet(), spread.getAsDouble()));
-        say(Texts.of("again.learnt", String.format(Locale.ROOT, "%.1f", spread.getAsDouble())));
+        say(Texts.of("again.learnt", String.format(Language.spoken(), "%.1f", spread.getAsDouble())));
     }
 
     @Override

@@ -297,7 +297,8 @@ class LessonModelTest {
         model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
         model.select(SHOULDER);
         model.place(THERE);
-        model.markFrame(2.5, model.marks(View.FACE_ON).orElseThrow());
+        model.markFrame(
+                2.5, model.marks(View.FACE_ON).orElseThrow(), model.lesson().words());
         model.sameFilm(View.FACE_ON, "two.mp4");
         assertThat(model.lesson().clips().get(View.FACE_ON).clip()).isEqualTo("two.mp4");
         assertThat(model.markedAt(View.FACE_ON)).hasValue(2.5);
