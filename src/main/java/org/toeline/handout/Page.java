@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
+import org.toeline.advice.FindingWords;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
@@ -141,9 +142,9 @@ record Page(
         }
 
         private void nothing() {
-            headline = words.nothing(advice);
+            headline = new FindingWords(words).nothing(advice);
             if (!advice.isJudged()) {
-                lead = words.unjudged(advice);
+                lead = new FindingWords(words).unjudged(advice);
                 return;
             }
             lead = words.text(advice.allInRange() ? "handout.keep" : "handout.keep.unsure");

@@ -63,7 +63,7 @@ public record Lesson(
 
     /** As an address of the setup of that name, or of none where it is empty. */
     public Lesson withSetup(String name) {
-        return new Lesson(playerName, recorded, sheet, clips, unfinished, KeptTree.with(kept, "setup", name));
+        return new Lesson(playerName, recorded, sheet, clips, unfinished, words, KeptTree.with(kept, "setup", name));
     }
 
     /** The views of which somebody said, when asked, to which frame their marks belong; ids with spaces between. */

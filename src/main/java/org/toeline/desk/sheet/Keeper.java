@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
+import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.work.Background;
@@ -15,7 +16,7 @@ import org.toeline.ledger.LessonDocument;
  * Keeps every gesture as it happens, off the interface thread: in the ledger, and in the lesson's document where it has one.
  * While the ledger is not open or cannot be written, every lesson has a document.
  */
-final class Keeper implements LessonModel.Listener {
+final class Keeper implements LessonListener {
 
     private final LessonModel model;
     private final Records records;
