@@ -61,8 +61,8 @@ public final class Screens {
         read.value().language().ifPresent(Language::choose);
         OwnRanges ranges = new OwnRanges(folder.resolve("ranges.json"));
         say((read.remark() + " " + ranges.remark()).strip());
-        records = new Records(read.value(), ranges::all, this::say);
-        sheet = new Sheet(folder, records, ranges, background, this::say, this::go);
+        records = new Records(read.value(), ranges::all, status);
+        sheet = new Sheet(folder, records, ranges, background, status, this::go);
         Studio studio = new Studio(
                 sheet.model(),
                 sheet.desk(),
@@ -147,7 +147,7 @@ public final class Screens {
     }
 
     void say(String sentence) {
-        status.say(sentence);
+        status.accept(sentence);
     }
 
     /** Keys that work wherever the focus is, except in a field. */

@@ -2,6 +2,8 @@ package org.toeline.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.control.Label;
@@ -16,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.work.Report;
 import org.toeline.mark.View;
 
 /** The handout by one key, from the lesson: copied, printed, shown to the player on the whole screen. */
@@ -118,7 +121,7 @@ class HandedOverTest extends DrivenDesk {
         StatusLine line = new StatusLine(now::get);
         robot.interact(() -> {
             line.listenTo(picture.getScene());
-            line.say("done");
+            line.accept("done");
         });
         robot.push(KeyCode.O);
         assertThat(line.getText()).isEqualTo("done");
@@ -126,5 +129,43 @@ class HandedOverTest extends DrivenDesk {
         assertThat(line.getText()).isEqualTo("done");
         robot.push(KeyCode.O);
         assertThat(line.getText()).isEmpty();
+    }
+
+    @Test
+    void whatLastsStandsThereAgainUntilItIsOver(FxRobot robot) {
+        AtomicLong now = new AtomicLong();
+        StatusLine line = new StatusLine(now::get);
+        robot.interact(() -> {
+            line.listenTo(picture.getScene());
+            line.lasting(Report.Trouble.NO_LEDGER, "no ledger");
+            line.lasting(Report.Trouble.NOT_KEPT, "not kept yet");
+            line.accept("something else");
+        });
+        now.set(StatusLine.READ_NANOS + 1);
+        robot.push(KeyCode.O);
+        assertThat(line.getText()).isEqualTo("not kept yet");
+        robot.push(KeyCode.O);
+        assertThat(line.getText()).isEqualTo("not kept yet");
+        robot.interact(() -> line.lasting(Report.Trouble.NOT_KEPT, ""));
+        assertThat(line.getText()).isEqualTo("no ledger");
+        robot.interact(() -> line.lasting(Report.Trouble.NO_LEDGER, ""));
+        assertThat(line.getText()).isEmpty();
+    }
+
+    /** Its folder is a file: nothing can be written there. */
+    @Test
+    void aDocumentThatCannotBeWrittenIsSaidToBeSoUntilItIs(FxRobot robot) throws Exception {
+        Path blocked = folder.resolve("blocked");
+        Files.writeString(blocked, "");
+        Label line = robot.lookup("#status").queryAs(Label.class);
+        robot.interact(() -> {
+            model().keepIn(blocked.resolve("a.lesson.json"));
+            model().describe(l -> l.withNotes("first"));
+        });
+        until(() -> line.getText().endsWith(Texts.of("document.waits", "").substring(2)));
+        Files.delete(blocked);
+        robot.interact(() -> model().describe(l -> l.withNotes("second")));
+        until(() ->
+                Files.exists(blocked.resolve("a.lesson.json")) && line.getText().isEmpty());
     }
 }

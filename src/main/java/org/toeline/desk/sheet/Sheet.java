@@ -33,6 +33,7 @@ import org.toeline.desk.records.Records;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
+import org.toeline.desk.work.Report;
 import org.toeline.document.OwnDocument;
 import org.toeline.language.Language;
 import org.toeline.ledger.LensBook;
@@ -68,7 +69,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
     private final Path folder;
     private final Records records;
     private final OwnRanges ranges;
-    private final Consumer<String> report;
+    private final Report report;
     private final Consumer<String> go;
     private final OnTheDesk desk;
     private Optional<Assessment> assessment = Optional.empty();
@@ -80,12 +81,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
      * @param go         to another screen, by its id
      */
     public Sheet(
-            Path folder,
-            Records records,
-            OwnRanges ranges,
-            Background background,
-            Consumer<String> report,
-            Consumer<String> go) {
+            Path folder, Records records, OwnRanges ranges, Background background, Report report, Consumer<String> go) {
         this.folder = folder;
         this.records = records;
         this.ranges = ranges;
@@ -110,7 +106,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
         this.acts = new SheetActs(this, view);
         this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
         model.listen(this);
-        Keeper keeper = new Keeper(model, records, background, folder);
+        Keeper keeper = new Keeper(model, records, background, folder, report);
         model.listen(keeper);
         model.listen(new ClipNotes(model, records, background));
         model.listen(frames);
