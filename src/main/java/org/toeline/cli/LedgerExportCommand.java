@@ -98,7 +98,8 @@ final class LedgerExportCommand implements Callable<Integer> {
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(),
                         "there is no lesson " + id + " in " + ledger.place().name()));
-        Path file = folder.resolve(String.format(Locale.ROOT, "lesson-%06d.%s", id, archive ? "zip" : "lesson.json"));
+        Path file = folder.resolve(
+                String.format(Locale.ROOT, "lesson-%06d.%s", id, archive ? "lesson.zip" : "lesson.json"));
         if (archive) {
             archive(ledger, options.folder(), kept, clips, file);
         } else {

@@ -79,11 +79,12 @@ class LedgerCommandTest {
         assertThat(run("delete", "--player", "1", "--export-first", given.toString(), "--backups-too"))
                 .isZero();
         assertThat(out.toString()).contains("deleted: 2 lessons");
-        assertThat(given.resolve("lesson-000002.zip")).exists();
+        assertThat(given.resolve("lesson-000002.lesson.zip")).exists();
         assertThat(backup).doesNotExist();
         assertThat(run("find")).isZero();
         assertThat(out.toString()).isEmpty();
-        assertThat(run("import", given.resolve("lesson-000002.zip").toString())).isZero();
+        assertThat(run("import", given.resolve("lesson-000002.lesson.zip").toString()))
+                .isZero();
         assertThat(run("export", "--lesson", "3", "--out", given.toString())).isZero();
         assertThat(given.resolve("lesson-000003.lesson.json"))
                 .hasBinaryContent(LessonDocument.bytes(LessonDocument.read(Path.of(AFTER))));
