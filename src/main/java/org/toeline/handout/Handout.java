@@ -66,7 +66,7 @@ public record Handout(
     }
 
     /** The still that stands on the page, where the words stand too. */
-    private Still onPage() {
+    Still onPage() {
         return new Still(assessment, words, options, pictures, "", Still.Below.FIGURES_ALONE);
     }
 
