@@ -92,7 +92,7 @@ final class ShotPlots {
     }
 
     private String named(int setup) {
-        int n = picture.setups().get(setup).shots().size();
+        int n = picture.setups().get(setup).count();
         return picture.setups().get(setup).name() + " (" + n + (n == 1 ? " shot)" : " shots)");
     }
 
