@@ -93,7 +93,11 @@ final class ShotPlots {
 
     private String named(int setup) {
         int n = picture.setups().get(setup).count();
-        return picture.setups().get(setup).name() + " (" + n + (n == 1 ? " shot)" : " shots)");
+        return Sentences.of(ShotPlots.class)
+                .of(
+                        n == 1 ? "shots.one" : "shots.many",
+                        picture.setups().get(setup).name(),
+                        n);
     }
 
     private boolean oneLine() {

@@ -198,8 +198,8 @@ final class DifferencesPane extends VBox {
     }
 
     private static String change(ShotFigure figure, Estimate e, ShotUnits units) {
-        return units.change(figure, e.difference()) + "  (" + units.change(figure, e.low()) + " to "
-                + units.change(figure, e.high()) + ")";
+        return units.change(figure, e.difference()) + "  "
+                + Texts.of("shots.interval", units.change(figure, e.low()), units.change(figure, e.high()));
     }
 
     private static String state(Difference d) {

@@ -21,6 +21,7 @@ final class ShotEditor extends TextField {
     private Meaning meaning = Meaning.BALL_SPEED;
     private int row = -1;
     private String begun = "";
+    private int begins;
 
     ShotEditor(ShotTable table) {
         this.table = table;
@@ -38,6 +39,12 @@ final class ShotEditor extends TextField {
                 finish();
             } else if (!isTyping()) {
                 table.resume();
+            }
+        });
+        // a screen that is shown for the first time has its parts only when it is laid out
+        sceneProperty().addListener((o, before, now) -> {
+            if (now != null && isTyping()) {
+                Platform.runLater(this::grab);
             }
         });
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
@@ -71,9 +78,10 @@ final class ShotEditor extends TextField {
             requestFocus();
             selectAll();
         }
-        // the click that brought it here, or a screen that is only being shown, may give the focus to something else
+        // the click that brought it here may give the focus to something else
+        int now = ++begins;
         Platform.runLater(() -> {
-            if (isTyping() && !isFocused() && getScene() != null) {
+            if (now == begins && !isFocused() && getScene() != null) {
                 requestFocus();
                 selectAll();
             }

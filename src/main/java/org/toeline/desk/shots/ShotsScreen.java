@@ -118,8 +118,12 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     /** Other shots came from the ledger: those of another lesson. */
     private void opened(List<Shot> shots) {
+        boolean typing = table.isFocusWithin();
         table.forget();
         model.load(shots);
+        if (typing) {
+            table.goToEnd();
+        }
         other.forget();
         other.lookUp();
     }
@@ -186,8 +190,11 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         }
         long aside =
                 model.rows().stream().filter(r -> !r.shot().aside().isEmpty()).count();
-        if (aside + reckoned.impossible() > 0) {
-            said.add(Texts.of("shots.said.aside", aside, reckoned.impossible()));
+        if (aside > 0) {
+            said.add(Texts.of("shots.said.aside", aside));
+        }
+        if (reckoned.impossible() > 0) {
+            said.add(Texts.of("shots.said.impossible", reckoned.impossible()));
         }
         if (!note.isEmpty()) {
             said.add(Texts.of("shots.said.row", table.row() + 1, note));

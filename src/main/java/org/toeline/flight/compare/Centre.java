@@ -27,6 +27,8 @@ record Centre(double value, double variance, double freedom, int count, int apar
     private static final double TUNING = 6;
     private static final double FREEDOM = 0.7;
     private static final int ROUNDS = 12;
+    /** A step so small, in spreads, is none. */
+    private static final double STILL = 1e-8;
 
     /** The centre of at least three figures; its variance is zero only if they are all the same. */
     static Centre of(double[] figures) {
@@ -68,7 +70,12 @@ record Centre(double value, double variance, double freedom, int count, int apar
                 weights += weight;
                 sum += weight * x;
             }
-            centre = sum / weights;
+            double next = sum / weights;
+            boolean still = Math.abs(next - centre) <= STILL * scale;
+            centre = next;
+            if (still) {
+                break;
+            }
         }
         double above = 0;
         double below = 0;

@@ -30,17 +30,17 @@ record Shuffled(double[][] statistics) {
      */
     static Shuffled of(List<OrderedFigures> figures, List<int[]> places, int shots) {
         SplittableRandom seeds = new SplittableRandom(SEED);
-        double[][] keys = new double[SHUFFLES][];
-        for (int s = 0; s < SHUFFLES; s++) {
-            SplittableRandom random = seeds.split();
-            keys[s] = random.doubles(shots).toArray();
-        }
+        int[] all = IntStream.range(0, shots).toArray();
         double[][] statistics = new double[figures.size()][SHUFFLES + 1];
         for (int f = 0; f < figures.size(); f++) {
-            OrderedFigures figure = figures.get(f);
-            statistics[f][0] = figure.t(figure.values());
-            for (int s = 0; s < SHUFFLES; s++) {
-                statistics[f][s + 1] = figure.t(figure.reordered(order(places.get(f), keys[s])));
+            statistics[f][0] = figures.get(f).t(figures.get(f).values());
+        }
+        for (int s = 0; s < SHUFFLES; s++) {
+            double[] keys = seeds.split().doubles(shots).toArray();
+            int[] whole = order(all, keys);
+            for (int f = 0; f < figures.size(); f++) {
+                int[] order = places.get(f).length == shots ? whole : order(places.get(f), keys);
+                statistics[f][s + 1] = figures.get(f).t(figures.get(f).reordered(order));
             }
         }
         return new Shuffled(statistics);
