@@ -81,7 +81,7 @@ public record Handout(
     }
 
     /** The still that stands on the page, where the words stand too. */
-    private Still onPage() {
+    Still onPage() {
         return new Still(assessment, words, options, pictures, lesson.words(), "", Still.Below.FIGURES_ALONE);
     }
 

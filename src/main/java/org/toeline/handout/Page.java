@@ -121,7 +121,7 @@ record Page(
             Finding finding = first.finding();
             headline = player.instruction(finding);
             lead = player.fault(finding) + ". " + player.sure(finding) + ".";
-            small = player.small(finding);
+            small = Words.sentenceCase(player.small(finding)) + ".";
             List<String> why =
                     new ArrayList<>(List.of(player.say(Part.WHY, finding), player.say(Part.FLIGHT, finding)));
             List<String> follow =
