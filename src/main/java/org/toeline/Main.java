@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.toeline.cli.Commands;
 import org.toeline.language.Sentences;
 
-/** Where the program starts: a command when there is one, else the desk, else, without a screen, the sample job. */
+/** Where the program starts: a command when there is one, else the desk, with a lesson's file when one is named, else, without a screen, the sample job. */
 public final class Main {
 
     private Main() {}
@@ -15,16 +15,20 @@ public final class Main {
         sayWhereLogsGo();
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        if (args.length > 0) {
+        boolean file = namesAFile(args);
+        if (args.length > 0 && !(file && hasScreen())) {
             System.exit(Commands.run(args, out, err));
         }
         if (hasScreen()) {
             try {
-                DeskStart.launch();
+                DeskStart.launch(args);
                 System.exit(0);
             } catch (IllegalStateException e) {
                 err.println(e.getMessage());
             }
+        }
+        if (file) {
+            System.exit(1);
         }
         err.println(Sentences.of(Commands.class).of("no-screen"));
         System.exit(Commands.run(new String[] {"sample"}, out, err));
@@ -38,6 +42,11 @@ public final class Main {
         }
     }
 
+    /** A lesson that was double-clicked; no command ends so. */
+    private static boolean namesAFile(String[] args) {
+        return args.length == 1 && (args[0].endsWith(".json") || args[0].endsWith(".zip"));
+    }
+
     /** On Linux a screen announces itself in the environment; elsewhere there is one. */
     private static boolean hasScreen() {
         boolean linux =
@@ -48,8 +57,8 @@ public final class Main {
     /** Apart, so that commands do not load the desk. */
     private static final class DeskStart {
 
-        private static void launch() {
-            org.toeline.desk.DeskLauncher.launch(new String[0]);
+        private static void launch(String[] args) {
+            org.toeline.desk.DeskLauncher.launch(args);
         }
     }
 }

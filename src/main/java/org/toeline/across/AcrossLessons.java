@@ -90,15 +90,34 @@ public record AcrossLessons(String reading, String unit, List<Point> points, Own
         return points.stream().filter(p -> p.lessonId() == lessonId).findFirst();
     }
 
-    /** For each lesson, in their order, which no clock can disturb; empty with fewer than three. */
+    /**
+     * For each lesson, in their order, which no clock can disturb; empty with fewer than three setups. What was one setup is one
+     * point, told no surer than one address of it: the camera stood where it stood, and erred the same each time.
+     */
     public Optional<Trend> trend() {
-        if (points.size() < 3) {
+        Map<String, List<Integer>> setups = new LinkedHashMap<>();
+        for (int i = 0; i < points.size(); i++) {
+            String setup = points.get(i).setup();
+            setups.computeIfAbsent(setup.isEmpty() ? "#" + i : "=" + setup, s -> new ArrayList<>())
+                    .add(i);
+        }
+        if (setups.size() < 3) {
             return Optional.empty();
         }
-        List<Trend.Point> line = new ArrayList<>();
-        for (int i = 0; i < points.size(); i++) {
-            line.add(new Trend.Point(i, points.get(i).measured()));
+        return Trend.of(setups.values().stream().map(this::middle).toList(), spread, family);
+    }
+
+    private Trend.Point middle(List<Integer> places) {
+        double x = 0;
+        double value = 0;
+        double variance = 0;
+        for (int i : places) {
+            Measured measured = points.get(i).measured();
+            x += i;
+            value += measured.value();
+            variance += Math.pow(measured.standardUncertainty(), 2);
         }
-        return Trend.of(line, spread, family);
+        int n = places.size();
+        return new Trend.Point(x / n, new Measured(value / n, Math.sqrt(variance / n)));
     }
 }

@@ -64,9 +64,10 @@ public record OwnSpread(double standardDeviation, double degreesOfFreedom, int r
 
     /**
      * From repeated addresses: each group holds one setup addressed several times. The pooled variance within the groups is that
-     * of the player plus that of measuring, whose mean of u² is taken off (the variance components of a one-way analysis of
-     * variance with known measuring variance). It is averaged with the usual spread, each by how much it tells: repeats that are
-     * measured worse than players vary say little of the player, however many they are (Satterthwaite 1946, Biometrics Bull. 2:110).
+     * of the player plus as much of measuring as differed between them. How much that was, nobody knows: filmed from one place,
+     * repeats err together, and taking all of u² off would call a player steadier than they are. So none is taken off. It is averaged
+     * with the usual spread, each by how much it tells: repeats that are measured worse than players vary say little of the player,
+     * however many they are (Satterthwaite 1946, Biometrics Bull. 2:110).
      */
     public static OwnSpread ofRepeats(List<List<Measured>> groups, OwnSpread usual) {
         double squares = 0;
@@ -89,7 +90,7 @@ public record OwnSpread(double standardDeviation, double degreesOfFreedom, int r
         if (freedom == 0 || before == 0) {
             return usual;
         }
-        double own = Math.max(0, (squares - measuring) / freedom);
+        double own = squares / freedom;
         double tells = freedom * square(before / (before + measuring / freedom));
         double together = usual.degreesOfFreedom + tells;
         double s = Math.sqrt((usual.degreesOfFreedom * before + tells * own) / together);

@@ -197,7 +197,7 @@ final class LineSearch {
     }
 
     private static double[] colour(double[][] profile, double t) {
-        int i = (int) Math.round(t / Strip.STEP_PX) + profile.length / 2;
+        int i = (int) Math.round(t / Strip.STEP_PX + (profile.length - 1) / 2.0);
         return profile[Math.max(0, Math.min(profile.length - 1, i))];
     }
 

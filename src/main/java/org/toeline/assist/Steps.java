@@ -47,7 +47,7 @@ final class Steps {
         List<Step> steps = new ArrayList<>();
         for (int i = REACH + 1; i < n - REACH - 1; i++) {
             if (size[i] >= leastPerPx && top(size, i)) {
-                steps.add(new Step((peak(slope, size, i) - n / 2) * Strip.STEP_PX, slope[i]));
+                steps.add(new Step((peak(slope, size, i) - (n - 1) / 2.0) * Strip.STEP_PX, slope[i]));
             }
         }
         return steps;

@@ -61,10 +61,28 @@ public final class Commands implements Runnable {
             where.getErr().flush();
             return status(e);
         });
-        int status = line.execute(args);
+        int status = executed(line, args);
         out.flush();
         err.flush();
         return status;
+    }
+
+    /** A bare system may lack what Java draws letters with; that is found out where the first letter is drawn. */
+    private static int executed(CommandLine line, String[] args) {
+        try {
+            return line.execute(args);
+        } catch (LinkageError | InternalError e) {
+            line.getErr().println(lacking(e));
+            return FAILED;
+        }
+    }
+
+    static String lacking(Throwable e) {
+        Throwable first = e;
+        while (first.getCause() != null) {
+            first = first.getCause();
+        }
+        return Sentences.of(Commands.class).of("error.system-lacks", firstLine(String.valueOf(first.getMessage())));
     }
 
     @Override

@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import javax.imageio.ImageIO;
-import org.toeline.document.WholeFile;
 import org.toeline.language.Sentences;
+import org.toeline.ledger.DocumentException;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipException;
 import org.toeline.video.Frame;
@@ -34,7 +34,7 @@ final class FrameCommand implements Callable<Integer> {
     private Path out;
 
     @Override
-    public Integer call() throws ClipException, IOException {
+    public Integer call() throws ClipException, DocumentException, IOException {
         if (!Double.isFinite(time)) {
             throw new picocli.CommandLine.ParameterException(
                     spec.commandLine(), Sentences.of(FrameCommand.class).of("frame.time", Double.toString(time)));
@@ -43,7 +43,7 @@ final class FrameCommand implements Callable<Integer> {
             Frame frame = opened.frameAt(time);
             ByteArrayOutputStream png = new ByteArrayOutputStream();
             ImageIO.write(frame.toImage(), "png", png);
-            WholeFile.write(out, png.toByteArray());
+            OutFiles.write(out, png.toByteArray(), true);
             spec.commandLine().getOut().printf(Locale.ROOT, "%.6f%n", frame.seconds());
         }
         return Commands.DONE;

@@ -171,7 +171,7 @@ final class HandoutChoices {
 
     private FaceCover face() {
         if (covers.isEmpty()) {
-            return coverFace ? FaceCover.HEAD_MARK : FaceCover.NONE;
+            return coverFace ? FaceCover.headMark() : FaceCover.none();
         }
         Map<View, FaceCover.Oval> ovals = new EnumMap<>(View.class);
         for (String cover : covers) {

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
             LedgerBackupCommand.class,
             LedgerRestoreCommand.class,
             LedgerCheckCommand.class,
+            LedgerMergeCommand.class,
             LedgerDeleteCommand.class,
             LedgerHandoutsCommand.class
         })

@@ -11,7 +11,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.toeline.document.WholeFile;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.Ledger;
@@ -77,7 +76,7 @@ final class LedgerExportCommand implements Callable<Integer> {
             if (csv != null) {
                 StringWriter table = new StringWriter();
                 ReadingsCsv.write(ledger, table);
-                WholeFile.write(csv, table.toString().getBytes(StandardCharsets.UTF_8));
+                OutFiles.write(csv, table.toString().getBytes(StandardCharsets.UTF_8), true);
             }
             if (out != null) {
                 List<Integer> ids = lessons.isEmpty() ? ids(ledger, player) : lessons;
@@ -99,7 +98,8 @@ final class LedgerExportCommand implements Callable<Integer> {
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(),
                         "there is no lesson " + id + " in " + ledger.place().name()));
-        Path file = folder.resolve(String.format(Locale.ROOT, "lesson-%06d.%s", id, archive ? "zip" : "lesson.json"));
+        Path file = folder.resolve(
+                String.format(Locale.ROOT, "lesson-%06d.%s", id, archive ? "lesson.zip" : "lesson.json"));
         if (archive) {
             archive(ledger, options.folder(), kept, clips, file);
         } else {

@@ -49,7 +49,7 @@ final class OutFiles {
             throw new DocumentException(SENTENCES.of(
                     "out.not-written",
                     folder == null ? file : folder,
-                    file.getFileName(),
+                    file.getFileName() == null ? file : file.getFileName(),
                     denied ? SENTENCES.of("out.denied") : String.valueOf(e.getReason())));
         }
     }

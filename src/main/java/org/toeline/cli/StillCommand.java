@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Contradiction;
+import org.toeline.advice.ContradictionWords;
 import org.toeline.advice.Words;
 import org.toeline.handout.BeforeAfter;
 import org.toeline.handout.Handout;
@@ -40,8 +41,7 @@ final class StillCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws DocumentException, ClipException, IOException {
-        PictureFormat format =
-                PictureFormat.byName(out.getFileName().toString()).orElse(PictureFormat.PNG);
+        PictureFormat format = PictureFormat.byName(out.toString()).orElse(PictureFormat.PNG);
         OutFiles.write(out, format.of(drawing()), choices.replaces());
         return Commands.DONE;
     }
@@ -76,8 +76,8 @@ final class StillCommand implements Callable<Integer> {
         Optional<Contradiction> withheld = assessment.advice().withheld();
         if (withheld.isPresent()) {
             Words words = choices.words();
-            throw new DocumentException(
-                    document + ": " + words.text("withheld.refused", words.contradiction(withheld.get())));
+            throw new DocumentException(document + ": "
+                    + words.text("withheld.refused", new ContradictionWords(words).sentence(withheld.get())));
         }
         Handout handout = new Handout(
                 lesson,

@@ -3,13 +3,14 @@ package org.toeline.desk;
 import atlantafx.base.theme.PrimerLight;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.prefs.Preferences;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
+import javafx.scene.image.Image;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.toeline.desk.records.Settings;
@@ -24,17 +25,26 @@ public final class Desk extends Application {
     private final Preferences left = Preferences.userNodeForPackage(Desk.class);
 
     private Optional<FirstStart> first = Optional.empty();
+    /** What is done with a lesson's file, once the window is there. */
+    private Consumer<Path> opened = file -> {};
 
     @Override
     public void start(Stage stage) throws IOException {
         Path folder = Path.of(System.getProperty("user.home"), "Toeline");
-        first = FirstStart.claim(folder, () -> Platform.runLater(() -> raise(stage)));
+        Optional<Path> asked = getParameters().getUnnamed().stream().findFirst().map(Path::of);
+        first = FirstStart.claim(
+                folder,
+                asked,
+                file -> Platform.runLater(() -> {
+                    raise(stage);
+                    file.ifPresent(f -> opened.accept(f));
+                }));
         if (first.isEmpty()) {
-            // the desk that is open was asked to show itself
+            // the desk that is open was asked to show itself, and the file
             Platform.exit();
             return;
         }
-        show(stage, folder);
+        show(stage, folder, asked);
     }
 
     private static void raise(Stage stage) {
@@ -50,7 +60,7 @@ public final class Desk extends Application {
         }
     }
 
-    private void show(Stage stage, Path folder) {
+    private void show(Stage stage, Path folder, Optional<Path> asked) {
         Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
         Screens screens = new Screens(folder, Settings.usual(LedgerPlace.usualFolder()));
         Sheet sheet = screens.sheet();
@@ -58,6 +68,7 @@ public final class Desk extends Application {
         scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
         screens.keys(scene);
         stage.setTitle(Texts.of("title"));
+        stage.getIcons().add(new Image(Desk.class.getResource("icon.png").toExternalForm()));
         stage.setScene(scene);
         stage.setWidth(left.getDouble("width", 1540));
         stage.setHeight(left.getDouble("height", 940));
@@ -71,12 +82,8 @@ public final class Desk extends Application {
         });
         stage.show();
         comeBack(stage);
-        List<String> asked = getParameters().getUnnamed();
-        if (asked.isEmpty()) {
-            sheet.welcome();
-        } else {
-            sheet.desk().open(Path.of(asked.get(0)));
-        }
+        opened = screens::open;
+        asked.ifPresentOrElse(opened, sheet::welcome);
     }
 
     /** Some window managers forget a size asked for before the window is there: it is asked for again. */

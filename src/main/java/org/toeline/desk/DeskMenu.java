@@ -10,6 +10,9 @@ import java.util.Optional;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TitledPane;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.toeline.across.StatedFindings;
 import org.toeline.desk.dialog.DialogFrame;
@@ -43,6 +46,7 @@ final class DeskMenu extends MenuButton {
         getItems()
                 .addAll(
                         item("new", sheet.desk()::fresh),
+                        item("same-setup", sheet.desk()::sameSetup),
                         item("open", this::open),
                         item("keep", this::keep),
                         item("sample", sheet.desk()::sample),
@@ -50,6 +54,7 @@ final class DeskMenu extends MenuButton {
                         item("take-in", this::takeIn),
                         item("table", this::table),
                         item("back-up", this::backUp),
+                        item("go-back", () -> GoingBack.ask(studio, getScene().getWindow())),
                         new SeparatorMenuItem(),
                         item("settings", this::settings),
                         item("keys", sheet::keySheet),
@@ -142,9 +147,25 @@ final class DeskMenu extends MenuButton {
     }
 
     private void about() {
+        TextArea licences = new TextArea();
+        licences.setId("licences");
+        licences.setEditable(false);
+        licences.setPrefRowCount(14);
+        TitledPane folded = new TitledPane(Texts.of("about.licences"), licences);
+        folded.setExpanded(false);
+        folded.setAnimated(false);
+        folded.setId("about-licences");
+        folded.expandedProperty().addListener((o, before, open) -> {
+            if (open && licences.getText().isEmpty()) {
+                studio.background().run(LicenceTexts::all, licences::setText);
+            }
+        });
         new DialogFrame(getScene().getWindow(), Texts.of("about.title"))
-                .middle(DialogFrame.wrapped(
-                        Texts.of("about.text", Version.words(), System.getProperty("java.version"))))
+                .middle(new VBox(
+                        12,
+                        DialogFrame.wrapped(
+                                Texts.of("about.text", Version.words(), System.getProperty("java.version"))),
+                        folded))
                 .leave(Texts.of("dialog.close"))
                 .show();
     }

@@ -17,6 +17,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.stage.Window;
+import org.toeline.across.StatedFindings;
 import org.toeline.desk.across.AcrossScreen;
 import org.toeline.desk.handover.HandOverActs;
 import org.toeline.desk.handover.HandOverScreen;
@@ -37,6 +38,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.document.OwnDocument;
 import org.toeline.language.Language;
+import org.toeline.ledger.store.exchange.LessonImport;
 
 /** The window: a row of screens, one of which is shown, and a line at the bottom that says what happened. */
 public final class Screens {
@@ -133,6 +135,23 @@ public final class Screens {
     Screen screen(String id) {
         return Optional.ofNullable(screens.get(id))
                 .orElseThrow(() -> new IllegalStateException("there is no screen “" + id + "”"));
+    }
+
+    /** A lesson's file that was double-clicked: a document, or an archive, which the ledger takes in. */
+    void open(Path file) {
+        if (!LessonImport.isArchive(file)) {
+            go(Sheet.ID);
+            sheet.desk().open(file);
+            return;
+        }
+        records.ask(
+                l -> new LessonImport(l, records.settings().folder(), StatedFindings::of)
+                        .take(file, Optional.empty())
+                        .lessonId(),
+                id -> {
+                    go(Sheet.ID);
+                    sheet.desk().open(id);
+                });
     }
 
     void go(String id) {

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
 import java.util.UUID;
+import org.toeline.language.Sentences;
 
 /**
  * Writes a file whole or not at all: beside its place first, forced to disk, moved over what was there in one step, and the
@@ -51,6 +53,10 @@ public final class WholeFile {
 
     private static void write(Path file, Content content, FileAttribute<?>[] attributes) throws IOException {
         Path absolute = file.toAbsolutePath();
+        if (absolute.getFileName() == null) {
+            throw new FileSystemException(
+                    file.toString(), null, Sentences.of(WholeFile.class).of("file.no-name"));
+        }
         Path folder = absolute.getParent();
         if (folder != null) {
             Files.createDirectories(folder);

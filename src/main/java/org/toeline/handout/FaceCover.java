@@ -21,10 +21,17 @@ import org.toeline.posture.Posture;
  */
 public sealed interface FaceCover {
 
+    // no constants: two threads that come to an interface and to one of its kinds at once would wait for each other
+
     /** The face is shown. */
-    FaceCover NONE = new Shown();
+    static FaceCover none() {
+        return new Shown();
+    }
+
     /** A cover over the head as it was marked. */
-    FaceCover HEAD_MARK = new OverHead();
+    static FaceCover headMark() {
+        return new OverHead();
+    }
 
     /** The face is shown. */
     record Shown() implements FaceCover {}

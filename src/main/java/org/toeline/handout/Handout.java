@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.ContradictionWords;
 import org.toeline.advice.Words;
 import org.toeline.language.Sentences;
 import org.toeline.ledger.Lesson;
@@ -80,7 +81,7 @@ public record Handout(
     }
 
     /** The still that stands on the page, where the words stand too. */
-    private Still onPage() {
+    Still onPage() {
         return new Still(assessment, words, options, pictures, lesson.words(), "", Still.Below.FIGURES_ALONE);
     }
 
@@ -121,7 +122,7 @@ public record Handout(
         return assessment
                 .advice()
                 .withheld()
-                .map(c -> words.text("withheld.refused", words.contradiction(c)))
+                .map(c -> words.text("withheld.refused", new ContradictionWords(words).sentence(c)))
                 .or(this::lacksLetters)
                 .or(this::lacksCover);
     }

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
+import org.toeline.advice.FindingWords;
 import org.toeline.advice.Words;
 import org.toeline.advice.page.PlayerWords;
 import org.toeline.mark.PinnedWords;
@@ -99,7 +100,7 @@ public final class ShownLarge implements Drawing {
             end = put(player.fault(first.get()) + ". " + player.sure(first.get()) + ".", Ink.plain(42), x, wide, end);
             end += 2 * APART + GAUGE;
         } else {
-            end = put(words.nothing(assessment.advice()), Ink.bold(64), x, wide, end);
+            end = put(new FindingWords(words).nothing(assessment.advice()), Ink.bold(64), x, wide, end);
         }
         double down = Math.max(MARGIN, (HEIGHT - end) / 2);
         texts.replaceAll(t -> new Still.Placed(t.block(), t.color(), t.x(), t.top() + down));

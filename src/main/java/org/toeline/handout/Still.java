@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
+import org.toeline.advice.FindingWords;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
@@ -134,11 +135,11 @@ public final class Still implements Drawing {
     private void nothing() {
         Advice advice = assessment.advice();
         if (!advice.isJudged()) {
-            put(words.nothing(advice), Ink.bold(52), Ink.TEXT, 8);
-            put(words.unjudged(advice), Ink.plain(40), Ink.TEXT, 0);
+            put(new FindingWords(words).nothing(advice), Ink.bold(52), Ink.TEXT, 8);
+            put(new FindingWords(words).unjudged(advice), Ink.plain(40), Ink.TEXT, 0);
             return;
         }
-        put(words.nothing(advice), Ink.bold(52), advice.allInRange() ? Ink.BLUE : Ink.TEXT, 8);
+        put(new FindingWords(words).nothing(advice), Ink.bold(52), advice.allInRange() ? Ink.BLUE : Ink.TEXT, 8);
         List<String> inRange = named(Set.of(Verdict.IN_RANGE));
         put(
                 inRange.isEmpty()
@@ -241,7 +242,7 @@ public final class Still implements Drawing {
                 .advice()
                 .first()
                 .map(f -> described(f.finding()))
-                .orElseGet(() -> words.nothing(assessment.advice()));
+                .orElseGet(() -> new FindingWords(words).nothing(assessment.advice()));
         return picture.map(p -> words.text("handout.alt", words.name(p.view()), said) + written(p))
                 .orElse(said);
     }

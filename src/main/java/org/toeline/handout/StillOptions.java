@@ -38,7 +38,7 @@ public record StillOptions(Lines lines, Signed signed, Optional<View> view, Face
 
     /** The lines that matter, initials and date, the view that shows it best, the face as it is. */
     public static final StillOptions USUAL =
-            new StillOptions(Lines.THAT_MATTER, Signed.INITIALS_AND_DATE, Optional.empty(), FaceCover.NONE);
+            new StillOptions(Lines.THAT_MATTER, Signed.INITIALS_AND_DATE, Optional.empty(), FaceCover.none());
 
     public StillOptions withLines(Lines changed) {
         return new StillOptions(changed, signed, view, face, contact);

@@ -1,5 +1,7 @@
 package org.toeline.language;
 
+import java.text.ChoiceFormat;
+import java.text.Format;
 import java.text.MessageFormat;
 import java.util.ResourceBundle;
 
@@ -32,17 +34,21 @@ public final class Sentences {
         return new Sentences(bundle, Sentences.class.getClassLoader());
     }
 
-    /** The sentence of that key; whole numbers are written plainly, without groups. */
+    /** The sentence of that key; whole numbers are written plainly, without groups, and choose where a sentence has a choice. */
     public String of(String key, Object... values) {
         String sentence = bundle().getString(key);
         if (values.length == 0) {
             return sentence;
         }
+        MessageFormat format = new MessageFormat(sentence.replace("'", "''"), Language.now());
+        Format[] asked = format.getFormatsByArgumentIndex();
         Object[] plain = new Object[values.length];
         for (int i = 0; i < values.length; i++) {
-            plain[i] = values[i] instanceof Double ? values[i] : String.valueOf(values[i]);
+            boolean number = values[i] instanceof Double
+                    || values[i] instanceof Number && i < asked.length && asked[i] instanceof ChoiceFormat;
+            plain[i] = number ? values[i] : String.valueOf(values[i]);
         }
-        return new MessageFormat(sentence.replace("'", "''"), Language.now()).format(plain);
+        return format.format(plain);
     }
 
     /** All of them as they are now, for a library that asks for itself. */

@@ -61,6 +61,11 @@ public record Lesson(
         return KeptTree.text(kept, "setup");
     }
 
+    /** As an address of the setup of that name, or of none where it is empty. */
+    public Lesson withSetup(String name) {
+        return new Lesson(playerName, recorded, sheet, clips, unfinished, words, KeptTree.with(kept, "setup", name));
+    }
+
     /** The views of which somebody said, when asked, to which frame their marks belong; ids with spaces between. */
     public String framesSure() {
         return KeptTree.text(kept, "framesSure");

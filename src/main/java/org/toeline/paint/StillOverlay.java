@@ -126,13 +126,9 @@ public final class StillOverlay {
             avoided.add(new Point2D.Double((a.getX1() + a.getX2()) / 2, (a.getY1() + a.getY2()) / 2));
         });
         ghost.ifPresent(g -> g.circles().forEach(c -> avoided.add(on(c.get(0)))));
-        target.ifPresent(arrow -> {
-            avoided.add(arrow.tip());
-            Rectangle2D head = arrow.head().getBounds2D();
-            avoided.add(new Point2D.Double(head.getCenterX(), head.getCenterY()));
-        });
         LabelRoom room = new LabelRoom(picture.frame(), avoided);
         notes.forEach(n -> room.take(n.box()));
+        targetHead().ifPresent(head -> room.take(head.getBounds2D()));
         target.ifPresent(arrow -> label(
                 room,
                 words.text("handout.target"),
@@ -208,6 +204,11 @@ public final class StillOverlay {
         return List.copyOf(numbered);
     }
 
+    /** The arrow head at the visible end of the line to the target, in the drawing. */
+    public Optional<Shape> targetHead() {
+        return target.map(Arrow::head);
+    }
+
     /** The arrows to where things should be, from tail to head, in the drawing. */
     public List<Line2D> arrows() {
         return List.copyOf(arrows);
@@ -221,9 +222,9 @@ public final class StillOverlay {
         first.ifPresent(f -> painter.paintFor(g, assessment, view, to(), f));
         ghost.ifPresent(gh -> ghost(g, gh));
         arrows.forEach(a -> arrow(g, a));
-        target.ifPresent(t -> {
+        targetHead().ifPresent(head -> {
             g.setColor(Color.WHITE);
-            g.fill(t.head());
+            g.fill(head);
         });
         labels.forEach(l -> label(g, l));
         notes.forEach(n -> n.paint(g));

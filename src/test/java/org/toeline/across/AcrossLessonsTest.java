@@ -57,14 +57,14 @@ class AcrossLessonsTest {
                 .isEqualTo(ChangeCall.REAL);
     }
 
-    /** Squares about 8 are 40 over 4 degrees of freedom, less 1.25²: s² = 8.44; the usual 1.5² counts for 5 beside them. */
+    /** Squares about 8 are 40 over 4 degrees of freedom: s² = 10; the usual 1.5² counts for 5 beside them. */
     @Test
     void repeatsTellTheOwnSpread() {
         AcrossLessons again =
                 AcrossLessons.of(lessons("as told", 4, 6, 8, 10, 12)).get(0);
         double tells = 4 * Math.pow(2.25 / (2.25 + 1.5625), 2);
         assertThat(again.spread().standardDeviation())
-                .isCloseTo(Math.sqrt((5 * 2.25 + tells * (10 - 1.5625)) / (5 + tells)), within(1e-9));
+                .isCloseTo(Math.sqrt((5 * 2.25 + tells * 10) / (5 + tells)), within(1e-9));
         assertThat(again.change().orElseThrow().call())
                 .as("8 is no news for such a player")
                 .isNotEqualTo(ChangeCall.REAL);
@@ -73,5 +73,35 @@ class AcrossLessonsTest {
                         .spread()
                         .isKnown())
                 .isFalse();
+    }
+
+    private static LessonFindings lesson(int id, String setup, double tilt) {
+        return new LessonFindings(id, Optional.empty(), setup, TestLessons.findings(tilt));
+    }
+
+    /** Filmed from one place, repeats err together: four of them are no four witnesses. */
+    @Test
+    void repeatsAreOnePointOfATrend() {
+        List<LessonFindings> two = List.of(
+                lesson(1, "a", 5),
+                lesson(2, "a", 5),
+                lesson(3, "a", 5),
+                lesson(4, "a", 5),
+                lesson(5, "b", 11),
+                lesson(6, "b", 11),
+                lesson(7, "b", 11),
+                lesson(8, "b", 11));
+        assertThat(AcrossLessons.of(two).get(0).trend())
+                .as("two setups are no line")
+                .isEmpty();
+        List<LessonFindings> three =
+                List.of(lesson(1, "", 5), lesson(2, "a", 6), lesson(3, "a", 7), lesson(4, "a", 8), lesson(5, "", 9));
+        Trend trend = AcrossLessons.of(three).get(0).trend().orElseThrow();
+        assertThat(trend.slope()).as("through 5 at 0, 7 at 2, 9 at 4").isCloseTo(1, within(1e-9));
+        assertThat(trend.slopeStandardUncertainty())
+                .as("of three points, not of five: √(1.25² + s²)/√8")
+                .isCloseTo(
+                        Math.hypot(1.25, AcrossLessons.of(three).get(0).spread().standardDeviation()) / Math.sqrt(8),
+                        within(1e-6));
     }
 }

@@ -9,6 +9,8 @@ import java.util.Random;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.stat.regression.GLSMultipleLinearRegression;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.reading.Measured;
 import org.toeline.reading.ReadingKind;
 
@@ -77,7 +79,7 @@ class LessonChangeTest {
                 .isEqualTo(ChangeCall.TOO_CLOSE);
     }
 
-    /** Two groups, pooled: squares 2 + 8 over 3 degrees of freedom, less u² = 0.25; then with the usual spread, 5 of 1.5². */
+    /** Two groups, pooled: squares 2 + 8 over 3 degrees of freedom; then with the usual spread, 5 of 1.5². */
     @Test
     void ownSpreadByHand() {
         OwnSpread usual = OwnSpread.usual(ReadingKind.SHOULDER_TILT);
@@ -88,7 +90,7 @@ class LessonChangeTest {
         assertThat(s.repeats()).isEqualTo(3);
         assertThat(s.degreesOfFreedom()).isCloseTo(5 + tells, within(EXACT));
         assertThat(s.standardDeviation())
-                .isCloseTo(Math.sqrt((5 * 2.25 + tells * (10.0 / 3 - 0.25)) / (5 + tells)), within(EXACT));
+                .isCloseTo(Math.sqrt((5 * 2.25 + tells * 10.0 / 3) / (5 + tells)), within(EXACT));
         assertThat(s.isKnown()).isTrue();
         assertThat(OwnSpread.ofRepeats(List.of(List.of(m(4, 0.5), m(5, 0.5))), usual)
                         .isKnown())
@@ -100,9 +102,13 @@ class LessonChangeTest {
                 .isCloseTo(1.5, within(0.01));
     }
 
-    /** Players who did not change, whose steadiness differs by a third about the usual, u 1: at most 5 % are called real. */
-    @Test
-    void seldomCallsRealWhatIsNot() {
+    /**
+     * Players who did not change, whose steadiness differs by a third about the usual, u 1: at most 5 % are called real, also where
+     * all repeats err by the same, as they nearly do when they are filmed from one place.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.7, 1})
+    void seldomCallsRealWhatIsNot(double shared) {
         Random random = new Random(11);
         for (int repeated : new int[] {0, 2, 5, 20}) {
             int real = 0;
@@ -110,15 +116,17 @@ class LessonChangeTest {
             for (int i = 0; i < trials; i++) {
                 double own = 1.5 * Math.exp(random.nextGaussian() / 3);
                 List<Measured> repeats = new ArrayList<>();
+                double together = shared * random.nextGaussian();
                 for (int k = 0; k < repeated; k++) {
-                    repeats.add(m(random.nextGaussian() * Math.hypot(own, 1), 1));
+                    double apart = Math.sqrt(1 - shared * shared) * random.nextGaussian();
+                    repeats.add(m(random.nextGaussian() * own + apart + together, 1));
                 }
                 OwnSpread s = OwnSpread.ofRepeats(List.of(repeats), OwnSpread.usual(ReadingKind.SHOULDER_TILT));
                 double a = random.nextGaussian() * Math.hypot(own, 1);
                 double b = random.nextGaussian() * Math.hypot(own, 1);
                 real += LessonChange.between(m(a, 1), m(b, 1), s, Family.ALONE).call() == ChangeCall.REAL ? 1 : 0;
             }
-            assertThat(real / (double) trials).as(repeated + " repeats").isBetween(0.02, 0.06);
+            assertThat(real / (double) trials).as(repeated + " repeats").isBetween(0.01, 0.06);
         }
     }
 

@@ -14,6 +14,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands as other programs use them: what they print where, and how they end. */
 class CommandsTest {
@@ -160,5 +162,37 @@ class CommandsTest {
                 .isDirectoryContaining("glob:**AS-2026-05-14-page.pdf")
                 .isDirectoryContaining("glob:**AS-2026-05-14-page.html");
         assertThat(out.toString()).hasLineCount(3).doesNotContain("Sample");
+    }
+
+    /** What has no name of its own can be neither a file that is read nor one that is written. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "still sample-media/before/before.lesson.json --out /",
+                "still sample-media/before/before.lesson.json --out / --replace",
+                "still / --out ROOM/x.png",
+                "frame sample-media/before/tee.mp4 --time 0.5 --out /",
+                "frame / --time 0.5 --out ROOM/x.png",
+                "measure /",
+                "measure sample-media/before/before.lesson.json --mend cross-rod-turned --save /",
+                "changes / /",
+                "handout / --out ROOM",
+                "clip /",
+                "address /",
+                "lens / --name a --square 25 --columns 9 --rows 6",
+                "shots /",
+                "ledger export --csv / --ledger ROOM",
+                "ledger import / --ledger ROOM",
+                "ledger restore / --ledger ROOM"
+            })
+    void theRootOfTheDiskIsSaidInASentence(String line, @TempDir Path room) {
+        assertThat(run(line.replace("ROOM", room.toString()).split(" ")))
+                .as(line)
+                .isIn(2, 3);
+        assertThat(err.toString())
+                .doesNotContainIgnoringCase("null")
+                .doesNotContain("Exception")
+                .contains("/");
+        assertThat(err.toString().lines()).isNotEmpty();
     }
 }

@@ -79,11 +79,12 @@ class LedgerCommandTest {
         assertThat(run("delete", "--player", "1", "--export-first", given.toString(), "--backups-too"))
                 .isZero();
         assertThat(out.toString()).contains("deleted: 2 lessons");
-        assertThat(given.resolve("lesson-000002.zip")).exists();
+        assertThat(given.resolve("lesson-000002.lesson.zip")).exists();
         assertThat(backup).doesNotExist();
         assertThat(run("find")).isZero();
         assertThat(out.toString()).isEmpty();
-        assertThat(run("import", given.resolve("lesson-000002.zip").toString())).isZero();
+        assertThat(run("import", given.resolve("lesson-000002.lesson.zip").toString()))
+                .isZero();
         assertThat(run("export", "--lesson", "3", "--out", given.toString())).isZero();
         assertThat(given.resolve("lesson-000003.lesson.json"))
                 .hasBinaryContent(LessonDocument.bytes(LessonDocument.read(Path.of(AFTER))));
@@ -124,5 +125,21 @@ class LedgerCommandTest {
         assertThat(run("restore")).isZero();
         assertThat(run("find")).isZero();
         assertThat(out.toString().lines()).hasSize(1);
+    }
+
+    @Test
+    void twoPlayersWhoAreOne() throws Exception {
+        Path renamed = folder.resolve("renamed.lesson.json");
+        LessonDocument.write(
+                LessonDocument.read(Path.of(AFTER)).withPlayerName(java.util.Optional.of("Another Name")), renamed);
+        assertThat(run("import", BEFORE, renamed.toString())).isZero();
+        assertThat(run("merge", "--player", "2", "--into", "1")).isZero();
+        assertThat(out.toString()).startsWith("One lesson of player 2 went to player 1, ");
+        assertThat(run("find", "another")).isZero();
+        assertThat(out.toString()).isEmpty();
+        assertThat(run("across", "--player", "1", "--club", "driver", "--json")).isZero();
+        assertThat(run("check")).isZero();
+        assertThat(run("merge", "--player", "2", "--into", "1")).isEqualTo(2);
+        assertThat(err.toString()).contains("there is no player 2").hasLineCount(1);
     }
 }

@@ -55,6 +55,15 @@ class DialogsTest extends DrivenDesk {
         until(() -> sheet.assessment().isPresent());
     }
 
+    private org.toeline.desk.records.Records records() {
+        return screens.records();
+    }
+
+    private String status() {
+        WaitForAsyncUtils.waitForFxEvents();
+        return ((javafx.scene.control.Label) stage.getScene().lookup("#status")).getText();
+    }
+
     private static void type(FxRobot robot, String field, String text) {
         robot.interact(() -> robot.lookup(field).queryAs(TextField.class).setText(text));
     }
@@ -178,5 +187,61 @@ class DialogsTest extends DrivenDesk {
         opened();
         robot.type(KeyCode.ESCAPE);
         assertThat(ShownDialog.over(stage)).isEmpty();
+    }
+
+    @Test
+    void theSameSetupOnceMoreIsALessonOfTheSamePlayer(FxRobot robot) throws Exception {
+        menu(robot, "menu-same-setup");
+        assertThat(status()).contains("Mark this lesson first");
+        sample(robot);
+        until(() -> records().lessonId().isPresent());
+        int first = records().lessonId().getAsInt();
+        int player = records().playerId().orElseThrow();
+        var floor = sheet.model().sheet().floor();
+        menu(robot, "menu-same-setup");
+        until(() -> records().lessonId().isEmpty());
+        assertThat(records().playerId()).hasValue(player);
+        assertThat(status()).contains("change nothing");
+        String setup = sheet.model().lesson().setup();
+        assertThat(setup).isNotEmpty();
+        assertThat(sheet.model().sheet().views()).isEmpty();
+        assertThat(sheet.model().sheet().floor())
+                .as("the rods lie where they lay")
+                .isEqualTo(floor);
+        robot.interact(() -> sheet.desk().sameSetup(first));
+        until(() -> sheet.model().lesson().setup().equals(setup));
+        List<String> setups = new java.util.concurrent.CopyOnWriteArrayList<>();
+        records().ask(l -> l.lesson(first).orElseThrow().lesson().setup(), setups::add);
+        until(() -> !setups.isEmpty());
+        assertThat(setups).as("the first one says so too").containsExactly(setup);
+    }
+
+    @Test
+    void aBackupTakesThePlaceOnlyWhenThatIsSure(FxRobot robot) throws Exception {
+        menu(robot, "menu-go-back");
+        until(() -> !ShownDialog.over(stage).isEmpty());
+        opened();
+        robot.clickOn("#dialog-leave");
+        sample(robot);
+        until(() -> records().lessonId().isPresent());
+        menu(robot, "menu-back-up");
+        until(() -> status().contains("backed up"));
+        for (boolean sure : new boolean[] {false, true}) {
+            menu(robot, "menu-go-back");
+            until(() -> robot.lookup("#back-0").tryQuery().isPresent());
+            opened();
+            robot.clickOn("#back-go-on");
+            until(() -> robot.lookup("#sure-back").tryQuery().isPresent());
+            opened();
+            if (sure) {
+                robot.clickOn("#sure-back");
+            } else {
+                robot.type(KeyCode.ENTER);
+                assertThat(ShownDialog.over(stage)).isEmpty();
+            }
+        }
+        until(() -> status().contains("in place of the ledger now; what was there is"));
+        assertThat(records().lessonId()).isEmpty();
+        until(records()::keeps);
     }
 }

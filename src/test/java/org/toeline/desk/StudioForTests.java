@@ -99,6 +99,11 @@ public final class StudioForTests {
         }
 
         @Override
+        public void sameSetup(int lessonId) {
+            asked.add("same setup as " + lessonId);
+        }
+
+        @Override
         public void fresh() {
             asked.add("fresh");
         }

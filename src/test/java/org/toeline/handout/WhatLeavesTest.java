@@ -241,7 +241,7 @@ class WhatLeavesTest {
                 "");
         assertThat(embedded(shown)).as("shown when nobody asked").anyMatch(i -> holds(i, secret));
         for (FaceCover cover : List.of(
-                FaceCover.HEAD_MARK, new FaceCover.Drawn(Map.of(View.FACE_ON, new FaceCover.Oval(head, 40, 50))))) {
+                FaceCover.headMark(), new FaceCover.Drawn(Map.of(View.FACE_ON, new FaceCover.Oval(head, 40, 50))))) {
             assertThat(embedded(shown.withOptions(StillOptions.USUAL.withFace(cover))))
                     .hasSize(3)
                     .noneMatch(i -> holds(i, secret));
@@ -288,7 +288,7 @@ class WhatLeavesTest {
             }
         }
         Handout headless = Samples.handout(lesson.withSheet(sheet), "before without its head")
-                .withOptions(StillOptions.USUAL.withFace(FaceCover.HEAD_MARK));
+                .withOptions(StillOptions.USUAL.withFace(FaceCover.headMark()));
         assertThat(headless.lacks().orElseThrow()).contains("head was not marked");
         assertThatThrownBy(headless::still)
                 .isInstanceOf(IllegalArgumentException.class)

@@ -88,4 +88,22 @@ class BundlesTest {
         }
         return all;
     }
+
+    /** A sentence that chooses by a number is given numbers, as code gives them. */
+    @ParameterizedTest
+    @MethodSource("bundles")
+    void whatChoosesByANumberCanBeSaid(Path english) throws IOException {
+        String name = english.toString().replace('\\', '/').replaceFirst(".*resources/", "");
+        Sentences sentences = Sentences.in(name.replace(".properties", "").replace('/', '.'));
+        Properties one = read(english);
+        for (String key : one.stringPropertyNames()) {
+            if (one.getProperty(key).contains(",choice,")) {
+                for (int n = 0; n < 3; n++) {
+                    assertThat(sentences.of(key, n, n, n, n, n))
+                            .as(key + " of " + n)
+                            .doesNotContain("{", "<", "|");
+                }
+            }
+        }
+    }
 }

@@ -5,13 +5,17 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
+import org.toeline.across.AcrossLessons;
 import org.toeline.across.ChangeCall;
 import org.toeline.across.Family;
 import org.toeline.across.LessonChange;
 import org.toeline.across.OwnSpread;
 import org.toeline.across.Trend;
+import org.toeline.ledger.store.rows.LessonFindings;
+import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.posture.PostureEstimator;
 import org.toeline.reading.Measured;
 import org.toeline.reading.Reading;
@@ -23,13 +27,21 @@ import org.toeline.reading.Readings;
  * estimator errs by in simulated scenes, all readings of a scene together; two lessons of a player are two scenes with the truth
  * taken off, so that nothing a player's body has to do with it cancels out. On top of it players vary from address to address:
  * each reading by the usual spread, times a steadiness of the player's own that is a third larger or smaller (log-normal).
- * Repeats and lessons are drawn from the same pool. Arguments: scenes, comparisons.
+ * Repeats and lessons are drawn from the same pool: repeats each anew, as if everything were set up again between them, and once
+ * more all with one and the same error, as if nothing of it differed while the camera stayed where it was; what is true lies
+ * between the two. Arguments: scenes, comparisons.
  */
 public final class ChangesStudy {
 
     private static final double STEADINESS = 1.0 / 3;
     private static final int[] LESSONS = {3, 4, 5, 7, 10};
-    private static final int[] REPEATS = {0, 3, 6};
+    private static final int[] REPEATS = {0, 3, 6, 12};
+
+    /** Between repeats of one setup. */
+    private enum Camera {
+        MOVED,
+        STAYED
+    }
 
     /** What one scene erred by, and what it said it might. */
     private record Erred(Map<ReadingKind, Measured> by) {}
@@ -48,8 +60,10 @@ public final class ChangesStudy {
     public static void main(String[] args) {
         ChangesStudy study = new ChangesStudy(Integer.parseInt(args[0]), Integer.parseInt(args[1]));
         System.out.printf("%d scenes, %d comparisons of each kind%n", study.pool.size(), study.comparisons);
-        study.changes();
+        study.changes(Camera.MOVED);
+        study.changes(Camera.STAYED);
         study.trends();
+        study.trendsOfRepeats();
         study.power(ReadingKind.SHOULDERS_TO_FEET, 5);
         study.power(ReadingKind.SHOULDERS_TO_FEET, 10);
         study.power(ReadingKind.SHOULDER_TILT, 5);
@@ -72,8 +86,16 @@ public final class ChangesStudy {
 
     /** One address of a player of that steadiness, true value nought. */
     private Map<ReadingKind, Measured> lesson(double steadiness) {
+        return lesson(steadiness, drawn());
+    }
+
+    private Erred drawn() {
+        return pool.get(random.nextInt(pool.size()));
+    }
+
+    private Map<ReadingKind, Measured> lesson(double steadiness, Erred of) {
         Map<ReadingKind, Measured> lesson = new EnumMap<>(ReadingKind.class);
-        pool.get(random.nextInt(pool.size())).by.forEach((kind, erred) -> {
+        of.by.forEach((kind, erred) -> {
             double own = steadiness * OwnSpread.usual(kind).standardDeviation() * random.nextGaussian();
             lesson.put(kind, new Measured(erred.value() + own, erred.standardUncertainty()));
         });
@@ -84,10 +106,11 @@ public final class ChangesStudy {
         return varies ? Math.exp(STEADINESS * random.nextGaussian()) : 0;
     }
 
-    private Map<ReadingKind, OwnSpread> spreads(double steadiness, int repeats) {
+    private Map<ReadingKind, OwnSpread> spreads(double steadiness, int repeats, Camera camera) {
         List<Map<ReadingKind, Measured>> again = new ArrayList<>();
+        Erred first = drawn();
         for (int i = 0; i < repeats; i++) {
-            again.add(lesson(steadiness));
+            again.add(lesson(steadiness, camera == Camera.STAYED ? first : drawn()));
         }
         Map<ReadingKind, OwnSpread> spreads = new EnumMap<>(ReadingKind.class);
         for (ReadingKind kind : ReadingKind.values()) {
@@ -100,7 +123,7 @@ public final class ChangesStudy {
         return spreads;
     }
 
-    private void changes() {
+    private void changes(Camera camera) {
         for (boolean varies : new boolean[] {false, true}) {
             for (int repeats : REPEATS) {
                 int any = 0;
@@ -108,7 +131,7 @@ public final class ChangesStudy {
                 int readings = 0;
                 for (int i = 0; i < comparisons; i++) {
                     double steadiness = steadiness(varies);
-                    Map<ReadingKind, OwnSpread> spreads = spreads(steadiness, repeats);
+                    Map<ReadingKind, OwnSpread> spreads = spreads(steadiness, repeats, camera);
                     Map<ReadingKind, Measured> a = lesson(steadiness);
                     Map<ReadingKind, Measured> b = lesson(steadiness);
                     a.keySet().retainAll(b.keySet());
@@ -127,7 +150,7 @@ public final class ChangesStudy {
                 }
                 say(
                         "any false “changed” in a comparison, players " + (varies ? "vary" : "do not vary")
-                                + ", repeats " + repeats,
+                                + ", repeats " + repeats + ", camera " + camera,
                         any,
                         comparisons);
                 say("  of each reading", each, readings);
@@ -173,6 +196,46 @@ public final class ChangesStudy {
         }
     }
 
+    /** Three lessons, in each of which one setup was addressed several times while the camera stayed where it was. */
+    private void trendsOfRepeats() {
+        for (int repeats : new int[] {2, 4}) {
+            int any = 0;
+            for (int i = 0; i < comparisons; i++) {
+                double steadiness = steadiness(true);
+                List<LessonFindings> line = new ArrayList<>();
+                for (int lesson = 0; lesson < 3; lesson++) {
+                    Erred erred = drawn();
+                    for (int k = 0; k < repeats; k++) {
+                        line.add(new LessonFindings(
+                                line.size() + 1, Optional.empty(), "s" + lesson, findings(lesson(steadiness, erred))));
+                    }
+                }
+                any += AcrossLessons.of(line).stream()
+                                .anyMatch(a -> a.trend()
+                                        .filter(t -> t.call() == ChangeCall.REAL)
+                                        .isPresent())
+                        ? 1
+                        : 0;
+            }
+            say("any false trend over 3 setups of " + repeats + " addresses, camera STAYED", any, comparisons);
+        }
+    }
+
+    private static List<StatedFinding> findings(Map<ReadingKind, Measured> lesson) {
+        List<StatedFinding> findings = new ArrayList<>();
+        lesson.forEach((kind, m) -> findings.add(new StatedFinding(
+                kind.id(),
+                m.value(),
+                m.standardUncertainty(),
+                m.value() - 1.96 * m.standardUncertainty(),
+                m.value() + 1.96 * m.standardUncertainty(),
+                kind.unit().id(),
+                Optional.empty(),
+                Optional.empty(),
+                StatedFinding.Place.ONE_OF_MANY)));
+        return findings;
+    }
+
     private void power(ReadingKind kind, double change) {
         for (int repeats : REPEATS) {
             int found = 0;
@@ -180,7 +243,7 @@ public final class ChangesStudy {
             int of = 0;
             for (int i = 0; i < comparisons; i++) {
                 double steadiness = steadiness(true);
-                OwnSpread spread = spreads(steadiness, repeats).get(kind);
+                OwnSpread spread = spreads(steadiness, repeats, Camera.MOVED).get(kind);
                 Map<ReadingKind, Measured> a = lesson(steadiness);
                 Map<ReadingKind, Measured> b = lesson(steadiness);
                 a.keySet().retainAll(b.keySet());

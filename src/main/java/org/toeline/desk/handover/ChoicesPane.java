@@ -146,7 +146,7 @@ final class ChoicesPane extends VBox {
     private CheckBox face() {
         CheckBox face = new CheckBox(Texts.of("hand-over.face"));
         face.setId("hand-over-face");
-        face.setOnAction(e -> choose(c -> c.withFace(face.isSelected() ? FaceCover.HEAD_MARK : FaceCover.NONE)));
+        face.setOnAction(e -> choose(c -> c.withFace(face.isSelected() ? FaceCover.headMark() : FaceCover.none())));
         return face;
     }
 

@@ -76,7 +76,11 @@ final class HandOver {
                                 Map.of(),
                                 studio.words().get())
                         .lacksAdvice())
-                .map(Words::sentenceCase);
+                .map(HandOver::sentence);
+    }
+
+    private static String sentence(String said) {
+        return Words.sentenceCase(said) + (said.endsWith(".") ? "" : ".");
     }
 
     /** Views that can be shown. */

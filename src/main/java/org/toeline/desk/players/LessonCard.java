@@ -3,12 +3,14 @@ package org.toeline.desk.players;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.UnaryOperator;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -87,10 +89,13 @@ final class LessonCard extends VBox {
                 Controls.button("edit-player", "players.edit", () -> actions.edit(shelf.player())),
                 Controls.button(
                         "new-lesson", "players.new-for", () -> studio.desk().fresh(shelf.player())));
+        Button one = Controls.button("one-with", "one.with", () -> {});
+        one.setOnAction(e -> OnePerson.ask(studio, one, shelf.player(), changed));
+        row.getChildren().add(one);
         return new VBox(4, name, line, note, row);
     }
 
-    private HBox lesson(Shelf shelf) {
+    private VBox lesson(Shelf shelf) {
         Lesson lesson = shelf.kept().lesson();
         Label when = new Label(Said.day(lesson.recorded().map(Object::toString)) + " · "
                 + Said.club(studio.words().get(), lesson.sheet().club().id()));
@@ -101,9 +106,25 @@ final class LessonCard extends VBox {
                 () -> studio.desk().open(shelf.kept().id()));
         open.setDefaultButton(false);
         open.setStyle("-fx-font-weight: bold;");
-        HBox row = new HBox(16, when, open);
+        Button again = Controls.button(
+                "same-setup",
+                "setup.again",
+                () -> studio.desk().sameSetup(shelf.kept().id()));
+        again.setTooltip(new Tooltip(Texts.of("setup.again.hint")));
+        FlowPane row = new FlowPane(16, 6, when, open, again);
         row.setAlignment(Pos.CENTER_LEFT);
-        return row;
+        VBox box = new VBox(6, row);
+        if (!lesson.setup().isEmpty()) {
+            Label one = new Label(Texts.of("setup.one-of-several"));
+            one.getStyleClass().add("hint");
+            HBox of = new HBox(
+                    8,
+                    one,
+                    Controls.button("other-setup", "setup.another", () -> describe(shelf, l -> l.withSetup(""))));
+            of.setAlignment(Pos.CENTER_LEFT);
+            box.getChildren().add(of);
+        }
+        return box;
     }
 
     private VBox findings(Shelf shelf) {
@@ -154,26 +175,27 @@ final class LessonCard extends VBox {
         return new VBox(6, place, notes);
     }
 
-    /** Keeps what was written: through the desk when that has the lesson, so that neither overwrites the other. */
     private void note(Shelf shelf, String place, String notes) {
         Lesson lesson = shelf.kept().lesson();
         if (lesson.place().equals(place) && lesson.notes().equals(notes)) {
             return;
         }
+        describe(shelf, l -> l.withPlace(place).withNotes(notes));
+    }
+
+    /** Keeps what was said of a lesson: through the desk when that has it, so that neither overwrites the other. */
+    private void describe(Shelf shelf, UnaryOperator<Lesson> change) {
         int id = shelf.kept().id();
         if (studio.records().lessonId().equals(java.util.OptionalInt.of(id))) {
-            studio.model().describe(l -> l.withPlace(place).withNotes(notes));
+            studio.model().describe(change);
+            changed.run();
             return;
         }
         studio.records()
                 .ask(
                         l -> {
                             var now = l.lesson(id).orElseThrow();
-                            return l.save(
-                                    id,
-                                    now.version(),
-                                    now.lesson().withPlace(place).withNotes(notes),
-                                    now.findings());
+                            return l.save(id, now.version(), change.apply(now.lesson()), now.findings());
                         },
                         saved -> {
                             if (saved instanceof Saved.Conflict conflict) {
@@ -192,7 +214,7 @@ final class LessonCard extends VBox {
                     Texts.of("view." + take.view().id()),
                     java.nio.file.Path.of(take.path()).getFileName()));
             line.getStyleClass().add(there ? "hint" : "doubt");
-            line.setTooltip(new javafx.scene.control.Tooltip(take.path()));
+            line.setTooltip(new Tooltip(take.path()));
             box.getChildren().add(line);
         }
         return box;

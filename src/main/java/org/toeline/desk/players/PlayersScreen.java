@@ -21,6 +21,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.toeline.advice.Words;
 import org.toeline.desk.screen.Controls;
@@ -79,6 +80,8 @@ public final class PlayersScreen implements Screen {
         Label what = new Label(Texts.of("players.find"));
         what.getStyleClass().add("hint");
         what.setLabelFor(text);
+        what.setWrapText(true);
+        what.setMinHeight(Region.USE_PREF_SIZE);
         VBox left = new VBox(10, what, text, filters(), list, count);
         left.setPadding(new Insets(16));
         left.setMinWidth(LIST);

@@ -69,7 +69,7 @@ final class ShelfActions {
     }
 
     private void giveArchive(Shelf shelf) {
-        where("zip", shelf.kept().id())
+        where("lesson.zip", shelf.kept().id())
                 .ifPresent(file -> studio.background().run(() -> archive(shelf, file), this::given));
     }
 
@@ -208,7 +208,7 @@ final class ShelfActions {
         for (int id : ledger.lessonNumbers(Optional.of(player.id()))) {
             Shelf shelf =
                     Shelf.of(ledger, studio.records().settings().folder(), id).orElseThrow();
-            given.add(archive(shelf, folder.resolve(String.format(Locale.ROOT, "lesson-%06d.zip", id))));
+            given.add(archive(shelf, folder.resolve(String.format(Locale.ROOT, "lesson-%06d.lesson.zip", id))));
         }
         return given;
     }

@@ -1,9 +1,12 @@
 package org.toeline.desk.records;
 
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.WeakHashMap;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -32,6 +35,7 @@ final class KeepingWriter {
     private final WaitingLessons waiting;
     private final Supplier<RangeBook> ranges;
     private final Records.Listener told;
+    private final Set<Keeping> known = Collections.newSetFromMap(new WeakHashMap<>());
     private final Set<Keeping> notKept = new HashSet<>();
 
     /** @param told on the JavaFX thread: of a lesson's first writing, and of another bay's change */
@@ -44,6 +48,7 @@ final class KeepingWriter {
 
     /** The marks at once; the findings when the hand rests. */
     void write(Keeping keeping) {
+        known.add(keeping);
         Optional<Lesson> next = keeping.take();
         if (next.isEmpty()) {
             // undone to what is written: nothing waits any more
@@ -103,6 +108,19 @@ final class KeepingWriter {
             LOG.log(Level.WARNING, "the findings could not be kept", e);
             open.tell(e.getMessage());
         }
+    }
+
+    /**
+     * Another ledger comes: numbers mean other lessons there. What can be written of all lessons so far is written, and what cannot is
+     * a new one there.
+     */
+    void finish() {
+        for (Keeping keeping : List.copyOf(known)) {
+            write(keeping);
+            keeping.written().ifPresent(lesson -> state(keeping, lesson));
+            keeping.gone();
+        }
+        known.clear();
     }
 
     private void put(Ledger into, Keeping keeping, Lesson lesson) throws LedgerException {

@@ -1,9 +1,11 @@
 package org.toeline.desk.records;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
@@ -62,7 +64,11 @@ final class OpenLedger {
             if (usable) {
                 takeUp(opened);
             } else {
-                unusable = Texts.of("records.read-only", opened.place().name());
+                unusable = opened.limits()
+                        .map(limits ->
+                                Texts.of("records.not-allowed", opened.place().name(), limits))
+                        .orElseGet(() ->
+                                Texts.of("records.read-only", opened.place().name()));
                 lasting(Report.Trouble.NO_LEDGER, unusable);
             }
         } catch (LedgerException e) {
@@ -74,6 +80,32 @@ final class OpenLedger {
         }
         Platform.runLater(then);
         inTurn(this::warm);
+    }
+
+    /**
+     * Puts a backup in the place of the folder's ledger, which is closed for it and opened again, whatever came of it.
+     *
+     * @param last  done before it is closed
+     * @param then  done on the JavaFX thread with where the ledger that was there is now; not where it could not be done
+     * @param after done on the JavaFX thread once a ledger is open again, or is known not to open
+     */
+    void restore(Path backup, Runnable last, Consumer<Optional<Path>> then, Runnable after) {
+        inTurn(() -> {
+            last.run();
+            ledger().ifPresent(Ledger::close);
+            ledger = null;
+            usable = false;
+            unusable = "";
+            Optional<Optional<Path>> aside = Optional.empty();
+            try {
+                aside = Optional.of(Ledger.restore(settings.folder(), backup));
+            } catch (LedgerException e) {
+                LOG.log(Level.WARNING, "a backup was not put in place", e);
+                tell(e.getMessage());
+            }
+            open(after);
+            aside.ifPresent(where -> Platform.runLater(() -> then.accept(where)));
+        });
     }
 
     /** What a server or a disk refused when the desk was open last. */

@@ -1,5 +1,6 @@
 package org.toeline.desk.records;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.toeline.desk.work.Report;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.rows.KeptLesson;
+import org.toeline.ledger.store.rows.Merged;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.Saved;
 
@@ -182,11 +184,42 @@ public final class Records {
                 });
     }
 
+    /** Makes one player of two who are one; a lesson of theirs on the desk stays there, under the one who stays. */
+    public void merge(int staysId, int goesId, Consumer<Merged> then) {
+        Keeping keeping = current;
+        ask(
+                l -> {
+                    Merged merged = l.merge(staysId, goesId);
+                    if (keeping.playerId().equals(OptionalInt.of(goesId))) {
+                        int lesson = keeping.lessonId().orElse(0);
+                        keeping.givenTo(
+                                staysId,
+                                Optional.ofNullable(merged.versions().get(lesson))
+                                        .orElse(keeping.version()));
+                    }
+                    return merged;
+                },
+                merged -> {
+                    then.accept(merged);
+                    changed();
+                });
+    }
+
     /** What is written of a player was changed. */
     public void named(int playerId) {
         if (playerId().equals(OptionalInt.of(playerId))) {
             changed();
         }
+    }
+
+    /**
+     * Puts a backup in the place of the ledger, which is closed for it and opened again. Nothing of the ledger is on the desk any
+     * more when this is asked.
+     *
+     * @param then is given where the ledger that was there is now
+     */
+    public void restore(Path backup, Consumer<Optional<Path>> then) {
+        open.restore(backup, writer::finish, then, this::changed);
     }
 
     /** Writes what waits and closes; nothing is asked afterwards. */

@@ -15,6 +15,9 @@ public interface LessonDesk {
     /** A new lesson of a player. */
     void fresh(Player player);
 
+    /** A new lesson of the same player and club: the setup of a lesson of the ledger, addressed once more. */
+    void sameSetup(int lessonId);
+
     /** A new lesson of nobody named yet. */
     void fresh();
 }

@@ -10,6 +10,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.animation.PauseTransition;
 import javafx.util.Duration;
+import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.text.Texts;
@@ -25,7 +26,7 @@ import org.toeline.ledger.LessonDocument;
  * While the ledger is not open or cannot be written, every lesson has a document. A document that cannot be written is tried
  * again, and said to be so until it is.
  */
-final class Keeper implements LessonModel.Listener {
+final class Keeper implements LessonListener {
 
     private static final Logger LOG = Logger.getLogger(Keeper.class.getName());
     private static final Duration TRIED_AGAIN = Duration.seconds(15);

@@ -5,8 +5,10 @@ import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.UUID;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import java.util.prefs.Preferences;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.Records;
@@ -16,9 +18,12 @@ import org.toeline.desk.work.Background;
 import org.toeline.ledger.BesideDocument;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.ledger.store.rows.Player;
+import org.toeline.ledger.store.rows.Saved;
 import org.toeline.ledger.store.rows.Search;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
@@ -105,13 +110,74 @@ public final class OnTheDesk implements LessonDesk {
     }
 
     private void fresh(OptionalInt player, MarkSheet sheet) {
+        fresh(player, sheet, l -> l);
+    }
+
+    private void fresh(OptionalInt player, MarkSheet sheet, UnaryOperator<Lesson> more) {
         leaving.run();
         double own = left.getDouble("clickSigmaPx", MarkSheet.USUAL_CLICK_SIGMA_PX);
         records.fresh(player);
         // the bay stays: what lies on its floor is known from the lesson before
         Lesson lesson =
                 Lesson.of(sheet.withClickSigmaPx(own).withFloor(model.sheet().floor()));
-        take.accept(lesson.withRecorded(OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)), Optional.empty());
+        take.accept(
+                more.apply(lesson.withRecorded(OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS))),
+                Optional.empty());
+    }
+
+    @Override
+    public void sameSetup(int lessonId) {
+        if (records.lessonId().equals(OptionalInt.of(lessonId))) {
+            sameSetup();
+        } else {
+            records.ask(
+                    l -> withSetup(l, lessonId),
+                    kept -> kept.ifPresentOrElse(
+                            k -> sameSetup(k.lesson(), k.playerId()), () -> say.accept(Texts.of("lesson.gone"))));
+        }
+    }
+
+    /** The setup of the lesson on the desk, addressed once more. */
+    public void sameSetup() {
+        if (records.lessonId().isEmpty() || records.playerId().isEmpty()) {
+            say.accept(Texts.of("setup.nothing-yet"));
+            return;
+        }
+        if (model.lesson().setup().isEmpty()) {
+            model.describe(l -> l.withSetup(freshSetup()));
+        }
+        sameSetup(model.lesson(), records.playerId().getAsInt());
+    }
+
+    private static String freshSetup() {
+        return UUID.randomUUID().toString();
+    }
+
+    /** A lesson of the ledger, which says of which setup it is. */
+    private static Optional<KeptLesson> withSetup(Ledger ledger, int id) throws LedgerException {
+        Optional<KeptLesson> kept = ledger.lesson(id);
+        if (kept.filter(k -> k.lesson().setup().isEmpty()).isPresent()) {
+            KeptLesson k = kept.get();
+            Lesson named = k.lesson().withSetup(freshSetup());
+            if (ledger.save(id, k.version(), named, k.findings()) instanceof Saved.Conflict beside) {
+                // another bay was quicker: what it made of the lesson stands, and gets the name
+                ledger.dropAside(beside.asideId());
+                return withSetup(ledger, id);
+            }
+            return ledger.lesson(id);
+        }
+        return kept;
+    }
+
+    private void sameSetup(Lesson before, int player) {
+        MarkSheet sheet = before.sheet();
+        fresh(
+                OptionalInt.of(player),
+                MarkSheet.empty(sheet.handedness(), sheet.club()).withStature(sheet.stature()),
+                l -> l.withSetup(before.setup())
+                        .withPlace(before.place())
+                        .withSheet(l.sheet().withFloor(sheet.floor())));
+        say.accept(Texts.of("setup.once-more"));
     }
 
     /** The sample lessons as the coach's own: what is tried on them stays out of the program's folder. */

@@ -26,6 +26,7 @@ import org.toeline.desk.keys.Act;
 import org.toeline.desk.keys.KeyBook;
 import org.toeline.desk.keys.KeySheet;
 import org.toeline.desk.lesson.ClickSpread;
+import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.OwnRanges;
 import org.toeline.desk.records.Records;
@@ -46,7 +47,7 @@ import org.toeline.posture.Doubt;
 import org.toeline.video.KeptIndexes;
 
 /** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
-public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.Helps {
+public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
 
     private final LessonModel model =
             new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, org.toeline.mark.Club.DRIVER)));

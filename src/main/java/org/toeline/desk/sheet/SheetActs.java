@@ -55,8 +55,8 @@ final class SheetActs {
             case EXCHANGE -> sheet.arrivals().exchange();
             case SKIP -> model.skip();
             case SUGGEST -> sheet.suggest();
-            case ACCEPT -> model.accept();
-            case ACCEPT_ALL -> model.acceptAll();
+            case ACCEPT -> model.suggestions().accept();
+            case ACCEPT_ALL -> model.suggestions().acceptAll();
             case STEADY -> sheet.steady();
             case AGAIN -> sheet.again();
             case LINES -> view.lines();

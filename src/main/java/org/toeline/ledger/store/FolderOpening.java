@@ -62,10 +62,7 @@ final class FolderOpening {
                     make(file);
                 }
                 return new Database(
-                        place,
-                        through.apply(Sources.writable(file)),
-                        Access.WRITE,
-                        Optional.of(Presence.announce(place.folder())));
+                        place, through.apply(Sources.writable(file)), Access.WRITE, Presence.announce(place.folder()));
             }
         } catch (IOException e) {
             throw cannot(e);

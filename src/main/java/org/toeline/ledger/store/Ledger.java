@@ -2,6 +2,7 @@ package org.toeline.ledger.store;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
@@ -24,6 +25,7 @@ import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.ledger.store.place.LedgerPlace;
+import org.toeline.ledger.store.place.Rights;
 import org.toeline.ledger.store.place.Schema;
 import org.toeline.ledger.store.place.Sources;
 import org.toeline.ledger.store.rows.Aside;
@@ -35,6 +37,8 @@ import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.LessonFindings;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.ledger.store.rows.Lessons;
+import org.toeline.ledger.store.rows.Merged;
+import org.toeline.ledger.store.rows.Merging;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.ledger.store.rows.Players;
@@ -97,14 +101,22 @@ public final class Ledger implements AutoCloseable {
             if (version.isEmpty() || version.getAsInt() < Schema.LATEST) {
                 Schema.migrate(source, place);
             }
+            try (Connection connection = source.getConnection()) {
+                Rights rights = Rights.of(connection);
+                return new Database(place, source, rights.keeps() ? Access.WRITE : Access.READ_ONLY, rights.limits());
+            }
         } catch (SQLException e) {
             throw Faults.of(e, "the ledger could not be opened", place);
         }
-        return new Database(place, source, Access.WRITE);
     }
 
     public LedgerPlace place() {
         return database.place();
+    }
+
+    /** What the server's role may do here and what not; empty where it may do everything, and of a folder. */
+    public Optional<String> limits() {
+        return database.limits();
     }
 
     /** Whether nothing can be written where the ledger lies: then it is shown, and saving needs another place. */
@@ -248,6 +260,17 @@ public final class Ledger implements AutoCloseable {
                                     + " (any more); the lesson stays as it was"));
             return lessons(h).give(lessonId, player);
         });
+    }
+
+    /**
+     * Makes one player of two who are one: the lessons of the one who goes are those of the one who stays.
+     *
+     * @return who stays, and the moved lessons with their new versions
+     */
+    public Merged merge(int staysId, int goesId) throws LedgerException {
+        return database.write(
+                "the two players could not be made one",
+                h -> new Merging(h, new Players(h, stamp), lessons(h), place()).into(staysId, goesId));
     }
 
     /**

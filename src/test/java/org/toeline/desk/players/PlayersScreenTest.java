@@ -242,4 +242,65 @@ class PlayersScreenTest extends ScreenUnderTest {
             assertThat(ledger.players()).isEmpty();
         }
     }
+
+    @Test
+    void twoPlayersAreMadeOneOnlyWhenThatIsSure(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "before", "2026-03-01", "grip");
+            keep(ledger, "Dora Walker", "after", "2026-04-01", "ball back");
+            keep(ledger, "E. Miller", "after", "2026-03-15", "");
+        }
+        enter(robot, 3);
+        robot.write("dora");
+        until(() -> player(robot).equals("Dora Walker"));
+        for (boolean sure : new boolean[] {false, true}) {
+            until(() -> robot.lookup("#one-with").tryQuery().isPresent());
+            robot.clickOn("#one-with");
+            until(() -> robot.lookup("#one-person").tryQuery().isPresent());
+            robot.interact(
+                    () -> robot.lookup("#one-person").queryAs(TextField.class).setText("walker"));
+            until(() -> robot.lookup("#one-person-1").tryQuery().isPresent());
+            assertThat(robot.lookup("#one-person-2").tryQuery())
+                    .as("nobody is the same as themselves")
+                    .isEmpty();
+            robot.clickOn("#one-person-1");
+            until(() -> !ShownDialog.over(window).isEmpty());
+            ShownDialog.wellMade(window);
+            picture(robot, "players-one");
+            if (sure) {
+                robot.clickOn("#sure-one");
+            } else {
+                robot.type(KeyCode.ENTER);
+            }
+            assertThat(ShownDialog.over(window)).isEmpty();
+        }
+        until(() ->
+                said().stream().anyMatch(s -> s.equals("One lesson belongs to Dora Walker (number 2) now as well.")));
+        try (Ledger ledger = ledger()) {
+            assertThat(ledger.players()).extracting(Player::id).containsExactly(3, 2);
+            assertThat(ledger.lessonNumbers(Optional.of(2))).containsExactly(1, 2);
+        }
+    }
+
+    @Test
+    void theSameSetupOnceMoreIsAskedOfTheDesk(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "before", "2026-03-01", "grip");
+            KeptLesson kept = ledger.lesson(1).orElseThrow();
+            ledger.save(1, kept.version(), kept.lesson().withSetup("told"), kept.findings());
+        }
+        enter(robot, 1);
+        until(() -> robot.lookup("#same-setup").tryQuery().isPresent());
+        robot.clickOn("#same-setup");
+        assertThat(studio.asked()).containsExactly("same setup as 1");
+        picture(robot, "players-setup");
+        robot.clickOn("#other-setup");
+        until(() -> robot.lookup("#other-setup").tryQuery().isEmpty());
+        try (Ledger ledger = ledger()) {
+            assertThat(ledger.lesson(1).orElseThrow().lesson().setup()).isEmpty();
+            assertThat(ledger.lesson(1).orElseThrow().findings())
+                    .as("what was found stays")
+                    .isNotEmpty();
+        }
+    }
 }

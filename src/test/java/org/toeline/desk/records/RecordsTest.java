@@ -204,4 +204,77 @@ class RecordsTest {
                     .isEqualTo(org.toeline.across.StatedFindings.of(FIRST));
         }
     }
+
+    /**
+     * The lesson that was on the desk has the number and version of another one in the ledger that comes back: nothing of it may get
+     * there.
+     */
+    @Test
+    void aBackupTakesThePlaceOfTheLedgerAndNothingOfTheOldOneFollows() throws Exception {
+        Records records = records(folder);
+        Path backup;
+        try (Ledger ledger = other()) {
+            Player ana = ledger.addPlayer(PlayerDetails.of(Optional.of("Ana"), Handedness.LEFT));
+            ledger.keep(ana.id(), FIRST.withNotes("of the backup"), List.of());
+            backup = ledger.backUp();
+            ledger.deleteLesson(1, OldBackups.KEEP, new org.toeline.ledger.store.place.LedgerPlace.Folder(folder));
+        }
+        int id = first(records, FIRST.withNotes("of the ledger that goes"));
+        records.keep(FIRST.withNotes("its last word"));
+        records.fresh(OptionalInt.empty());
+        List<Optional<Path>> aside = new CopyOnWriteArrayList<>();
+        records.restore(backup, aside::add);
+        until(() -> !aside.isEmpty() && records.keeps());
+        // longer than a hand rests before findings are stated
+        Thread.sleep(1200);
+        try (Ledger ledger = other()) {
+            assertThat(ledger.lessonNumbers(Optional.empty())).containsExactly(1);
+            assertThat(ledger.lesson(1).orElseThrow().lesson().notes()).isEqualTo("of the backup");
+            assertThat(ledger.check()).isEmpty();
+        }
+        records.keep(FIRST.withNotes("begun afterwards"));
+        until(() -> records.lessonId().isPresent());
+        assertThat(kept(records.lessonId().getAsInt()).notes()).isEqualTo("begun afterwards");
+        Path was = Files.createDirectories(folder.resolve("was")).resolve("ledger.db");
+        Files.copy(aside.get(0).orElseThrow(), was);
+        Path log = Path.of(aside.get(0).orElseThrow() + "-wal");
+        if (Files.exists(log)) {
+            Files.copy(log, Path.of(was + "-wal"));
+        }
+        try (Ledger old = Ledger.open(Settings.usual(was.getParent()).place(), "look")) {
+            assertThat(old.lesson(id).orElseThrow().lesson().notes()).isEqualTo("its last word");
+        }
+    }
+
+    @Test
+    void aBackupIsNotPutUnderAnotherProgram() throws Exception {
+        Records records = records(folder);
+        first(records, FIRST.withNotes("stays"));
+        try (Ledger ledger = other()) {
+            Path backup = ledger.backUp();
+            records.restore(backup, aside -> said.add("restored"));
+            until(() -> said.stream().anyMatch(s -> s.contains("another program has the ledger open")));
+            until(records::keeps);
+            assertThat(said).doesNotContain("restored");
+            assertThat(ledger.lesson(1).orElseThrow().lesson().notes()).isEqualTo("stays");
+        }
+    }
+
+    @Test
+    void aLessonOnTheDeskGoesWithItsPlayer() throws Exception {
+        Records records = records(folder);
+        int id = first(records, FIRST);
+        int goes = records.playerId().orElseThrow();
+        Player stays;
+        try (Ledger ledger = other()) {
+            stays = ledger.addPlayer(PlayerDetails.of(Optional.of("C. Trial"), Handedness.LEFT));
+        }
+        records.merge(stays.id(), goes, merged -> said.add("merged"));
+        until(() -> said.contains("merged"));
+        assertThat(records.playerId()).isEqualTo(OptionalInt.of(stays.id()));
+        records.keep(FIRST.withNotes("after"));
+        until(() -> kept(id).notes().equals("after"));
+        assertThat(conflicts).as("that is no other bay's change").isEmpty();
+        assertThat(kept(id).playerName()).contains("C. Trial");
+    }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
 import org.toeline.ledger.Lesson;
@@ -59,7 +60,11 @@ final class LedgerChild {
 
     private static void claim(LedgerPlace.Folder place) throws IOException {
         System.out.println(
-                FirstStart.claim(place.folder(), () -> System.out.println("shown"))
+                FirstStart.claim(
+                                        place.folder(),
+                                        Optional.empty(),
+                                        file -> System.out.println(
+                                                "shown" + file.map(f -> " " + f).orElse("")))
                                 .isPresent()
                         ? "first"
                         : "second");

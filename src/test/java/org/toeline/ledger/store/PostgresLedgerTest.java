@@ -108,6 +108,96 @@ class PostgresLedgerTest extends LedgerContract {
         }
     }
 
+    private static void as(String database, String... statements) throws SQLException {
+        try (Connection connection = server.getDatabase("postgres", database).getConnection();
+                Statement statement = connection.createStatement()) {
+            for (String sql : statements) {
+                statement.execute(sql);
+            }
+        }
+    }
+
+    private LedgerPlace.Server role(String name, String... grants) throws SQLException {
+        as(database, "drop role if exists " + name, "create role " + name + " login");
+        as(database, grants);
+        return new LedgerPlace.Server(server.getJdbcUrl(name, database), name, "");
+    }
+
+    /** Once a database is gone, what its roles may do is gone with it; until then a role cannot be dropped. */
+    private void drop(String role) throws SQLException {
+        as(database, "drop owned by " + role, "drop role " + role);
+    }
+
+    @Test
+    void aRoleThatMayOnlyLookIsToldSo() throws Exception {
+        KeptLesson kept;
+        try (Ledger ledger = Ledger.open(place(database), "bay 1")) {
+            Player player = ledger.addPlayer(PlayerDetails.of(Optional.of("Ana"), Handedness.RIGHT));
+            kept = ledger.keep(player.id(), TestLessons.lesson("Ana"), TestLessons.findings(7.25));
+        }
+        LedgerPlace.Server looker = role("looker", "grant select on all tables in schema public to looker");
+        try (Ledger ledger = Ledger.open(looker, "bay 2")) {
+            assertThat(ledger.isReadOnly()).isTrue();
+            assertThat(ledger.limits().orElseThrow()).contains("“looker” may look at", "may not keep");
+            assertThat(ledger.lesson(kept.id())).contains(kept);
+            assertThat(ledger.find(org.toeline.ledger.store.rows.Search.RECENT)).hasSize(1);
+            assertThatExceptionOfType(LedgerException.class)
+                    .isThrownBy(() -> ledger.save(kept.id(), 1, kept.lesson().withNotes("x"), List.of()))
+                    .withMessageContaining("the lesson could not be saved; the role “looker” may look at")
+                    .withMessageNotContaining("permission denied")
+                    .extracting(LedgerException::fault)
+                    .isEqualTo(Fault.NOT_ALLOWED);
+            assertThatExceptionOfType(LedgerException.class)
+                    .isThrownBy(() -> ledger.deletePlayer(
+                            kept.playerId(),
+                            org.toeline.ledger.store.backup.OldBackups.KEEP,
+                            new LedgerPlace.Folder(Path.of("unused"))))
+                    .withMessageContaining("may not keep, change or delete");
+        } finally {
+            drop("looker");
+        }
+    }
+
+    @Test
+    void aRoleThatMayNotDeleteKeepsLessons(@TempDir Path folder) throws Exception {
+        LedgerPlace.Server keeper = role(
+                "keeper",
+                "grant select, insert, update, delete on all tables in schema public to keeper",
+                "revoke delete on player, lesson, leftover from keeper");
+        try (Ledger ledger = Ledger.open(keeper, "bay 2")) {
+            assertThat(ledger.isReadOnly()).isFalse();
+            assertThat(ledger.limits().orElseThrow()).contains("“keeper” may look at, keep and change", "not delete");
+            Player player = ledger.addPlayer(PlayerDetails.of(Optional.of("Ana"), Handedness.RIGHT));
+            KeptLesson kept = ledger.keep(player.id(), TestLessons.lesson("Ana"), TestLessons.findings(7.25));
+            ledger.save(kept.id(), 1, kept.lesson().withNotes("more"), TestLessons.findings(8));
+            ledger.keepShots(kept.id(), List.of());
+            assertThatExceptionOfType(LedgerException.class)
+                    .isThrownBy(() -> ledger.deleteLesson(
+                            kept.id(), org.toeline.ledger.store.backup.OldBackups.KEEP, new LedgerPlace.Folder(folder)))
+                    .withMessageContaining("the lesson could not be deleted; the role “keeper” may look at")
+                    .withMessageNotContaining("permission denied")
+                    .extracting(LedgerException::fault)
+                    .isEqualTo(Fault.NOT_ALLOWED);
+            assertThat(ledger.lesson(kept.id())).isPresent();
+        } finally {
+            drop("keeper");
+        }
+    }
+
+    @Test
+    void aRoleThatMayNothingIsToldSo() throws Exception {
+        LedgerPlace.Server stranger = role("stranger");
+        try {
+            assertThatExceptionOfType(LedgerException.class)
+                    .isThrownBy(() -> Ledger.open(stranger, "bay 2").close())
+                    .withMessageContaining("the ledger could not be opened; the role “stranger” may not even look")
+                    .extracting(LedgerException::fault)
+                    .isEqualTo(Fault.NOT_ALLOWED);
+        } finally {
+            drop("stranger");
+        }
+    }
+
     @Test
     void aServerThatDoesNotAnswerIsSaid() {
         LedgerPlace.Server nowhere =

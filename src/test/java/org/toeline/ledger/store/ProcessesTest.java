@@ -3,6 +3,10 @@ package org.toeline.ledger.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -142,17 +146,36 @@ class ProcessesTest {
         Process first = LedgerChild.start("claim", desk);
         try (BufferedReader out = first.inputReader()) {
             assertThat(out.readLine()).isEqualTo("first");
-            assertThat(FirstStart.claim(desk, () -> {})).as("taken").isEmpty();
+            assertThat(FirstStart.claim(desk, Optional.empty(), f -> {}))
+                    .as("taken")
+                    .isEmpty();
             assertThat(out.readLine()).as("the first was asked").isEqualTo("shown");
+            Path lesson = folder.resolve("Jörg.lesson.json");
+            assertThat(FirstStart.claim(desk, Optional.of(lesson), f -> {})).isEmpty();
+            assertThat(out.readLine()).as("the first was asked to open it").isEqualTo("shown " + lesson);
             first.toHandle().destroyForcibly();
             assertThat(first.waitFor(10, TimeUnit.SECONDS)).isTrue();
         }
         CountDownLatch shown = new CountDownLatch(1);
-        try (FirstStart mine = FirstStart.claim(desk, shown::countDown).orElseThrow()) {
-            assertThat(FirstStart.claim(desk, () -> {})).isEmpty();
+        try (FirstStart mine =
+                FirstStart.claim(desk, Optional.empty(), f -> shown.countDown()).orElseThrow()) {
+            knock(desk, "POST / HTTP/1.1\n/etc/hostname\n");
+            assertThat(shown.getCount()).as("who does not know the word").isEqualTo(1);
+            assertThat(FirstStart.claim(desk, Optional.empty(), f -> {})).isEmpty();
             assertThat(shown.await(10, TimeUnit.SECONDS)).isTrue();
             assertThat(mine).isNotNull();
         }
-        FirstStart.claim(desk, () -> {}).orElseThrow().close();
+        FirstStart.claim(desk, Optional.empty(), f -> {}).orElseThrow().close();
+    }
+
+    /** As any program on the machine could, a page in a browser too; returns when it was answered. */
+    private static void knock(Path desk, String words) throws IOException {
+        int port =
+                Integer.parseInt(Files.readAllLines(desk.resolve(".desk.port")).get(0));
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
+            socket.getOutputStream().write(words.getBytes(StandardCharsets.UTF_8));
+            socket.shutdownOutput();
+            assertThat(socket.getInputStream().read()).isEqualTo(-1);
+        }
     }
 }

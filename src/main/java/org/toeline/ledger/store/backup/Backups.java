@@ -6,7 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -55,6 +57,22 @@ public final class Backups {
         }
         found.sort((a, b) -> Integer.compare(number(b), number(a)));
         return found;
+    }
+
+    /** How much a backup holds. */
+    public record Content(int lessons, int players) {}
+
+    /** Empty where it cannot be read. */
+    public static Optional<Content> content(Path backup) {
+        try (Connection connection = Sources.unchanging(backup).getConnection();
+                Statement statement = connection.createStatement();
+                ResultSet row =
+                        statement.executeQuery("select (select count(*) from lesson), (select count(*) from player)")) {
+            row.next();
+            return Optional.of(new Content(row.getInt(1), row.getInt(2)));
+        } catch (SQLException e) {
+            return Optional.empty();
+        }
     }
 
     private static int number(Path backup) {

@@ -44,8 +44,7 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
 
     /** @param playerId whose lesson it is; empty to go by the name in it */
     public TakenIn take(Path file, Optional<Integer> playerId) throws DocumentException, LedgerException {
-        if (file.getFileName() != null
-                && file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".zip")) {
+        if (isArchive(file)) {
             return takeArchive(file, playerId);
         }
         Lesson lesson = LessonDocument.read(file);
@@ -58,6 +57,12 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
             noteClips(added.lessonId(), beside);
         }
         return taken;
+    }
+
+    /** By its name; else it is a document. */
+    public static boolean isArchive(Path file) {
+        return file.getFileName() != null
+                && file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".zip");
     }
 
     /** A clip beside the document is known by its content from now on; one that is missing does not matter. */

@@ -45,6 +45,7 @@ public final class Database implements AutoCloseable {
     private final DataSource source;
     private final Access access;
     private final Optional<Presence> presence;
+    private final Optional<String> limits;
     private final ReentrantLock lock = new ReentrantLock();
     private @Nullable Jdbi jdbi;
     private @Nullable Connection connection;
@@ -53,12 +54,23 @@ public final class Database implements AutoCloseable {
     private boolean closed;
 
     public Database(LedgerPlace place, DataSource source, Access access) {
-        this(place, source, access, Optional.empty());
+        this(place, source, access, Optional.empty(), Optional.empty());
     }
 
     /** @param presence that the ledger is open, given up when it is closed */
-    public Database(LedgerPlace place, DataSource source, Access access, Optional<Presence> presence) {
+    public Database(LedgerPlace place, DataSource source, Access access, Presence presence) {
+        this(place, source, access, Optional.of(presence), Optional.empty());
+    }
+
+    /** @param limits of what a server's role may do, in a sentence; empty where it may do everything */
+    public Database(LedgerPlace place, DataSource source, Access access, Optional<String> limits) {
+        this(place, source, access, Optional.empty(), limits);
+    }
+
+    private Database(
+            LedgerPlace place, DataSource source, Access access, Optional<Presence> presence, Optional<String> limits) {
         this.presence = presence;
+        this.limits = limits;
         this.place = place;
         this.source = source;
         this.access = access;
@@ -70,6 +82,10 @@ public final class Database implements AutoCloseable {
 
     public Access access() {
         return access;
+    }
+
+    public Optional<String> limits() {
+        return limits;
     }
 
     /** All that is read is of one moment. @param cannot what to say when it fails, such as “the lessons could not be read” */
@@ -117,6 +133,9 @@ public final class Database implements AutoCloseable {
 
     /** One transaction: all of it or nothing. */
     public <T> T write(String cannot, Work<T> work) throws LedgerException {
+        if (access == Access.READ_ONLY && limits.isPresent()) {
+            throw new LedgerException(Fault.NOT_ALLOWED, place.name() + ": " + cannot + "; " + limits.get());
+        }
         if (access == Access.READ_ONLY) {
             throw new LedgerException(
                     Fault.READ_ONLY,

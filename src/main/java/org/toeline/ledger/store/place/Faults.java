@@ -2,14 +2,19 @@ package org.toeline.ledger.store.place;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Optional;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 
 /** Says in a sentence what a database reported. */
 public final class Faults {
+
+    /** PostgreSQL's state of a privilege that is missing. */
+    private static final String NOT_ALLOWED = "42501";
 
     private static final long NO_ROOM_BYTES = 64 << 10;
 
@@ -33,9 +38,27 @@ public final class Faults {
                     case UNREACHABLE ->
                         where + what + ", since the server does not answer or refuses (" + reason
                                 + "); try again when it does";
+                    case NOT_ALLOWED -> where + what + "; " + limits(place);
                     default -> where + what + " (" + reason + "); what was there before is untouched";
                 };
         return new LedgerException(fault, message, reported);
+    }
+
+    /** What the role may do instead; asked anew, since a transaction in which something failed answers nothing. */
+    private static String limits(LedgerPlace place) {
+        String role = "";
+        if (place instanceof LedgerPlace.Server server) {
+            role = server.user();
+            try (Connection connection = Sources.server(server).getConnection()) {
+                Optional<String> limits = Rights.of(connection).limits();
+                if (limits.isPresent()) {
+                    return limits.get();
+                }
+            } catch (SQLException e) {
+                // what may be done cannot be asked, so only what may not is said
+            }
+        }
+        return Sentences.of(Faults.class).of("rights.not-this", role);
     }
 
     /** What runs out of room while it maps a file reports an input or output error of any kind. */
@@ -61,6 +84,9 @@ public final class Faults {
                 || state.startsWith("3D")) {
             return Fault.UNREACHABLE;
         }
+        if (state.equals(NOT_ALLOWED)) {
+            return Fault.NOT_ALLOWED;
+        }
         return state.equals("53100")
                 ? Fault.FULL
                 : state.equals("25006") ? Fault.READ_ONLY : passes(reported) ? Fault.BUSY : Fault.OTHER;
@@ -76,10 +102,13 @@ public final class Faults {
         };
     }
 
-    /** Whether trying again may succeed: two writers met and the database let one go first. */
+    /**
+     * Whether trying again may succeed: two writers met and the database let one go first, or took away what the other was about to
+     * write to, which the next look finds out.
+     */
     static boolean passes(Throwable reported) {
         String state = sql(reported).map(SQLException::getSQLState).orElse("");
-        return "40001".equals(state) || "40P01".equals(state);
+        return "40001".equals(state) || "40P01".equals(state) || "23503".equals(state);
     }
 
     private static Optional<SQLException> sql(Throwable reported) {

@@ -11,12 +11,17 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Consumer;
 
 /**
- * The first desk that is started on a folder; a second one asks it to show itself, and ends. The operating system frees the
+ * The first desk that is started on a folder; a second one asks it to show itself, hands it the file it was started for, and ends.
+ * Who asks has to say the word that lies in the folder: whoever cannot read the folder cannot have files opened. The operating system frees the
  * claim of a program that died. (Commands need none of this: any number of programs may have a ledger open.)
  */
 public final class FirstStart implements AutoCloseable {
@@ -24,23 +29,28 @@ public final class FirstStart implements AutoCloseable {
     private static final String CLAIM = ".desk.lock";
     private static final String DOOR = ".desk.port";
     private static final int ANSWER_MS = 2000;
+    private static final int LONGEST_BYTES = 8192;
 
     private final FileChannel channel;
     private final ServerSocket door;
     private final Path port;
+    private final String word;
 
-    private FirstStart(FileChannel channel, ServerSocket door, Path port) {
+    private FirstStart(FileChannel channel, ServerSocket door, Path port, String word) {
         this.channel = channel;
         this.door = door;
         this.port = port;
+        this.word = word;
     }
 
     /**
      * Claims a folder. Empty when another program has it; that one was asked to show itself then.
      *
-     * @param show what to do when a later start asks; called on a thread of its own
+     * @param file what this start was asked to open; the other program opens it then
+     * @param show what to do when a later start asks, with the file it was asked to open; called on a thread of its own
      */
-    public static Optional<FirstStart> claim(Path folder, Runnable show) throws IOException {
+    public static Optional<FirstStart> claim(Path folder, Optional<Path> file, Consumer<Optional<Path>> show)
+            throws IOException {
         Files.createDirectories(folder);
         Path port = folder.resolve(DOOR);
         FileChannel channel =
@@ -49,12 +59,13 @@ public final class FirstStart implements AutoCloseable {
             FileLock lock = tryLock(channel);
             if (lock == null) {
                 channel.close();
-                ask(port);
+                ask(port, file);
                 return Optional.empty();
             }
             ServerSocket door = new ServerSocket(0, 5, InetAddress.getLoopbackAddress());
-            write(port, Integer.toString(door.getLocalPort()));
-            FirstStart first = new FirstStart(channel, door, port);
+            String word = UUID.randomUUID().toString();
+            write(port, door.getLocalPort() + "\n" + word + "\n");
+            FirstStart first = new FirstStart(channel, door, port, word);
             Thread listener = new Thread(() -> first.listen(show), "second starts");
             listener.setDaemon(true);
             listener.start();
@@ -81,21 +92,31 @@ public final class FirstStart implements AutoCloseable {
     }
 
     /** Whoever does not answer cannot be raised; then the person finds its window. */
-    private static void ask(Path port) {
+    private static void ask(Path port, Optional<Path> file) {
         try (Socket socket = new Socket()) {
-            int number = Integer.parseInt(Files.readString(port).strip());
-            socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), number), ANSWER_MS);
-        } catch (IOException | IllegalArgumentException e) {
+            List<String> lines = Files.readAllLines(port, StandardCharsets.US_ASCII);
+            socket.connect(
+                    new InetSocketAddress(InetAddress.getLoopbackAddress(), Integer.parseInt(lines.get(0))), ANSWER_MS);
+            String path = file.map(f -> f.toAbsolutePath().toString()).orElse("");
+            socket.getOutputStream().write((lines.get(1) + "\n" + path + "\n").getBytes(StandardCharsets.UTF_8));
+        } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException e) {
             System.getLogger(FirstStart.class.getName())
                     .log(System.Logger.Level.INFO, "the desk that is open does not answer: " + e.getMessage());
         }
     }
 
-    private void listen(Runnable show) {
+    private void listen(Consumer<Optional<Path>> show) {
         while (!door.isClosed()) {
             try (Socket asked = door.accept()) {
-                show.run();
-            } catch (IOException e) {
+                asked.setSoTimeout(ANSWER_MS);
+                byte[] said = asked.getInputStream().readNBytes(LONGEST_BYTES);
+                List<String> lines =
+                        new String(said, StandardCharsets.UTF_8).lines().toList();
+                if (lines.size() == 2 && lines.get(0).equals(word)) {
+                    show.accept(
+                            Optional.of(lines.get(1)).filter(p -> !p.isEmpty()).map(Path::of));
+                }
+            } catch (IOException | InvalidPathException e) {
                 // closing the door ends the wait for the next one; anything else is the next one's
                 continue;
             }

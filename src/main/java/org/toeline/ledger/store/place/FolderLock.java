@@ -25,19 +25,24 @@ public final class FolderLock implements AutoCloseable {
     /** Waits until the folder is free. */
     public static FolderLock take(Path folder) throws IOException {
         THREADS.lock();
+        boolean taken = false;
         try {
             FileChannel channel =
                     FileChannel.open(folder.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             try {
                 channel.lock();
+                taken = true;
                 return new FolderLock(channel);
-            } catch (IOException e) {
-                channel.close();
-                throw e;
+            } finally {
+                if (!taken) {
+                    channel.close();
+                }
             }
-        } catch (IOException e) {
-            THREADS.unlock();
-            throw e;
+        } finally {
+            // by whatever it was that it could not be taken
+            if (!taken) {
+                THREADS.unlock();
+            }
         }
     }
 

@@ -26,6 +26,8 @@ public final class LedgerException extends Exception {
         BUSY,
         /** The server does not answer or refuses. */
         UNREACHABLE,
+        /** The server's role may not do it. */
+        NOT_ALLOWED,
         /** What was asked for is not there. */
         UNKNOWN,
         OTHER

@@ -60,4 +60,15 @@ public record PlayerDetails(
     public PlayerDetails withNote(String changed) {
         return new PlayerDetails(name, handedness, heightM, bornYear, changed);
     }
+
+    /** With what is missing here as it is there, and the other's note below this one's, where it says something else. */
+    PlayerDetails filledFrom(PlayerDetails other) {
+        String both = note.isBlank() || note.contains(other.note) ? note : note + "\n" + other.note;
+        return new PlayerDetails(
+                name.or(() -> other.name),
+                handedness,
+                heightM.isPresent() ? heightM : other.heightM,
+                bornYear.isPresent() ? bornYear : other.bornYear,
+                note.isBlank() ? other.note : both);
+    }
 }

@@ -1,0 +1,153 @@
+#!/bin/sh
+# Installs the package into a bare Debian, uses it there, and takes it away again: .ci/installed.sh target/package/toeline_….deb
+# Needs root, debootstrap, Xvfb, openbox, xdotool, ImageMagick and poppler-utils. Sources of packages are those of this machine.
+# BARE=FOLDER names a bare root that is there already (debootstrap --variant=minbase); it is copied.
+set -eu
+package="$(readlink -f "$1")"
+work="$(mktemp -d)"
+root="$work/root"
+screen=""
+manager=""
+desk=""
+
+clean_up() {
+    kill $desk $manager $screen 2>/dev/null || true
+    sleep 2
+    umount "$root/proc" 2>/dev/null || true
+    mountpoint -q "$root/proc" || rm -rf "$work"
+}
+trap clean_up EXIT
+
+say() { echo "== $*"; }
+fail() {
+    echo "FAILED: $*" >&2
+    exit 1
+}
+inside() { chroot "$root" /usr/bin/env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin DEBIAN_FRONTEND=noninteractive "$@"; }
+# as a person who never had anything to do with it
+coach() {
+    chroot --userspec=coach "$root" /usr/bin/env -i PATH=/usr/bin:/bin HOME=/home/coach LANG=C.UTF-8 \
+        ${DISPLAY:+DISPLAY="$DISPLAY"} TOELINE_JAVA_OPTIONS=-Dprism.order=sw sh -c 'cd && exec "$@"' sh "$@"
+}
+files() { (cd "$root" && find . -xdev \( -path ./proc -o -path ./home/coach \) -prune -o -type f -print -o -type l -print) | LC_ALL=C sort; }
+
+say "a bare system"
+if [ -n "${BARE:-}" ]; then
+    cp -a "$BARE" "$root"
+else
+    suite="$(. /etc/os-release && echo "$VERSION_CODENAME")"
+    mirror="$(sed -n 's/^URIs: *//p; s/^deb \(\[[^]]*\] \)\{0,1\}\([^ ]*\) .*/\2/p' /etc/apt/sources.list.d/debian.sources /etc/apt/sources.list 2>/dev/null | head -n 1)"
+    debootstrap --variant=minbase "$suite" "$root" "$mirror" >"$work/debootstrap.txt"
+fi
+for settings in /etc/apt/apt.conf.d/99*; do
+    [ ! -f "$settings" ] || cp "$settings" "$root/etc/apt/apt.conf.d/"
+done
+cp /etc/resolv.conf /etc/hosts "$root/etc/" 2>/dev/null || true
+mount -t proc proc "$root/proc"
+inside apt-get update -q >"$work/apt.txt" 2>&1
+inside useradd -m coach
+files >"$work/before.txt"
+
+say "apt install, with nothing put in its way and nothing by hand"
+cp "$package" "$root/var/cache/toeline.deb"
+start="$(date +%s)"
+inside apt-get install -q -y --no-install-recommends /var/cache/toeline.deb >>"$work/apt.txt" 2>&1 || { tail -n 20 "$work/apt.txt"; fail "apt install"; }
+rm "$root/var/cache/toeline.deb"
+echo "installed in $(($(date +%s) - start)) s"
+[ -s "$root/opt/toeline/classes.jsa" ] || fail "no archive of classes was made"
+du -sh "$root/opt/toeline" "$root/opt/toeline"/* | sed "s|$root||"
+
+say "toeline sample"
+coach toeline sample --out sample >"$work/sample.txt"
+ls "$root/home/coach/sample"
+grep -q "Ball" "$work/sample.txt" || fail "sample said nothing of the ball"
+
+say "toeline measure"
+coach toeline measure /opt/toeline/sample-media/before/before.lesson.json >"$work/measure.txt"
+head -n 6 "$work/measure.txt"
+grep -q "±\|cm" "$work/measure.txt" || fail "measure gave no readings"
+
+say "toeline handout --language de"
+coach toeline handout /opt/toeline/sample-media/before/before.lesson.json --out handout --language de
+pdf="$(find "$root/home/coach/handout" -name '*.pdf' | head -n 1)"
+pdftotext -layout "$pdf" "$work/handout.txt"
+grep -E "[0-9]+\. (Januar|Februar|März|April|Mai|Juni|Juli|August|September|Oktober|November|Dezember) 20[0-9]{2}" "$work/handout.txt" | head -n 1 |
+    grep . || fail "the page's date is not German"
+grep -E "[0-9],[0-9]" "$work/handout.txt" | head -n 2 | grep . || fail "the page's numbers have no comma"
+if grep -E "[0-9]\.[0-9] *(cm|°|m)" "$work/handout.txt"; then fail "a number of the German page has a point"; fi
+
+say "the desk: started, and a lesson double-clicked while it is open"
+number="$work/number"
+Xvfb -displayfd 3 -screen 0 1400x900x24 3>"$number" >/dev/null 2>&1 &
+screen=$!
+for _ in 1 2 3 4 5 6 7 8 9 10; do
+    [ -s "$number" ] && break
+    sleep 1
+done
+DISPLAY=":$(cat "$number")"
+export DISPLAY
+openbox >/dev/null 2>&1 &
+manager=$!
+coach toeline >"$work/desk.txt" 2>&1 &
+desk=$!
+timeout 120 xdotool search --sync --onlyvisible --name '^Toeline' >"$work/window.txt" || {
+    cat "$work/desk.txt"
+    fail "no window"
+}
+window="$(head -n 1 "$work/window.txt")"
+sleep 10
+import -window root "${PICTURES:-$work}/welcome.png"
+open="$(grep '^Exec=' "$root/usr/share/applications/toeline.desktop" | sed 's/^Exec=//; s| %f||')"
+coach "$open" /opt/toeline/sample-media/before/before.lesson.json
+sleep 25
+import -window root "${PICTURES:-$work}/lesson.png"
+xdotool windowfocus "$window" key --window "$window" space
+sleep 3
+import -window root "${PICTURES:-$work}/playing-1.png"
+sleep 1
+import -window root "${PICTURES:-$work}/playing-2.png"
+moved="$(compare -metric AE -fuzz 5% "${PICTURES:-$work}/playing-1.png" "${PICTURES:-$work}/playing-2.png" null: 2>&1 || true)"
+echo "$moved pixels moved within a second of playing"
+[ "${moved%%.*}" -gt 200 ] || fail "nothing plays"
+
+say "installing over a desk that is open, and removing it, are refused"
+cp "$package" "$root/var/cache/toeline.deb"
+if inside dpkg -i /var/cache/toeline.deb >"$work/over.txt" 2>&1; then fail "it was installed over"; fi
+if inside dpkg -r toeline >>"$work/over.txt" 2>&1; then fail "it was removed"; fi
+grep "toeline: " "$work/over.txt"
+rm "$root/var/cache/toeline.deb"
+coach toeline measure /opt/toeline/sample-media/before/before.lesson.json >/dev/null || fail "the refused one left it broken"
+xdotool windowclose "$window" || true
+for _ in 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20; do
+    kill -0 "$desk" 2>/dev/null || break
+    sleep 1
+done
+kill "$desk" 2>/dev/null || true
+wait "$desk" 2>/dev/null || true
+desk=""
+coach toeline ledger find "" >"$work/find.txt" || true
+cat "$work/find.txt"
+grep -q . "$work/find.txt" || fail "the lesson that was double-clicked is not in the ledger"
+
+say "a damaged download"
+head -c 20000000 "$package" >"$root/var/cache/half.deb"
+if inside dpkg -i /var/cache/half.deb >"$work/half.txt" 2>&1; then fail "half a package was installed"; fi
+rm "$root/var/cache/half.deb"
+coach toeline measure /opt/toeline/sample-media/before/before.lesson.json >/dev/null || fail "half a package left it broken"
+
+say "removal"
+inside apt-get purge -q -y toeline >>"$work/apt.txt" 2>&1 || fail "purge"
+files >"$work/after.txt"
+cat "$root"/var/lib/dpkg/info/*.list | sed 's|^|.|' | LC_ALL=C sort -u >"$work/owned.txt"
+# what other packages make and keep for themselves when they are installed
+LC_ALL=C comm -13 "$work/before.txt" "$work/after.txt" | LC_ALL=C comm -23 - "$work/owned.txt" |
+    grep -v -E '^\./(var/(lib|cache|log)|etc|run|usr/share/(mime|icons|glib-2.0|fonts)|usr/lib/[^/]*/(gdk-pixbuf|gtk-3.0|gio))' >"$work/left.txt" || true
+find "$root" -xdev -path "$root/proc" -prune -o -path "$root/home/coach" -prune -o -iname '*toeline*' -print >>"$work/left.txt"
+if [ -s "$work/left.txt" ]; then
+    cat "$work/left.txt"
+    fail "files are left"
+fi
+[ -d "$root/home/coach/Toeline" ] || fail "the coach's own data are gone"
+echo "nothing is left but what the coach has:"
+(cd "$root/home/coach" && find . -maxdepth 2 | LC_ALL=C sort)
+say "all of it passed"

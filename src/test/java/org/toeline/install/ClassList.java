@@ -1,0 +1,110 @@
+package org.toeline.install;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * The classes that the program loads when it does what people do with it. On installing they are laid in an archive, which is
+ * mapped into memory on every start, in place of reading and checking each class. Where there is no screen, and no virtual one,
+ * the desk's classes are not among them, and the desk starts more slowly.
+ */
+final class ClassList {
+
+    private static final int DESK_SECONDS = 40;
+
+    private final Path home;
+    private final List<String> jars;
+
+    /** @param home where the program lies now */
+    ClassList(Path home, List<String> jars) {
+        this.home = home.toAbsolutePath();
+        this.jars = jars;
+    }
+
+    void write(Path file) throws IOException {
+        Path folder = Files.createTempDirectory("toeline-classes");
+        try {
+            DebianPackage.options(home.toString(), jars, folder.resolve("java.options"));
+            Path sample = home.resolve("sample-media/before/before.lesson.json");
+            Set<String> lines = new LinkedHashSet<>();
+            lines.addAll(classes(folder, List.of(), List.of("measure", sample.toString())));
+            lines.addAll(classes(
+                    folder,
+                    List.of(),
+                    List.of(
+                            "handout",
+                            sample.toString(),
+                            "--out",
+                            folder.resolve("out").toString())));
+            lines.addAll(classes(
+                    folder,
+                    List.of(),
+                    List.of(
+                            "ledger",
+                            "import",
+                            sample.toString(),
+                            "--ledger",
+                            folder.resolve("ledger").toString())));
+            Optional<List<String>> screen = screen();
+            if (screen.isPresent()) {
+                lines.addAll(classes(folder, screen.get(), List.of(sample.toString())));
+            } else {
+                System.err.println("no screen and no xvfb-run: the desk will start more slowly from this package");
+            }
+            Files.write(file, lines);
+        } finally {
+            Folders.delete(folder);
+        }
+    }
+
+    /** What comes before a command that needs a screen. */
+    private static Optional<List<String>> screen() {
+        if (Files.isExecutable(Path.of("/usr/bin/xvfb-run"))) {
+            return Optional.of(List.of("xvfb-run", "-a", "-s", "-screen 0 1400x900x24"));
+        }
+        return System.getenv("DISPLAY") == null ? Optional.empty() : Optional.of(List.of());
+    }
+
+    /** The desk does not end by itself: it is asked to, after a while. */
+    private List<String> classes(Path folder, List<String> before, List<String> command) throws IOException {
+        Path list = folder.resolve("classes.list");
+        Files.deleteIfExists(list);
+        List<String> all = new ArrayList<>(before);
+        all.addAll(List.of(
+                home.resolve("runtime/bin/java").toString(),
+                "-Xshare:off",
+                "-XX:DumpLoadedClassList=" + list,
+                "-Duser.home=" + folder,
+                "-Djava.util.prefs.userRoot=" + folder,
+                "-Dorg.bytedeco.javacpp.cachedir=" + folder.resolve("natives"),
+                "@" + folder.resolve("java.options"),
+                "org.toeline.Main"));
+        all.addAll(command);
+        ProcessBuilder builder = new ProcessBuilder(all)
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("said.txt").toFile());
+        Process process = builder.start();
+        try {
+            if (!process.waitFor(before.isEmpty() ? 4L * DESK_SECONDS : DESK_SECONDS, TimeUnit.SECONDS)) {
+                process.descendants().forEach(ProcessHandle::destroy);
+                process.destroy();
+                process.waitFor(20, TimeUnit.SECONDS);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("interrupted", e);
+        }
+        if (!Files.isRegularFile(list)) {
+            throw new IOException(
+                    String.join(" ", command) + " came to nothing: " + Files.readString(folder.resolve("said.txt")));
+        }
+        return Files.readAllLines(list);
+    }
+}
