@@ -19,8 +19,7 @@ export DISPLAY
 openbox >"$folder/manager.txt" 2>&1 &
 manager=$!
 
-[ -s target/classpath.txt ] || mvn -B -q dependency:build-classpath -Dmdep.outputFile=target/classpath.txt
-if ! java -cp "target/test-classes:$(cat target/classpath.txt)" org.toeline.window.WindowScript "$folder/lesson"; then
+if ! java -cp "target/test-classes:target/lib/*" org.toeline.window.WindowScript "$folder/lesson"; then
     tail -n 20 "$folder/lesson/program.txt" "$folder/lesson/files.txt" >&2 || true
     exit 1
 fi

@@ -78,7 +78,7 @@ class ArchitectureTest {
         PARTS_MAY_USE.put("desk.players", Set.of("desk.screen"));
         PARTS_MAY_USE.put("desk.ranges", Set.of("desk.screen"));
         PARTS_MAY_USE.put("desk.shots", Set.of("desk.screen"));
-        PARTS_MAY_USE.put("desk.handover", Set.of("desk.players"));
+        PARTS_MAY_USE.put("desk.handover", Set.of("desk.players", "desk.film"));
         PARTS_MAY_USE.put(
                 "desk.sheet",
                 Set.of("desk.players", "desk.findings", "desk.bodymap", "desk.picture", "desk.film", "desk.keys"));

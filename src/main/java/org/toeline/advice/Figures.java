@@ -42,11 +42,6 @@ final class Figures {
         return lengthUnit == LengthUnit.INCH && (unit == Unit.CENTIMETRE || unit == Unit.MILLIMETRE);
     }
 
-    /** Whether a number is above zero even as it is written. */
-    static boolean isAboveZero(double shown, int decimals) {
-        return shown >= Math.pow(10, -decimals) / 2;
-    }
-
     static int decimals(double halfWidth) {
         return Written.decimals(halfWidth);
     }

@@ -1,7 +1,6 @@
 package org.toeline.advice;
 
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,15 +9,14 @@ import org.toeline.language.Language;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
-import org.toeline.posture.Doubt;
 import org.toeline.posture.Source;
 import org.toeline.reading.Reading;
 import org.toeline.reading.ReadingKind;
 import org.toeline.reading.Unit;
 
 /**
- * Findings in plain words, from the resource bundle {@code words}. A sentence never claims more than its verdict: a
- * side is named only when the 95 % interval has one side, a fault only when it is out of range. Immutable; any thread.
+ * Names, figures and phrases in plain words, from the resource bundle {@code words}; sentences made of them are {@link
+ * FindingWords}', {@link ContradictionWords}' and {@link CauseWords}'. Immutable; any thread.
  */
 public final class Words {
 
@@ -64,6 +62,10 @@ public final class Words {
     /** The language of the words, for documents that state it; a BCP 47 tag. */
     public String language() {
         return wording.language();
+    }
+
+    Figures figures() {
+        return figures;
     }
 
     public LengthUnit lengthUnit() {
@@ -119,12 +121,10 @@ public final class Words {
         return finding.verdict().map(this::verdict).orElseGet(() -> text("verdict.none"));
     }
 
-    /** The figure with its sign and the half width of its 95 % interval, such as “+12.1 ± 1.3 cm”. */
-    public String figure(Reading reading) {
-        return figure(reading.kind(), reading.value(), reading.low(), reading.high(), Optional.empty());
-    }
-
-    /** The same, written so that it agrees with the verdict. */
+    /**
+     * The figure with its sign and the half width of its 95 % interval, such as “+12.1 ± 1.3 cm”, written so that it agrees with the
+     * verdict.
+     */
     public String figure(Finding finding) {
         Reading r = finding.reading();
         return figure(r.kind(), r.value(), r.low(), r.high(), finding.range());
@@ -147,7 +147,8 @@ public final class Words {
         return written(kind.unit(), w, w.value() > 0);
     }
 
-    private String written(Unit unit, Written w, boolean withPlus) {
+    /** As “+12.1 ± 1.3 cm”. */
+    String written(Unit unit, Written w, boolean withPlus) {
         String sign = withPlus ? "+" : "";
         String value = sign + figures.number(w.value(), w.decimals());
         return w.half()
@@ -195,30 +196,6 @@ public final class Words {
         return figures.far(lengthM, this::text);
     }
 
-    /** What the finding says, with its size and uncertainty. */
-    public String sentence(Finding finding) {
-        Reading reading = finding.reading();
-        String state = state(finding);
-        Optional<Verdict> verdict = finding.verdict();
-        if (verdict.isEmpty()) {
-            return text("finding.none", sentenceCase(state));
-        }
-        String recommended = finding.range().map(this::recommended).orElse("");
-        return switch (verdict.get()) {
-            case DRAFT, WITHHELD, NOT_FOR_CHILDREN ->
-                text("finding." + verdict.get().id(), sentenceCase(state));
-            case IN_RANGE -> text("finding.in-range", sentenceCase(state), recommended);
-            case OUT_LOW, OUT_HIGH -> text("finding.out", fault(finding), state, recommended);
-            case TOO_CLOSE -> text("finding.too-close", sentenceCase(state), recommended);
-            case CANNOT_TELL ->
-                text(
-                        "finding.cannot-tell",
-                        name(reading.kind()),
-                        range(reading.kind(), reading.low(), reading.high()),
-                        help(reading.dominatedBy()));
-        };
-    }
-
     /** The limits, and the height they were fitted to where they grow with the player. */
     public String recommended(Range range) {
         String limits = range(range.kind(), range.low(), range.high());
@@ -243,90 +220,9 @@ public final class Words {
                 : figures.number(metres, 2) + text("unit.m");
     }
 
-    private String state(Finding finding) {
-        Reading reading = finding.reading();
-        Unit unit = reading.kind().unit();
-        String key = "state." + reading.kind().id();
-        Written w = figures.written(unit, reading.value(), reading.low(), reading.high(), finding.range());
-        if (!twoSided(reading.kind())) {
-            return text(key + ".plus", written(unit, w, false));
-        }
-        double far = Math.max(-reading.low(), reading.high());
-        boolean straddles = reading.low() < 0 && reading.high() > 0;
-        if (straddles && !agrees(finding, far)) {
-            return text("state.either", name(reading.kind()), written(unit, w, w.value() > 0));
-        }
-        if (straddles) {
-            double shown = figures.shown(unit, far);
-            int decimals = Figures.decimals(shown);
-            return text(
-                    key + ".zero", figures.number(shown, decimals, RoundingMode.CEILING) + text(figures.unitKey(unit)));
-        }
-        return text(key + (w.value() < 0 ? ".minus" : ".plus"), written(unit, w.unsigned(), false));
-    }
-
-    /** Whether “within so much of nought” is said to lie in the range, or outside, as the interval does. */
-    private static boolean agrees(Finding finding, double far) {
-        Reading r = finding.reading();
-        if (finding.range().isEmpty()) {
-            return true;
-        }
-        Range range = finding.range().get();
-        Verdict said = Verdict.of(-far, far, range.low(), range.high());
-        Verdict found = Verdict.of(r.low(), r.high(), range.low(), range.high());
-        return said == found || !said.isDecided() && !found.isDecided();
-    }
-
-    private boolean twoSided(ReadingKind kind) {
+    /** Whether a reading goes to two sides of nought. */
+    boolean twoSided(ReadingKind kind) {
         return wording.has("state." + kind.id() + ".minus");
-    }
-
-    /** What is wrong, without figures; only for a finding that is out of range. */
-    public String fault(Finding finding) {
-        return text("out." + finding.kind().id() + "." + outOf(finding).id());
-    }
-
-    private static Verdict outOf(Finding finding) {
-        return finding.verdict()
-                .filter(Verdict::isOut)
-                .orElseThrow(() -> new IllegalStateException(
-                        finding.kind().id() + " is not out of range; only what is out has a fault and an instruction"));
-    }
-
-    /** What may follow from the first thing; empty when nothing else is out of range downstream of it. */
-    public Optional<String> mayFollow(FirstThing first) {
-        List<String> names = new ArrayList<>();
-        for (ReadingKind kind : first.mayFollow()) {
-            String name = name(kind);
-            names.add(names.isEmpty() ? name : inSentence(name));
-        }
-        if (names.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(text(names.size() == 1 ? "mayfollow.one" : "mayfollow.many", list(names)));
-    }
-
-    /** What to say when no finding is out of range: that all is well only where every judged finding is in range. */
-    public String nothing(Advice advice) {
-        if (advice.isDraft()) {
-            return text("nothing.draft");
-        }
-        if (!advice.isJudged()) {
-            return text("nothing.unmeasured");
-        }
-        return text(advice.allInRange() ? "nothing" : "nothing.unsure");
-    }
-
-    /** Why nothing is judged, of what is neither a contradiction nor judged. */
-    public String unjudged(Advice advice) {
-        String why = advice.isDraft()
-                ? "draft"
-                : advice.has(Verdict.CANNOT_TELL)
-                        ? "unsure"
-                        : advice.has(Verdict.NOT_FOR_CHILDREN)
-                                ? "children"
-                                : advice.findings().isEmpty() ? "why" : "club";
-        return text("handout.not-measured." + why);
     }
 
     /** Things in a row, the last one joined by the language's “and”. */
@@ -338,49 +234,6 @@ public final class Words {
         return text;
     }
 
-    /** What contradicts what, with the likeliest slip. */
-    public String contradiction(Contradiction c) {
-        return text("contradiction", clash(c), slip(c));
-    }
-
-    /** What contradicts what. */
-    public String clash(Contradiction c) {
-        return text("clash." + c.clash().id(), c.view().map(this::name).orElse(""));
-    }
-
-    /** The likeliest slip. */
-    public String slip(Contradiction c) {
-        return text("slip." + c.likely().id(), where(c), hand(c));
-    }
-
-    /** What undoes it. */
-    public String mend(Contradiction c) {
-        return text("mend." + c.likely().id(), where(c), hand(c));
-    }
-
-    private String where(Contradiction c) {
-        return c.mend().flatMap(Mend::view).map(v -> text("slip.in", name(v))).orElse("");
-    }
-
-    private String hand(Contradiction c) {
-        return c.mend()
-                .map(m -> text("slip.hand." + m.sheet().handedness().id()))
-                .orElse("");
-    }
-
-    /** A mark that does not fit the rest. */
-    public String doubt(Doubt doubt) {
-        String name = Landmark.of(doubt.mark())
-                .map(this::name)
-                .map(n -> text("doubt.landmark", n))
-                .orElseGet(() -> doubt.mark().equals("ball") ? text("doubt.ball") : text("doubt.floor", doubt.mark()));
-        return text(
-                doubt.moves() ? "doubt" : "doubt.unusual",
-                sentenceCase(name),
-                figures.number(doubt.offPx(), 0),
-                name(doubt.view()));
-    }
-
     /** What would help most against an uncertainty that comes from there. */
     public String help(Source source) {
         return text("help." + source.id());
@@ -389,18 +242,6 @@ public final class Words {
     /** Why pictures could not tell, when the uncertainty comes from there, as a player is told. */
     public String unsure(Source source) {
         return text("unsure." + source.id());
-    }
-
-    /** Why an effect may follow from its cause, which is out of range that way where it is. */
-    public String step(CauseChain.Link link, Optional<Verdict> out) {
-        String step = "step." + Topic.of(link.cause()).id() + "."
-                + Topic.of(link.effect()).id();
-        return text(out.map(v -> step + "." + v.id()).filter(wording::has).orElse(step));
-    }
-
-    /** What a step of the chain stands on, with its citation where it has one. */
-    public String grounds(CauseChain.Link link) {
-        return text("grounds." + link.grounds().name().toLowerCase(Locale.ROOT).replace('_', '-'), link.source());
     }
 
     /** The same with a capital at its beginning. */

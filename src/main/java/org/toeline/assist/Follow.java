@@ -167,7 +167,7 @@ public final class Follow {
     private boolean believable(int i, Grey other, ImagePoint at, double gap) {
         return gap <= MOST_GAP_PX
                 && at.distancePx(marks.get(i)) <= MOST_MOVE_PER_1000 * marked.height() / 1000
-                && likeness(marked, marks.get(i), other, at) >= LEAST_LIKENESS;
+                && marked.likeness(marks.get(i), other, at) >= LEAST_LIKENESS;
     }
 
     private boolean inside(ImagePoint p) {
@@ -185,27 +185,5 @@ public final class Follow {
             tracks.add(new Track(marks.get(i), how, own, Math.sqrt(gaps[i] / Math.max(1, own.size() - 1))));
         }
         return tracks;
-    }
-
-    /** Correlation of the surroundings of two points, −1 to 1; brightness and contrast may differ. */
-    private static double likeness(Grey a, ImagePoint p, Grey b, ImagePoint q) {
-        int half = Flow.WINDOW / 2;
-        double n = 0;
-        double[] s = new double[5];
-        for (int dy = -half; dy <= half; dy++) {
-            for (int dx = -half; dx <= half; dx++) {
-                double u = a.at(p.xPx() + dx, p.yPx() + dy);
-                double v = b.at(q.xPx() + dx, q.yPx() + dy);
-                n++;
-                s[0] += u;
-                s[1] += v;
-                s[2] += u * u;
-                s[3] += v * v;
-                s[4] += u * v;
-            }
-        }
-        double uu = s[2] - s[0] * s[0] / n;
-        double vv = s[3] - s[1] * s[1] / n;
-        return uu < 1e-9 || vv < 1e-9 ? 0 : (s[4] - s[0] * s[1] / n) / Math.sqrt(uu * vv);
     }
 }

@@ -1,5 +1,6 @@
 package org.toeline.assist;
 
+import org.toeline.geometry.ImagePoint;
 import org.toeline.video.Frame;
 
 /** Brightness of a frame (BT.709 weights), 0 to 255, sampled anywhere; beyond the picture its nearest pixel. */
@@ -29,5 +30,27 @@ record Grey(int width, int height, byte[] levels) {
         double fy = yPx - 0.5 - y;
         return (1 - fy) * ((1 - fx) * pixel(x, y) + fx * pixel(x + 1, y))
                 + fy * ((1 - fx) * pixel(x, y + 1) + fx * pixel(x + 1, y + 1));
+    }
+
+    /** Correlation of what lies around a point with what lies around one of another picture, −1 to 1; brightness may differ. */
+    double likeness(ImagePoint p, Grey other, ImagePoint q) {
+        int half = Flow.WINDOW / 2;
+        double n = 0;
+        double[] s = new double[5];
+        for (int dy = -half; dy <= half; dy++) {
+            for (int dx = -half; dx <= half; dx++) {
+                double u = at(p.xPx() + dx, p.yPx() + dy);
+                double v = other.at(q.xPx() + dx, q.yPx() + dy);
+                n++;
+                s[0] += u;
+                s[1] += v;
+                s[2] += u * u;
+                s[3] += v * v;
+                s[4] += u * v;
+            }
+        }
+        double uu = s[2] - s[0] * s[0] / n;
+        double vv = s[3] - s[1] * s[1] / n;
+        return uu < 1e-9 || vv < 1e-9 ? 0 : (s[4] - s[0] * s[1] / n) / Math.sqrt(uu * vv);
     }
 }

@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.toeline.video.SlowMotion;
 
 /**
- * One moment in two clips, from how much moves in both: the two curves are laid over each other so that they fit best. Where they
- * fit nowhere, or in two places, nothing is said.
+ * One moment in two clips: the strike where it was heard in both, or from how much moves in both: the two curves are laid over
+ * each other so that they fit best. Where they fit nowhere, or in two places, nothing is said.
  *
  * @param firstSeconds  its time in the first clip
  * @param secondSeconds its time in the second
@@ -26,6 +26,22 @@ public record OneMoment(double firstSeconds, double secondSeconds) {
 
     /** After the strike less moves than that share of the most. */
     private static final double FALLEN = 0.5;
+
+    /** What was heard and what moves most belong together by that much in both clips, two cameras of 30 a second among them. */
+    private static final double LAG_S = 0.15;
+
+    /**
+     * The strike heard in two clips; empty where it lies otherwise to what moves in the one than in the other: then one of the two
+     * sounds was something else.
+     *
+     * @param firstMostS when most moves in the swing of the first clip
+     */
+    public static Optional<OneMoment> heard(Strike first, double firstMostS, Strike second, double secondMostS) {
+        double lag = (first.seconds() - firstMostS) - (second.seconds() - secondMostS);
+        return Math.abs(lag) <= LAG_S
+                ? Optional.of(new OneMoment(first.seconds(), second.seconds()))
+                : Optional.empty();
+    }
 
     /** Of two clips with a swing each. */
     public static Optional<OneMoment> seen(Movement first, SlowMotion firstIs, Movement second, SlowMotion secondIs) {
@@ -71,7 +87,7 @@ public record OneMoment(double firstSeconds, double secondSeconds) {
         return rival;
     }
 
-    /** Roots of the amounts around a time, in steps of real time. */
+    /** The amounts around a time, in steps of real time. */
     private static double[] curve(Movement movement, SlowMotion is, double aroundS, double laterS) {
         double[] curve = new double[(int) Math.round((BEFORE_S + AFTER_S) / STEP_S)];
         int at = 0;
@@ -86,7 +102,7 @@ public record OneMoment(double firstSeconds, double secondSeconds) {
             double share = to.seconds() > from.seconds()
                     ? Math.max(0, Math.min(1, (t - from.seconds()) / (to.seconds() - from.seconds())))
                     : 0;
-            curve[i] = Math.sqrt(Math.max(0, from.amount() + share * (to.amount() - from.amount())));
+            curve[i] = from.amount() + share * (to.amount() - from.amount());
         }
         return curve;
     }

@@ -6,14 +6,17 @@ import org.toeline.video.Sound;
 
 /**
  * The club on the ball, heard: the sharpest rise of the sound's short-time energy near the moment of most motion. Only where it
- * stands out: another rise half as strong in the same stretch makes it unsure, and then nothing is said.
+ * stands out: another rise half as strong in the same stretch makes it unsure, and then nothing is said; nor when the sharpest is
+ * not near enough to that moment.
  *
  * @param seconds in the clip's presentation time
  */
 public record Strike(double seconds) {
 
-    /** On either side of the moment of most motion. */
+    /** What is listened to on either side of the moment of most motion. */
     private static final double NEAR_S = 0.6;
+    /** Farther from that moment it is something else that was heard. */
+    private static final double FARTHEST_S = 0.25;
     /** What is compared: so many steps after with so many before. */
     private static final int AFTER = 6;
 
@@ -46,7 +49,10 @@ public record Strike(double seconds) {
         Arrays.sort(stretch);
         double usual = stretch[stretch.length / 2];
         boolean clear = rise[best] > STANDS_OUT * rival && rise[best] > ABOVE_USUAL * usual;
-        return clear ? Optional.of(new Strike(sound.startSeconds() + (from + best) * Sound.STEP_S)) : Optional.empty();
+        double heardS = sound.startSeconds() + (from + best) * Sound.STEP_S;
+        return clear && Math.abs(heardS - mostMotionSeconds) <= FARTHEST_S
+                ? Optional.of(new Strike(heardS))
+                : Optional.empty();
     }
 
     private static double mean(float[] all, int from, int to) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Contradiction;
+import org.toeline.advice.ContradictionWords;
 import org.toeline.advice.Words;
 import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
@@ -80,8 +81,8 @@ final class ChangesCommand implements Callable<Integer> {
         Optional<Contradiction> withheld = assessment.advice().withheld();
         if (withheld.isPresent()) {
             Words words = Words.usual();
-            throw new DocumentException(
-                    lesson + ": " + words.text("withheld.uncompared", words.contradiction(withheld.get())));
+            throw new DocumentException(lesson + ": "
+                    + words.text("withheld.uncompared", new ContradictionWords(words).sentence(withheld.get())));
         }
         return assessment;
     }

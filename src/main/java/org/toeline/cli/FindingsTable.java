@@ -7,8 +7,11 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.CameraWords;
+import org.toeline.advice.CauseWords;
 import org.toeline.advice.Contradiction;
+import org.toeline.advice.ContradictionWords;
 import org.toeline.advice.Finding;
+import org.toeline.advice.FindingWords;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
@@ -39,14 +42,14 @@ final class FindingsTable {
         if (first.isPresent()) {
             out.println(SENTENCES.of(
                     "findings.first",
-                    words.fault(first.get().finding()),
+                    new FindingWords(words).fault(first.get().finding()),
                     words.figure(first.get().finding()),
                     first.get().finding().kind().id()));
             out.println("  "
                     + PlayerWords.of(words, assessment).instruction(first.get().finding()));
-            words.mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
+            new CauseWords(words).mayFollow(first.get()).ifPresent(text -> out.println("  " + text));
         } else {
-            out.println(words.nothing(assessment.advice()) + ".");
+            out.println(new FindingWords(words).nothing(assessment.advice()) + ".");
         }
         CameraWords cameras = new CameraWords(words);
         for (View view : View.values()) {
@@ -58,13 +61,16 @@ final class FindingsTable {
 
     /** What contradicts what, and no figure: none of them is earned. */
     private static void withheld(Contradiction c, Words words, PrintWriter out) {
-        out.println(words.text("contradiction.title") + ": " + words.contradiction(c));
-        out.println("  " + words.mend(c)
+        out.println(words.text("contradiction.title") + ": " + new ContradictionWords(words).sentence(c));
+        out.println("  " + new ContradictionWords(words).mend(c)
                 + (c.mend().isPresent() ? ": --mend " + c.likely().id() : "."));
     }
 
     private static void doubts(Assessment assessment, Words words, PrintWriter out) {
-        assessment.posture().doubts().forEach(d -> out.println(SENTENCES.of("findings.doubt", words.doubt(d))));
+        assessment
+                .posture()
+                .doubts()
+                .forEach(d -> out.println(SENTENCES.of("findings.doubt", new ContradictionWords(words).doubt(d))));
     }
 
     private static String line(Finding finding, Words words) {

@@ -9,6 +9,7 @@ import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraStand;
 import org.toeline.advice.Contradiction;
+import org.toeline.advice.ContradictionWords;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Range;
 import org.toeline.advice.Verdict;
@@ -36,9 +37,9 @@ final class ReadingsDocument {
         if (advice.withheld().isPresent()) {
             Contradiction c = advice.withheld().get();
             ObjectNode withheld = out.putObject("withheld");
-            withheld.put("says", WORDS.contradiction(c));
+            withheld.put("says", new ContradictionWords(WORDS).sentence(c));
             withheld.put("likely", c.likely().id());
-            withheld.put("mend", WORDS.mend(c));
+            withheld.put("mend", new ContradictionWords(WORDS).mend(c));
         } else if (advice.first().isPresent()) {
             ObjectNode first = out.putObject("first");
             first.put("reading", advice.first().get().finding().kind().id());

@@ -17,8 +17,10 @@ import org.toeline.flight.Plausibility;
 import org.toeline.flight.RoughRun;
 import org.toeline.flight.Shot;
 import org.toeline.flight.Trajectory;
+import org.toeline.flight.compare.HitOrder;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.ledger.DocumentException;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -65,6 +67,13 @@ final class ShotsCommand implements Callable<Integer> {
             paramLabel = "HEADING=VALUE",
             description = "Only the shots with this under that heading, such as Club=Driver; may be given again.")
     private java.util.Map<String, String> only = new java.util.LinkedHashMap<>();
+
+    @Option(
+            names = "--turns",
+            paramLabel = "HEADING",
+            description =
+                    "Compares the two setups named under that heading of the one table, in the order they were hit.")
+    private @Nullable String turns;
 
     @Option(
             names = "--units",
@@ -126,6 +135,33 @@ final class ShotsCommand implements Callable<Integer> {
                     .toList();
         }
 
+        /** What stands under a heading, in the order of the table. */
+        List<String> setupsUnder(String heading) {
+            return table.imported().groups().stream()
+                    .flatMap(g -> Optional.ofNullable(g.get(heading)).stream())
+                    .distinct()
+                    .toList();
+        }
+
+        /** The shots that count, of the two setups named under a heading, in the order they were hit. */
+        HitOrder inTurns(String heading, CommandLine line) {
+            List<String> names = setupsUnder(heading);
+            if (names.size() != 2) {
+                throw new ParameterException(
+                        line, "--turns is “" + heading + "”; two setups are needed under it, there are " + names);
+            }
+            List<Shot> shots = new ArrayList<>();
+            List<Boolean> second = new ArrayList<>();
+            for (int i = 0; i < figures.shots().size(); i++) {
+                String name = table.imported().groups().get(i).get(heading);
+                if (aside(i).isEmpty() && name != null) {
+                    shots.add(figures.shots().get(i));
+                    second.add(name.equals(names.get(1)));
+                }
+            }
+            return new HitOrder(shots, second);
+        }
+
         /** Clubs, players, days or titles that would be thrown together. */
         Map<String, Map<String, Integer>> pooled() {
             return table.imported().filters();
@@ -154,9 +190,10 @@ final class ShotsCommand implements Callable<Integer> {
         List<Setup> setups = setups(tables, air);
         Setup before = setups.get(0);
         Optional<Setup> after = setups.stream().skip(1).findFirst();
-        Optional<SetupComparison> comparison = after.filter(
-                        a -> before.pooled().isEmpty() && a.pooled().isEmpty())
-                .map(a -> SetupComparison.of(before.counted(), a.counted()));
+        Optional<SetupComparison> comparison = turns != null
+                ? Optional.of(SetupComparison.of(before.inTurns(turns, spec.commandLine())))
+                : after.filter(a -> before.pooled().isEmpty() && a.pooled().isEmpty())
+                        .map(a -> SetupComparison.of(before.counted(), a.counted()));
         if (json) {
             spec.commandLine().getOut().println(ShotsDocument.of(before, after, comparison));
             return Commands.DONE;
@@ -164,7 +201,14 @@ final class ShotsCommand implements Callable<Integer> {
         ShotsReport report = new ShotsReport(spec.commandLine().getOut(), shown);
         report.print(before);
         after.ifPresent(report::print);
-        comparison.ifPresent(c -> report.print(c, before.table, after.orElseThrow().table));
+        comparison.ifPresent(c -> report.print(
+                c,
+                turns == null
+                        ? before.table.file().toString()
+                        : before.setupsUnder(turns).get(0),
+                turns == null
+                        ? after.orElseThrow().table.file().toString()
+                        : before.setupsUnder(turns).get(1)));
         return Commands.DONE;
     }
 

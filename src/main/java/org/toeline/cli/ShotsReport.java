@@ -137,8 +137,8 @@ final class ShotsReport {
         out.println();
     }
 
-    void print(SetupComparison comparison, ShotTable before, ShotTable after) {
-        out.printf("From %s to %s, with 95 %% intervals:%n", before.file(), after.file());
+    void print(SetupComparison comparison, String before, String after) {
+        out.printf("From %s to %s, with 95 %% intervals:%n", before, after);
         for (Difference d : comparison.differences()) {
             String change = d.estimate()
                     .map(e -> String.format(
@@ -151,9 +151,10 @@ final class ShotsReport {
             out.printf("%-18s %-40s %s%n", d.figure().words(), change, d.words());
         }
         out.printf(
-                "L and R: as seen looking at the target. Real: allowing for %d figures looked at together (Holm). With"
-                        + " three to five%nshots a mishit cannot be told from the others; from six on, one far from the"
-                        + " rest counts for nothing.%n",
+                "L and R: as seen looking at the target. Real: allowing for %d figures looked at together and for"
+                        + " shots like the one before.%nWith three to five shots a mishit cannot be told from the others;"
+                        + " from six on, one far from the rest counts for nothing.%nHit the setups in turns (A B A B):"
+                        + " then fewer shots tell more.%n",
                 comparison.differences().size());
     }
 }

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Contradiction;
+import org.toeline.advice.ContradictionWords;
 import org.toeline.advice.Words;
 import org.toeline.handout.BeforeAfter;
 import org.toeline.handout.Handout;
@@ -75,8 +76,8 @@ final class StillCommand implements Callable<Integer> {
         Optional<Contradiction> withheld = assessment.advice().withheld();
         if (withheld.isPresent()) {
             Words words = choices.words();
-            throw new DocumentException(
-                    document + ": " + words.text("withheld.refused", words.contradiction(withheld.get())));
+            throw new DocumentException(document + ": "
+                    + words.text("withheld.refused", new ContradictionWords(words).sentence(withheld.get())));
         }
         Handout handout = new Handout(
                 lesson,

@@ -9,7 +9,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
@@ -17,8 +16,10 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.stage.Window;
 import org.toeline.across.StatedFindings;
 import org.toeline.desk.across.AcrossScreen;
+import org.toeline.desk.handover.HandOverActs;
 import org.toeline.desk.handover.HandOverScreen;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.players.PlayersScreen;
@@ -43,8 +44,9 @@ import org.toeline.ledger.store.exchange.LessonImport;
 public final class Screens {
 
     private final BorderPane root = new BorderPane();
-    private final Label status = new Label();
+    private final StatusLine status = new StatusLine(System::nanoTime);
     private final Background background = new Background(this::say);
+    private final HandOverActs handOver;
     private final Records records;
     private final Sheet sheet;
     private final Map<String, Screen> screens = new LinkedHashMap<>();
@@ -61,8 +63,8 @@ public final class Screens {
         read.value().language().ifPresent(Language::choose);
         OwnRanges ranges = new OwnRanges(folder.resolve("ranges.json"));
         say((read.remark() + " " + ranges.remark()).strip());
-        records = new Records(read.value(), ranges::all, this::say);
-        sheet = new Sheet(folder, records, ranges, background, this::say, this::go);
+        records = new Records(read.value(), ranges::all, status);
+        sheet = new Sheet(folder, records, ranges, background, status, this::go);
         Studio studio = new Studio(
                 sheet.model(),
                 sheet.desk(),
@@ -75,23 +77,22 @@ public final class Screens {
                 this::say,
                 this::go);
         put(sheet);
-        others(studio, folder).forEach(this::put);
+        HandOverScreen handing = new HandOverScreen(studio, folder.resolve("phrases.json"));
+        handOver = new HandOverActs(studio, handing, sheet.films(), sheet.clips()::reel, this::whileLarge);
+        others(studio, handing).forEach(this::put);
         root.setTop(row(new DeskMenu(studio, sheet, file), new LessonName(studio)));
-        status.getStyleClass().add("status");
-        status.setId("status");
-        status.setMaxWidth(Double.MAX_VALUE);
         root.setBottom(status);
         records.listen(new OtherBay(studio, root));
         go(Sheet.ID);
     }
 
     /** The screens beside the sheet, in the order of their buttons. */
-    private List<Screen> others(Studio studio, Path folder) {
+    private List<Screen> others(Studio studio, HandOverScreen handing) {
         return List.of(
                 new PlayersScreen(studio),
                 new AcrossScreen(studio),
                 new ShotsScreen(studio),
-                new HandOverScreen(studio, folder.resolve("phrases.json")),
+                handing,
                 new RangesScreen(studio));
     }
 
@@ -165,11 +166,12 @@ public final class Screens {
     }
 
     void say(String sentence) {
-        status.setText(sentence);
+        status.accept(sentence);
     }
 
     /** Keys that work wherever the focus is, except in a field. */
     void keys(Scene scene) {
+        status.listenTo(scene);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             boolean field = scene.getFocusOwner() instanceof javafx.scene.control.TextInputControl;
             // a button that the keyboard has come to is pressed with the space bar, as everywhere
@@ -191,11 +193,37 @@ public final class Screens {
             go(screen.get());
             return true;
         }
-        if (inField || !shown.equals(Sheet.ID)) {
+        boolean sheets = shown.equals(Sheet.ID);
+        // in a field the key copies what is chosen there
+        if ((sheets || shown.equals("hand-over")) && !(inField && act == Act.COPY) && handedOver(act)) {
+            return true;
+        }
+        if (inField || !sheets) {
             return false;
         }
         sheet.act(act);
         return true;
+    }
+
+    private boolean handedOver(Act act) {
+        Window window = root.getScene().getWindow();
+        switch (act) {
+            case COPY -> handOver.copy();
+            case PRINT -> handOver.print(window);
+            case KEEP_STILL -> handOver.keepStill();
+            case FULL_SCREEN -> handOver.large(window);
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** While the player is shown the picture large, keys play the film and nothing else. */
+    private boolean whileLarge(KeyEvent key) {
+        Optional<Act> act = sheet.keyBook().asked(key);
+        act.filter(Act::plays).ifPresent(sheet::act);
+        return act.filter(a -> a == Act.FULL_SCREEN).isEmpty();
     }
 
     void close() {

@@ -55,7 +55,7 @@ public record ComputedFigures(List<Shot> shots, Set<ShotFigure> computed, String
         Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
         figures.putAll(shot.figures());
         wanted.forEach(f -> figures.put(f, flown.get(f)));
-        return new Shot(figures, shot.remark());
+        return shot.withFigures(figures);
     }
 
     private static Map<ShotFigure, Double> figures(Flight flight) {

@@ -13,12 +13,14 @@ public final class RememberedFlights {
 
     private static final int MOST = 250_000;
     private static final int MOST_BANDS = 20_000;
+    private static final int MOST_WINDOWS = 100;
 
     private final Air air;
     private final FlightBand band;
     private final Map<Launch, Flight> firsts = new ConcurrentHashMap<>();
     private final Map<Launch, FlightBand.Figures> all = new ConcurrentHashMap<>();
     private final Map<Launch, Flight> curves = new ConcurrentHashMap<>();
+    private final Map<Long, LaunchWindow> windows = new ConcurrentHashMap<>();
 
     public RememberedFlights(Air air) {
         this.air = air;
@@ -47,6 +49,14 @@ public final class RememberedFlights {
     /** The launch by each model, with the curves. */
     public List<Flight> curves(Launch launch) {
         return band.curves(launch);
+    }
+
+    /** From where a ball of about this speed, to half a metre a second, would carry farthest. */
+    public LaunchWindow window(double speedMps) {
+        if (windows.size() > MOST_WINDOWS) {
+            windows.clear();
+        }
+        return windows.computeIfAbsent(Math.max(1, Math.round(2 * speedMps)), v -> LaunchWindow.of(v / 2.0, air));
     }
 
     private static <T> T remembered(Map<Launch, T> flown, Launch launch, Function<Launch, T> fly, int most) {

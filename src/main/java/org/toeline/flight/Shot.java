@@ -11,8 +11,10 @@ import org.toeline.geometry.Finite;
  * What was measured of one shot: any of the {@link ShotFigure}s, in the units used inside (metres, seconds, radians,
  * radians a second), and a remark. What was not measured is absent. Figures are kept as they were measured, however odd:
  * {@link Plausibility} says what no flight could give.
+ *
+ * @param aside why the coach put it aside, so that it does not count; empty if it does
  */
-public record Shot(Map<ShotFigure, Double> figures, String remark) {
+public record Shot(Map<ShotFigure, Double> figures, String remark, String aside) {
 
     public Shot {
         EnumMap<ShotFigure, Double> copy = new EnumMap<>(ShotFigure.class);
@@ -25,8 +27,26 @@ public record Shot(Map<ShotFigure, Double> figures, String remark) {
         figures = Collections.unmodifiableMap(copy);
     }
 
+    public Shot(Map<ShotFigure, Double> figures, String remark) {
+        this(figures, remark, "");
+    }
+
     public Shot(Map<ShotFigure, Double> figures) {
         this(figures, "");
+    }
+
+    /** The same shot with other figures. */
+    public Shot withFigures(Map<ShotFigure, Double> other) {
+        return new Shot(other, remark, aside);
+    }
+
+    public Shot withRemark(String other) {
+        return new Shot(figures, other, aside);
+    }
+
+    /** @param why a reason; empty lets it count again */
+    public Shot withAside(String why) {
+        return new Shot(figures, remark, why);
     }
 
     public OptionalDouble figure(ShotFigure figure) {
@@ -39,14 +59,14 @@ public record Shot(Map<ShotFigure, Double> figures, String remark) {
         EnumMap<ShotFigure, Double> more = new EnumMap<>(ShotFigure.class);
         more.putAll(figures);
         more.put(figure, value);
-        return new Shot(more, remark);
+        return withFigures(more);
     }
 
     /** The shot as seen in a mirror that stands along the target line. */
     public Shot mirrored() {
         EnumMap<ShotFigure, Double> turned = new EnumMap<>(ShotFigure.class);
         figures.forEach((figure, value) -> turned.put(figure, figure.sided() ? -value : value));
-        return new Shot(turned, remark);
+        return withFigures(turned);
     }
 
     /**

@@ -259,8 +259,7 @@ public final class BeforeAfter implements Drawing {
     @Override
     public String described() {
         return Stream.of(before, after)
-                .map(s -> s.caption + ": "
-                        + s.finding.map(f -> words.figure(f.reading())).orElse("–"))
+                .map(s -> s.caption + ": " + s.finding.map(words::figure).orElse("–"))
                 .reduce(said + " " + player.name(kind), (a, b) -> a + " " + b);
     }
 }

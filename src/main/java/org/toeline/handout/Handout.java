@@ -9,11 +9,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.ContradictionWords;
 import org.toeline.advice.Words;
 import org.toeline.language.Sentences;
 import org.toeline.ledger.Lesson;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.paint.Script;
 
@@ -62,12 +65,24 @@ public record Handout(
 
     /** @throws IllegalArgumentException when the face is to be covered and nobody knows where the head is */
     public Still still() {
-        return new Still(assessment, words, options, pictures, who(), Still.Below.WORDS);
+        return new Still(assessment, words, options, pictures, lesson.words(), who(), Still.Below.WORDS);
+    }
+
+    /** For a screen of that shape, its width by its height; the picture alone where nothing may be said. */
+    public ShownLarge large(double shape) {
+        return new ShownLarge(
+                assessment,
+                words,
+                options,
+                pictures,
+                lesson.words(),
+                lacksAdvice().isPresent(),
+                shape);
     }
 
     /** The still that stands on the page, where the words stand too. */
-    private Still onPage() {
-        return new Still(assessment, words, options, pictures, "", Still.Below.FIGURES_ALONE);
+    Still onPage() {
+        return new Still(assessment, words, options, pictures, lesson.words(), "", Still.Below.FIGURES_ALONE);
     }
 
     /** Whose it is, with which club, and when. */
@@ -107,7 +122,7 @@ public record Handout(
         return assessment
                 .advice()
                 .withheld()
-                .map(c -> words.text("withheld.refused", words.contradiction(c)))
+                .map(c -> words.text("withheld.refused", new ContradictionWords(words).sentence(c)))
                 .or(this::lacksLetters)
                 .or(this::lacksCover);
     }
@@ -119,7 +134,11 @@ public record Handout(
     }
 
     private Optional<String> lacksLetters() {
-        String missing = Script.missing(who());
+        String missing = Script.missing(who()
+                + lesson.words().stream()
+                        .filter(PinnedWords::onStill)
+                        .map(PinnedWords::text)
+                        .collect(Collectors.joining()));
         return missing.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Sentences.of(Handout.class).of("letters.none", missing));

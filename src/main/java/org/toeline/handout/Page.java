@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
+import org.toeline.advice.FindingWords;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
@@ -120,7 +121,7 @@ record Page(
             Finding finding = first.finding();
             headline = player.instruction(finding);
             lead = player.fault(finding) + ". " + player.sure(finding) + ".";
-            small = player.small(finding);
+            small = Words.sentenceCase(player.small(finding)) + ".";
             List<String> why =
                     new ArrayList<>(List.of(player.say(Part.WHY, finding), player.say(Part.FLIGHT, finding)));
             List<String> follow =
@@ -141,9 +142,9 @@ record Page(
         }
 
         private void nothing() {
-            headline = words.nothing(advice);
+            headline = new FindingWords(words).nothing(advice);
             if (!advice.isJudged()) {
-                lead = words.unjudged(advice);
+                lead = new FindingWords(words).unjudged(advice);
                 return;
             }
             lead = words.text(advice.allInRange() ? "handout.keep" : "handout.keep.unsure");

@@ -3,13 +3,14 @@ package org.toeline.handout;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.toeline.paint.Ink;
 import org.toeline.paint.TextBlock;
 
 /**
  * Where everything stands on one sheet of paper: whose it is and the one thing over its full width, the still with what belongs beside it, the
- * rest in two columns below. The largest type is taken with which all of it fits; before it gets small, the still is made
- * smaller. Points; y is measured down from the top edge.
+ * rest in two columns below. The largest type is taken with which all of it fits, and a wide still where little is said;
+ * before the type gets small, the still is made smaller. Points; y is measured down from the top edge.
  *
  * @param still the width of the still
  */
@@ -19,8 +20,13 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
     private static final float GAP = 18;
     private static final float TITLE = 17;
     private static final float LEADING = 1.32f;
-    private static final float LARGEST = 10.5f;
+    private static final float STEP = 0.25f;
+    private static final float LARGEST = 13;
     private static final float SMALLEST = 6.5f;
+    /** Where little is said, large type goes with a wide still, and neither is given up for the other. */
+    private static final float LARGE = 12;
+
+    private static final float[] WIDE = {0.60f};
     /** Sizes of type below which the still is rather made smaller. */
     private static final float[] LEAST = {9.5f, 8.5f, 7.5f, SMALLEST};
 
@@ -58,19 +64,30 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
 
     /** @param shape height of the still over its width */
     static PdfLayout of(Page page, double shape, Paper paper) {
+        Optional<PdfLayout> fits = fitting(page, shape, paper, WIDE, LARGEST, LARGE);
         float largest = LARGEST;
         for (float least : LEAST) {
-            for (float share : SHARES) {
-                for (float size = largest; size >= least; size -= 0.25f) {
-                    PdfLayout layout = new Draft(page, paper, size).lay(share, (float) shape);
-                    if (layout.end <= paper.heightPt() - MARGIN) {
-                        return layout;
-                    }
+            if (fits.isPresent()) {
+                break;
+            }
+            fits = fitting(page, shape, paper, SHARES, largest, least);
+            largest = least - STEP;
+        }
+        return fits.orElseGet(() -> new Draft(page, paper, SMALLEST).lay(SHARES[SHARES.length - 1], (float) shape));
+    }
+
+    /** The widest still with the largest type that fits beside it. */
+    private static Optional<PdfLayout> fitting(
+            Page page, double shape, Paper paper, float[] shares, float largest, float least) {
+        for (float share : shares) {
+            for (float size = largest; size >= least; size -= STEP) {
+                PdfLayout layout = new Draft(page, paper, size).lay(share, (float) shape);
+                if (layout.end <= paper.heightPt() - MARGIN) {
+                    return Optional.of(layout);
                 }
             }
-            largest = least - 0.25f;
         }
-        return new Draft(page, paper, SMALLEST).lay(SHARES[SHARES.length - 1], (float) shape);
+        return Optional.empty();
     }
 
     /** One try with one size of type. */
@@ -93,7 +110,7 @@ record PdfLayout(List<Block> blocks, float stillX, float stillY, float still, fl
             top = put(Role.TITLE, page.headline(), TITLE, MARGIN, top, full) + 2;
             top = put(Role.LEAD, page.lead(), size * 1.1f, MARGIN, top, full);
             top = put(Role.SMALL, page.small(), size * 0.9f, MARGIN, top, full) + 8;
-            float still = full * share;
+            float still = (full - GAP) * share;
             float besideX = MARGIN + still + GAP;
             float y = top - size * 0.3f;
             for (Page.Section section : page.beside()) {

@@ -66,13 +66,21 @@ public enum PictureFormat {
 
     /** The drawing as pixels. */
     public static BufferedImage image(Drawing drawing) {
+        return image(drawing, 1);
+    }
+
+    /** @param scale pixels a unit of the drawing */
+    public static BufferedImage image(Drawing drawing, double scale) {
         BufferedImage image = new BufferedImage(
-                (int) Math.ceil(drawing.width()), (int) Math.ceil(drawing.height()), BufferedImage.TYPE_INT_RGB);
+                (int) Math.ceil(scale * drawing.width()),
+                (int) Math.ceil(scale * drawing.height()),
+                BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {
             g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
             g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+            g.scale(scale, scale);
             drawing.paint(g);
         } finally {
             g.dispose();

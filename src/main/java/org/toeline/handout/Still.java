@@ -15,15 +15,18 @@ import java.util.stream.Stream;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
+import org.toeline.advice.FindingWords;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.advice.page.PlayerWords;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.paint.BandGauge;
 import org.toeline.paint.Drawing;
 import org.toeline.paint.Ink;
 import org.toeline.paint.OverlayShapes;
+import org.toeline.paint.PinnedNote;
 import org.toeline.paint.StillOverlay;
 import org.toeline.paint.TextBlock;
 import org.toeline.reading.ReadingKind;
@@ -66,6 +69,7 @@ public final class Still implements Drawing {
 
     /**
      * @param pictures the address frame of each view that has one
+     * @param written  what the coach wrote on the pictures; only what is for the still is shown
      * @param who      whose it is and with which club; may be empty
      */
     Still(
@@ -73,6 +77,7 @@ public final class Still implements Drawing {
             Words words,
             StillOptions options,
             Map<View, BufferedImage> pictures,
+            List<PinnedWords> written,
             String who,
             Below below) {
         this.assessment = assessment;
@@ -86,6 +91,7 @@ public final class Still implements Drawing {
                 v,
                 Objects.requireNonNull(pictures.get(v)),
                 options,
+                written,
                 new Rectangle2D.Double(0, 0, WIDTH, PICTURE)));
         this.end = picture.isPresent() ? PICTURE + 22 : 34;
         this.gauge = assessment.advice().first().map(f -> strip(GAUGE, 14));
@@ -129,11 +135,11 @@ public final class Still implements Drawing {
     private void nothing() {
         Advice advice = assessment.advice();
         if (!advice.isJudged()) {
-            put(words.nothing(advice), Ink.bold(52), Ink.TEXT, 8);
-            put(words.unjudged(advice), Ink.plain(40), Ink.TEXT, 0);
+            put(new FindingWords(words).nothing(advice), Ink.bold(52), Ink.TEXT, 8);
+            put(new FindingWords(words).unjudged(advice), Ink.plain(40), Ink.TEXT, 0);
             return;
         }
-        put(words.nothing(advice), Ink.bold(52), advice.allInRange() ? Ink.BLUE : Ink.TEXT, 8);
+        put(new FindingWords(words).nothing(advice), Ink.bold(52), advice.allInRange() ? Ink.BLUE : Ink.TEXT, 8);
         List<String> inRange = named(Set.of(Verdict.IN_RANGE));
         put(
                 inRange.isEmpty()
@@ -236,9 +242,15 @@ public final class Still implements Drawing {
                 .advice()
                 .first()
                 .map(f -> described(f.finding()))
-                .orElseGet(() -> words.nothing(assessment.advice()));
-        return picture.map(p -> words.text("handout.alt", words.name(p.view()), said))
+                .orElseGet(() -> new FindingWords(words).nothing(assessment.advice()));
+        return picture.map(p -> words.text("handout.alt", words.name(p.view()), said) + written(p))
                 .orElse(said);
+    }
+
+    private String written(StillPicture shown) {
+        List<String> notes =
+                shown.overlay().notes().stream().map(PinnedNote::said).toList();
+        return notes.isEmpty() ? "" : ". " + words.text("handout.alt.written", String.join(" · ", notes));
     }
 
     private String described(Finding finding) {

@@ -14,6 +14,7 @@ import org.toeline.advice.Words;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 import org.toeline.paint.BodyPoints;
@@ -52,6 +53,7 @@ record StillPicture(View view, PictureFrame picture, StillOverlay overlay) {
             View view,
             BufferedImage picture,
             StillOptions options,
+            List<PinnedWords> written,
             Rectangle2D frame) {
         BufferedImage covered = options.face().on(picture, assessment.posture(), view);
         Optional<Finding> first =
@@ -59,10 +61,15 @@ record StillPicture(View view, PictureFrame picture, StillOverlay overlay) {
         Set<Kind> kinds = options.lines() == StillOptions.Lines.ALL
                 ? WHOLE_SET
                 : first.isPresent() ? EnumSet.noneOf(Kind.class) : WHEN_GOOD;
-        Rectangle2D shown = shown(assessment, view, picture, first);
+        List<PinnedWords> pinned = written.stream()
+                .filter(w ->
+                        w.onStill() && w.view() == view && !Plain.line(w.text()).isBlank())
+                .map(w -> w.saying(Plain.line(w.text())))
+                .toList();
+        Rectangle2D shown = shown(assessment, view, picture, first, pinned);
         double around = shown.getWidth() < picture.getWidth() ? AROUND : 1;
         PictureFrame placed = PictureFrame.of(part(shown, frame, around), frame, covered);
-        return new StillPicture(view, placed, new StillOverlay(assessment, words, view, placed, first, kinds));
+        return new StillPicture(view, placed, new StillOverlay(assessment, words, view, placed, first, kinds, pinned));
     }
 
     /** Whether the view has the line that shows a finding. */
@@ -71,8 +78,13 @@ record StillPicture(View view, PictureFrame picture, StillOverlay overlay) {
                 .anyMatch(l -> l.kind() == OverlayShapes.shows(finding.kind()));
     }
 
-    /** What must not be cut off: the player from cap to shoes as far as known, and the line that shows the first thing. */
-    private static Rectangle2D shown(Assessment assessment, View view, BufferedImage picture, Optional<Finding> first) {
+    /** What must not be cut off: the player from cap to shoes as far as known, and the line that shows the first thing, what the coach wrote on it. */
+    private static Rectangle2D shown(
+            Assessment assessment,
+            View view,
+            BufferedImage picture,
+            Optional<Finding> first,
+            List<PinnedWords> pinned) {
         Rectangle2D whole = new Rectangle2D.Double(0, 0, picture.getWidth(), picture.getHeight());
         ViewMarks marks =
                 assessment.sheet().view(view).orElse(ViewMarks.empty(view, picture.getWidth(), picture.getHeight()));
@@ -87,6 +99,7 @@ record StillPicture(View view, PictureFrame picture, StillOverlay overlay) {
                 .filter(l -> l.kind() != Kind.TARGET
                         && OverlayShapes.mattersFor(f.kind()).contains(l.kind()))
                 .forEach(l -> points.addAll(l.points())));
+        pinned.forEach(w -> points.addAll(List.of(w.at(), w.stand())));
         if (view != View.TEE && !posture.has(Landmark.HEAD_CENTRE)) {
             var shoulder = posture.at(Landmark.LEAD_SHOULDER);
             posture.seen(view, shoulder.plus(0, 0, shoulder.u() * HEAD_OVER_SHOULDERS))

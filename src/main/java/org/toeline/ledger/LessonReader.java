@@ -25,6 +25,7 @@ import org.toeline.mark.Laying;
 import org.toeline.mark.LensNote;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.Stature;
 import org.toeline.mark.Takes;
 import org.toeline.mark.VerticalMark;
@@ -62,6 +63,7 @@ final class LessonReader {
         List<ViewMarks> views = new ArrayList<>();
         Map<View, ClipMoment> clips = new EnumMap<>(View.class);
         Unfinished unfinished = Unfinished.NOTHING;
+        List<PinnedWords> words = new ArrayList<>();
         JsonNode nodes = document.path("views");
         for (int i = 0; i < nodes.size(); i++) {
             JsonNode node = nodes.get(i);
@@ -84,6 +86,7 @@ final class LessonReader {
             }
             place = "views[" + i + "]";
             unfinished = unfinished(unfinished, view, node);
+            words.addAll(words(view, node.path("words"), "views[" + i + "]"));
         }
         place = "";
         MarkSheet sheet = new MarkSheet(
@@ -98,7 +101,7 @@ final class LessonReader {
                 stature(player));
         Optional<String> playerName =
                 player.has("name") ? Optional.of(player.path("name").asText()) : Optional.empty();
-        return new Lesson(playerName, recorded(), sheet, clips, unfinished, new KeptTree(document));
+        return new Lesson(playerName, recorded(), sheet, clips, unfinished, words, new KeptTree(document));
     }
 
     private Optional<OffsetDateTime> recorded() throws DocumentException {
@@ -149,6 +152,20 @@ final class LessonReader {
         }
         place += ".again";
         return read.withAgain(marks(view.view(), view.widthPx(), view.heightPx(), LensNote.NONE, node.path("again")));
+    }
+
+    private List<PinnedWords> words(ViewMarks view, JsonNode nodes, String at) {
+        List<PinnedWords> words = new ArrayList<>();
+        for (JsonNode node : nodes) {
+            place = at + ".words[" + words.size() + "]";
+            words.add(new PinnedWords(
+                    view.view(),
+                    node.path("text").asText(),
+                    inside(node, "x", "y", view.widthPx(), view.heightPx()),
+                    inside(node, "textX", "textY", view.widthPx(), view.heightPx()),
+                    node.path("still").asBoolean()));
+        }
+        return words;
     }
 
     private ViewMarks view(JsonNode node) {

@@ -17,6 +17,7 @@ import org.toeline.mark.Laying;
 import org.toeline.mark.LensNote;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.Stature;
 import org.toeline.mark.VerticalMark;
 import org.toeline.mark.View;
@@ -112,7 +113,29 @@ final class LessonWriter {
             lens(v.lens(), node.withObjectProperty("lens"));
         }
         marks(v, node);
+        words(lesson.words(v.view()), node);
         unfinished(lesson.unfinished(), v.view(), node);
+    }
+
+    /** Words have no names: the first stay the first. */
+    private static void words(List<PinnedWords> words, ObjectNode node) {
+        JsonNode before = node.path("words");
+        if (words.isEmpty()) {
+            node.remove("words");
+            return;
+        }
+        ArrayNode after = node.arrayNode();
+        for (PinnedWords w : words) {
+            ObjectNode n = before.path(after.size()) instanceof ObjectNode old ? old : node.objectNode();
+            n.put("text", w.text());
+            number(n, "x", w.at().xPx());
+            number(n, "y", w.at().yPx());
+            number(n, "textX", w.stand().xPx());
+            number(n, "textY", w.stand().yPx());
+            n.put("still", w.onStill());
+            after.add(n);
+        }
+        node.set("words", after);
     }
 
     private void unfinished(Unfinished unfinished, View view, ObjectNode node) {

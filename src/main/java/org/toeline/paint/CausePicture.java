@@ -19,6 +19,7 @@ import org.toeline.advice.CauseChain.Link;
 import org.toeline.advice.CauseGraph;
 import org.toeline.advice.CauseGraph.Node;
 import org.toeline.advice.CauseGraph.Role;
+import org.toeline.advice.CauseWords;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.reading.ReadingKind;
@@ -160,9 +161,9 @@ public final class CausePicture implements Drawing {
                         .append(" → ")
                         .append(words.name(e.effect()))
                         .append(": ")
-                        .append(words.step(e, graph.out(e.cause())))
+                        .append(new CauseWords(words).step(e, graph.out(e.cause())))
                         .append(' ')
-                        .append(words.grounds(e))
+                        .append(new CauseWords(words).grounds(e))
                         .append(' '));
         return said.toString().strip();
     }

@@ -27,6 +27,10 @@ public final class Ink {
 
     public static final Color BLUE = new Color(0x0072B2);
     public static final Color VERMILION = new Color(0xD55E00);
+    /** Bluish green and reddish purple of the same palette, the purple darker so that lines of it stand out 3 : 1 on paper. */
+    public static final Color GREEN = new Color(0x009E73);
+
+    public static final Color PURPLE = new Color(0xC16A9B);
     public static final Color GREY = new Color(0x595959);
     public static final Color TEXT = new Color(0x1A1A1A);
     public static final Color PAPER = new Color(0xFAF9F6);

@@ -9,6 +9,9 @@ import java.util.List;
 final class LabelRoom {
 
     private static final double CLEAR = 8;
+    /** What writing keeps from the edge of the frame. */
+    private static final double EDGE = 22;
+
     private static final double A_POINT = 400;
     private static final int RINGS = 26;
     private static final double RING = 22;
@@ -33,6 +36,11 @@ final class LabelRoom {
         List<Point2D> all = new ArrayList<>(avoided);
         all.addAll(more);
         return new LabelRoom(frame, all, taken);
+    }
+
+    /** Something stands there already. */
+    void take(Rectangle2D box) {
+        taken.add(box);
     }
 
     /** The free place nearest to a point for a box of that size, which is taken. */
@@ -73,8 +81,8 @@ final class LabelRoom {
 
     private Rectangle2D within(double x, double y, double width, double height) {
         return new Rectangle2D.Double(
-                Math.max(frame.getMinX() + CLEAR, Math.min(frame.getMaxX() - CLEAR - width, x)),
-                Math.max(frame.getMinY() + CLEAR, Math.min(frame.getMaxY() - CLEAR - height, y)),
+                Math.max(frame.getMinX() + EDGE, Math.min(frame.getMaxX() - EDGE - width, x)),
+                Math.max(frame.getMinY() + EDGE, Math.min(frame.getMaxY() - EDGE - height, y)),
                 width,
                 height);
     }

@@ -7,9 +7,11 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 
-/** How a setup is told from the other: by colour, by dash and by the shape of its points. */
+/**
+ * How a setup is told from the other: by colour, by dash and by the shape of its points. Neither colour is one of a verdict.
+ */
 enum ShotPen {
-    FIRST(Ink.BLUE) {
+    FIRST(Ink.GREEN) {
         @Override
         Shape shape(double x, double y, double radius) {
             return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
@@ -20,7 +22,7 @@ enum ShotPen {
             return new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
         }
     },
-    SECOND(Ink.VERMILION) {
+    SECOND(Ink.PURPLE) {
         @Override
         Shape shape(double x, double y, double radius) {
             double r = 1.3 * radius;

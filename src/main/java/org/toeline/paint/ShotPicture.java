@@ -24,7 +24,7 @@ import org.toeline.flight.compare.SetupFigure;
 
 /**
  * Shots of one or two setups over one another, from the side and from above, both to one scale: computed curves, measured
- * points, the middle with its interval. The first setup is blue, whole lines and dots, the second vermilion, dashed lines and
+ * points, the middle with its interval. The first setup is green, whole lines and dots, the second purple, dashed lines and
  * diamonds. One painter for the screen, a picture file and a PDF page.
  *
  * @param setups one or two, the earlier first; none paints the empty axes
@@ -44,11 +44,13 @@ public record ShotPicture(List<Setup> setups, FigureUnit length, List<String> no
      * The shots of one setup.
      *
      * @param name    as it stands in the legend
-     * @param shots   curves and points
+     * @param count   how many shots count
+     * @param shots   curves and points of them, or of many some
      * @param middle  the flight of the middle launch by each model, the one whose figures stand first in front; may be empty
      * @param middles where the shots lie in carry, side and apex
      */
-    public record Setup(String name, List<Trace> shots, List<Flight> middle, Map<ShotFigure, SetupFigure> middles) {
+    public record Setup(
+            String name, int count, List<Trace> shots, List<Flight> middle, Map<ShotFigure, SetupFigure> middles) {
 
         public Setup {
             shots = List.copyOf(shots);

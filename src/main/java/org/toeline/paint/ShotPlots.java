@@ -92,8 +92,12 @@ final class ShotPlots {
     }
 
     private String named(int setup) {
-        int n = picture.setups().get(setup).shots().size();
-        return picture.setups().get(setup).name() + " (" + n + (n == 1 ? " shot)" : " shots)");
+        int n = picture.setups().get(setup).count();
+        return Sentences.of(ShotPlots.class)
+                .of(
+                        n == 1 ? "shots.one" : "shots.many",
+                        picture.setups().get(setup).name(),
+                        n);
     }
 
     private boolean oneLine() {

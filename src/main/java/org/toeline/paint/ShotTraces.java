@@ -6,12 +6,14 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.toeline.flight.Flight;
 import org.toeline.flight.FlightPoint;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.compare.SetupFigure;
+import org.toeline.geometry.ImagePoint;
 
 /** The shots of one setup in one of the two views. */
 record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
@@ -36,8 +38,29 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
                     new BasicStroke(1.4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1, new float[] {0.1f, 4f}, 0));
         }
         setup.middle().stream().findFirst().ifPresent(f -> curve(f, pen.color(), pen.stroke(2.6f)));
+        if (view.figure() == ShotFigure.SIDE) {
+            half(setup.shots());
+        }
         setup.shots().stream().filter(s -> !s.pickedLabel().isEmpty()).forEach(this::picked);
         middle(setup);
+    }
+
+    /** From above, an ellipse that holds about half of the shots: by the spread of where they landed. */
+    private void half(List<ShotPicture.Trace> shots) {
+        List<ImagePoint> landed = shots.stream()
+                .flatMap(s -> view
+                        .measured(s)
+                        .or(() -> s.computed().map(f -> new ImagePoint(view.x(f.landing()), view.y(f.landing()))))
+                        .stream())
+                .toList();
+        LandingEllipse.of(landed).ifPresent(e -> {
+            g.setColor(new Color(
+                    pen.color().getRed(), pen.color().getGreen(), pen.color().getBlue(), 40));
+            g.fill(e);
+            g.setColor(pen.color());
+            g.setStroke(pen.stroke(1.6f));
+            g.draw(e);
+        });
     }
 
     private void curve(Flight flight, Color color, BasicStroke stroke) {

@@ -20,6 +20,7 @@ import org.toeline.advice.Assessment;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Words;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.paint.OverlayShapes.Kind;
 import org.toeline.paint.OverlayShapes.Line;
@@ -48,6 +49,7 @@ public final class StillOverlay {
     private final Optional<Arrow> target;
     private final List<Line2D> arrows = new ArrayList<>();
     private final List<Label> labels = new ArrayList<>();
+    private final List<PinnedNote> notes;
     private final List<Numbered> numbered = new ArrayList<>();
 
     /** A word in the picture and where it stands, in the drawing. */
@@ -59,6 +61,7 @@ public final class StillOverlay {
     /**
      * @param first what is shown above all; empty when nothing is to be changed
      * @param kinds lines that are drawn besides those that matter for it
+     * @param pinned what the coach wrote on the picture
      */
     public StillOverlay(
             Assessment assessment,
@@ -66,7 +69,8 @@ public final class StillOverlay {
             View view,
             PictureFrame picture,
             Optional<Finding> first,
-            Set<Kind> kinds) {
+            Set<Kind> kinds,
+            List<PinnedWords> pinned) {
         this.assessment = assessment;
         this.view = view;
         this.picture = picture;
@@ -78,6 +82,9 @@ public final class StillOverlay {
         this.ghost = first.flatMap(f -> Ghost.of(assessment.posture(), view, f));
         this.target = line(Kind.TARGET).flatMap(l -> Arrow.along(l, to(), picture.frame(), TYPE));
         ghost.ifPresent(g -> g.moves().forEach(m -> arrows.add(arrow(m))));
+        this.notes = pinned.stream()
+                .map(w -> PinnedNote.of(w, to(), picture.frame(), TYPE))
+                .toList();
         arrange(words);
     }
 
@@ -119,12 +126,9 @@ public final class StillOverlay {
             avoided.add(new Point2D.Double((a.getX1() + a.getX2()) / 2, (a.getY1() + a.getY2()) / 2));
         });
         ghost.ifPresent(g -> g.circles().forEach(c -> avoided.add(on(c.get(0)))));
-        target.ifPresent(arrow -> {
-            avoided.add(arrow.tip());
-            Rectangle2D head = arrow.head().getBounds2D();
-            avoided.add(new Point2D.Double(head.getCenterX(), head.getCenterY()));
-        });
         LabelRoom room = new LabelRoom(picture.frame(), avoided);
+        notes.forEach(n -> room.take(n.box()));
+        targetHead().ifPresent(head -> room.take(head.getBounds2D()));
         target.ifPresent(arrow -> label(
                 room,
                 words.text("handout.target"),
@@ -190,9 +194,19 @@ public final class StillOverlay {
         return List.copyOf(labels);
     }
 
+    /** The coach's words on the picture. */
+    public List<PinnedNote> notes() {
+        return notes;
+    }
+
     /** The lines that have a number, in its order. */
     public List<Numbered> numbered() {
         return List.copyOf(numbered);
+    }
+
+    /** The arrow head at the visible end of the line to the target, in the drawing. */
+    public Optional<Shape> targetHead() {
+        return target.map(Arrow::head);
     }
 
     /** The arrows to where things should be, from tail to head, in the drawing. */
@@ -208,11 +222,12 @@ public final class StillOverlay {
         first.ifPresent(f -> painter.paintFor(g, assessment, view, to(), f));
         ghost.ifPresent(gh -> ghost(g, gh));
         arrows.forEach(a -> arrow(g, a));
-        target.ifPresent(t -> {
+        targetHead().ifPresent(head -> {
             g.setColor(Color.WHITE);
-            g.fill(t.head());
+            g.fill(head);
         });
         labels.forEach(l -> label(g, l));
+        notes.forEach(n -> n.paint(g));
         g.setClip(clip);
     }
 

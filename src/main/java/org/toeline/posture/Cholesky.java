@@ -65,13 +65,4 @@ final class Cholesky {
         forward(b);
         backward(b);
     }
-
-    /** Half the logarithm of the determinant of A. */
-    double logRootDeterminant() {
-        double sum = 0;
-        for (int i = 0; i < n; i++) {
-            sum += Math.log(l[i * n + i]);
-        }
-        return sum;
-    }
 }

@@ -203,10 +203,12 @@ class JudgeTest {
                 .containsExactly(CauseGraph.Role.FIRST, CauseGraph.Role.MAY_FOLLOW, CauseGraph.Role.BESIDE);
         assertThat(graph.edges()).hasSize(2).allSatisfy(e -> {
             assertThat(Topic.of(e.cause())).isNotEqualTo(Topic.of(e.effect()));
-            assertThat(Words.english().step(e, graph.out(e.cause()))).isNotBlank();
-            assertThat(Words.english().grounds(e)).isNotBlank();
+            assertThat(new CauseWords(Words.english()).step(e, graph.out(e.cause())))
+                    .isNotBlank();
+            assertThat(new CauseWords(Words.english()).grounds(e)).isNotBlank();
         });
-        assertThat(Words.english().grounds(graph.edges().get(0))).contains("Kim et al. 2018");
+        assertThat(new CauseWords(Words.english()).grounds(graph.edges().get(0)))
+                .contains("Kim et al. 2018");
     }
 
     /** Every step of the shipped chain is explained, with what it stands on, in every language. */
@@ -216,10 +218,11 @@ class JudgeTest {
             Words words = Words.of(locale, LengthUnit.CENTIMETRE);
             for (CauseChain.Link link : CauseChain.shipped().links()) {
                 if (Topic.of(link.cause()) != Topic.of(link.effect())) {
-                    assertThat(words.step(link, link.when())).isNotBlank();
-                    assertThat(words.step(link, Optional.of(Verdict.OUT_LOW))).isNotBlank();
+                    assertThat(new CauseWords(words).step(link, link.when())).isNotBlank();
+                    assertThat(new CauseWords(words).step(link, Optional.of(Verdict.OUT_LOW)))
+                            .isNotBlank();
                 }
-                assertThat(words.grounds(link))
+                assertThat(new CauseWords(words).grounds(link))
                         .as(link.toString())
                         .matches(g -> link.grounds() != CauseChain.Grounds.PUBLISHED || g.contains(link.source()));
             }

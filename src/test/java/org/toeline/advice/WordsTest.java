@@ -33,8 +33,8 @@ class WordsTest {
     @Test
     void saysTheFigureAndWhatMayFollow() {
         Finding out = finding(ReadingKind.BALL_TO_LEAD_SHOULDER, 12.1, 0.66);
-        assertThat(words.figure(out.reading())).isEqualTo("+12.1 ± 1.3\u00a0cm");
-        assertThat(words.mayFollow(new FirstThing(out, List.of(ReadingKind.SHOULDERS_TO_FEET))))
+        assertThat(words.figure(out)).isEqualTo("+12.1 ± 1.3\u00a0cm");
+        assertThat(new CauseWords(words).mayFollow(new FirstThing(out, List.of(ReadingKind.SHOULDERS_TO_FEET))))
                 .contains("Shoulders and feet may follow from it.");
     }
 
@@ -42,14 +42,13 @@ class WordsTest {
     @Test
     void writesInchesAndTheLocalesNumbers() {
         Finding out = finding(ReadingKind.BALL_TO_LEAD_SHOULDER, -12.1, 0.66);
-        assertThat(Words.of(Locale.US, LengthUnit.INCH).figure(out.reading())).isEqualTo("−4.8 ± 0.6\u00a0in");
-        assertThat(Words.of(Locale.GERMANY, LengthUnit.CENTIMETRE).figure(out.reading()))
-                .isEqualTo("−12,1 ± 1,3\u00a0cm");
+        assertThat(Words.of(Locale.US, LengthUnit.INCH).figure(out)).isEqualTo("−4.8 ± 0.6\u00a0in");
+        assertThat(Words.of(Locale.GERMANY, LengthUnit.CENTIMETRE).figure(out)).isEqualTo("−12,1 ± 1,3\u00a0cm");
     }
 
     @Test
     void namesTheDoubtfulMark() {
-        assertThat(words.doubt(new Doubt(View.FACE_ON, "trail-heel", 14.2, 0.98, true)))
+        assertThat(new ContradictionWords(words).doubt(new Doubt(View.FACE_ON, "trail-heel", 14.2, 0.98, true)))
                 .isEqualTo("The trail heel does not fit the rest: 14 px off in the face-on view.");
     }
 
@@ -78,7 +77,9 @@ class WordsTest {
                         new Reading(kind, value, new Normal(value, 0.1), Source.MARKS),
                         Optional.of(range),
                         Optional.of(verdict));
-                assertThat(words.sentence(out)).startsWith(words.fault(out)).doesNotContain("{");
+                assertThat(new FindingWords(words).sentence(out))
+                        .startsWith(new FindingWords(words).fault(out))
+                        .doesNotContain("{");
             }
         }
     }
@@ -90,7 +91,7 @@ class WordsTest {
         for (int i = 0; i < 4000; i++) {
             ReadingKind kind = ReadingKind.values()[random.nextInt(ReadingKind.values().length)];
             Finding finding = finding(kind, 40 * random.nextGaussian(), Math.exp(random.nextDouble(-1, 3.5)));
-            String sentence = words.sentence(finding);
+            String sentence = new FindingWords(words).sentence(finding);
             Verdict verdict = finding.verdict().orElse(Verdict.TOO_CLOSE);
             assertThat(sentence.contains("too ")).as(sentence).isEqualTo(verdict.isOut());
             assertThat(sentence.contains("within the recommended")).as(sentence).isEqualTo(verdict == Verdict.IN_RANGE);

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -18,17 +20,36 @@ import org.toeline.video.Progress;
 class ShiftedFrameTest {
 
     private static final Path SAMPLES = Path.of("sample-media");
+    private static final String FIRST = "before";
 
     /** From the hands on their way to the top of the backswing. */
     private static final double[] AFTER_TAKEAWAY_S = {0.45, 0.6, 0.75, 0.9};
 
+    /** Its arms and club are lost in the blur before they lead two marks away; the club leaves bare ground. */
+    private static final String BLURRED = "left-handed";
+
+    @Test
+    void marksOfAPlayerLostInTheBlurAreFoundByWhatIsLeftBare() throws Exception {
+        List<ImagePoint> points = points(BLURRED, View.DOWN_THE_LINE);
+        try (Clip clip = clip(BLURRED, View.DOWN_THE_LINE)) {
+            List<StillSpan> moments = AddressFinder.moments(clip, Progress.NONE);
+            for (double later : new double[] {0.6, 0.75, 0.9}) {
+                double swing = moments.get(0).endSeconds() + later;
+                assertThat(ShiftedFrame.belongsTo(clip, swing, moments, points, Progress.NONE)
+                                .orElse(Double.NaN))
+                        .as("%s s after the takeaway", later)
+                        .isCloseTo(moments.get(0).addressSeconds(), within(0.02));
+            }
+        }
+    }
+
     @Test
     void marksOfTheAddressKeptWithAFrameOfTheSwingAreFound() throws Exception {
         for (View view : List.of(View.FACE_ON, View.DOWN_THE_LINE)) {
-            List<ImagePoint> points = points(view);
-            try (Clip clip = clip(view)) {
+            List<ImagePoint> points = points(FIRST, view);
+            try (Clip clip = clip(FIRST, view)) {
                 List<StillSpan> moments = AddressFinder.moments(clip, Progress.NONE);
-                double marked = lesson().clips().get(view).seconds().orElseThrow();
+                double marked = lesson(FIRST).clips().get(view).seconds().orElseThrow();
                 assertThat(ShiftedFrame.belongsTo(clip, marked, moments, points, Progress.NONE))
                         .as(view.id())
                         .isEmpty();
@@ -44,10 +65,11 @@ class ShiftedFrameTest {
     }
 
     /** Marked in the swing on purpose, or with the marks following: they lie where they belong. */
-    @Test
-    void marksOfTheSwingAreLeftAlone() throws Exception {
+    @ParameterizedTest
+    @ValueSource(strings = {FIRST, BLURRED})
+    void marksOfTheSwingAreLeftAlone(String name) throws Exception {
         for (View view : List.of(View.FACE_ON, View.DOWN_THE_LINE)) {
-            try (Clip clip = clip(view)) {
+            try (Clip clip = clip(name, view)) {
                 List<StillSpan> moments = AddressFinder.moments(clip, Progress.NONE);
                 for (double later : AFTER_TAKEAWAY_S) {
                     double swing = moments.get(0).endSeconds() + later;
@@ -55,7 +77,7 @@ class ShiftedFrameTest {
                                     clip,
                                     clip.indexAt(moments.get(0).addressSeconds()),
                                     clip.indexAt(swing),
-                                    points(view),
+                                    points(name, view),
                                     Progress.NONE)
                             .orElseThrow()
                             .stream()
@@ -70,20 +92,21 @@ class ShiftedFrameTest {
         }
     }
 
-    private static Path document() {
-        return SAMPLES.resolve(Path.of("before", "before.lesson.json"));
+    private static Path document(String name) {
+        return SAMPLES.resolve(Path.of(name, name + ".lesson.json"));
     }
 
-    private static Lesson lesson() throws Exception {
-        return LessonDocument.read(document());
+    private static Lesson lesson(String name) throws Exception {
+        return LessonDocument.read(document(name));
     }
 
-    private static Clip clip(View view) throws Exception {
-        return Clip.open(document().resolveSibling(lesson().clips().get(view).clip()));
+    private static Clip clip(String name, View view) throws Exception {
+        return Clip.open(
+                document(name).resolveSibling(lesson(name).clips().get(view).clip()));
     }
 
-    private static List<ImagePoint> points(View view) throws Exception {
-        return lesson().sheet().view(view).orElseThrow().marks().stream()
+    private static List<ImagePoint> points(String name, View view) throws Exception {
+        return lesson(name).sheet().view(view).orElseThrow().marks().stream()
                 .map(Mark::at)
                 .toList();
     }

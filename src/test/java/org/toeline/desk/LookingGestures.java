@@ -26,8 +26,9 @@ import org.toeline.video.Frame;
 
 /**
  * What a coach does who looks and does not mark, in an order drawn by lot: steps, jumps, plays at any pace and either way, drags
- * along the strip, turns the wheel, changes views and watches both in step. {@code LookingGestures SCRIPTS GESTURES} plays so many
- * scripts of so many gestures on the sample lesson and says of each whether the lesson is what it was.
+ * along the strip, turns the wheel, changes views and watches both in step. {@code LookingGestures SCRIPTS GESTURES FROM} plays so
+ * many scripts of so many gestures on the sample lesson, from the numbered one on where a number is given (the first is 0), and says
+ * of each whether the lesson is what it was.
  */
 final class LookingGestures {
 
@@ -121,6 +122,7 @@ final class LookingGestures {
     public static void main(String[] args) throws Exception {
         int scripts = Integer.parseInt(args[0]);
         int gestures = Integer.parseInt(args[1]);
+        int from = args.length > 2 ? Integer.parseInt(args[2]) : 0;
         Path folder = Files.createTempDirectory("looking");
         FxToolkit.registerPrimaryStage();
         Sheet sheet =
@@ -138,7 +140,7 @@ final class LookingGestures {
         LookingGestures looking =
                 new LookingGestures(robot, sheet, robot.lookup("#picture").query());
         int changed = 0;
-        for (int script = 0; script < scripts; script++) {
+        for (int script = from; script < from + scripts; script++) {
             long begun = System.nanoTime();
             looking.play(new Random(script), gestures);
             boolean same = said(sheet).equals(before);

@@ -87,6 +87,7 @@ class MissingClipTest {
                 sample.sheet(),
                 java.util.Map.of(View.FACE_ON, new ClipMoment(clip.toString(), moment.seconds())),
                 sample.unfinished(),
+                sample.words(),
                 sample.kept());
         return inLedger(l ->
                 l.takeIn(lesson, StatedFindings.of(lesson), Optional.empty()).lessonId());

@@ -86,12 +86,47 @@ class ShotsScreenTest extends DrivenDesk {
                 .as("ready for the sixth")
                 .isPresent();
 
-        robot.write("6q");
+        robot.write("6x");
         robot.type(KeyCode.TAB);
-        until(() -> text(robot, "#shots-said").contains("“6q” is not a number"));
+        until(() -> text(robot, "#shots-said").contains("“6x” is not in a unit"));
         until(() -> inLedger().size() == 6);
         robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
         until(() -> inLedger().size() == 5);
+    }
+
+    /** Keys that come faster than the next cell does lose nothing: all of two rows between two pulses. */
+    @Test
+    void typesInBursts(FxRobot robot) throws Exception {
+        robot.interact(() -> screens.go("shots"));
+        until(() -> robot.lookup("#cell-1-ball-speed").tryQuery().isPresent());
+        robot.interact(() -> burst(shots.root().getScene(), "65.1\t16.1\t-4\t2950\t\t\t\t\t\n64.8\t10.4\t"));
+        until(() -> inLedger().size() == 2);
+        until(() -> inLedger().get(1).figure(ShotFigure.LAUNCH_ANGLE).isPresent());
+        List<Shot> kept = inLedger();
+        assertThat(kept.get(0).figure(ShotFigure.BALL_SPEED).orElseThrow()).isEqualTo(65.1);
+        assertThat(Math.toDegrees(kept.get(0).figure(ShotFigure.LAUNCH_ANGLE).orElseThrow()))
+                .isCloseTo(16.1, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(kept.get(1).figure(ShotFigure.BALL_SPEED).orElseThrow()).isEqualTo(64.8);
+        assertThat(Math.toDegrees(kept.get(1).figure(ShotFigure.LAUNCH_ANGLE).orElseThrow()))
+                .isCloseTo(10.4, org.assertj.core.api.Assertions.within(1e-9));
+    }
+
+    private static void burst(javafx.scene.Scene scene, String keys) {
+        for (char key : keys.toCharArray()) {
+            KeyCode code = key == '\t' ? KeyCode.TAB : key == '\n' ? KeyCode.ENTER : KeyCode.UNDEFINED;
+            fire(scene, javafx.scene.input.KeyEvent.KEY_PRESSED, "", code);
+            fire(scene, javafx.scene.input.KeyEvent.KEY_TYPED, String.valueOf(key), KeyCode.UNDEFINED);
+        }
+    }
+
+    private static void fire(
+            javafx.scene.Scene scene,
+            javafx.event.EventType<javafx.scene.input.KeyEvent> type,
+            String text,
+            KeyCode code) {
+        javafx.event.EventTarget to = scene.getFocusOwner() == null ? scene.getRoot() : scene.getFocusOwner();
+        javafx.event.Event.fireEvent(
+                to, new javafx.scene.input.KeyEvent(type, text, text, code, false, false, false, false));
     }
 
     /** Before and after of the sample player: ten shots each, one of them a mishit. */

@@ -34,7 +34,7 @@ public final class StudioForTests {
 
     public StudioForTests(Path folder, Consumer<String> say) {
         ranges = new OwnRanges(folder.resolve("ranges.json"));
-        records = new Records(Settings.usual(folder), ranges::all, say);
+        records = new Records(Settings.usual(folder), ranges::all, say::accept);
         studio = new Studio(
                 model,
                 new Asked(),

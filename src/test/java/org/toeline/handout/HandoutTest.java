@@ -188,6 +188,7 @@ class HandoutTest {
                 plain.sheet(),
                 plain.clips(),
                 plain.unfinished(),
+                plain.words(),
                 plain.kept());
         Handout with = handout(hostile);
         Handout spoken = with.withOptions(StillOptions.USUAL.withSigned(Signed.FULL_NAME_AND_DATE))

@@ -7,6 +7,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.lang.ref.SoftReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.imageio.ImageIO;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
@@ -47,10 +49,23 @@ public final class ManyLessons {
     private static final int ACROSS = 3;
     private static final int SHRUNK = 4;
 
+    /** As long as there is room for the pictures. */
+    private static final Map<Integer, SoftReference<Handout>> MADE = new ConcurrentHashMap<>();
+
     private ManyLessons() {}
 
     /** Lesson number i, its assessment and its pictures, ready to be handed out. */
     static Handout lesson(int i) {
+        SoftReference<Handout> kept = MADE.get(i);
+        Handout made = kept == null ? null : kept.get();
+        if (made == null) {
+            made = make(i);
+            MADE.put(i, new SoftReference<>(made));
+        }
+        return made;
+    }
+
+    private static Handout make(int i) {
         MarkSheet sheet = sheet(i);
         Lesson lesson = Lesson.of(sheet)
                 .withPlayerName(Optional.of(NAMES.get(i % NAMES.size())))

@@ -24,6 +24,7 @@ import org.toeline.mark.View;
 import org.toeline.paint.BodyPoints;
 import org.toeline.paint.Ghost;
 import org.toeline.paint.OverlayShapes;
+import org.toeline.paint.StillOverlay;
 import org.toeline.reading.ReadingKind;
 
 /** Property, over sixty lessons: nothing on a still lies over something else, and ten seconds are enough to read it. */
@@ -31,6 +32,8 @@ class ManyLessonsTest {
 
     /** Half the thickness of the thickest line: writing may touch a limb by no more. */
     private static final double HAIR = 1e-6;
+    /** What the halo of a word and the rounded corner of a page take, in units of the still. */
+    private static final double EDGE = 20;
 
     static List<Integer> lessons() {
         List<Integer> all = new ArrayList<>();
@@ -84,11 +87,26 @@ class ManyLessonsTest {
                                     .as("the whole player is shown")
                                     .isTrue();
                         }));
+        for (StillOverlay.Label label : picture.overlay().labels()) {
+            assertThat(frame.contains(grown(label.box(), EDGE)))
+                    .as("%s keeps clear of the edge", label)
+                    .isTrue();
+            picture.overlay()
+                    .targetHead()
+                    .ifPresent(head -> assertThat(head.intersects(label.box()))
+                            .as("%s lies over the head of the arrow to the target", label)
+                            .isFalse());
+        }
         if (handout.assessment().posture().camera(picture.view()).isPresent()) {
             assertThat(picture.overlay().labels())
                     .as("the target is named")
                     .anyMatch(l -> l.text().equals(handout.words().text("handout.target")));
         }
+    }
+
+    private static Rectangle2D grown(Rectangle2D box, double by) {
+        return new Rectangle2D.Double(
+                box.getX() - by, box.getY() - by, box.getWidth() + 2 * by, box.getHeight() + 2 * by);
     }
 
     private static Point2D on(StillPicture picture, ImagePoint p) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.GraphicsEnvironment;
 import java.io.ByteArrayInputStream;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import nu.validator.client.EmbeddedValidator;
@@ -142,6 +143,27 @@ class PageValidityTest {
                             .isLessThan(paper.widthPt() - 30);
                 }
             }.getText(pdf);
+        }
+    }
+
+    /** A sheet is used, not half of it left empty; what stands below begins where what stands beside the still does. */
+    @ParameterizedTest
+    @ValueSource(strings = {"before", "after", "left-handed", "all-good"})
+    void aSheetIsFilled(String sample) throws Exception {
+        for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            Handout handout = Samples.handout(sample).withWords(Words.of(locale, LengthUnit.CENTIMETRE));
+            Page page = Page.of(handout.assessment(), handout.words(), "AS", "", "");
+            Still still = handout.onPage();
+            for (Paper paper : Paper.values()) {
+                PdfLayout layout = PdfLayout.of(page, still.height() / still.width(), paper);
+                assertThat(layout.end())
+                        .as(sample + " " + locale + " " + paper)
+                        .isBetween(0.8f * paper.heightPt(), paper.heightPt() - PdfLayout.MARGIN);
+                if (layout.still() == (paper.widthPt() - 2 * PdfLayout.MARGIN - 18) / 2) {
+                    assertThat(layout.blocks().stream().map(Block::x).distinct())
+                            .hasSize(2);
+                }
+            }
         }
     }
 

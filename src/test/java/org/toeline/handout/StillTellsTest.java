@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.FindingWords;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.page.PlayerWords;
 import org.toeline.geometry.ImagePoint;
@@ -120,7 +121,8 @@ class StillTellsTest {
         Still still = handout.still();
         assertThat(still.gauge()).isEmpty();
         assertThat(still.texts().get(1).block().lines())
-                .contains(handout.words().nothing(handout.assessment().advice()));
+                .contains(new FindingWords(handout.words())
+                        .nothing(handout.assessment().advice()));
     }
 
     /** Every reading is found in a sample, and seen there by its line in its best view, so that whatever comes first can be shown. */

@@ -26,7 +26,7 @@ class ShotPictureTest {
         ShotPicture.Trace shot =
                 new ShotPicture.Trace(Optional.of(DRIVE), OptionalDouble.of(210), sideM, OptionalDouble.of(26), "");
         return new ShotPicture(
-                List.of(new ShotPicture.Setup("before", List.of(shot), List.of(), Map.of())),
+                List.of(new ShotPicture.Setup("before", 1, List.of(shot), List.of(), Map.of())),
                 unit,
                 List.of("a note"),
                 "one shot");

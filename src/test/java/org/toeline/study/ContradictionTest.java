@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.ContradictionWords;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Gate;
 import org.toeline.advice.LengthUnit;
@@ -53,10 +54,12 @@ class ContradictionTest {
         assertThat(advice.withheld().get().likely().id())
                 .isEqualTo(nonsense.likely.isEmpty() ? "unknown" : nonsense.likely);
         for (Words words : List.of(Words.english(), Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE))) {
-            assertThat(words.contradiction(advice.withheld().get()))
+            assertThat(new ContradictionWords(words).sentence(advice.withheld().get()))
                     .doesNotContain("{")
                     .hasSizeGreaterThan(40);
-            assertThat(words.mend(advice.withheld().get())).doesNotContain("{").hasSizeGreaterThan(8);
+            assertThat(new ContradictionWords(words).mend(advice.withheld().get()))
+                    .doesNotContain("{")
+                    .hasSizeGreaterThan(8);
         }
     }
 

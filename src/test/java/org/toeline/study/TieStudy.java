@@ -99,14 +99,16 @@ public final class TieStudy {
     private Optional<Double> heard(Surround surround) throws Exception {
         double first = 2.5 + lot.nextDouble();
         double second = 2.5 + lot.nextDouble();
-        Optional<Strike> one = heard(surround, first);
-        Optional<Strike> other = one.isEmpty() ? Optional.empty() : heard(surround, second);
-        return other.map(o -> o.seconds() - one.get().seconds() - (second - first));
+        double firstMost = first + 0.03 * lot.nextGaussian();
+        double secondMost = second + 0.03 * lot.nextGaussian();
+        Optional<Strike> one = heard(surround, first, firstMost);
+        Optional<Strike> other = one.isEmpty() ? Optional.empty() : heard(surround, second, secondMost);
+        return other.flatMap(o -> OneMoment.heard(one.orElseThrow(), firstMost, o, secondMost))
+                .map(m -> m.secondSeconds() - m.firstSeconds() - (second - first));
     }
 
-    private Optional<Strike> heard(Surround surround, double strikeS) throws Exception {
+    private Optional<Strike> heard(Surround surround, double strikeS, double mostS) throws Exception {
         Path clip = clip(sound(surround, strikeS + (2.5 + 2.5 * lot.nextDouble()) / SOUND_M_PER_S));
-        double mostS = strikeS + 0.03 * lot.nextGaussian();
         Optional<Strike> heard = SoundTrack.of(clip).flatMap(sound -> Strike.heard(sound, mostS));
         Files.delete(clip);
         return heard;

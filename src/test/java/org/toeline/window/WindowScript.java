@@ -27,8 +27,6 @@ public final class WindowScript {
     private static final double LEAST_ALIKE = 0.85;
     /** In the clip, from one side to the other. */
     private static final int[] BALL = {708, 628, 722, 628};
-    /** Where the still is kept, on a screen of 1500 by 1000. */
-    private static final int[] KEEP_THE_STILL = {84, 836};
 
     private final Path folder;
     private final int screenWidth;
@@ -45,8 +43,6 @@ public final class WindowScript {
         Path folder = Path.of(args[0]).toAbsolutePath();
         Files.createDirectories(folder.resolve("home"));
         Path samples = Path.of("sample-media", "before");
-        NumberedClip line = NumberedClip.make(samples.resolve("down-the-line.mp4"), folder.resolve("one.mp4"), false);
-        NumberedClip face = NumberedClip.make(samples.resolve("face-on.mp4"), folder.resolve("two.mp4"), true);
         ProcessBuilder program =
                 new ProcessBuilder(Path.of("toeline").toAbsolutePath().toString());
         program.environment()
@@ -58,6 +54,9 @@ public final class WindowScript {
                 .redirectOutput(folder.resolve("program.txt").toFile())
                 .start();
         try {
+            NumberedClip line =
+                    NumberedClip.make(samples.resolve("down-the-line.mp4"), folder.resolve("one.mp4"), false);
+            NumberedClip face = NumberedClip.make(samples.resolve("face-on.mp4"), folder.resolve("two.mp4"), true);
             new WindowScript(folder).lesson(line, face);
         } finally {
             running.descendants().forEach(ProcessHandle::destroy);
@@ -149,7 +148,7 @@ public final class WindowScript {
     private Path save() throws Exception {
         key("F6");
         stands();
-        click(KEEP_THE_STILL[0], KEEP_THE_STILL[1]);
+        key("ctrl+s");
         until("a dialog to save in", WindowScript::dialog);
         Path still = folder.resolve("still.png");
         Files.deleteIfExists(still);
@@ -236,6 +235,7 @@ public final class WindowScript {
         return (double) alike / all;
     }
 
+    /** Into the middle of the window, wherever its parts are: all of it takes clips. */
     private void drop(NumberedClip line, NumberedClip face) throws Exception {
         int x = screenWidth - 140;
         int y = screenHeight / 2;
@@ -261,7 +261,7 @@ public final class WindowScript {
             move(x + 30, y + 20);
             Shell.run("xdotool", "mousedown", "1");
             for (int i = 1; i <= 12; i++) {
-                move(x + 30 + (400 - x) * i / 12, y + 20);
+                move(x + 30 + (screenWidth / 2 - x) * i / 12, y + 20);
                 Thread.sleep(120);
             }
             Thread.sleep(600);
@@ -274,12 +274,6 @@ public final class WindowScript {
 
     private static void move(int x, int y) throws Exception {
         Shell.run("xdotool", "mousemove", "" + x, "" + y);
-    }
-
-    private static void click(int x, int y) throws Exception {
-        move(x, y);
-        Thread.sleep(150);
-        Shell.run("xdotool", "click", "1");
     }
 
     private static void key(String key) throws Exception {

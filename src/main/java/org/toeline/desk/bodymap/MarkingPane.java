@@ -57,6 +57,9 @@ public final class MarkingPane extends VBox {
         /** Puts the marks where they are on the average while the player stands still. */
         void steady();
 
+        /** Has words pinned to the picture. */
+        void pin();
+
         /** Begins or ends marking it again. */
         void again();
     }
@@ -89,11 +92,12 @@ public final class MarkingPane extends VBox {
                 .setAll(
                         help("skip", "next.skip", model::skip),
                         help("suggest", "suggest", helping::suggest),
-                        help("accept", "suggest.accept-one", model::accept),
-                        help("refuse", "suggest.refuse", model::refuse),
-                        help("accept-all", "suggest.accept", model::acceptAll),
+                        help("accept", "suggest.accept-one", model.suggestions()::accept),
+                        help("refuse", "suggest.refuse", model.suggestions()::refuse),
+                        help("accept-all", "suggest.accept", model.suggestions()::acceptAll),
                         help("steady", "steady", helping::steady),
-                        again(helping::again));
+                        again(helping::again),
+                        help("pin", "pin", helping::pin));
         getChildren().addAll(announced, helps, new StackPane(map), others, hint);
     }
 
@@ -136,8 +140,8 @@ public final class MarkingPane extends VBox {
         if (!now.equals(shown)) {
             shown = now;
             map.update(doubted);
-            helps.lookup("#accept").setDisable(model.suggestion().isEmpty());
-            helps.lookup("#refuse").setDisable(model.suggestion().isEmpty());
+            helps.lookup("#accept").setDisable(model.suggestions().suggestion().isEmpty());
+            helps.lookup("#refuse").setDisable(model.suggestions().suggestion().isEmpty());
             helps.lookup("#accept-all").setDisable(now.suggested() == 0);
             again.setText(
                     Texts.of(model.repeating() ? "again.end" : model.canGoOnRepeating() ? "again.go-on" : "again"));

@@ -2,6 +2,7 @@ package org.toeline.desk.film;
 
 import java.util.Locale;
 import org.toeline.desk.text.Texts;
+import org.toeline.language.Language;
 
 /** What is said of a tie, with how well it is known. */
 final class TieWords {
@@ -14,6 +15,6 @@ final class TieWords {
     static String of(Tie tie) {
         return Texts.of(
                 "tie." + tie.by().name().toLowerCase(Locale.ROOT),
-                String.format(Locale.ROOT, "%.2f", SAID * tie.sigmaS()));
+                String.format(Language.spoken(), "%.2f", SAID * tie.sigmaS()));
     }
 }

@@ -1,22 +1,22 @@
 package org.toeline.desk.findings;
 
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.jfree.fx.FXGraphics2D;
 import org.toeline.advice.Advice;
 import org.toeline.advice.Assessment;
+import org.toeline.advice.CauseWords;
 import org.toeline.advice.Contradiction;
+import org.toeline.advice.ContradictionWords;
 import org.toeline.advice.Finding;
+import org.toeline.advice.FindingWords;
 import org.toeline.advice.FirstThing;
 import org.toeline.advice.Slip;
 import org.toeline.advice.Verdict;
@@ -24,7 +24,6 @@ import org.toeline.advice.Words;
 import org.toeline.advice.page.PlayerWords;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
-import org.toeline.paint.BandGauge;
 
 /** The findings as a column of band gauges; on top, large, the one thing to change first with its sentence. */
 public final class FindingsPane extends VBox {
@@ -32,9 +31,6 @@ public final class FindingsPane extends VBox {
     private static final double WIDTH = 360;
     /** In a narrow window. */
     private static final double LEAST = 270;
-
-    private static final double GAUGE = 84;
-    private static final double GAP = 16;
 
     private final Label title = new Label();
     private final Label sentence = new Label();
@@ -44,10 +40,9 @@ public final class FindingsPane extends VBox {
     private final Button why = Controls.button("why-first", "why.button", this::why);
     private final Button mend = new Button();
     private final VBox doubts = new VBox(4);
-    private final Canvas gauges = new Canvas(WIDTH, 10);
     private final ScrollPane scroll = new ScrollPane();
+    private final Gauges gauges = new Gauges(scroll);
     private Optional<Assessment> shown = Optional.empty();
-    private List<Finding> order = List.of();
     private Words words = Words.usual();
 
     /** @param mends is told which slip is to be undone */
@@ -57,8 +52,7 @@ public final class FindingsPane extends VBox {
         setPrefWidth(WIDTH + 44);
         setMinWidth(LEAST + 44);
         widthProperty().addListener((o, before, now) -> {
-            gauges.setWidth(Math.max(LEAST, Math.min(WIDTH, now.doubleValue() - 44)));
-            paint();
+            gauges.width(Math.max(LEAST, Math.min(WIDTH, now.doubleValue() - 44)));
         });
         getStyleClass().add("paper");
         title.getStyleClass().add("first-title");
@@ -83,19 +77,16 @@ public final class FindingsPane extends VBox {
         VBox all = new VBox(12, first, fitted, gauges);
         all.setPadding(new Insets(12));
         scroll.setContent(all);
-        scroll.vvalueProperty().addListener((o, a, b) -> paint());
-        scroll.viewportBoundsProperty().addListener((o, a, b) -> paint());
-        gauges.setId("gauges");
-        gauges.boundsInParentProperty().addListener((o, a, b) -> paint());
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        javafx.scene.layout.VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
         getChildren().add(scroll);
         empty();
     }
 
     public void words(Words changed) {
         words = changed;
+        gauges.words(changed);
     }
 
     private void empty() {
@@ -113,7 +104,7 @@ public final class FindingsPane extends VBox {
         shown(mend, slip().isPresent());
         doubts.getChildren().clear();
         assessment.posture().doubts().forEach(d -> {
-            Label label = new Label("✕ " + words.doubt(d));
+            Label label = new Label("✕ " + new ContradictionWords(words).doubt(d));
             label.getStyleClass().add("doubt");
             label.setWrapText(true);
             label.setMaxWidth(WIDTH);
@@ -123,23 +114,25 @@ public final class FindingsPane extends VBox {
         if (advice.withheld().isPresent()) {
             Contradiction c = advice.withheld().get();
             title.setText(words.text("contradiction.title"));
-            sentence.setText(words.clash(c));
-            shown(follows, Optional.of(words.slip(c)));
-            shown(help, slip().isPresent() ? Optional.empty() : Optional.of(words.mend(c) + "."));
-            mend.setText(words.mend(c));
+            sentence.setText(new ContradictionWords(words).clash(c));
+            shown(follows, Optional.of(new ContradictionWords(words).slip(c)));
+            shown(
+                    help,
+                    slip().isPresent() ? Optional.empty() : Optional.of(new ContradictionWords(words).mend(c) + "."));
+            mend.setText(new ContradictionWords(words).mend(c));
         } else if (advice.findings().isEmpty()) {
             empty();
         } else if (!advice.isJudged()) {
-            title.setText(words.nothing(advice));
+            title.setText(new FindingWords(words).nothing(advice));
             sentence.setText(Texts.of("findings.none"));
             shown(follows, Optional.empty());
             shown(help, Optional.empty());
         } else if (advice.first().isPresent()) {
             FirstThing first = advice.first().get();
-            title.setText(words.fault(first.finding()) + ": "
+            title.setText(new FindingWords(words).fault(first.finding()) + ": "
                     + words.figure(first.finding()).replace(" ± ", "\u00a0±\u00a0"));
             sentence.setText(PlayerWords.of(words, assessment).instruction(first.finding()));
-            shown(follows, words.mayFollow(first));
+            shown(follows, new CauseWords(words).mayFollow(first));
             shown(help, Optional.empty());
         } else {
             title.setText(Texts.of("findings.good.title"));
@@ -208,37 +201,6 @@ public final class FindingsPane extends VBox {
                 .filter(f -> f.verdict().map(Verdict::isOut).orElse(false) && !all.contains(f))
                 .forEach(all::add);
         advice.findings().stream().filter(f -> !all.contains(f)).forEach(all::add);
-        order = advice.withheld().isPresent() ? List.of() : List.copyOf(all);
-        double height = Math.max(10, order.size() * (GAUGE + GAP));
-        if (gauges.getHeight() != height) {
-            gauges.setHeight(height);
-        }
-        StringBuilder read = new StringBuilder();
-        order.forEach(f -> read.append(words.name(f.kind()))
-                .append(' ')
-                .append(words.figure(f))
-                .append(' ')
-                .append(words.verdict(f))
-                .append(". "));
-        gauges.setAccessibleText(read.toString());
-        paint();
-    }
-
-    /** Paints the gauges that can be seen: while a mark is dragged, all of them would take too long. */
-    private void paint() {
-        Bounds seen = scroll.getViewportBounds();
-        double content = scroll.getContent().getBoundsInLocal().getHeight();
-        double above = Math.max(0, content - seen.getHeight()) * scroll.getVvalue();
-        double top = above - gauges.getBoundsInParent().getMinY();
-        gauges.getGraphicsContext2D().clearRect(0, 0, gauges.getWidth(), gauges.getHeight());
-        FXGraphics2D g = new FXGraphics2D(gauges.getGraphicsContext2D());
-        BandGauge gauge = new BandGauge(words);
-        double y = 4;
-        for (Finding finding : order) {
-            if (y + GAUGE + GAP > top - GAUGE && y < top + Math.max(600, seen.getHeight()) + GAUGE) {
-                gauge.paint(g, finding, new Rectangle2D.Double(2, y, gauges.getWidth() - 4, GAUGE));
-            }
-            y += GAUGE + GAP;
-        }
+        gauges.show(advice.withheld().isPresent() ? List.of() : all);
     }
 }

@@ -9,6 +9,7 @@ import org.jfree.fx.FXGraphics2D;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.CauseChain;
 import org.toeline.advice.CauseGraph;
+import org.toeline.advice.CauseWords;
 import org.toeline.advice.Words;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.text.Texts;
@@ -37,8 +38,8 @@ final class WhyFirst {
                 10, wrapped(Texts.of("why.text", words.name(assessment.sheet().club()))));
         for (CauseChain.Link link : graph.edges()) {
             Label step = wrapped(words.name(link.cause()) + " → " + words.name(link.effect()) + ": "
-                    + words.step(link, graph.out(link.cause())));
-            Label grounds = wrapped(words.grounds(link));
+                    + new CauseWords(words).step(link, graph.out(link.cause())));
+            Label grounds = wrapped(new CauseWords(words).grounds(link));
             grounds.getStyleClass().add("hint");
             steps.getChildren().add(new VBox(1, step, grounds));
         }

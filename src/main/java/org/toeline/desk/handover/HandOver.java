@@ -4,8 +4,6 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,27 +15,20 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.toeline.advice.Assessment;
-import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Phrases;
-import org.toeline.advice.RangeBook;
 import org.toeline.advice.Words;
-import org.toeline.desk.records.AddressFrames;
 import org.toeline.desk.records.LessonFrames;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.work.Background;
 import org.toeline.document.WholeFile;
-import org.toeline.handout.BeforeAfter;
 import org.toeline.handout.Handout;
 import org.toeline.handout.PictureFormat;
-import org.toeline.ledger.Lesson;
+import org.toeline.handout.ShownLarge;
 import org.toeline.ledger.store.place.LedgerPlace;
 import org.toeline.ledger.store.place.Stills;
-import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.ledger.store.rows.Search;
 import org.toeline.mark.View;
-import org.toeline.paint.Drawing;
-import org.toeline.video.Frame;
 
 /** The handout of the lesson on the desk by what was chosen: painted and written off the interface thread. */
 final class HandOver {
@@ -47,13 +38,15 @@ final class HandOver {
 
     private final Studio studio;
     private final Background.Lane lane;
+    private final Background.Lane large;
     private Choices choices = Choices.usual(Locale.getDefault());
     private Phrases phrases = Phrases.NONE;
-    private Optional<Earlier> earlier = Optional.empty();
+    private Optional<Material.Earlier> earlier = Optional.empty();
 
     HandOver(Studio studio) {
         this.studio = studio;
         this.lane = studio.background().lane();
+        this.large = studio.background().lane();
     }
 
     Choices choices() {
@@ -83,20 +76,17 @@ final class HandOver {
                                 Map.of(),
                                 studio.words().get())
                         .lacksAdvice())
-                .map(Words::sentenceCase);
+                .map(HandOver::sentence);
+    }
+
+    private static String sentence(String said) {
+        return Words.sentenceCase(said) + (said.endsWith(".") ? "" : ".");
     }
 
     /** Views that can be shown. */
     List<View> views() {
         return studio.model().sheet().views().stream().map(v -> v.view()).toList();
     }
-
-    /**
-     * An earlier lesson to be shown beside the one on the desk.
-     *
-     * @param pictures its address frames, as far as they are found
-     */
-    private record Earlier(KeptLesson kept, Map<View, BufferedImage> pictures) {}
 
     /** The player's other lessons with this club that were kept before the one on the desk, the latest first. */
     void earlierLessons(Consumer<List<LessonLine>> then) {
@@ -132,86 +122,28 @@ final class HandOver {
                                 l.takes(line.get().id()),
                                 files),
                         frames -> studio.background().run(frames::pictures, pictures -> {
-                            earlier = Optional.of(new Earlier(frames.kept(), pictures));
+                            earlier = Optional.of(new Material.Earlier(frames.kept(), pictures));
                             then.run();
                         }));
     }
 
-    /** What a handout is made from, as it is now. */
-    private record Material(
-            Lesson lesson,
-            Assessment assessment,
-            Map<View, Frame> frames,
-            Choices choices,
-            LengthUnit unit,
-            Phrases phrases,
-            RangeBook ranges,
-            Optional<Earlier> earlier,
-            LedgerPlace.Folder files,
-            Optional<String> identity) {
-
-        /** Pictures as the desk shows them; for a clip that is gone, the address frame that was kept. */
-        Handout handout() throws IOException {
-            Map<View, BufferedImage> pictures = new EnumMap<>(View.class);
-            for (var marks : assessment.sheet().views()) {
-                Frame frame = frames.get(marks.view());
-                if (frame != null) {
-                    pictures.put(marks.view(), frame.toImage());
-                } else if (identity.isPresent()) {
-                    AddressFrames.read(files, identity.get(), marks.view())
-                            .ifPresent(p -> pictures.put(marks.view(), p));
-                }
-            }
-            return as(lesson, assessment, pictures);
-        }
-
-        private Handout as(Lesson of, Assessment found, Map<View, BufferedImage> pictures) {
-            return Handout.of(
-                            of,
-                            found,
-                            pictures,
-                            Words.of(choices.language(), unit).with(phrases))
-                    .withOptions(choices.still().withContact(phrases.contact()))
-                    .withCoachsWords(choices.coachsWords());
-        }
-
-        /** The still, or both stills in one picture when an earlier lesson is to be beside it and can be. */
-        Drawing still(Handout handout) {
-            return both(handout).map(Drawing.class::cast).orElseGet(handout::still);
-        }
-
-        /** All files under usual names, with those of before and after when there is an earlier lesson beside it. */
-        Map<String, byte[]> files(Handout handout, String stem) {
-            Map<String, byte[]> files = new HashMap<>(handout.files(stem, choices.paper()));
-            both(handout).ifPresent(b -> files.putAll(b.files(stem, choices.paper())));
-            return files;
-        }
-
-        private Optional<BeforeAfter> both(Handout handout) {
-            return earlier.map(e ->
-                            as(e.kept.lesson(), Assessment.of(e.kept.lesson().sheet(), ranges), e.pictures))
-                    .filter(before -> before.lacksAdvice().isEmpty()
-                            && BeforeAfter.hindrance(before, handout).isEmpty())
-                    .flatMap(before -> BeforeAfter.of(before, handout));
-        }
-    }
-
     /** Empty while there is nothing to hand over. */
     private Optional<Material> material() {
-        return studio.assessment()
-                .get()
-                .filter(a -> refused().isEmpty())
-                .map(a -> new Material(
-                        studio.model().lesson(),
-                        a,
-                        studio.frames().get(),
-                        choices,
-                        studio.words().get().lengthUnit(),
-                        phrases,
-                        studio.ranges().all(),
-                        earlier,
-                        studio.records().settings().folder(),
-                        studio.records().identity()));
+        return studio.assessment().get().filter(a -> refused().isEmpty()).map(this::materialOf);
+    }
+
+    private Material materialOf(Assessment found) {
+        return new Material(
+                studio.model().lesson(),
+                found,
+                studio.frames().get(),
+                choices,
+                studio.words().get().lengthUnit(),
+                phrases,
+                studio.ranges().all(),
+                earlier,
+                studio.records().settings().folder(),
+                studio.records().identity());
     }
 
     /** Paints what the player will see; only the latest is answered. */
@@ -220,11 +152,44 @@ final class HandOver {
                 .ifPresent(m -> lane.run(
                         () -> {
                             Handout handout = m.handout();
-                            return m.choices.shown() == Choices.Shown.PAPER
-                                    ? page(handout.pdf(m.choices.paper()))
+                            return m.choices().shown() == Choices.Shown.PAPER
+                                    ? page(handout.pdf(m.choices().paper()))
                                     : PictureFormat.image(m.still(handout));
                         },
                         then));
+    }
+
+    /** The still as it would be kept. */
+    void still(Consumer<BufferedImage> then) {
+        material().ifPresent(m -> studio.background().run(() -> PictureFormat.image(m.still(m.handout())), then));
+    }
+
+    /** The page as a PDF. */
+    void pdf(Consumer<byte[]> then) {
+        material()
+                .ifPresent(m -> studio.background()
+                        .run(() -> m.handout().pdf(m.choices().paper()), then));
+    }
+
+    /**
+     * What is painted for a screen.
+     *
+     * @param scale from the drawing's units to the screen's pixels
+     */
+    record Large(ShownLarge drawing, BufferedImage image, double scale) {}
+
+    /** For a screen of so many pixels; without marks the picture alone. Only the latest is answered. */
+    void large(double widthPx, double heightPx, Consumer<Large> then) {
+        studio.assessment()
+                .get()
+                .map(this::materialOf)
+                .ifPresent(m -> large.run(() -> painted(m, widthPx, heightPx), then));
+    }
+
+    private static Large painted(Material m, double widthPx, double heightPx) throws IOException {
+        ShownLarge drawing = m.handout().large(widthPx / heightPx);
+        double scale = heightPx / ShownLarge.HEIGHT;
+        return new Large(drawing, PictureFormat.image(drawing, scale), scale);
     }
 
     private static BufferedImage page(byte[] pdf) throws IOException {
@@ -236,8 +201,8 @@ final class HandOver {
     /** The usual name of a file; empty while there is nothing to hand over. */
     Optional<String> fileName(String what, String ending) {
         return material()
-                .map(m -> Handout.of(m.lesson, m.assessment, Map.of(), Words.usual())
-                        .withOptions(m.choices.still())
+                .map(m -> Handout.of(m.lesson(), m.assessment(), Map.of(), Words.usual())
+                        .withOptions(m.choices().still())
                         .fileName(what, ending));
     }
 
@@ -249,8 +214,7 @@ final class HandOver {
                                 () -> {
                                     WholeFile.write(
                                             file,
-                                            bytes(
-                                                    m,
+                                            m.file(
                                                     m.handout(),
                                                     file.getFileName().toString()));
                                     return file;
@@ -271,25 +235,16 @@ final class HandOver {
                                         WholeFile.write(folder.resolve(file.getKey()), file.getValue());
                                         written.add(folder.resolve(file.getKey()));
                                     }
-                                    if (m.identity.isPresent()) {
+                                    if (m.identity().isPresent()) {
                                         WholeFile.write(
-                                                Stills.folder(m.files, m.identity.get())
+                                                Stills.folder(
+                                                                m.files(),
+                                                                m.identity().get())
                                                         .resolve(handout.fileName("still", "png")),
                                                 PictureFormat.PNG.of(m.still(handout)));
                                     }
                                     return written;
                                 },
                                 then));
-    }
-
-    private static byte[] bytes(Material material, Handout handout, String name) {
-        String lower = name.toLowerCase(Locale.ROOT);
-        if (lower.endsWith(".pdf")) {
-            return handout.pdf(material.choices.paper());
-        }
-        if (lower.endsWith(".html") || lower.endsWith(".htm")) {
-            return handout.html();
-        }
-        return PictureFormat.byName(name).orElse(PictureFormat.PNG).of(material.still(handout));
     }
 }

@@ -67,10 +67,7 @@ public final class HandOverScreen implements Screen {
                 new FlowPane(
                         8,
                         8,
-                        Controls.button(
-                                "keep-still",
-                                "hand-over.keep-still",
-                                () -> keep("still", "png", "*.png", "*.jpg", "*.svg")),
+                        Controls.button("keep-still", "hand-over.keep-still", this::keepStill),
                         Controls.button("keep-pdf", "hand-over.keep-pdf", () -> keep("page", "pdf", "*.pdf")),
                         Controls.button("keep-html", "hand-over.keep-html", () -> keep("page", "html", "*.html"))));
         Label title = new Label(Texts.of("hand-over.title"));
@@ -84,6 +81,10 @@ public final class HandOverScreen implements Screen {
         controls.getStyleClass().addAll("paper", "edge-to-edge");
         root = new HBox(controls, scroll);
         root.getStyleClass().add("paper");
+    }
+
+    HandOver handOver() {
+        return handOver;
     }
 
     private void paint() {
@@ -122,6 +123,10 @@ public final class HandOverScreen implements Screen {
                 });
         StackPane.setAlignment(
                 picture, handOver.choices().shown() == Choices.Shown.PHONE ? Pos.CENTER : Pos.TOP_CENTER);
+    }
+
+    void keepStill() {
+        keep("still", "png", "*.png", "*.jpg", "*.svg");
     }
 
     private void keep(String what, String ending, String... endings) {

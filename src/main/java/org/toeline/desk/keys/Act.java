@@ -40,10 +40,15 @@ public enum Act {
     STEADY("steady", "T"),
     AGAIN("again", "M"),
     LINES("lines", "O"),
+    PIN("pin", "W"),
     BRIGHTER("brighter", "B"),
     DARKER("darker", "Shift+B"),
     MORE_CONTRAST("more-contrast", "C"),
     LESS_CONTRAST("less-contrast", "Shift+C"),
+    FULL_SCREEN("full-screen", "F11"),
+    COPY("copy", "Shortcut+C"),
+    PRINT("print", "Shortcut+P"),
+    KEEP_STILL("keep-still", "Shortcut+S"),
     KEYS("keys", "F1"),
     GO_LESSON("go-lesson", "F2"),
     GO_PLAYERS("go-players", "F3"),
@@ -70,6 +75,14 @@ public enum Act {
         return this == FIND
                 ? java.util.Optional.of("players")
                 : java.util.Optional.of(id).filter(i -> i.startsWith("go-")).map(i -> i.substring("go-".length()));
+    }
+
+    /** Whether it is about how a film plays. */
+    public boolean plays() {
+        return switch (this) {
+            case PLAY, SLOWER, FASTER, OTHER_WAY, REPEAT -> true;
+            default -> false;
+        };
     }
 
     /** The key it has unless the coach gives it another. */

@@ -1,9 +1,12 @@
 package org.toeline.desk.lesson;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -20,7 +23,8 @@ abstract class FilmedLesson extends UndoableLesson {
         change(
                 lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()))
                         .withSheet(sheet().withView(ViewMarks.empty(view, width, height)))
-                        .withUnfinished(lesson.unfinished().withoutAgain(view)),
+                        .withUnfinished(lesson.unfinished().withoutAgain(view))
+                        .withoutWords(view),
                 selection());
         if (view == large) {
             selectNext();
@@ -47,12 +51,38 @@ abstract class FilmedLesson extends UndoableLesson {
                 lesson.withClip(View.FACE_ON, other)
                         .withClip(View.DOWN_THE_LINE, one)
                         .withSheet(sheet().withView(emptied(View.FACE_ON, otherMarks.get()))
-                                .withView(emptied(View.DOWN_THE_LINE, oneMarks.get()))),
+                                .withView(emptied(View.DOWN_THE_LINE, oneMarks.get())))
+                        .withoutWords(View.FACE_ON)
+                        .withoutWords(View.DOWN_THE_LINE),
                 selection());
     }
 
     private static ViewMarks emptied(View view, ViewMarks from) {
         return ViewMarks.empty(view, from.widthPx(), from.heightPx());
+    }
+
+    /**
+     * Words are pinned to the large view's picture, or in the place of others, or those are taken away. They belong to the marked
+     * frame: away from it, or while nothing is marked, it is refused.
+     *
+     * @param before what they take the place of; empty for new ones
+     * @param after  empty to take away
+     */
+    public void pin(Optional<PinnedWords> before, Optional<PinnedWords> after) {
+        release();
+        if (refused() || !isPinnable()) {
+            return;
+        }
+        List<PinnedWords> words = new ArrayList<>(lesson.words());
+        int place = before.map(words::indexOf).filter(i -> i >= 0).orElse(words.size());
+        before.ifPresent(words::remove);
+        after.ifPresent(w -> words.add(Math.min(place, words.size()), w));
+        change(lesson.withWords(words), selection());
+    }
+
+    /** Whether the large view has a frame that words can be pinned to. */
+    public boolean isPinnable() {
+        return !away(large) && sheet().view(large).filter(v -> !v.isBlank()).isPresent();
     }
 
     /** The frame that a view will be marked on, while nothing is marked on it. */

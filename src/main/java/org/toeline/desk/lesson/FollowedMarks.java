@@ -8,6 +8,7 @@ import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorMark;
 import org.toeline.mark.Mark;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.ViewMarks;
 
 /**
@@ -15,20 +16,23 @@ import org.toeline.mark.ViewMarks;
  * away, to be placed anew; what lies on the ground or stands upright stays where it is, as the camera does.
  *
  * @param marks on the other frame
+ * @param words of all views; those about what could not be followed stay where they are and off the still
  * @param lost  what has to be placed anew
  */
-public record FollowedMarks(ViewMarks marks, List<Item> lost) {
+public record FollowedMarks(ViewMarks marks, List<PinnedWords> words, List<Item> lost) {
 
     public FollowedMarks {
+        words = List.copyOf(words);
         lost = List.copyOf(lost);
     }
 
-    /** The points to be followed: the marks of the body, then the points on the ground, then the ball. */
-    public static List<ImagePoint> points(ViewMarks view) {
+    /** The points to be followed: the marks of the body, then the points on the ground, then the ball, then what words are about. */
+    public static List<ImagePoint> points(ViewMarks view, List<PinnedWords> words) {
         List<ImagePoint> points = new ArrayList<>();
         view.marks().forEach(m -> points.add(m.at()));
         view.floorMarks().forEach(m -> points.add(m.at()));
         view.ball().ifPresent(b -> points.add(b.centre()));
+        words.stream().filter(w -> w.view() == view.view()).forEach(w -> points.add(w.at()));
         return points;
     }
 
@@ -38,7 +42,7 @@ public record FollowedMarks(ViewMarks marks, List<Item> lost) {
     }
 
     /** @param tracks of {@link #points}, in their order, up to the frame at {@code seconds} */
-    public static FollowedMarks of(ViewMarks view, List<Track> tracks, double seconds) {
+    public static FollowedMarks of(ViewMarks view, List<PinnedWords> words, List<Track> tracks, double seconds) {
         ViewMarks there = view;
         List<Item> lost = new ArrayList<>();
         int i = 0;
@@ -70,7 +74,22 @@ public record FollowedMarks(ViewMarks marks, List<Item> lost) {
                 lost.add(Item.BALL);
             }
         }
-        return new FollowedMarks(there, lost);
+        return new FollowedMarks(there, moved(view, words, tracks, seconds), lost);
+    }
+
+    private static List<PinnedWords> moved(
+            ViewMarks view, List<PinnedWords> words, List<Track> tracks, double seconds) {
+        int track = points(view, List.of()).size();
+        List<PinnedWords> moved = new ArrayList<>();
+        for (PinnedWords w : words) {
+            moved.add(
+                    w.view() == view.view()
+                            ? at(tracks.get(track++), seconds)
+                                    .map(to -> w.moved(to).within(view.widthPx(), view.heightPx()))
+                                    .orElse(w.onStill(false))
+                            : w);
+        }
+        return moved;
     }
 
     private static Optional<ImagePoint> at(Track track, double seconds) {

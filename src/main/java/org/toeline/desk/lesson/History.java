@@ -12,6 +12,7 @@ import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.Unfinished;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 
 /** What can be undone and redone: earlier sheets, each with what was selected then. */
@@ -20,29 +21,39 @@ final class History {
     private static final int MOST = 500;
 
     /** How it was before a change, or after one that was undone. */
-    record Step(MarkSheet sheet, Unfinished unfinished, Map<View, ClipMoment> clips, Selection selection) {
+    record Step(
+            MarkSheet sheet,
+            Unfinished unfinished,
+            Map<View, ClipMoment> clips,
+            List<PinnedWords> words,
+            Selection selection) {
 
         static Step of(Lesson lesson, Selection selection) {
-            return new Step(lesson.sheet(), lesson.unfinished(), lesson.clips(), selection);
+            return new Step(lesson.sheet(), lesson.unfinished(), lesson.clips(), lesson.words(), selection);
         }
 
         /** What was selected is no change. */
         boolean isOf(Lesson lesson) {
             return sheet.equals(lesson.sheet())
                     && unfinished.equals(lesson.unfinished())
-                    && clips.equals(lesson.clips());
+                    && clips.equals(lesson.clips())
+                    && words.equals(lesson.words());
         }
 
         /** Whether what is marked on a picture differs, or which picture it is: the club and the hand are of no picture. */
         boolean isOfAPicture(Lesson lesson) {
             return !sheet.views().equals(lesson.sheet().views())
                     || !unfinished.equals(lesson.unfinished())
-                    || !clips.equals(lesson.clips());
+                    || !clips.equals(lesson.clips())
+                    || !words.equals(lesson.words());
         }
 
         /** The lesson as it was then. */
         Lesson in(Lesson lesson) {
-            return lesson.withSheet(sheet).withUnfinished(unfinished).withClips(clips);
+            return lesson.withSheet(sheet)
+                    .withUnfinished(unfinished)
+                    .withClips(clips)
+                    .withWords(words);
         }
 
         private Step with(View view, String clip, UnaryOperator<ClipMoment> change) {
@@ -52,7 +63,7 @@ final class History {
             }
             Map<View, ClipMoment> changed = new EnumMap<>(clips);
             changed.put(view, change.apply(moment));
-            return new Step(sheet, unfinished, Collections.unmodifiableMap(changed), selection);
+            return new Step(sheet, unfinished, Collections.unmodifiableMap(changed), words, selection);
         }
     }
 

@@ -1,10 +1,8 @@
 package org.toeline.desk.lesson;
 
 import java.nio.file.Path;
-import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
 import org.toeline.advice.Mend;
 import org.toeline.advice.Slip;
 import org.toeline.geometry.ImagePoint;
@@ -13,33 +11,20 @@ import org.toeline.ledger.Unfinished;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
 import org.toeline.mark.Handedness;
-import org.toeline.mark.Mark;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
 /**
- * The lesson on the desk: placing, moving, accepting and skipping what is marked on it, also a second time. Owned by one
+ * The lesson on the desk: placing, moving and skipping what is marked on it. Owned by one
  * thread. Listeners are told after every change.
  */
-public final class LessonModel extends FilmedLesson {
-
-    /** Told of changes. */
-    public interface Listener {
-
-        /** Marks, clips, selection or the large view changed. */
-        void changed();
-
-        /** A gesture was completed: what is marked now should be kept. */
-        default void settled() {}
-
-        /** What the hand asked for was not done: another frame is looked at than the marked one. */
-        default void refused() {}
-    }
+public final class LessonModel extends TwiceMarkedLesson {
 
     /** What was put somewhere last. */
     private Optional<Selection> placed = Optional.empty();
 
-    private final Set<View> repeating = EnumSet.noneOf(View.class);
+    private final Suggestions suggestions = new Suggestions(this);
 
     public LessonModel(Lesson lesson) {
         super(lesson);
@@ -48,12 +33,17 @@ public final class LessonModel extends FilmedLesson {
     /** Takes another lesson onto the desk; what could be undone of the earlier one cannot be any more. */
     public void open(Lesson opened, Optional<Path> from) {
         begin(opened, from);
-        repeating.clear();
+        firstMarksShown();
         placed = Optional.empty();
         large = opened.sheet().views().isEmpty()
                 ? View.FACE_ON
                 : opened.sheet().views().get(0).view();
         selectNext();
+    }
+
+    /** What is only suggested of the large view. */
+    public Suggestions suggestions() {
+        return suggestions;
     }
 
     public void show(View view) {
@@ -76,84 +66,26 @@ public final class LessonModel extends FilmedLesson {
         changed();
     }
 
-    /** What is marked on a view; while it is being marked again, what has been marked again so far. */
-    public Optional<ViewMarks> marks(View view) {
-        return repeating(view) ? lesson.unfinished().again(view) : sheet().view(view);
-    }
-
-    /** Whether the large view is being marked a second time, to learn how steadily the coach clicks. */
-    public boolean repeating() {
-        return repeating(large);
-    }
-
-    public boolean repeating(View view) {
-        return repeating.contains(view) && lesson.unfinished().again(view).isPresent();
-    }
-
-    /** Whether marking the large view again was begun and left. */
-    public boolean canGoOnRepeating() {
-        return !repeating() && lesson.unfinished().again(large).isPresent();
-    }
-
     /** Whether the coach said that an item cannot be seen in a view. */
     public boolean unseen(View view, Item item) {
         return lesson.unfinished().unseen(view).contains(item.name());
-    }
-
-    /** Hides what is marked on the large view, to be marked afresh or on from where that was left; nothing of it is changed. */
-    public void repeat() {
-        release();
-        if (refused()) {
-            return;
-        }
-        sheet().view(large).ifPresent(v -> {
-            if (lesson.unfinished().again(large).isEmpty()) {
-                change(
-                        sheet(),
-                        lesson.unfinished().withAgain(ViewMarks.empty(large, v.widthPx(), v.heightPx())),
-                        selection());
-            }
-            repeating.add(large);
-            selectNext();
-        });
-    }
-
-    /** Leaves marking again: what was marked first is shown again, and what was marked since is kept to go on with. */
-    public void leaveRepeat() {
-        release();
-        repeating.remove(large);
-        selectNext();
-    }
-
-    /**
-     * Ends marking again: what was marked first is shown again, and the spread between the two is answered. When too few
-     * were marked to learn it, what was marked since is kept to go on with.
-     */
-    public OptionalDouble endRepeat() {
-        leaveRepeat();
-        Optional<ViewMarks> again = lesson.unfinished().again(large);
-        OptionalDouble spread = again.isPresent() && sheet().view(large).isPresent()
-                ? ClickSpread.of(sheet().view(large).get(), again.get())
-                : OptionalDouble.empty();
-        if (spread.isPresent()) {
-            change(sheet(), lesson.unfinished().withoutAgain(large), selection());
-        }
-        return spread;
     }
 
     /**
      * Another frame is the marked one from now on, with what is marked on it; undone as one.
      *
      * @param marks as they stand on that frame; none to start afresh
+     * @param words what is pinned to that frame, of all views
      */
-    public void markFrame(double seconds, ViewMarks marks) {
+    public void markFrame(double seconds, ViewMarks marks, List<PinnedWords> words) {
         release();
         View view = marks.view();
-        repeating.remove(view);
+        firstMarksShown(view);
         change(
                 lesson.withSheet(sheet().withView(marks))
                         .withUnfinished(lesson.unfinished().withoutAgain(view))
-                        .withMoment(view, m -> m.at(seconds)),
+                        .withMoment(view, m -> m.at(seconds))
+                        .withWords(words),
                 selection());
         if (view == large) {
             selectNext();
@@ -223,51 +155,8 @@ public final class LessonModel extends FilmedLesson {
         }
     }
 
-    private void put(ViewMarks view) {
+    void put(ViewMarks view) {
         put(view, selection());
-    }
-
-    /** Takes the selected suggestion as right, as it stands, and goes on to the next one. */
-    public void accept() {
-        release();
-        if (refused()) {
-            return;
-        }
-        suggestion().ifPresent(m -> {
-            put(Marking.accepted(marks(large).orElseThrow(), m, sheet().clickSigmaPx()));
-            selectNext();
-        });
-    }
-
-    /** Takes the selected suggestion away; it is still selected, to be marked by hand or skipped. */
-    public void refuse() {
-        if (suggestion().isPresent()) {
-            delete();
-        }
-    }
-
-    /** What is selected, when it is only suggested. */
-    public Optional<Mark> suggestion() {
-        return selected.filter(i -> i instanceof Item.OfLandmark)
-                .map(i -> ((Item.OfLandmark) i).landmark())
-                .flatMap(l -> marks(large).flatMap(v -> v.mark(l)))
-                .filter(m -> m.origin() == Mark.Origin.SUGGESTED);
-    }
-
-    /** Takes all suggestions of the large view as right. */
-    public void acceptAll() {
-        release();
-        if (refused()) {
-            return;
-        }
-        marks(large).ifPresent(v -> {
-            ViewMarks all = v;
-            for (Mark m : v.marks()) {
-                all = m.origin() == Mark.Origin.SUGGESTED ? Marking.accepted(all, m, sheet().clickSigmaPx()) : all;
-            }
-            put(all);
-            selectNext();
-        });
     }
 
     /** The selected item cannot be seen in this picture, which is kept: on to the next one. */

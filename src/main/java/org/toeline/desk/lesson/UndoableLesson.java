@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
-import org.toeline.desk.lesson.LessonModel.Listener;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.Unfinished;
@@ -24,7 +23,7 @@ abstract class UndoableLesson {
     View large = View.FACE_ON;
     Optional<Item> selected = Optional.empty();
     int handle;
-    private final List<Listener> listeners = new ArrayList<>();
+    private final List<LessonListener> listeners = new ArrayList<>();
     private final History history = new History();
     private Optional<Path> file = Optional.empty();
     private Film film = Film.NONE;
@@ -35,7 +34,7 @@ abstract class UndoableLesson {
         this.lesson = lesson;
     }
 
-    public void listen(Listener listener) {
+    public void listen(LessonListener listener) {
         listeners.add(listener);
     }
 
@@ -196,7 +195,7 @@ abstract class UndoableLesson {
     boolean refused() {
         boolean away = away(large);
         if (away) {
-            List.copyOf(listeners).forEach(Listener::refused);
+            List.copyOf(listeners).forEach(LessonListener::refused);
         }
         return away;
     }
@@ -257,10 +256,10 @@ abstract class UndoableLesson {
     }
 
     void changed() {
-        List.copyOf(listeners).forEach(Listener::changed);
+        List.copyOf(listeners).forEach(LessonListener::changed);
     }
 
     void settled() {
-        List.copyOf(listeners).forEach(Listener::settled);
+        List.copyOf(listeners).forEach(LessonListener::settled);
     }
 }

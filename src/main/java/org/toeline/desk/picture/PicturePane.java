@@ -17,6 +17,7 @@ import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 
 /**
@@ -48,6 +49,7 @@ public final class PicturePane extends Pane {
     private static final double GHOST = 0.3;
 
     private final PictureHand hand;
+    private final PinnedLayer pinned;
     private IntPredicate wheel = frames -> false;
     private PictureTransform transform = new PictureTransform(1, 0, 0);
     private boolean fitted = true;
@@ -62,7 +64,7 @@ public final class PicturePane extends Pane {
         void stroked(ImagePoint from, ImagePoint to, Snap snap);
     }
 
-    public PicturePane(LessonModel model, Overlay overlay, Gestures gestures) {
+    public PicturePane(LessonModel model, Overlay overlay, Gestures gestures, PinnedLayer.Asks asks) {
         this.model = model;
         this.overlay = overlay;
         setId("picture");
@@ -81,6 +83,7 @@ public final class PicturePane extends Pane {
         setClip(clip);
         canvas.setMouseTransparent(true);
         image.setMouseTransparent(true);
+        pinned = new PinnedLayer(this, model, asks);
         hand = new PictureHand(this, model, gestures);
         setOnMouseMoved(e -> hover(e.getX(), e.getY()));
         setOnMouseExited(e -> loupe.setVisible(false));
@@ -134,6 +137,14 @@ public final class PicturePane extends Pane {
 
     public @Nullable Image picture() {
         return image.getImage();
+    }
+
+    double pictureWidth() {
+        return pictureWidth;
+    }
+
+    double pictureHeight() {
+        return pictureHeight;
     }
 
     PictureTransform transform() {
@@ -209,12 +220,20 @@ public final class PicturePane extends Pane {
         model.marks(model.large())
                 .ifPresent(v ->
                         new MarkPainter(g, transform).paint(v, away ? Optional.empty() : model.selected(), doubted));
+        pinned.paint(g);
         g.setGlobalAlpha(1);
+    }
+
+    /** The next click or stroke pins words. */
+    public void pin(Optional<PinnedWords> elsewhere) {
+        loupe.setVisible(false);
+        pinned.arm(elsewhere);
     }
 
     /** Drops a click, stroke or move that is half done; answers whether there was one. */
     public boolean drop() {
-        return hand.drop();
+        boolean words = pinned.drop();
+        return hand.drop() || words;
     }
 
     /** Whether a point lies in the picture and not beside it. */
@@ -284,7 +303,10 @@ public final class PicturePane extends Pane {
     }
 
     private void hover(double x, double y) {
-        if (image.getImage() != null && model.selected().isPresent() && !model.away(model.large())) {
+        if (!pinned.isArmed()
+                && image.getImage() != null
+                && model.selected().isPresent()
+                && !model.away(model.large())) {
             setCursor(Cursor.CROSSHAIR);
             magnify(transform.picture(x, y), x);
         } else {

@@ -1,6 +1,7 @@
 package org.toeline.desk.records;
 
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -13,6 +14,7 @@ import javafx.application.Platform;
 import org.toeline.across.StatedFindings;
 import org.toeline.advice.RangeBook;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.work.Report;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
@@ -34,7 +36,7 @@ final class KeepingWriter {
     private final Supplier<RangeBook> ranges;
     private final Records.Listener told;
     private final Set<Keeping> known = Collections.newSetFromMap(new WeakHashMap<>());
-    private boolean notKept;
+    private final Set<Keeping> notKept = new HashSet<>();
 
     /** @param told on the JavaFX thread: of a lesson's first writing, and of another bay's change */
     KeepingWriter(OpenLedger open, WaitingLessons waiting, Supplier<RangeBook> ranges, Records.Listener told) {
@@ -49,6 +51,8 @@ final class KeepingWriter {
         known.add(keeping);
         Optional<Lesson> next = keeping.take();
         if (next.isEmpty()) {
+            // undone to what is written: nothing waits any more
+            kept(keeping);
             return;
         }
         Lesson lesson = next.get();
@@ -62,19 +66,25 @@ final class KeepingWriter {
         }
         try {
             put(ledger.get(), keeping, lesson);
-            waiting.done(keeping);
-            if (notKept) {
-                notKept = false;
-                open.tell(Texts.of("records.kept-again"));
-            }
+            kept(keeping);
             open.later(() -> state(keeping, lesson), RESTS_MS);
         } catch (LedgerException e) {
             LOG.log(Level.WARNING, "the lesson could not be kept", e);
             keeping.again(lesson);
-            notKept = true;
-            open.tell(Texts.of(
-                    waiting.keep(keeping, lesson) ? "records.waits-on-disk" : "records.waits", e.getMessage()));
+            notKept.add(keeping);
+            open.lasting(
+                    Report.Trouble.NOT_KEPT,
+                    Texts.of(
+                            waiting.keep(keeping, lesson) ? "records.waits-on-disk" : "records.waits", e.getMessage()));
             open.later(() -> write(keeping), TRIED_AGAIN_MS);
+        }
+    }
+
+    private void kept(Keeping keeping) {
+        waiting.done(keeping);
+        if (notKept.remove(keeping) && notKept.isEmpty()) {
+            open.lasting(Report.Trouble.NOT_KEPT, "");
+            open.tell(Texts.of("records.kept-again"));
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.logging.Logger;
 import javafx.application.Platform;
 import org.jspecify.annotations.Nullable;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.work.Report;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
@@ -30,7 +31,7 @@ final class OpenLedger {
 
     private final Settings settings;
     private final WaitingLessons waiting;
-    private final Consumer<String> say;
+    private final Report say;
     private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(r -> {
         Thread t = new Thread(r, "ledger");
         t.setDaemon(true);
@@ -42,10 +43,10 @@ final class OpenLedger {
 
     /**
      * @param waiting what is put into it once it is open
-     * @param say     takes one sentence for the person, on the JavaFX thread
+     * @param say     takes sentences on the JavaFX thread
      * @param opened  done on the JavaFX thread when it is open, or is known not to open
      */
-    OpenLedger(Settings settings, WaitingLessons waiting, Consumer<String> say, Runnable opened) {
+    OpenLedger(Settings settings, WaitingLessons waiting, Report say, Runnable opened) {
         this.settings = settings;
         this.waiting = waiting;
         this.say = say;
@@ -68,14 +69,14 @@ final class OpenLedger {
                                 Texts.of("records.not-allowed", opened.place().name(), limits))
                         .orElseGet(() ->
                                 Texts.of("records.read-only", opened.place().name()));
-                tell(unusable);
+                lasting(Report.Trouble.NO_LEDGER, unusable);
             }
         } catch (LedgerException e) {
             unusable = e.getMessage()
                     + e.backup()
                             .map(b -> "; " + Texts.of("records.newest-backup", b))
                             .orElse("");
-            tell(Texts.of("records.not-opened", unusable));
+            lasting(Report.Trouble.NO_LEDGER, Texts.of("records.not-opened", unusable));
         }
         Platform.runLater(then);
         inTurn(this::warm);
@@ -136,6 +137,11 @@ final class OpenLedger {
 
     void tell(String sentence) {
         Platform.runLater(() -> say.accept(sentence));
+    }
+
+    /** @param sentence empty when it is over */
+    void lasting(Report.Trouble trouble, String sentence) {
+        Platform.runLater(() -> say.lasting(trouble, sentence));
     }
 
     boolean isOfServer() {

@@ -11,6 +11,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import org.toeline.advice.RangeBook;
+import org.toeline.desk.work.Report;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.rows.KeptLesson;
@@ -48,9 +49,9 @@ public final class Records {
 
     /**
      * @param ranges what findings are stated by; asked on the ledger's thread
-     * @param say    takes one sentence for the person, on the JavaFX thread
+     * @param say    what stays unkept is said there as long as it does
      */
-    public Records(Settings settings, Supplier<RangeBook> ranges, Consumer<String> say) {
+    public Records(Settings settings, Supplier<RangeBook> ranges, Report say) {
         this.settings = settings;
         WaitingLessons waiting = new WaitingLessons(settings.folder());
         this.open = new OpenLedger(settings, waiting, say, this::changed);

@@ -1,6 +1,5 @@
 package org.toeline.desk.sheet;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -11,6 +10,7 @@ import javafx.scene.layout.FlowPane;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
+import org.toeline.language.Language;
 import org.toeline.mark.View;
 
 /**
@@ -84,7 +84,7 @@ final class AwayLine extends FlowPane {
         String key = Math.abs(laterS) < LEAST_SAID_S ? "away.coming" : laterS > 0 ? "away.later" : "away.earlier";
         return Texts.of(
                 key,
-                String.format(Locale.ROOT, Math.abs(laterS) < 0.1 ? "%.3f" : "%.2f", Math.abs(laterS)),
-                String.format(Locale.ROOT, "%.3f", markedS));
+                String.format(Language.spoken(), Math.abs(laterS) < 0.1 ? "%.3f" : "%.2f", Math.abs(laterS)),
+                String.format(Language.spoken(), "%.3f", markedS));
     }
 }

@@ -1,8 +1,8 @@
 package org.toeline.desk.sheet;
 
-import java.util.Locale;
 import org.toeline.advice.Assessment;
 import org.toeline.desk.text.Texts;
+import org.toeline.language.Language;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
 import org.toeline.posture.Posture;
@@ -27,7 +27,7 @@ final class Badge {
         double[] gradient = new double[posture.coordinates().size()];
         gradient[posture.coordinates().indexOf(Landmark.LEAD_SHOULDER)] = 1;
         String half = String.format(
-                Locale.ROOT, "%.1f", 196 * Math.sqrt(posture.uncertainty().variance(gradient)));
+                Language.spoken(), "%.1f", 196 * Math.sqrt(posture.uncertainty().variance(gradient)));
         int points = marks.get().floorMarks().size();
         return points > 0 ? Texts.of("badge.rods", points, half) : Texts.of("badge.guess", half);
     }

@@ -11,6 +11,7 @@ import org.toeline.assist.AddressFinder;
 import org.toeline.assist.Movement;
 import org.toeline.assist.StillSpan;
 import org.toeline.desk.film.Span;
+import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
@@ -24,7 +25,7 @@ import org.toeline.video.Progress;
 import org.toeline.video.SlowMotion;
 
 /** The clips of the lesson on the desk: opened, stepped, and the frame each view shows. */
-public final class ClipDrawer extends LookedClips implements LessonModel.Listener {
+public final class ClipDrawer extends LookedClips implements LessonListener {
 
     /** Below this confidence a moment of address is said to need a look. */
     private static final double SURE = 0.8;

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.records.Settings;
@@ -20,7 +21,7 @@ import org.toeline.mark.View;
  * Notes what newly chosen clips hold, in the background, so that they can be found again under other names; copies them into the
  * ledger's folder where the coach wants that.
  */
-final class ClipNotes implements LessonModel.Listener {
+final class ClipNotes implements LessonListener {
 
     private final LessonModel model;
     private final Records records;

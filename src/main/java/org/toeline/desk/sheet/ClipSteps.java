@@ -1,6 +1,5 @@
 package org.toeline.desk.sheet;
 
-import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -12,6 +11,7 @@ import org.toeline.desk.film.Films;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
+import org.toeline.language.Language;
 
 /** Going from frame to frame of the large view's clip: steps, the time to go to, the moment of address, all of the picture. */
 final class ClipSteps extends FlowPane {
@@ -76,9 +76,10 @@ final class ClipSteps extends FlowPane {
         Optional<double[]> at = clips.time(model.large());
         time.setDisable(at.isEmpty());
         if (!time.isFocused()) {
-            time.setText(at.map(t -> String.format(Locale.ROOT, "%.3f", t[0])).orElse(""));
+            time.setText(
+                    at.map(t -> String.format(Language.spoken(), "%.3f", t[0])).orElse(""));
         }
-        length.setText(at.map(t -> Texts.of("time.of", String.format(Locale.ROOT, "%.2f", t[1])))
+        length.setText(at.map(t -> Texts.of("time.of", String.format(Language.spoken(), "%.2f", t[1])))
                 .orElse(Texts.of("view.no-clip")));
     }
 }

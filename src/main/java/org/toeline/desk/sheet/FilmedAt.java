@@ -2,7 +2,6 @@ package org.toeline.desk.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import javafx.geometry.Pos;
 import javafx.scene.control.ComboBox;
@@ -12,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.util.StringConverter;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
+import org.toeline.language.Language;
 
 /**
  * At what rate the large view's clip was filmed: as its file says, or as the coach knows better. A phone's slow motion is
@@ -60,8 +60,8 @@ final class FilmedAt extends HBox {
     private static String number(OptionalDouble said) {
         double value = said.orElseThrow();
         return value == Math.rint(value)
-                ? String.format(Locale.ROOT, "%.0f", value)
-                : String.format(Locale.ROOT, "%.2f", value);
+                ? String.format(Language.spoken(), "%.0f", value)
+                : String.format(Language.spoken(), "%.2f", value);
     }
 
     /** Shows what counts for the large view. */
@@ -90,6 +90,6 @@ final class FilmedAt extends HBox {
         boolean whole = Math.abs(factor - Math.rint(factor)) < 0.05;
         return factor == 1
                 ? ""
-                : Texts.of("filmed.slowed", String.format(Locale.ROOT, whole ? "%.0f" : "%.1f", factor));
+                : Texts.of("filmed.slowed", String.format(Language.spoken(), whole ? "%.0f" : "%.1f", factor));
     }
 }

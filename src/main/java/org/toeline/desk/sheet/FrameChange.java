@@ -1,7 +1,6 @@
 package org.toeline.desk.sheet;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -17,6 +16,8 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.desk.work.WorkLines;
+import org.toeline.language.Language;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 import org.toeline.video.Clip;
@@ -48,7 +49,10 @@ final class FrameChange {
             say.accept(Texts.of("film.coming"));
             return;
         }
-        model.markFrame(to.getAsDouble(), FollowedMarks.none(marks.get()));
+        model.markFrame(
+                to.getAsDouble(),
+                FollowedMarks.none(marks.get()),
+                model.lesson().withoutWords(view).words());
         say.accept(Texts.of("away.afresh.done", seconds(to.getAsDouble())));
     }
 
@@ -68,24 +72,32 @@ final class FrameChange {
         WorkLines.Work work =
                 clips.lines().begin(Texts.of("steady.following"), () -> say.accept(Texts.of("search.stopped")));
         var file = clips.file(view).orElseThrow();
-        background.run(() -> work.during(() -> followed(file, fromS, toS, marks, work)), found -> {
+        List<PinnedWords> pinned = model.lesson().words();
+        background.run(() -> work.during(() -> followed(file, fromS, toS, marks, pinned, work)), found -> {
             // what was marked or shown meanwhile counts more
             if (!work.stopped()
                     && found.isPresent()
                     && model.sheet().view(view).equals(Optional.of(marks))
+                    && model.lesson().words().equals(pinned)
                     && clips.marked(view).equals(OptionalDouble.of(fromS))) {
-                model.markFrame(toS, found.get().marks());
+                model.markFrame(toS, found.get().marks(), found.get().words());
                 say.accept(sentence(toS, found.get().lost()));
             }
         });
     }
 
     private static Optional<FollowedMarks> followed(
-            java.nio.file.Path file, double fromS, double toS, ViewMarks marks, Progress progress) throws Exception {
+            java.nio.file.Path file,
+            double fromS,
+            double toS,
+            ViewMarks marks,
+            List<PinnedWords> pinned,
+            Progress progress)
+            throws Exception {
         try (Clip clip = Clip.open(file)) {
-            Optional<List<Track>> tracks =
-                    Follow.to(clip, clip.indexAt(fromS), clip.indexAt(toS), FollowedMarks.points(marks), progress);
-            return tracks.map(t -> FollowedMarks.of(marks, t, clip.seconds(clip.indexAt(toS))));
+            Optional<List<Track>> tracks = Follow.to(
+                    clip, clip.indexAt(fromS), clip.indexAt(toS), FollowedMarks.points(marks, pinned), progress);
+            return tracks.map(t -> FollowedMarks.of(marks, pinned, t, clip.seconds(clip.indexAt(toS))));
         }
     }
 
@@ -99,6 +111,6 @@ final class FrameChange {
     }
 
     private static String seconds(double s) {
-        return String.format(Locale.ROOT, "%.3f", s);
+        return String.format(Language.spoken(), "%.3f", s);
     }
 }

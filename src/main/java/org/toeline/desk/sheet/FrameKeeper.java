@@ -11,6 +11,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.animation.PauseTransition;
 import javafx.util.Duration;
+import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.AddressFrames;
 import org.toeline.desk.records.Records;
@@ -25,7 +26,7 @@ import org.toeline.video.Frame;
  * that there is something to look at when a clip is gone. Only for a ledger of this machine: what is deleted from a server must
  * not be left in the folder of a bay.
  */
-final class FrameKeeper implements LessonModel.Listener {
+final class FrameKeeper implements LessonListener {
 
     private static final Logger LOG = Logger.getLogger(FrameKeeper.class.getName());
     private static final Duration RESTS = Duration.seconds(4);

@@ -2,7 +2,6 @@ package org.toeline.desk.sheet;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -27,24 +26,28 @@ import org.toeline.desk.keys.Act;
 import org.toeline.desk.keys.KeyBook;
 import org.toeline.desk.keys.KeySheet;
 import org.toeline.desk.lesson.ClickSpread;
+import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.OwnRanges;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
+import org.toeline.desk.work.Report;
 import org.toeline.document.OwnDocument;
+import org.toeline.language.Language;
 import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 import org.toeline.posture.Doubt;
 import org.toeline.video.KeptIndexes;
 
 /** The sheet of one lesson: joins the model, the clips, the findings and the parts of the window. */
-public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.Helps {
+public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
 
     private final LessonModel model =
             new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, org.toeline.mark.Club.DRIVER)));
@@ -66,7 +69,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
     private final Path folder;
     private final Records records;
     private final OwnRanges ranges;
-    private final Consumer<String> report;
+    private final Report report;
     private final Consumer<String> go;
     private final OnTheDesk desk;
     private Optional<Assessment> assessment = Optional.empty();
@@ -78,12 +81,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
      * @param go         to another screen, by its id
      */
     public Sheet(
-            Path folder,
-            Records records,
-            OwnRanges ranges,
-            Background background,
-            Consumer<String> report,
-            Consumer<String> go) {
+            Path folder, Records records, OwnRanges ranges, Background background, Report report, Consumer<String> go) {
         this.folder = folder;
         this.records = records;
         this.ranges = ranges;
@@ -108,7 +106,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         this.acts = new SheetActs(this, view);
         this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
         model.listen(this);
-        Keeper keeper = new Keeper(model, records, background, folder);
+        Keeper keeper = new Keeper(model, records, background, folder, report);
         model.listen(keeper);
         model.listen(new ClipNotes(model, records, background));
         model.listen(frames);
@@ -284,6 +282,15 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         assistant.steady();
     }
 
+    @Override
+    public void pin() {
+        pin(Optional.empty());
+    }
+
+    void pin(Optional<PinnedWords> elsewhere) {
+        view.pin(elsewhere);
+    }
+
     /** Marks the large view again, or ends that and takes the coach's own click spread from it. */
     @Override
     public void again() {
@@ -306,7 +313,7 @@ public final class Sheet implements LessonModel.Listener, Screen, MarkingPane.He
         }
         left.putDouble("clickSigmaPx", spread.getAsDouble());
         model.apply(ClickSpread.applied(model.sheet(), spread.getAsDouble()));
-        say(Texts.of("again.learnt", String.format(Locale.ROOT, "%.1f", spread.getAsDouble())));
+        say(Texts.of("again.learnt", String.format(Language.spoken(), "%.1f", spread.getAsDouble())));
     }
 
     @Override

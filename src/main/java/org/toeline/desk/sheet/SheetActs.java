@@ -55,18 +55,28 @@ final class SheetActs {
             case EXCHANGE -> sheet.arrivals().exchange();
             case SKIP -> model.skip();
             case SUGGEST -> sheet.suggest();
-            case ACCEPT -> model.accept();
-            case ACCEPT_ALL -> model.acceptAll();
+            case ACCEPT -> model.suggestions().accept();
+            case ACCEPT_ALL -> model.suggestions().acceptAll();
             case STEADY -> sheet.steady();
             case AGAIN -> sheet.again();
             case LINES -> view.lines();
+            case PIN -> sheet.pin();
             case BRIGHTER -> view.light(LIGHT_STEP, 0);
             case DARKER -> view.light(-LIGHT_STEP, 0);
             case MORE_CONTRAST -> view.light(0, LIGHT_STEP);
             case LESS_CONTRAST -> view.light(0, -LIGHT_STEP);
             case KEYS -> sheet.keySheet();
-            case GO_LESSON, GO_PLAYERS, GO_ACROSS, GO_SHOTS, GO_HAND_OVER, GO_RANGES, FIND ->
-                throw new IllegalStateException(act + " is no act of the sheet's");
+            case FULL_SCREEN,
+                    COPY,
+                    PRINT,
+                    KEEP_STILL,
+                    GO_LESSON,
+                    GO_PLAYERS,
+                    GO_ACROSS,
+                    GO_SHOTS,
+                    GO_HAND_OVER,
+                    GO_RANGES,
+                    FIND -> throw new IllegalStateException(act + " is no act of the sheet's");
         }
     }
 

@@ -1,10 +1,10 @@
 package org.toeline.desk.sheet;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.geometry.Side;
@@ -15,7 +15,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -33,6 +32,7 @@ import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
 import org.toeline.language.Language;
 import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 
 /** The window's parts: pictures on the left in a dark surround, body map and findings on paper beside them. */
@@ -63,6 +63,7 @@ final class SheetView extends BorderPane {
     private final WelcomePane welcome;
     private final OverlayLines lines;
     private final FilmedAt filmedAt;
+    private final PinDialog pins;
     private Words words = Words.usual();
 
     SheetView(LessonModel model, Sheet sheet, FrameChange change) {
@@ -71,7 +72,8 @@ final class SheetView extends BorderPane {
         this.findings = new FindingsPane(sheet::mend);
         this.lines = new OverlayLines(sheet::assessment);
         this.filmedAt = new FilmedAt(model, sheet.clips());
-        this.picture = new PicturePane(model, lines, sheet.assistant());
+        this.pins = new PinDialog(model, sheet);
+        this.picture = new PicturePane(model, lines, sheet.assistant(), pins);
         picture.setAccessibleText(Texts.of("picture.name"));
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
         this.toolbar = new Toolbar(model, sheet, this::unit);
@@ -105,7 +107,10 @@ final class SheetView extends BorderPane {
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
         drop.setMouseTransparent(true);
-        accept(stage);
+        Dropped.onto(this, files -> arrived(files, model.large()));
+        Dropped.onto(
+                watched.second(),
+                files -> arrived(files, sheet.films().companion().orElse(model.large())));
         HBox.setHgrow(pictures, Priority.ALWAYS);
         pictures.setMinWidth(LEAST_PICTURES);
         // whatever is said below the picture, and however long it is, must not move it
@@ -168,22 +173,10 @@ final class SheetView extends BorderPane {
         return row;
     }
 
-    private void accept(StackPane stage) {
-        stage.setOnDragOver(e -> {
-            if (e.getDragboard().hasFiles()) {
-                e.acceptTransferModes(TransferMode.COPY);
-            }
-        });
-        stage.setOnDragDropped(e -> {
-            arrived(e.getDragboard().getFiles().stream().map(File::toPath).toList());
-            e.setDropCompleted(true);
-        });
-    }
-
-    /** Clips dropped or chosen; one is for the large view. */
-    void arrived(List<Path> files) {
+    /** Clips dropped or chosen; one is for the view it was dropped onto. */
+    void arrived(List<Path> files, View onto) {
         welcome(false);
-        sheet.arrivals().arrived(files, model.large());
+        sheet.arrivals().arrived(files, onto);
     }
 
     /** Which of several clips was taken for which view; asked until it is answered or something is marked. */
@@ -198,6 +191,11 @@ final class SheetView extends BorderPane {
 
     void fit() {
         picture.fit();
+    }
+
+    /** The next click or stroke on the picture pins words there. */
+    void pin(Optional<PinnedWords> elsewhere) {
+        pins.begin(picture, elsewhere);
     }
 
     /** The lines that follow from the marks, on or off. */

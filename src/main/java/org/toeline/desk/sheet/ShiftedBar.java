@@ -3,7 +3,6 @@ package org.toeline.desk.sheet;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +13,7 @@ import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.language.Language;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -91,7 +91,7 @@ final class ShiftedBar extends OverPicture {
         Optional<ViewMarks> marks = model.sheet().view(view);
         if (to != null && marks.isPresent()) {
             sure(view);
-            model.markFrame(to, marks.get());
+            model.markFrame(to, marks.get(), model.lesson().words());
         }
     }
 
@@ -108,8 +108,10 @@ final class ShiftedBar extends OverPicture {
             said.setText(Texts.of(
                     "shifted.text",
                     String.format(
-                            Locale.ROOT, "%.3f", clips.marked(model.large()).orElse(0)),
-                    String.format(Locale.ROOT, "%.3f", belongs)));
+                            Language.spoken(),
+                            "%.3f",
+                            clips.marked(model.large()).orElse(0)),
+                    String.format(Language.spoken(), "%.3f", belongs)));
         }
     }
 }

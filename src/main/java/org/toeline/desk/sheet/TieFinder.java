@@ -67,20 +67,33 @@ final class TieFinder {
     }
 
     private static Optional<Tie> find(Of one, Of other) throws ClipException {
-        Optional<Strike> first = heard(one);
-        Optional<Strike> second = first.isEmpty() ? Optional.empty() : heard(other);
-        if (first.isPresent() && second.isPresent()) {
-            return Optional.of(new Tie(first.get().seconds(), second.get().seconds(), HEARD_SIGMA_S, Tie.By.SOUND));
-        }
-        return OneMoment.seen(one.movement(), one.motion(), other.movement(), other.motion())
-                .map(m -> new Tie(m.firstSeconds(), m.secondSeconds(), SEEN_SIGMA_S, Tie.By.MOTION));
+        Optional<Tie> heard =
+                heard(one, other).map(m -> new Tie(m.firstSeconds(), m.secondSeconds(), HEARD_SIGMA_S, Tie.By.SOUND));
+        return heard.isPresent()
+                ? heard
+                : OneMoment.seen(one.movement(), one.motion(), other.movement(), other.motion())
+                        .map(m -> new Tie(m.firstSeconds(), m.secondSeconds(), SEEN_SIGMA_S, Tie.By.MOTION));
     }
 
-    private static Optional<Strike> heard(Of clip) throws ClipException {
-        Optional<Movement.Amount> most = OneMoment.swing(clip.movement(), clip.motion());
-        return clip.motion().factor() != 1 || most.isEmpty()
+    private static Optional<OneMoment> heard(Of one, Of other) throws ClipException {
+        Optional<Double> firstMost = mostMotion(one);
+        Optional<Double> secondMost = mostMotion(other);
+        if (firstMost.isEmpty() || secondMost.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Strike> first = heard(one, firstMost.get());
+        Optional<Strike> second = first.isEmpty() ? Optional.empty() : heard(other, secondMost.get());
+        return second.flatMap(s -> OneMoment.heard(first.orElseThrow(), firstMost.get(), s, secondMost.get()));
+    }
+
+    private static Optional<Strike> heard(Of clip, double mostMotionS) throws ClipException {
+        return SoundTrack.of(clip.file()).flatMap(sound -> Strike.heard(sound, mostMotionS));
+    }
+
+    /** Where its sound is trusted. */
+    private static Optional<Double> mostMotion(Of clip) {
+        return clip.motion().factor() != 1
                 ? Optional.empty()
-                : SoundTrack.of(clip.file())
-                        .flatMap(sound -> Strike.heard(sound, most.get().seconds()));
+                : OneMoment.swing(clip.movement(), clip.motion()).map(Movement.Amount::seconds);
     }
 }

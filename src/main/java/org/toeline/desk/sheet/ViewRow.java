@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -34,16 +34,18 @@ final class ViewRow extends FlowPane {
 
     /**
      * @param shown  another view was chosen
-     * @param chosen clips: one is for the large view
+     * @param chosen clips and the view one of them is for
      * @param more   what else can be done with the large view
      */
-    ViewRow(LessonModel model, Words words, Runnable shown, Consumer<List<Path>> chosen, Button... more) {
+    ViewRow(LessonModel model, Words words, Runnable shown, BiConsumer<List<Path>, View> chosen, Button... more) {
         super(8, 8);
         this.model = model;
         setId("views");
         setAlignment(Pos.CENTER_LEFT);
         for (View view : View.values()) {
-            getChildren().add(toggle(view, words, shown));
+            ToggleButton button = toggle(view, words, shown);
+            Dropped.onto(button, files -> chosen.accept(files, view));
+            getChildren().add(button);
         }
         Button open = new Button(Texts.of("view.clip"));
         open.setMinWidth(USE_PREF_SIZE);
@@ -51,7 +53,7 @@ final class ViewRow extends FlowPane {
         open.setOnAction(e -> Optional.ofNullable(
                         new FileChooser().showOpenMultipleDialog(getScene().getWindow()))
                 .ifPresent(
-                        files -> chosen.accept(files.stream().map(File::toPath).toList())));
+                        files -> chosen.accept(files.stream().map(File::toPath).toList(), model.large())));
         VBox actions = new VBox(4, open);
         actions.getChildren().addAll(more);
         actions.getChildren().forEach(b -> ((Button) b).setMaxWidth(Double.MAX_VALUE));

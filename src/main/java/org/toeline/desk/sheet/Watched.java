@@ -67,6 +67,11 @@ final class Watched extends HBox {
         return made;
     }
 
+    /** The other view, while both are watched in step. */
+    SecondView second() {
+        return second;
+    }
+
     FilmBar bar() {
         return bar;
     }

@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.toeline.flight.ComputedFigures;
 import org.toeline.flight.Flight;
 import org.toeline.flight.FlightBand;
+import org.toeline.flight.LaunchWindow;
 import org.toeline.flight.RememberedFlights;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
@@ -29,26 +31,53 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
      * One of them.
      *
      * @param measured as they were typed
+     * @param counts   for each, whether it counts
      * @param middles  where they lie in each figure, computed ones included
      * @param flights  each shot's flight by the model whose figures stand first, where it can be computed
      * @param middle   the flight of the middle launch, by each model; empty when it cannot be computed
+     * @param window   from where a ball of its middle speed would carry farthest; empty without a speed
      */
     record Setup(
             String name,
             List<Shot> measured,
+            List<Boolean> counts,
             List<SetupFigure> middles,
             List<Optional<Flight>> flights,
-            List<Flight> middle) {
+            List<Flight> middle,
+            Optional<LaunchWindow> window) {
 
         Optional<SetupFigure> middle(ShotFigure figure) {
             return middles.stream().filter(m -> m.figure() == figure).findFirst();
         }
     }
 
-    /** Shots under a name. */
-    record Named(String name, List<Shot> shots) {}
+    /**
+     * Shots under a name.
+     *
+     * @param counts for each, whether it counts: it was not put aside, and a flight could give it
+     */
+    record Named(String name, List<Shot> shots, List<Boolean> counts) {
+
+        static Named of(String name, List<Shot> shots, List<FlownShot> flown) {
+            List<Boolean> counts = new ArrayList<>();
+            for (int i = 0; i < shots.size(); i++) {
+                counts.add(shots.get(i).aside().isEmpty()
+                        && flown.get(i).impossible().isEmpty());
+            }
+            return new Named(name, shots, counts);
+        }
+
+        List<Shot> counted() {
+            return IntStream.range(0, shots.size())
+                    .filter(counts::get)
+                    .mapToObj(shots::get)
+                    .toList();
+        }
+    }
 
     static final int MOST_CURVES = 150;
+    /** Slower balls are not hit as far as they go. */
+    private static final double SLOW_MPS = 30;
 
     ComparedSetups {
         setups = List.copyOf(setups);
@@ -57,19 +86,28 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
 
     /** Figures are computed for all setups alike: no measured figure is held against a computed one. */
     static ComparedSetups of(List<Named> named, RememberedFlights air) {
+        List<List<Shot>> counted = named.stream().map(Named::counted).toList();
         ComputedFigures all = ComputedFigures.of(
-                named.stream().flatMap(n -> n.shots.stream()).toList(),
+                counted.stream().flatMap(List::stream).toList(),
                 FlightBand.MODELS.get(0).words(),
                 air::first);
         List<Setup> setups = new ArrayList<>();
         List<List<Shot>> figures = new ArrayList<>();
         int from = 0;
-        for (Named one : named) {
-            List<Shot> filled = all.shots().subList(from, from + one.shots.size());
-            from += one.shots.size();
+        for (int i = 0; i < named.size(); i++) {
+            Named one = named.get(i);
+            List<Shot> filled = all.shots().subList(from, from + counted.get(i).size());
+            from += filled.size();
             figures.add(filled);
             List<SetupFigure> middles = SetupFigure.of(filled);
-            setups.add(new Setup(one.name, one.shots, middles, curves(one.shots, air), middleFlight(middles, air)));
+            setups.add(new Setup(
+                    one.name,
+                    one.shots,
+                    one.counts,
+                    middles,
+                    curves(one, air),
+                    middleFlight(middles, air),
+                    window(middles, air)));
         }
         return new ComparedSetups(
                 setups,
@@ -79,14 +117,24 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
                         : Optional.of(SetupComparison.of(figures.get(0), figures.get(1))));
     }
 
-    /** Of many shots some, from all over them, have a curve: more nobody tells apart. */
-    private static List<Optional<Flight>> curves(List<Shot> shots, RememberedFlights air) {
-        int step = Math.max(1, shots.size() / MOST_CURVES);
+    /** Of many shots some, from all over them, have a curve: more nobody tells apart. Those put aside have none. */
+    private static List<Optional<Flight>> curves(Named named, RememberedFlights air) {
+        int step = Math.max(1, named.shots.size() / MOST_CURVES);
         List<Optional<Flight>> curves = new ArrayList<>();
-        for (int i = 0; i < shots.size(); i++) {
-            curves.add(i % step == 0 ? shots.get(i).launch().map(air::curve) : Optional.empty());
+        for (int i = 0; i < named.shots.size(); i++) {
+            curves.add(
+                    i % step == 0 && named.counts.get(i)
+                            ? named.shots.get(i).launch().map(air::curve)
+                            : Optional.empty());
         }
         return curves;
+    }
+
+    private static Optional<LaunchWindow> window(List<SetupFigure> middles, RememberedFlights air) {
+        return middles.stream()
+                .filter(m -> m.figure() == ShotFigure.BALL_SPEED && m.centre() > SLOW_MPS)
+                .findFirst()
+                .map(m -> air.window(m.centre()));
     }
 
     private static List<Flight> middleFlight(List<SetupFigure> middles, RememberedFlights air) {

@@ -33,7 +33,9 @@ final class DifferencesPane extends VBox {
     private static final String LINE = "shots-line";
 
     private final ComboBox<Choice> with = new ComboBox<>();
+    private final Label sentence = wrapped("shots-sentence");
     private final TextGrid grid = new TextGrid(WHOLE);
+    private final TextGrid spreads = new TextGrid(1);
     private final Label help = wrapped("hint");
     private final TextGrid expected = new TextGrid(0);
     private boolean filling;
@@ -59,7 +61,9 @@ final class DifferencesPane extends VBox {
         grid.setId("shots-differences");
         help.setId("shots-differences-help");
         expected.setId("shots-expected");
-        VBox all = new VBox(8, grid, help, expected);
+        sentence.setId("shots-sentence");
+        spreads.setId("shots-spreads");
+        VBox all = new VBox(8, sentence, grid, spreads, help, expected);
         all.setPadding(new Insets(2, 8, 2, 2));
         ScrollPane scroll = new ScrollPane(all);
         scroll.setFitToWidth(true);
@@ -94,12 +98,23 @@ final class DifferencesPane extends VBox {
                 compared.comparison().isPresent()
                         ? differences(compared, units)
                         : middles(compared.setups().get(0), compared, units));
+        sentence.setText(
+                compared.comparison().map(c -> new ChangeSentence(units).of(c)).orElse(""));
+        sentence.setManaged(!sentence.getText().isEmpty());
+        spreads.show(compared.comparison().map(SpreadLines::of).orElse(List.of()));
         help.setText(help(compared));
         List<List<TextGrid.Cell>> lines = new ArrayList<>();
         if (!expectations.isEmpty()) {
             lines.add(List.of(TextGrid.Cell.of(Texts.of("shots.expected"), HEAD)));
         }
         expectations.forEach(e -> lines.add(List.of(TextGrid.Cell.of(e, LINE))));
+        DeliveryWords delivery = new DeliveryWords(units);
+        compared.setups()
+                .forEach(s -> delivery.faceAndPath(s).ifPresent(f -> lines.add(List.of(TextGrid.Cell.of(f, LINE)))));
+        ComparedSetups.Setup last = compared.setups().get(compared.setups().size() - 1);
+        last.window()
+                .ifPresent(w -> last.middle(ShotFigure.BALL_SPEED)
+                        .ifPresent(m -> lines.add(List.of(TextGrid.Cell.of(delivery.window(m.centre(), w), LINE)))));
         expected.show(lines);
     }
 
@@ -139,7 +154,7 @@ final class DifferencesPane extends VBox {
                     middle(after, d.figure(), units),
                     d.estimate().map(e -> change(d.figure(), e, units)).orElse("–")));
             line.add(new TextGrid.Cell(
-                    mark(d.state()) + " " + d.words(),
+                    mark(d.state()) + " " + state(d),
                     List.of(LINE, "state-" + d.state().name().toLowerCase(Locale.ROOT)),
                     "says-" + d.figure().id()));
             lines.add(line);
@@ -183,8 +198,19 @@ final class DifferencesPane extends VBox {
     }
 
     private static String change(ShotFigure figure, Estimate e, ShotUnits units) {
-        return units.change(figure, e.difference()) + "  (" + units.change(figure, e.low()) + " to "
-                + units.change(figure, e.high()) + ")";
+        return units.change(figure, e.difference()) + "  "
+                + Texts.of("shots.interval", units.change(figure, e.low()), units.change(figure, e.high()));
+    }
+
+    private static String state(Difference d) {
+        return switch (d.state()) {
+            case REAL -> Texts.of("shots.state.real");
+            case NOT_SHOWN -> Texts.of("shots.state.not-shown");
+            case TOO_FEW ->
+                d.moreShots() > Difference.MOST_MORE
+                        ? Texts.of("shots.state.too-few-many", Difference.MOST_MORE)
+                        : Texts.of("shots.state.too-few", d.moreShots());
+        };
     }
 
     /** Each state has a sign of its own, so that nothing is told by colour alone. */

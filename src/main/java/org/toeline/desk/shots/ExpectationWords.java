@@ -30,7 +30,11 @@ record ExpectationWords(Words words) {
             Optional<Difference> difference = comparison.differences().stream()
                     .filter(d -> d.figure() == e.figure())
                     .findFirst();
-            if (first.isPresent() && second.isPresent() && difference.isPresent()) {
+            if (first.isPresent()
+                    && second.isPresent()
+                    && difference.isPresent()
+                    && e.applies(
+                            after.club().id(), first.get().value(), second.get().value())) {
                 all.add(sentence(e, first.get(), second.get(), difference.get(), trail(after.handedness())));
             }
         }
@@ -46,7 +50,8 @@ record ExpectationWords(Words words) {
         double change = after.value() - before.value();
         String reading = name(e.reading());
         String figure = Texts.of("shots.figure." + e.figure().id());
-        String provenance = Texts.of("shots.provenance." + e.provenance());
+        String provenance = Texts.of("shots.provenance." + e.provenance()) + ", "
+                + Texts.of("shots.strength." + e.strength().name().toLowerCase(Locale.ROOT));
         if (Math.abs(change) <= COVERAGE * Math.hypot(before.u(), after.u())) {
             return "○ " + Texts.of("shots.expected.no-change", reading, figure, provenance);
         }
@@ -69,7 +74,7 @@ record ExpectationWords(Words words) {
         return switch (outcome) {
             case AS_EXPECTED -> "●";
             case AGAINST_IT -> "◆";
-            case CANNOT_TELL -> "○";
+            case NEITHER, CANNOT_TELL -> "○";
         };
     }
 

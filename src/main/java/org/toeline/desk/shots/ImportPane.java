@@ -24,6 +24,9 @@ import org.toeline.flight.table.Template;
 /** A table from a file before it is taken in: its columns and what they are taken to mean, and what cannot be read. */
 final class ImportPane extends BorderPane {
 
+    /** More lines nobody reads, and making them takes long. */
+    private static final int SAID = 150;
+
     private final ImportModel model;
     private final ImportGrid grid;
     private final ComboBox<Template> templates = new ComboBox<>();
@@ -151,13 +154,17 @@ final class ImportPane extends BorderPane {
                                         a.why(),
                                         String.join(" · ", a.values()))));
         imported.notes().forEach(s -> say("shots-line", "! " + s));
-        for (LeftOut out : imported.leftOut()) {
+        for (LeftOut out :
+                imported.leftOut().subList(0, Math.min(SAID, imported.leftOut().size()))) {
             say(
                     "shots-line",
                     Texts.of(
                             out.extent() == LeftOut.Extent.ROW ? "shots.import.row-out" : "shots.import.cell-out",
                             out.line(),
                             out.reason()));
+        }
+        if (imported.leftOut().size() > SAID) {
+            say("shots-line", Texts.of("shots.import.more", imported.leftOut().size() - SAID));
         }
     }
 

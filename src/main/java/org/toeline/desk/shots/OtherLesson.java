@@ -105,12 +105,12 @@ final class OtherLesson {
         return other.isPresent() && other.get().lessonId() < own();
     }
 
-    ComparedSetups.Named mine(List<Shot> shots) {
-        return new ComparedSetups.Named(names().own(all.lesson(own())), shots);
+    Reckoned.Asked mine(List<Shot> shots) {
+        return new Reckoned.Asked(names().own(all.lesson(own())), shots);
     }
 
-    Optional<ComparedSetups.Named> theirs() {
-        return other.map(o -> new ComparedSetups.Named(names().shortly(o), o.shots()));
+    Optional<Reckoned.Asked> theirs() {
+        return other.map(o -> new Reckoned.Asked(names().shortly(o), o.shots()));
     }
 
     /** All of the player's, with the shots on the desk in the lesson's place. */

@@ -18,6 +18,9 @@ import org.toeline.paint.ShotPicture;
 /** What the picture shows of one or two setups, and what is said beside it. */
 record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
 
+    /** More points than this nobody tells apart. */
+    private static final int MOST_POINTS = 600;
+
     /**
      * @param own  which of the setups has the rows of the table
      * @param row  the row to point out; one that is not there points out none
@@ -45,7 +48,11 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
 
     private static ShotPicture.Setup setup(ComparedSetups.Setup setup, int row) {
         List<ShotPicture.Trace> traces = new ArrayList<>();
+        int step = Math.max(1, setup.measured().size() / MOST_POINTS);
         for (int i = 0; i < setup.measured().size(); i++) {
+            if (!setup.counts().get(i) || i % step != 0 && i != row) {
+                continue;
+            }
             Shot shot = setup.measured().get(i);
             traces.add(new ShotPicture.Trace(
                     setup.flights().get(i),
@@ -60,7 +67,9 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         // one shot is its own middle: a second curve upon it would only hide it
         List<Flight> middle =
                 setup.measured().size() < 2 ? setup.middle().stream().skip(1).toList() : setup.middle();
-        return new ShotPicture.Setup(setup.name(), traces, setup.measured().size() < 2 ? List.of() : middle, middles);
+        int count = (int) setup.counts().stream().filter(c -> c).count();
+        return new ShotPicture.Setup(
+                setup.name(), count, traces, setup.measured().size() < 2 ? List.of() : middle, middles);
     }
 
     private List<String> notes() {

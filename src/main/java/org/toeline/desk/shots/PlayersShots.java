@@ -37,6 +37,10 @@ record PlayersShots(Club club, List<OfLesson> lessons) {
             List<Shot> shots,
             List<StatedFinding> findings) {
 
+        OfLesson withShots(List<Shot> other) {
+            return new OfLesson(lessonId, day, club, handedness, notes, other, findings);
+        }
+
         Optional<StatedFinding> finding(String reading) {
             return findings.stream().filter(f -> f.reading().equals(reading)).findFirst();
         }
@@ -89,9 +93,7 @@ record PlayersShots(Club club, List<OfLesson> lessons) {
         return new PlayersShots(
                 club,
                 lessons.stream()
-                        .map(l -> l.lessonId != own
-                                ? l
-                                : new OfLesson(l.lessonId, l.day, l.club, l.handedness, l.notes, shots, l.findings))
+                        .map(l -> l.lessonId != own ? l : l.withShots(shots))
                         .toList());
     }
 }

@@ -3,13 +3,14 @@ package org.toeline.desk.shots;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.toeline.flight.Implausible;
 import org.toeline.flight.Plausibility;
 import org.toeline.flight.RememberedFlights;
 import org.toeline.flight.Shot;
 
 /**
- * All that follows from the shots on the screen; a pure function of them and the air.
+ * All that the screen shows of the shots besides what was typed; reckoned off the interface thread.
  *
  * @param shots    those of this lesson, in the order of the rows
  * @param together what is odd about all of them together
@@ -18,33 +19,52 @@ import org.toeline.flight.Shot;
  */
 record Reckoned(List<FlownShot> shots, Optional<Implausible> together, ComparedSetups compared, RememberedFlights air) {
 
+    static final Reckoned NOTHING = of(
+            new Asked("", List.of()),
+            Optional.empty(),
+            Order.OWN_FIRST,
+            new RememberedFlights(Conditions.USUAL.air()),
+            new Watch(0));
+
     Reckoned {
         shots = List.copyOf(shots);
     }
 
-    /**
-     * @param own   this lesson's shots
-     * @param other those of the lesson to compare with
-     * @param order which of the two comes first
-     */
-    static Reckoned of(
-            ComparedSetups.Named own, Optional<ComparedSetups.Named> other, Order order, RememberedFlights air) {
-        List<FlownShot> flown =
-                own.shots().parallelStream().map(s -> FlownShot.of(s, air)).toList();
+    /** Shots under a name. */
+    record Asked(String name, List<Shot> shots) {}
+
+    /** Which of two setups comes first: the change is from the first to the second. */
+    enum Order {
+        OWN_FIRST,
+        OTHER_FIRST
+    }
+
+    /** @param watch told of each shot that is done; once it is stopped, the rest have no flight */
+    static Reckoned of(Asked own, Optional<Asked> other, Order order, RememberedFlights air, Watch watch) {
+        List<FlownShot> flown = flown(own.shots, air, watch);
         List<Shot> complete =
-                own.shots().stream().filter(s -> !s.figures().isEmpty()).toList();
-        List<ComparedSetups.Named> named = new ArrayList<>(List.of(own));
-        other.ifPresent(o -> named.add(order == Order.OWN_FIRST ? 1 : 0, o));
+                own.shots.stream().filter(s -> !s.figures().isEmpty()).toList();
+        List<ComparedSetups.Named> named =
+                new ArrayList<>(List.of(ComparedSetups.Named.of(own.name, own.shots, flown)));
+        other.ifPresent(o -> named.add(
+                order == Order.OWN_FIRST ? 1 : 0,
+                ComparedSetups.Named.of(o.name, o.shots, flown(o.shots, air, new Watch(0)))));
         return new Reckoned(flown, new Plausibility(air).checkTogether(complete), ComparedSetups.of(named, air), air);
+    }
+
+    private static List<FlownShot> flown(List<Shot> shots, RememberedFlights air, Watch watch) {
+        return IntStream.range(0, shots.size())
+                .parallel()
+                .mapToObj(i -> watch.stopped() ? FlownShot.NONE : watch.done(FlownShot.of(shots.get(i), air)))
+                .toList();
     }
 
     FlownShot shot(int row) {
         return row >= 0 && row < shots.size() ? shots.get(row) : FlownShot.NONE;
     }
 
-    /** Which of two setups comes first. */
-    enum Order {
-        OWN_FIRST,
-        OTHER_FIRST
+    /** How many of this lesson's shots no flight could give. */
+    long impossible() {
+        return shots.stream().filter(s -> s.impossible().isPresent()).count();
     }
 }

@@ -3,10 +3,13 @@ package org.toeline.desk.shots;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.TextInputDialog;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -32,12 +35,18 @@ final class ShotBar extends FlowPane {
         void redo();
 
         void removeRow();
+
+        /** @param why empty lets the shot count again */
+        void putAside(String why);
     }
+
+    private static final List<String> REASONS = List.of("mishit", "disturbed", "misread", "other-club");
 
     private final Consumer<ShotSettings> changed;
     private final Button undo;
     private final Button redo;
     private final Button remove;
+    private final MenuButton aside = new MenuButton(Texts.of("shots.aside"));
     private final Button table;
     private final Button picture;
     private final ComboBox<FigureUnit> speed = units("speed", Quantity.SPEED);
@@ -56,10 +65,10 @@ final class ShotBar extends FlowPane {
         undo = button("undo", acts::undo);
         redo = button("redo", acts::redo);
         remove = button("remove", acts::removeRow);
+        aside(acts);
         columns.setId("shots-columns");
         columns.setTooltip(new Tooltip(Texts.of("shots.columns.hint")));
-        for (Meaning meaning : java.util.stream.Stream.concat(ShotTable.LAUNCH.stream(), ShotTable.FLIGHT.stream())
-                .toList()) {
+        for (Meaning meaning : ShotTable.ALL) {
             CheckMenuItem item = new CheckMenuItem(Texts.of("shots.figure." + meaning.id()));
             item.setId("shots-column-" + meaning.id());
             item.setUserData(meaning);
@@ -75,10 +84,36 @@ final class ShotBar extends FlowPane {
                         undo,
                         redo,
                         remove,
+                        aside,
                         columns,
                         named("speed", speed),
                         named("length", length),
                         named("height", height));
+    }
+
+    /** Usual reasons, one of the coach's own, and the way back. */
+    private void aside(Acts acts) {
+        aside.setId("shots-aside");
+        aside.setTooltip(new Tooltip(Texts.of("shots.aside.hint")));
+        for (String reason : REASONS) {
+            String why = Texts.of("shots.aside." + reason);
+            aside.getItems().add(item("shots-aside-" + reason, why, () -> acts.putAside(why)));
+        }
+        aside.getItems().add(item("shots-aside-own", Texts.of("shots.aside.own"), () -> {
+            TextInputDialog asked = new TextInputDialog();
+            asked.setTitle(Texts.of("shots.aside"));
+            asked.setHeaderText(Texts.of("shots.aside.why"));
+            asked.initOwner(getScene().getWindow());
+            asked.showAndWait().map(String::strip).filter(s -> !s.isEmpty()).ifPresent(acts::putAside);
+        }));
+        aside.getItems().add(item("shots-aside-back", Texts.of("shots.aside.back"), () -> acts.putAside("")));
+    }
+
+    private static MenuItem item(String id, String text, Runnable act) {
+        MenuItem item = new MenuItem(text);
+        item.setId(id);
+        item.setOnAction(e -> act.run());
+        return item;
     }
 
     private static Button button(String id, Runnable act) {
@@ -130,7 +165,7 @@ final class ShotBar extends FlowPane {
     void show(ShotsModel model) {
         undo.setDisable(!model.canUndo());
         redo.setDisable(!model.canRedo());
-        for (Button needsShots : List.of(table, picture, remove)) {
+        for (ButtonBase needsShots : List.of(table, picture, remove, aside)) {
             needsShots.setDisable(model.rows().isEmpty());
         }
     }

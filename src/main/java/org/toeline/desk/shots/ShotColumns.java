@@ -79,6 +79,9 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
 
     @Override
     public String sign(int row) {
+        if (!model.row(row).shot().aside().isEmpty()) {
+            return " –";
+        }
         if (!model.row(row).unread().isEmpty()) {
             return " ✕";
         }
@@ -97,12 +100,14 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
         if (shot.blank()) {
             return "";
         }
+        Stream<String> aside =
+                Stream.of(shot.shot().aside()).filter(a -> !a.isEmpty()).map(a -> Texts.of("shots.note.aside", a));
         Stream<String> faults = shot.unread().keySet().stream()
                 .map(m -> "✕ " + Texts.of("shots.figure." + m.id()) + ": "
                         + shot.fault(m, model.units().of(m)).orElse(""));
         FlownShot flown = reckoned.get().shot(row);
         Stream<String> flags = flown.flags().stream().map(f -> grade(f) + " " + f.reason());
-        String said = Stream.concat(faults, flags).collect(Collectors.joining(" · "));
+        String said = Stream.concat(aside, Stream.concat(faults, flags)).collect(Collectors.joining(" · "));
         if (!said.isEmpty()) {
             return said;
         }

@@ -67,7 +67,7 @@ final class ShotExchange {
     private void taken(ImportModel.Taken taken) {
         table.forget();
         int already = model.add(taken.imported().shots());
-        int added = taken.imported().shots().size() - already;
+        int added = taken.imported().shots().size();
         studio.say()
                 .accept(Texts.of(
                         "shots.import.done",

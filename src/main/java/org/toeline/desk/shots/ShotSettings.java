@@ -41,7 +41,7 @@ record ShotSettings(ShotUnits units, Set<Meaning> columns, Conditions conditions
         EnumSet<Meaning> copy = EnumSet.noneOf(Meaning.class);
         copy.addAll(columns);
         if (copy.isEmpty()) {
-            throw new IllegalArgumentException("at least one column is needed");
+            throw new IllegalArgumentException(Texts.of("shots.settings.columns"));
         }
         columns = java.util.Collections.unmodifiableSet(copy);
     }

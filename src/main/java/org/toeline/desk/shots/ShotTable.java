@@ -2,14 +2,18 @@ package org.toeline.desk.shots;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import javafx.css.PseudoClass;
+import javafx.geometry.Bounds;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
@@ -40,6 +44,16 @@ final class ShotTable extends TableView<Integer> {
     static final List<Meaning> FLIGHT =
             List.of(Meaning.CARRY, Meaning.APEX, Meaning.SIDE, Meaning.DESCENT_ANGLE, Meaning.HANG_TIME, Meaning.TOTAL);
 
+    /** How the club came to the ball. */
+    static final List<Meaning> DELIVERY = List.of(
+            Meaning.ATTACK_ANGLE, Meaning.CLUB_PATH, Meaning.FACE_TO_PATH, Meaning.DYNAMIC_LOFT, Meaning.SMASH_FACTOR);
+
+    private static final List<Meaning> BEFORE_FLIGHT =
+            Stream.concat(LAUNCH.stream(), DELIVERY.stream()).toList();
+    /** All columns to type into, in their order. */
+    static final List<Meaning> ALL =
+            Stream.concat(BEFORE_FLIGHT.stream(), FLIGHT.stream()).toList();
+
     private static final double NARROW = 66;
     private static final double WIDE = 84;
     private static final double ROW = 28;
@@ -51,12 +65,15 @@ final class ShotTable extends TableView<Integer> {
     private final ShotsModel model;
     private final IntConsumer picked;
     private final List<Runnable> liveCells = new ArrayList<>();
-    private final List<Runnable> typedCells = new ArrayList<>();
+    private final List<ShotCell> typedCells = new ArrayList<>();
     private final ObservableList<Integer> numbers = FXCollections.observableArrayList(0);
     private List<Meaning> typed = List.of();
     private int cursorRow;
     private Meaning cursorColumn = Meaning.BALL_SPEED;
-    private boolean typing;
+    private final ShotEditor editor = new ShotEditor(this);
+    private final Runnable afterLayout = editor::place;
+
+    static final PseudoClass ASIDE = PseudoClass.getPseudoClass("aside");
 
     /** @param picked told of the row that is being typed into */
     ShotTable(ShotsModel model, IntConsumer picked) {
@@ -68,6 +85,15 @@ final class ShotTable extends TableView<Integer> {
         getSelectionModel().setCellSelectionEnabled(false);
         getStyleClass().add("shots-table");
         setAccessibleText(Texts.of("shots.table"));
+        getChildren().add(editor);
+        sceneProperty().addListener((o, before, now) -> {
+            if (before != null) {
+                before.removePostLayoutPulseListener(afterLayout);
+            }
+            if (now != null) {
+                now.addPostLayoutPulseListener(afterLayout);
+            }
+        });
         model.listen(this::update);
     }
 
@@ -75,9 +101,7 @@ final class ShotTable extends TableView<Integer> {
     void columns(Set<Meaning> wanted, ComputedCells computed) {
         liveCells.clear();
         typedCells.clear();
-        typed = java.util.stream.Stream.concat(LAUNCH.stream(), FLIGHT.stream())
-                .filter(wanted::contains)
-                .toList();
+        typed = ALL.stream().filter(wanted::contains).toList();
         if (!typed.contains(cursorColumn)) {
             cursorColumn = typed.get(0);
         }
@@ -86,7 +110,7 @@ final class ShotTable extends TableView<Integer> {
                 Texts.of("shots.column.number"),
                 50,
                 row -> row < model.rows().size() ? (row + 1) + computed.sign(row) : "+"));
-        LAUNCH.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m, "\n"))));
+        BEFORE_FLIGHT.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m, "\n"))));
         for (Meaning meaning : FLIGHT) {
             TableColumn<Integer, Integer> group = new TableColumn<>(headed(meaning, ", "));
             if (wanted.contains(meaning)) {
@@ -170,6 +194,7 @@ final class ShotTable extends TableView<Integer> {
             if (!now.equals(getText())) {
                 setText(now);
             }
+            pseudoClassStateChanged(ASIDE, !isEmpty() && getItem() != null && aside(getItem()));
         }
     }
 
@@ -177,20 +202,27 @@ final class ShotTable extends TableView<Integer> {
         return model;
     }
 
+    /** Whether a row's shot was put aside. */
+    boolean aside(int row) {
+        return !model.row(row).shot().aside().isEmpty();
+    }
+
     /**
      * A cell that may be typed into.
      *
      * @param show brings it up to date
-     * @param drop gives up what is being typed there
      */
-    void live(Runnable show, Runnable drop) {
+    void live(Runnable show, ShotCell cell) {
         liveCells.add(show);
-        typedCells.add(drop);
+        typedCells.add(cell);
     }
 
-    /** Whether a cell is the one that is typed into. */
-    boolean at(int row, Meaning meaning) {
-        return typing && row == cursorRow && meaning == cursorColumn;
+    /** Where a cell is in the table, if it is on the screen. */
+    Optional<Bounds> boundsOf(int row, Meaning meaning) {
+        return typedCells.stream()
+                .filter(c -> c.shows(row, meaning))
+                .findFirst()
+                .map(c -> sceneToLocal(c.localToScene(c.getBoundsInLocal())));
     }
 
     int row() {
@@ -215,13 +247,18 @@ final class ShotTable extends TableView<Integer> {
 
     /** The cursor to a cell. */
     void go(int row, Meaning meaning) {
+        editor.finish();
         cursorRow = Math.max(0, Math.min(row, model.rows().size()));
         cursorColumn = meaning;
-        typing = true;
         getSelectionModel().clearAndSelect(cursorRow);
         bringIntoSight();
-        refreshCells();
+        editor.begin(cursorRow, cursorColumn);
         picked.accept(cursorRow);
+    }
+
+    /** The focus came back. */
+    void resume() {
+        go(cursorRow, cursorColumn);
     }
 
     /** To the first empty row, ready to be typed into. */
@@ -229,15 +266,9 @@ final class ShotTable extends TableView<Integer> {
         go(model.rows().size(), typed.get(0));
     }
 
-    /** The hand has left a cell for something else than another cell. */
-    void rest(int row, Meaning meaning) {
-        typing = typing && !at(row, meaning);
-    }
-
     /** Other rows are to come: what is being typed belongs to none of them. */
     void forget() {
-        typedCells.forEach(Runnable::run);
-        typing = false;
+        editor.drop();
     }
 
     /** Finishes what is being typed. */

@@ -1,6 +1,7 @@
 package org.toeline.desk.shots;
 
 import java.util.Locale;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Quantity;
 import org.toeline.flight.ShotFigure;
@@ -22,8 +23,7 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
         if (speed.quantity() != Quantity.SPEED
                 || length.quantity() != Quantity.LENGTH
                 || height.quantity() != Quantity.LENGTH) {
-            throw new IllegalArgumentException(
-                    speed + ", " + length + ", " + height + " are not a speed and two lengths");
+            throw new IllegalArgumentException(Texts.of("shots.settings.units", speed.id(), length.id(), height.id()));
         }
     }
 

@@ -4,7 +4,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.toeline.flight.Shot;
 import org.toeline.flight.table.Meaning;
 
@@ -100,14 +102,22 @@ final class ShotsModel {
         }
     }
 
-    /** More shots after those that are there; answers how many were there already and were left out. */
+    /** More shots after those that are there, all of them; answers how many of them look exactly like one there already. */
     int add(List<Shot> more) {
+        Set<Shot> known = kept.stream().map(TypedShot::kept).collect(Collectors.toSet());
         List<TypedShot> rows = new ArrayList<>(kept);
-        List<Shot> known = kept.stream().map(TypedShot::kept).toList();
-        more.stream().filter(s -> !known.contains(s)).map(TypedShot::of).forEach(rows::add);
-        int added = rows.size() - kept.size();
+        more.forEach(s -> rows.add(TypedShot.of(s)));
         change(rows);
-        return more.size() - added;
+        return (int) more.stream().filter(known::contains).count();
+    }
+
+    /** @param why a shot is put aside; empty lets it count again */
+    void putAside(int row, String why) {
+        if (row >= 0 && row < kept.size()) {
+            List<TypedShot> rows = new ArrayList<>(kept);
+            rows.set(row, rows.get(row).aside(why));
+            change(rows);
+        }
     }
 
     boolean canUndo() {
@@ -136,7 +146,7 @@ final class ShotsModel {
     }
 
     private void change(List<TypedShot> rows) {
-        if (!rows.equals(kept)) {
+        if (!same(rows, kept)) {
             earlier.push(kept);
             if (earlier.size() > MOST_UNDONE) {
                 earlier.removeLast();
@@ -146,6 +156,19 @@ final class ShotsModel {
             handOn();
         }
         show(kept);
+    }
+
+    /** Whether nothing changed; of many rows nearly all are the very same objects. */
+    private static boolean same(List<TypedShot> rows, List<TypedShot> others) {
+        if (rows.size() != others.size()) {
+            return false;
+        }
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i) != others.get(i) && !rows.get(i).equals(others.get(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void handOn() {

@@ -4,8 +4,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyEvent;
+import javafx.util.Duration;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
@@ -17,11 +21,10 @@ import org.toeline.flight.compare.GoesTogether;
 /** The screen of the shots: joins the table, what follows from it, and the ledger. */
 public final class ShotsScreen implements Screen, ShotBar.Acts {
 
-    private static final Reckoned NOTHING = Reckoned.of(
-            new ComparedSetups.Named("", List.of()),
-            Optional.empty(),
-            Reckoned.Order.OWN_FIRST,
-            new RememberedFlights(Conditions.USUAL.air()));
+    /** So many shots are reckoned before anyone could read how far it has come. */
+    private static final int LONG = 3000;
+
+    private static final Duration LOOK_EVERY = Duration.millis(100);
 
     private final Studio studio;
     private final ShotKeeping keeping;
@@ -41,7 +44,9 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private final OtherLesson other;
     private ShotSettings settings = ShotSettings.USUAL;
     private RememberedFlights air = new RememberedFlights(settings.conditions().air());
-    private Reckoned reckoned = NOTHING;
+    private Reckoned reckoned = Reckoned.NOTHING;
+    private Watch watch = new Watch(0);
+    private final Timeline looking = new Timeline(new KeyFrame(LOOK_EVERY, e -> working()));
 
     public ShotsScreen(Studio studio) {
         this.studio = studio;
@@ -58,6 +63,8 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         this.view = new ShotsView(bar, airBar, table, plot, differences, together);
         this.exchange = new ShotExchange(studio, files, model, view, table);
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        view.onStop(() -> watch.stop());
+        looking.setCycleCount(Animation.INDEFINITE);
         model.listen(this::reckon);
         show(settings);
         offer();
@@ -111,8 +118,12 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     /** Other shots came from the ledger: those of another lesson. */
     private void opened(List<Shot> shots) {
+        boolean typing = table.isFocusWithin();
         table.forget();
         model.load(shots);
+        if (typing) {
+            table.goToEnd();
+        }
         other.forget();
         other.lookUp();
     }
@@ -131,19 +142,31 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     /** What follows from the shots, off the interface thread; of what is typed fast only the latest is shown. */
     private void reckon() {
         bar.show(model);
-        ComparedSetups.Named mine = other.mine(model.shots());
-        Optional<ComparedSetups.Named> theirs = other.theirs();
+        Reckoned.Asked mine = other.mine(model.shots());
+        Optional<Reckoned.Asked> theirs = other.theirs();
         Reckoned.Order order = other.isEarlier() ? Reckoned.Order.OTHER_FIRST : Reckoned.Order.OWN_FIRST;
         RememberedFlights through = air;
         PlayersShots lessons = other.allWith(model.shots());
-        reckoning.run(() -> Reckoned.of(mine, theirs, order, through), done -> {
+        watch.stop();
+        Watch begun = new Watch(mine.shots().size());
+        watch = begun;
+        if (begun.all() > LONG) {
+            looking.play();
+        }
+        reckoning.run(() -> Reckoned.of(mine, theirs, order, through, begun), done -> {
             reckoned = done;
+            looking.stop();
+            view.working(-1);
             shown();
         });
         pairing.run(
                 () -> TogetherPane.of(lessons, through),
                 (List<GoesTogether> pairs) -> together.show(
                         lessons, pairs, new ExpectationWords(studio.words().get())));
+    }
+
+    private void working() {
+        view.working((double) watch.done() / Math.max(1, watch.all()));
     }
 
     private void shown() {
@@ -162,6 +185,17 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         String note = new ShotColumns(model, this::reckoned).note(table.row());
         List<String> said = new ArrayList<>();
         keeping.unable().ifPresent(said::add);
+        if (watch.stopped()) {
+            said.add(Texts.of("shots.said.stopped", watch.done(), watch.all()));
+        }
+        long aside =
+                model.rows().stream().filter(r -> !r.shot().aside().isEmpty()).count();
+        if (aside > 0) {
+            said.add(Texts.of("shots.said.aside", aside));
+        }
+        if (reckoned.impossible() > 0) {
+            said.add(Texts.of("shots.said.impossible", reckoned.impossible()));
+        }
         if (!note.isEmpty()) {
             said.add(Texts.of("shots.said.row", table.row() + 1, note));
         }
@@ -236,6 +270,13 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     public void redo() {
         table.giveUp();
         model.redo();
+        table.giveUp();
+    }
+
+    @Override
+    public void putAside(String why) {
+        table.giveUp();
+        model.putAside(table.row(), why);
         table.giveUp();
     }
 

@@ -3,11 +3,14 @@ package org.toeline.desk.shots;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.toeline.desk.text.Texts;
@@ -20,6 +23,9 @@ final class ShotsView extends StackPane {
 
     private final Label title = new Label();
     private final Label said = new Label();
+    private final ProgressBar progress = new ProgressBar();
+    private final Button stop = new Button(Texts.of("shots.stop"));
+    private final HBox working = new HBox(8, new Label(Texts.of("shots.working")), progress, stop);
 
     ShotsView(
             ShotBar bar,
@@ -35,9 +41,14 @@ final class ShotsView extends StackPane {
         said.setId("shots-said");
         said.getStyleClass().add("doubt");
         said.setWrapText(true);
+        said.setMinHeight(USE_PREF_SIZE);
         VBox head = new VBox(6, title, bar, air);
         head.setPadding(new Insets(8, 12, 6, 12));
-        VBox tableAndSaid = new VBox(2, table, said);
+        working.setId("shots-working");
+        stop.setId("shots-stop");
+        working.setPadding(new Insets(0, 12, 2, 12));
+        working.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        VBox tableAndSaid = new VBox(2, table, working, said);
         VBox.setVgrow(table, javafx.scene.layout.Priority.ALWAYS);
         said.setPadding(new Insets(0, 12, 2, 12));
         TabPane tabs = new TabPane(tab("changed", differences), tab("together", together));
@@ -51,6 +62,18 @@ final class ShotsView extends StackPane {
         root.setTop(head);
         getChildren().add(root);
         said("");
+        working(-1);
+    }
+
+    /** How far a long reckoning has come, 0 to 1; below zero there is none. */
+    void working(double share) {
+        progress.setProgress(share);
+        working.setManaged(share >= 0);
+        working.setVisible(share >= 0);
+    }
+
+    void onStop(Runnable act) {
+        stop.setOnAction(e -> act.run());
     }
 
     private static Tab tab(String id, Node content) {

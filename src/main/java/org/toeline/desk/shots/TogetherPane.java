@@ -35,7 +35,12 @@ final class TogetherPane extends ScrollPane {
 
     /** The pairs, the surest first; a pure function, to be reckoned off the interface thread. */
     static List<GoesTogether> of(PlayersShots all, RememberedFlights air) {
-        List<PlayersShots.OfLesson> lessons = withShots(all);
+        List<PlayersShots.OfLesson> lessons = withShots(all).stream()
+                .map(l -> l.withShots(l.shots().stream()
+                        .filter(s -> s.aside().isEmpty()
+                                && FlownShot.of(s, air).impossible().isEmpty())
+                        .toList()))
+                .toList();
         ComputedFigures figures = ComputedFigures.of(
                 lessons.stream().flatMap(l -> l.shots().stream()).toList(),
                 FlightBand.MODELS.get(0).words(),

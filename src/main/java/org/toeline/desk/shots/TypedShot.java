@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
@@ -24,16 +25,22 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
     static final TypedShot EMPTY = new TypedShot(new Shot(Map.of()), Map.of());
 
     private static final Pattern KEPT = Pattern.compile("\\s*\\[([a-z-]+)\\? ([^\\]]*)\\]");
-    private static final String NO_BACK_SPIN = "back spin is needed beside it";
 
     TypedShot {
-        EnumMap<Meaning, String> copy = new EnumMap<>(Meaning.class);
-        copy.putAll(unread);
-        unread = Collections.unmodifiableMap(copy);
+        if (unread.isEmpty()) {
+            unread = Map.of();
+        } else {
+            EnumMap<Meaning, String> copy = new EnumMap<>(Meaning.class);
+            copy.putAll(unread);
+            unread = Collections.unmodifiableMap(copy);
+        }
     }
 
     /** A shot of the ledger; what its remark keeps of typing goes back into the cells. */
     static TypedShot of(Shot kept) {
+        if (kept.remark().indexOf('[') < 0) {
+            return new TypedShot(kept, Map.of());
+        }
         Map<Meaning, String> unread = new EnumMap<>(Meaning.class);
         Matcher matcher = KEPT.matcher(kept.remark());
         StringBuilder remark = new StringBuilder();
@@ -43,11 +50,14 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
             matcher.appendReplacement(remark, meaning.isPresent() ? "" : Matcher.quoteReplacement(matcher.group()));
         }
         matcher.appendTail(remark);
-        return new TypedShot(new Shot(kept.figures(), remark.toString()), unread);
+        return new TypedShot(kept.withRemark(remark.toString()), unread);
     }
 
     /** As the ledger keeps it. */
     Shot kept() {
+        if (unread.isEmpty()) {
+            return shot;
+        }
         StringBuilder remark = new StringBuilder(shot.remark());
         unread.forEach((meaning, text) -> remark.append(remark.isEmpty() ? "" : " ")
                 .append('[')
@@ -55,7 +65,12 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
                 .append("? ")
                 .append(text.replace(']', ')'))
                 .append(']'));
-        return new Shot(shot.figures(), remark.toString());
+        return shot.withRemark(remark.toString());
+    }
+
+    /** @param why it is put aside; empty lets it count again */
+    TypedShot aside(String why) {
+        return new TypedShot(shot.withAside(why), unread);
     }
 
     boolean blank() {
@@ -88,7 +103,9 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
         String typed = unread.get(meaning);
         return typed == null
                 ? Optional.empty()
-                : Optional.of(TypedFigure.of(typed, meaning, unit).fault().orElse(NO_BACK_SPIN));
+                : Optional.of(TypedFigure.of(typed, meaning, unit)
+                        .fault()
+                        .orElseGet(() -> Texts.of("shots.note.no-back-spin")));
     }
 
     /** The row with other text in one of its cells; the same text changes nothing. */
@@ -153,6 +170,6 @@ record TypedShot(Shot shot, Map<Meaning, String> unread) {
             figures.put(ShotFigure.SPIN_RATE, figure(Meaning.BACK_SPIN).getAsDouble());
             figures.remove(ShotFigure.SPIN_AXIS);
         }
-        return new TypedShot(new Shot(figures, shot.remark()), texts);
+        return new TypedShot(shot.withFigures(figures), texts);
     }
 }

@@ -27,18 +27,31 @@ record Centre(double value, double variance, double freedom, int count, int apar
     private static final double TUNING = 6;
     private static final double FREEDOM = 0.7;
     private static final int ROUNDS = 12;
+    /** A step so small, in spreads, is none. */
+    private static final double STILL = 1e-8;
 
     /** The centre of at least three figures; its variance is zero only if they are all the same. */
     static Centre of(double[] figures) {
         if (figures.length < LEAST) {
             throw new IllegalArgumentException(figures.length + " figures; at least " + LEAST + " are needed");
         }
-        double median = StatUtils.percentile(figures, 50);
-        double spread = StatUtils.percentile(
-                Arrays.stream(figures).map(x -> Math.abs(x - median)).toArray(), 50);
-        return figures.length < LEAST_ROBUST || spread == 0
-                ? mean(figures)
-                : biweight(figures, median, TUNING * spread);
+        if (figures.length < LEAST_ROBUST) {
+            return mean(figures);
+        }
+        double median = median(figures.clone());
+        double[] off = new double[figures.length];
+        for (int i = 0; i < off.length; i++) {
+            off[i] = Math.abs(figures[i] - median);
+        }
+        double spread = median(off);
+        return spread == 0 ? mean(figures) : biweight(figures, median, TUNING * spread);
+    }
+
+    /** The middle one of figures that are put in order by it. */
+    static double median(double[] figures) {
+        Arrays.sort(figures);
+        int half = figures.length / 2;
+        return figures.length % 2 == 1 ? figures[half] : (figures[half - 1] + figures[half]) / 2;
     }
 
     private static Centre mean(double[] figures) {
@@ -53,11 +66,16 @@ record Centre(double value, double variance, double freedom, int count, int apar
             double sum = 0;
             for (double x : figures) {
                 double u = (x - centre) / scale;
-                double weight = Math.abs(u) < 1 ? Math.pow(1 - u * u, 2) : 0;
+                double weight = Math.abs(u) < 1 ? (1 - u * u) * (1 - u * u) : 0;
                 weights += weight;
                 sum += weight * x;
             }
-            centre = sum / weights;
+            double next = sum / weights;
+            boolean still = Math.abs(next - centre) <= STILL * scale;
+            centre = next;
+            if (still) {
+                break;
+            }
         }
         double above = 0;
         double below = 0;
@@ -65,7 +83,8 @@ record Centre(double value, double variance, double freedom, int count, int apar
         for (double x : figures) {
             double u = (x - centre) / scale;
             if (Math.abs(u) < 1) {
-                above += Math.pow(x - centre, 2) * Math.pow(1 - u * u, 4);
+                double square = (1 - u * u) * (1 - u * u);
+                above += (x - centre) * (x - centre) * square * square;
                 below += (1 - u * u) * (1 - 5 * u * u);
             } else {
                 apart++;

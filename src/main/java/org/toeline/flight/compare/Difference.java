@@ -13,6 +13,7 @@ import org.toeline.flight.ShotFigure;
  * @param found      the difference; null if there are too few shots for any, or the figures do not vary at all
  * @param moreShots  if too few, about how many more with each setup would bring the interval's half width down to what a
  *                   coach would act on; else 0
+ * @param worth      the smallest difference a coach would act on, with this club and at this speed
  */
 public record Difference(
         ShotFigure figure,
@@ -20,7 +21,8 @@ public record Difference(
         int after,
         State state,
         @Nullable Estimate found,
-        int moreShots) {
+        int moreShots,
+        double worth) {
 
     /** More than this is not worth counting. */
     public static final int MOST_MORE = 200;

@@ -1,16 +1,45 @@
 package org.toeline.flight.compare;
 
 import java.util.Arrays;
+import java.util.Set;
 import org.toeline.flight.ShotFigure;
 
 /**
  * What a figure of the shots is expected to do when a reading of the setup goes up: a sign, no size.
  *
  * @param reading    the reading's name in documents
+ * @param clubs      for which clubs it was said, by their names in documents
+ * @param start      where the reading must be for it to hold
  * @param provenance on whose word: {@code published} or {@code common-practice}
+ * @param strength   how much that word weighs
  * @param source     the word itself
  */
-public record Expectation(String reading, ShotFigure figure, Goes goes, String provenance, String source) {
+public record Expectation(
+        String reading,
+        ShotFigure figure,
+        Goes goes,
+        Set<String> clubs,
+        Start start,
+        String provenance,
+        Strength strength,
+        String source) {
+
+    /** Where a reading must be. */
+    public enum Start {
+        ANYWHERE,
+        /** Above zero at the end of the change that is farther up: a ball beyond the lead shoulder, say. */
+        BEYOND_ZERO
+    }
+
+    /** How much a source weighs. */
+    public enum Strength {
+        /** One study that measured it, or several that agree. */
+        MEASURED,
+        /** One study that was not reviewed, or is known by quotation only. */
+        REPORTED,
+        /** Said by many, measured by nobody we know of. */
+        SAID
+    }
 
     /** Which way a figure goes. */
     public enum Goes {
@@ -49,13 +78,28 @@ public record Expectation(String reading, ShotFigure figure, Goes goes, String p
 
     /** What came of an expectation. */
     public enum Outcome {
+        /** The whole interval of the figure's difference lies on the side expected. */
         AS_EXPECTED,
+        /** It lies on the other side. */
         AGAINST_IT,
-        /** The reading did not change, or no real difference of the figure was shown. */
+        /** It is as small as makes no difference, whichever way. */
+        NEITHER,
+        /** The interval holds both, or there are too few shots for one. */
         CANNOT_TELL
     }
 
+    /**
+     * Whether it was said of such a change.
+     *
+     * @param club by its name in documents
+     */
+    public boolean applies(String club, double readingBefore, double readingAfter) {
+        return (clubs.isEmpty() || clubs.contains(club))
+                && (start == Start.ANYWHERE || Math.max(readingBefore, readingAfter) > 0);
+    }
+
     public Expectation {
+        clubs = Set.copyOf(clubs);
         boolean sideways = goes == Goes.TO_TRAIL_SIDE || goes == Goes.TO_LEAD_SIDE;
         if (sideways != figure.sided()) {
             throw new IllegalArgumentException(figure.id() + " goes " + goes.id()
@@ -73,12 +117,14 @@ public record Expectation(String reading, ShotFigure figure, Goes goes, String p
             throw new IllegalArgumentException(
                     "a difference of " + difference.figure().id() + "; " + figure.id() + " is needed");
         }
-        if (readingChange == 0
-                || difference.state() != State.REAL
-                || difference.estimate().isEmpty()) {
+        if (readingChange == 0 || difference.estimate().isEmpty()) {
             return Outcome.CANNOT_TELL;
         }
         double expected = Math.signum(readingChange) * goes.sign(trail);
-        return expected * difference.estimate().get().difference() > 0 ? Outcome.AS_EXPECTED : Outcome.AGAINST_IT;
+        Estimate found = difference.estimate().get();
+        if (difference.state() == State.REAL) {
+            return expected * found.difference() > 0 ? Outcome.AS_EXPECTED : Outcome.AGAINST_IT;
+        }
+        return difference.state() == State.NOT_SHOWN ? Outcome.NEITHER : Outcome.CANNOT_TELL;
     }
 }

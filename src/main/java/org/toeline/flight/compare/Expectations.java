@@ -3,6 +3,9 @@ package org.toeline.flight.compare;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 import org.toeline.document.DocumentSchema;
 import org.toeline.document.Json;
 import org.toeline.flight.ShotFigure;
@@ -34,11 +37,18 @@ public record Expectations(List<Expectation> all) {
                 });
         List<Expectation> all = new ArrayList<>();
         for (JsonNode node : document.path("expectations")) {
+            Set<String> clubs = new TreeSet<>();
+            node.path("clubs").forEach(c -> clubs.add(c.asText()));
             all.add(new Expectation(
                     node.path("reading").asText(),
                     ShotFigure.of(node.path("figure").asText()).orElseThrow(),
                     Expectation.Goes.of(node.path("goes").asText()),
+                    clubs,
+                    node.path("start").asText().equals("beyond-zero")
+                            ? Expectation.Start.BEYOND_ZERO
+                            : Expectation.Start.ANYWHERE,
                     node.path("provenance").asText(),
+                    Expectation.Strength.valueOf(node.path("strength").asText().toUpperCase(Locale.ROOT)),
                     node.path("source").asText()));
         }
         return new Expectations(all);

@@ -1,8 +1,9 @@
 package org.toeline.flight.compare;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
-import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.correlation.SpearmansCorrelation;
 
 /**
@@ -21,6 +22,8 @@ public record RankCorrelation(double value, double low, double high, int lessons
     public static final int LEAST = 5;
 
     private static final double NORMAL_95 = 1.959964;
+    /** Of so many lessons all orders are counted. */
+    private static final int COUNTED = 8;
     /** A correlation of one would have an interval without end; the ranks of n lessons cannot tell it from this. */
     private static final double NEARLY_ONE = 1 - 1e-9;
 
@@ -45,20 +48,30 @@ public record RankCorrelation(double value, double low, double high, int lessons
         return Optional.of(new RankCorrelation(r, Math.tanh(z - half), Math.tanh(z + half), n));
     }
 
-    /** The chance of a correlation as large if there is none, as the interval has it: below 5 % when it leaves out zero. */
+    /**
+     * The chance of a correlation as large if there is none: of few lessons by counting all orders of them, of more by Student's
+     * t, r√((n − 2)/(1 − r²)) with n − 2 degrees of freedom (Kendall and Stuart 1973; from memory).
+     */
     public double p() {
-        double held = Math.max(-NEARLY_ONE, Math.min(NEARLY_ONE, value));
-        double z = Math.abs(fisher(held)) / Math.sqrt((1 + value * value / 2) / (lessons - 3));
-        return 2 * new NormalDistribution().cumulativeProbability(-z);
+        if (lessons <= COUNTED) {
+            double[] all = RankOrders.correlations(lessons);
+            return Arrays.stream(all)
+                            .filter(r -> Math.abs(r) >= Math.abs(value) - 1e-9)
+                            .count()
+                    / (double) all.length;
+        }
+        double held = Math.min(NEARLY_ONE, Math.abs(value));
+        double t = held * Math.sqrt((lessons - 2) / (1 - held * held));
+        return 2 * new TDistribution(lessons - 2).cumulativeProbability(-t);
     }
 
     private static double fisher(double r) {
         return 0.5 * Math.log((1 + r) / (1 - r));
     }
 
-    /** Whether the interval leaves out zero. */
+    /** Whether the interval leaves out zero, and chance alone would seldom give as much. */
     public boolean shown() {
-        return low > 0 || high < 0;
+        return (low > 0 || high < 0) && p() <= Holm.CHANCE;
     }
 
     /** In words, such as “goes with, over 9 lessons (rank correlation 0.78, 0.15 to 0.96)”. */

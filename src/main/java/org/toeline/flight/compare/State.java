@@ -4,9 +4,9 @@ package org.toeline.flight.compare;
 public enum State {
     /** There is a difference, even allowing for how many figures were compared. */
     REAL("real"),
-    /** None is shown, though one worth acting on would likely have been. */
+    /** None is shown, and the whole interval is smaller than what is worth acting on. */
     NOT_SHOWN("not shown"),
-    /** None is shown, and one worth acting on could well be there. */
+    /** None is shown, and one worth acting on could be there. */
     TOO_FEW("too few shots");
 
     private final String words;

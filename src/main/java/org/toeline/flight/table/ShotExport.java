@@ -46,13 +46,18 @@ public final class ShotExport {
             for (Shot shot : shots) {
                 List<String> cells =
                         new ArrayList<>(figures.stream().map(f -> cell(shot, f)).toList());
-                cells.add(harmless(shot.remark()));
+                cells.add(harmless(remark(shot)));
                 printer.printRecord(cells);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return out.toString();
+    }
+
+    /** With why it was put aside, in brackets. */
+    private static String remark(Shot shot) {
+        return shot.aside().isEmpty() ? shot.remark() : ("[" + shot.aside() + "] " + shot.remark()).strip();
     }
 
     private static String heading(ShotFigure figure) {

@@ -251,7 +251,7 @@ class EveryPageTest {
         }
     }
 
-    /** A check says what should be seen, with “should” or its like, and what is farther from the target where that is asked. */
+    /** A check says what should be seen, with “should” or its like. */
     @Test
     void everyCheckSaysWhatShouldBeSeen() {
         for (Case c : all()) {

@@ -6,13 +6,20 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+import javafx.geometry.Point2D;
+import javafx.geometry.Pos;
 import javafx.scene.Scene;
+import javafx.scene.control.Tooltip;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import org.testfx.robot.Motion;
+import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Slip;
@@ -54,6 +61,30 @@ class FindingsPaneTest {
                 .contains("Ball and lead shoulder");
         ScreenPicture.keep(robot, robot.lookup("#chain").query().getScene(), "why-first");
         robot.clickOn("Close");
+    }
+
+    /** A sign says nothing to somebody who teaches: under the pointer the finding says which way and how far. */
+    @Test
+    void underThePointerAFindingIsASentence(FxRobot robot) throws Exception {
+        Assessment before = sample("before");
+        robot.interact(() -> {
+            pane.words(Words.of(Locale.ENGLISH, LengthUnit.CENTIMETRE));
+            pane.show(before);
+        });
+        robot.moveTo(robot.lookup("#gauges").query(), Pos.TOP_CENTER, new Point2D(0, 40), Motion.DEFAULT);
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> !tip().isEmpty());
+        assertThat(tip())
+                .contains("nearer the target than the lead shoulder")
+                .contains("±")
+                .contains("Recommended");
+    }
+
+    private static String tip() {
+        return Window.getWindows().stream()
+                .filter(w -> w instanceof Tooltip && w.isShowing())
+                .map(w -> ((Tooltip) w).getText())
+                .findFirst()
+                .orElse("");
     }
 
     @Test

@@ -163,7 +163,7 @@ class LessonModelTest {
     @Test
     void secondMarksAreKeptAtOnceAndOutliveAnotherView() throws Exception {
         int[] settled = new int[1];
-        model.listen(new LessonModel.Listener() {
+        model.listen(new LessonListener() {
             @Override
             public void changed() {
                 // counted when settled
@@ -254,10 +254,10 @@ class LessonModelTest {
                         .orElseThrow()
                         .withMark(new Mark(Landmark.LEAD_TOE, HERE, 4, Mark.Origin.SUGGESTED))));
         model.select(SHOULDER);
-        model.refuse();
+        model.suggestions().refuse();
         assertThat(shoulder(View.FACE_ON)).as("placed, not suggested").isEqualTo(HERE);
         model.select(TOE);
-        model.refuse();
+        model.suggestions().refuse();
         assertThat(model.marks(View.FACE_ON).orElseThrow().mark(Landmark.LEAD_TOE))
                 .isEmpty();
         assertThat(model.selected()).as("to be marked by hand").contains(TOE);
@@ -297,7 +297,8 @@ class LessonModelTest {
         model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
         model.select(SHOULDER);
         model.place(THERE);
-        model.markFrame(2.5, model.marks(View.FACE_ON).orElseThrow());
+        model.markFrame(
+                2.5, model.marks(View.FACE_ON).orElseThrow(), model.lesson().words());
         model.sameFilm(View.FACE_ON, "two.mp4");
         assertThat(model.lesson().clips().get(View.FACE_ON).clip()).isEqualTo("two.mp4");
         assertThat(model.markedAt(View.FACE_ON)).hasValue(2.5);

@@ -117,12 +117,12 @@ class ShotsModelTest {
     }
 
     @Test
-    void shotsThatAreThereAlreadyAreNotAddedAgain() {
+    void shotsThatLookLikeOneThereAlreadyAreKeptAndCounted() {
         Shot one = new Shot(Map.of(ShotFigure.CARRY, 200.0));
         Shot two = new Shot(Map.of(ShotFigure.CARRY, 210.0));
         assertThat(model.add(List.of(one))).isZero();
         assertThat(model.add(List.of(one, two))).isEqualTo(1);
-        assertThat(model.rows()).hasSize(2);
+        assertThat(model.rows()).hasSize(3);
         model.undo();
         assertThat(model.rows()).hasSize(1);
     }
@@ -139,5 +139,44 @@ class ShotsModelTest {
                         .windHMps())
                 .as("wind from the left blows to the right")
                 .isEqualTo(-2);
+    }
+
+    /** A shot put aside stays, is kept with its reason, and can count again; equal shots taken in are all kept. */
+    @Test
+    void putsAsideAndBackAndKeepsEqualShots() {
+        List<List<Shot>> kept = new java.util.ArrayList<>();
+        ShotsModel model = new ShotsModel(kept::add);
+        Shot shot = new Shot(java.util.Map.of(ShotFigure.CARRY, 200.0));
+        assertThat(model.add(List.of(shot, shot, shot))).isZero();
+        assertThat(model.rows()).hasSize(3);
+        assertThat(model.add(List.of(shot))).isEqualTo(1);
+        assertThat(model.rows()).hasSize(4);
+        model.putAside(1, "a mishit");
+        assertThat(kept.get(kept.size() - 1).get(1).aside()).isEqualTo("a mishit");
+        assertThat(kept.get(kept.size() - 1).get(1).figures()).isEqualTo(shot.figures());
+        model.undo();
+        assertThat(model.row(1).shot().aside()).isEmpty();
+        model.redo();
+        model.putAside(1, "");
+        assertThat(model.row(1).shot()).isEqualTo(shot);
+    }
+
+    /** What the coach put aside and what no flight could give counts in no middle. */
+    @Test
+    void whatDoesNotCountIsInNoMiddle() {
+        Shot usual = new Shot(java.util.Map.of(ShotFigure.BALL_SPEED, 60.0, ShotFigure.CARRY, 200.0));
+        Shot impossible = usual.with(ShotFigure.CARRY, 900);
+        List<Shot> shots =
+                List.of(usual, usual, usual.with(ShotFigure.CARRY, 100).withAside("a mishit"), impossible);
+        Reckoned reckoned = Reckoned.of(
+                new Reckoned.Asked("own", shots),
+                java.util.Optional.empty(),
+                Reckoned.Order.OWN_FIRST,
+                new org.toeline.flight.RememberedFlights(org.toeline.flight.Air.USUAL),
+                new Watch(4));
+        assertThat(reckoned.impossible()).isEqualTo(1);
+        var carry = reckoned.compared().setups().get(0).middle(ShotFigure.CARRY).orElseThrow();
+        assertThat(carry.count()).isEqualTo(2);
+        assertThat(carry.centre()).isEqualTo(200.0);
     }
 }

@@ -1,47 +1,72 @@
 package org.toeline.flight.compare;
 
+import java.util.List;
 import java.util.Locale;
-import org.toeline.flight.compare.SimulatedSetups.Mishits;
+import org.toeline.flight.ShotFigure;
+import org.toeline.flight.compare.SimulatedSetups.Kind;
+import org.toeline.flight.compare.SimulatedSetups.Rates;
 
 /**
- * A command: prints how often the 95 % interval of a difference holds the truth, the table of {@code docs/flight.md}.
- * Argument: trials of each case (default 10000).
+ * A command: prints how often a difference that is not there is called real, how often the 95 % interval holds the truth, and
+ * how often a change of so many spreads is found: the tables of {@code docs/flight.md}. Arguments: trials of each case with
+ * one figure (default 500), and with ten (default 200); none of either prints no such table.
  */
 public final class ComparisonStudy {
 
-    private static final int[][] COUNTS = {
-        {3, 3}, {3, 4}, {3, 5}, {3, 6}, {3, 8}, {3, 10}, {3, 30}, {30, 3}, {4, 4}, {4, 30}, {5, 5}, {5, 10}, {6, 6},
-        {7, 7}, {8, 8}, {8, 20}, {10, 10}, {10, 30}, {12, 12}, {15, 15}, {20, 20}, {25, 12}, {30, 30}
-    };
-    private static final double[] RATIOS = {1.0 / 3, 1, 3};
+    private static final int[][] COUNTS = {{3, 3}, {5, 5}, {8, 8}, {5, 10}, {15, 15}, {30, 30}};
+    /** Ten figures take ten times as long. */
+    private static final int[][] COUNTS_OF_TEN = {{5, 5}, {8, 8}, {15, 15}};
+
+    static final List<ShotFigure> ONE = List.of(ShotFigure.CARRY);
+    static final List<ShotFigure> TEN = List.of(
+            ShotFigure.CARRY,
+            ShotFigure.CLUB_SPEED,
+            ShotFigure.LAUNCH_ANGLE,
+            ShotFigure.LAUNCH_DIRECTION,
+            ShotFigure.SPIN_AXIS,
+            ShotFigure.APEX,
+            ShotFigure.SIDE,
+            ShotFigure.DESCENT_ANGLE,
+            ShotFigure.HANG_TIME,
+            ShotFigure.TOTAL);
 
     private ComparisonStudy() {}
 
     public static void main(String[] args) {
-        int trials = args.length > 0 ? Integer.parseInt(args[0]) : 10_000;
-        System.out.println("| shots | "
-                + String.join(
-                        " | ",
-                        java.util.Arrays.stream(Mishits.values())
-                                .map(m -> "mishits: " + m.words)
-                                .toList()) + " |");
-        System.out.println("| --- | --- | --- | --- | --- |");
-        double least = 1;
-        double most = 0;
-        for (int[] n : COUNTS) {
-            StringBuilder row = new StringBuilder("| " + n[0] + " and " + n[1] + " |");
-            for (Mishits mishits : Mishits.values()) {
-                for (double ratio : RATIOS) {
-                    long seed = 7_000_000L + n[0] * 10_000L + n[1] * 100L + mishits.ordinal() * 10L + Math.round(ratio);
-                    double share = new SimulatedSetups(seed, mishits).coverage(n[0], n[1], ratio, trials);
-                    least = Math.min(least, share);
-                    most = Math.max(most, share);
-                    row.append(String.format(Locale.ROOT, "%s %.1f", ratio == RATIOS[0] ? "" : " ·", 100 * share));
-                }
-                row.append(" |");
+        int trials = args.length > 0 ? Integer.parseInt(args[0]) : 500;
+        int many = args.length > 1 ? Integer.parseInt(args[1]) : 200;
+        if (trials > 0) {
+            table("One figure: false “real” in per cent · the interval holds the truth", ONE, 0, trials);
+            table(
+                    "One figure, a change of 1.5 spreads: found in per cent · the interval holds the truth",
+                    ONE,
+                    1.5,
+                    trials);
+        }
+        if (many > 0) {
+            table("Ten figures: any false “real” in per cent", TEN, 0, many);
+        }
+    }
+
+    private static void table(String title, List<ShotFigure> figures, double by, int trials) {
+        int[][] counts = figures.size() == 1 ? COUNTS : COUNTS_OF_TEN;
+        System.out.println("\n" + title + ", " + trials + " trials a cell\n");
+        StringBuilder head = new StringBuilder("| shots |");
+        for (int[] n : counts) {
+            head.append(" ").append(n[0]).append(" and ").append(n[1]).append(" |");
+        }
+        System.out.println(head + "\n| --- |" + " --- |".repeat(counts.length));
+        for (Kind kind : Kind.values()) {
+            StringBuilder row = new StringBuilder("| " + kind.words + " |");
+            for (int[] n : counts) {
+                Rates rates = new SimulatedSetups(9_000L + 100 * n[0] + n[1] + 31L * kind.ordinal())
+                        .rates(kind, n[0], n[1], figures, by, trials);
+                row.append(
+                        figures.size() == 1
+                                ? String.format(Locale.ROOT, " %.1f · %.1f |", 100 * rates.real(), 100 * rates.held())
+                                : String.format(Locale.ROOT, " %.1f |", 100 * rates.real()));
             }
             System.out.println(row);
         }
-        System.out.printf(Locale.ROOT, "%nleast %.1f %%, most %.1f %%%n", 100 * least, 100 * most);
     }
 }

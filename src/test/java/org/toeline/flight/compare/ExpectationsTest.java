@@ -15,7 +15,7 @@ class ExpectationsTest {
 
     private static Difference difference(ShotFigure figure, State state, double by) {
         Estimate estimate = new Estimate(by, by - 0.01, by + 0.01, 0.001, 0);
-        return new Difference(figure, 9, 9, state, estimate, state == State.TOO_FEW ? 4 : 0);
+        return new Difference(figure, 9, 9, state, estimate, state == State.TOO_FEW ? 4 : 0, figure.worthwhile());
     }
 
     @Test
@@ -24,7 +24,7 @@ class ExpectationsTest {
                 .isNotEmpty()
                 .allSatisfy(e -> assertThat(Arrays.stream(ReadingKind.values()).map(ReadingKind::id))
                         .contains(e.reading()));
-        assertThat(Expectations.shipped().of("tee-height")).hasSize(3);
+        assertThat(Expectations.shipped().of("tee-height")).hasSize(5);
         assertThat(Expectations.shipped().of("knee-flex")).isEmpty();
     }
 
@@ -53,10 +53,46 @@ class ExpectationsTest {
 
     @Test
     void whatMakesNoSenseIsRefused() {
-        assertThatThrownBy(() -> new Expectation("x", ShotFigure.CARRY, Goes.TO_TRAIL_SIDE, "published", "s"))
+        assertThatThrownBy(() -> new Expectation(
+                        "x",
+                        ShotFigure.CARRY,
+                        Goes.TO_TRAIL_SIDE,
+                        java.util.Set.of(),
+                        Expectation.Start.ANYWHERE,
+                        "published",
+                        Expectation.Strength.SAID,
+                        "s"))
                 .hasMessageContaining("only sided figures");
         Expectation higher = Expectations.shipped().of("tee-height").get(0);
         assertThatThrownBy(() -> higher.outcome(1, difference(ShotFigure.CARRY, State.REAL, 1), TrailSide.RIGHT))
                 .hasMessageContaining("launch-angle is needed");
+    }
+
+    /** The source says so of a driver and beyond the lead shoulder only: of an iron, or short of it, nothing is expected. */
+    @Test
+    void itIsExpectedOnlyWhereItsSourceSaysSo() {
+        Expectation low = Expectations.shipped().of("ball-to-lead-shoulder").get(0);
+        assertThat(low.goes()).isEqualTo(Goes.DOWN);
+        assertThat(low.applies("driver", -2, 4)).isTrue();
+        assertThat(low.applies("driver", -6, -1)).isFalse();
+        assertThat(low.applies("7-iron", -2, 4)).isFalse();
+    }
+
+    @Test
+    void aHigherTeeIsExpectedToSpinLess() {
+        assertThat(Expectations.shipped().of("tee-height")).anySatisfy(e -> {
+            assertThat(e.figure()).isEqualTo(ShotFigure.SPIN_RATE);
+            assertThat(e.goes()).isEqualTo(Goes.DOWN);
+        });
+    }
+
+    /** Nothing worth acting on is something else than not knowing. */
+    @Test
+    void noChangeAndNoKnowledgeAreToldApart() {
+        Expectation higher = Expectations.shipped().of("tee-height").get(0);
+        assertThat(higher.outcome(1, difference(ShotFigure.LAUNCH_ANGLE, State.NOT_SHOWN, 0.001), TrailSide.RIGHT))
+                .isEqualTo(Outcome.NEITHER);
+        assertThat(higher.outcome(1, difference(ShotFigure.LAUNCH_ANGLE, State.TOO_FEW, 0.001), TrailSide.RIGHT))
+                .isEqualTo(Outcome.CANNOT_TELL);
     }
 }

@@ -141,10 +141,6 @@ public final class RowSums {
                         .isEmpty();
     }
 
-    public boolean isLessonWhole(int id) {
-        return alteredLessons(List.of(id)).isEmpty();
-    }
-
     public boolean isPlayerWhole(int id) {
         return alteredPlayers(List.of(id)).isEmpty();
     }

@@ -40,6 +40,9 @@ public final class ShotRows {
         if (!shot.remark().isEmpty()) {
             node.put("remark", shot.remark());
         }
+        if (!shot.aside().isEmpty()) {
+            node.put("aside", shot.aside());
+        }
         return Json.line(node);
     }
 
@@ -63,7 +66,8 @@ public final class ShotRows {
                     .forEach(e -> ShotFigure.of(e.getKey())
                             .ifPresent(
                                     figure -> figures.put(figure, e.getValue().asDouble())));
-            return new Shot(figures, node.path("remark").asText(""));
+            return new Shot(
+                    figures, node.path("remark").asText(""), node.path("aside").asText(""));
         } catch (Json.NotJson | IllegalArgumentException e) {
             throw new LedgerException(
                     Fault.DAMAGED, "a shot of lesson " + lessonId + " is damaged; look for it in a backup", e);
