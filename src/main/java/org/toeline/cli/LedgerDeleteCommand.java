@@ -70,7 +70,7 @@ final class LedgerDeleteCommand implements Callable<Integer> {
                 List<Integer> ids =
                         what.lesson != null ? List.of(what.lesson) : LedgerExportCommand.ids(ledger, what.player);
                 for (int id : ids) {
-                    Path file = exportFirst.resolve(String.format(Locale.ROOT, "lesson-%06d.zip", id));
+                    Path file = exportFirst.resolve(String.format(Locale.ROOT, "lesson-%06d.lesson.zip", id));
                     LedgerExportCommand.archive(
                             ledger,
                             options.folder(),

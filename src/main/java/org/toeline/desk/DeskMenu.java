@@ -57,6 +57,9 @@ final class DeskMenu extends MenuButton {
                         item("go-back", () -> GoingBack.ask(studio, getScene().getWindow())),
                         new SeparatorMenuItem(),
                         item("settings", this::settings),
+                        item(
+                                "guide",
+                                () -> new GuideWindow(studio).show(getScene().getWindow())),
                         item("keys", sheet::keySheet),
                         item("about", this::about));
     }

@@ -195,4 +195,14 @@ class CommandsTest {
                 .contains("/");
         assertThat(err.toString().lines()).isNotEmpty();
     }
+
+    /** As the virtual machine reports it on a Debian without the library; the whole is in {@code .ci/installed.sh}. */
+    @Test
+    void oneSentenceWhereTheSystemCannotDrawLetters() {
+        Error error = new ExceptionInInitializerError(new UnsatisfiedLinkError(
+                "libfontmanager.so: libfreetype.so.6: cannot open shared object file\nand more"));
+        assertThat(Commands.lacking(error))
+                .contains("libfreetype.so.6", "apt-get install", "fontconfig")
+                .doesNotContain("\n");
+    }
 }
