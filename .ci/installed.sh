@@ -166,7 +166,8 @@ inside apt-get purge -q -y toeline >>"$work/apt.txt" 2>&1 || {
     fail "purge"
 }
 files >"$work/after.txt"
-cat "$root"/var/lib/dpkg/info/*.list | sed 's|^|.|' | LC_ALL=C sort -u >"$work/owned.txt"
+# some packages name their files by the links to /usr that the root has
+cat "$root"/var/lib/dpkg/info/*.list | sed -E 's|^|.|; s#^\./(bin|sbin|lib|lib32|lib64)/#./usr/\1/#' | LC_ALL=C sort -u >"$work/owned.txt"
 # what other packages make and keep for themselves when they are installed
 LC_ALL=C comm -13 "$work/before.txt" "$work/after.txt" | LC_ALL=C comm -23 - "$work/owned.txt" |
     grep -v -E '^\./(var/(lib|cache|log)|etc|run|usr/share/(mime|icons|glib-2.0|fonts)|usr/lib/[^/]*/(gdk-pixbuf|gtk-3.0|gio))' >"$work/left.txt" || true
