@@ -6,6 +6,7 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
@@ -73,6 +74,9 @@ public final class Presence implements AutoCloseable {
             if (lock(channel) == null) {
                 return true;
             }
+        } catch (NoSuchFileException e) {
+            // closed since the folder was listed: closing does not wait for the folder's lock
+            return false;
         }
         Files.deleteIfExists(file);
         return false;
