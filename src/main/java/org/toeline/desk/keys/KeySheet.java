@@ -56,7 +56,7 @@ public final class KeySheet {
     private GridPane grid() {
         GridPane grid = new GridPane();
         grid.setHgap(12);
-        grid.setVgap(5);
+        grid.setVgap(2);
         int rows = (Act.values().length + COLUMNS - 1) / COLUMNS;
         for (Act act : Act.values()) {
             Button key = new Button();
