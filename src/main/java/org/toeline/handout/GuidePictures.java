@@ -35,7 +35,7 @@ final class GuidePictures {
         feet(210, 122);
         // opposite the middle of the stance, on the ball's other side
         phone(210, 28, Math.PI / 2, "guide.face-on", 228, 24);
-        phone(450, 108, Math.PI, "guide.down-the-line", 432, 138);
+        phone(450, 108, Math.PI, "guide.down-the-line", 396, 138);
         view(210, 36, 172, 128, 248, 128);
         view(440, 108, 220, 62, 220, 150);
         say("guide.distance", 100, 196);
