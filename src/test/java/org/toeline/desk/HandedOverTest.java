@@ -168,4 +168,26 @@ class HandedOverTest extends DrivenDesk {
         until(() ->
                 Files.exists(blocked.resolve("a.lesson.json")) && line.getText().isEmpty());
     }
+
+    /** Opening another lesson does not make the first one's document written. */
+    @Test
+    void aDocumentThatCannotBeWrittenIsNotForgottenForTheNext(FxRobot robot) throws Exception {
+        Path blocked = folder.resolve("blocked-too");
+        Files.writeString(blocked, "");
+        Label line = robot.lookup("#status").queryAs(Label.class);
+        robot.interact(() -> {
+            model().keepIn(blocked.resolve("a.lesson.json"));
+            model().describe(l -> l.withNotes("the first one's last word"));
+        });
+        String waits = Texts.of("document.waits", "").substring(2);
+        until(() -> line.getText().endsWith(waits));
+        robot.interact(() -> model().keepIn(folder.resolve("b.lesson.json")));
+        until(() -> Files.exists(folder.resolve("b.lesson.json")));
+        assertThat(line.getText()).endsWith(waits);
+        Files.delete(blocked);
+        robot.interact(() -> model().describe(l -> l.withNotes("of the second")));
+        until(() ->
+                Files.exists(blocked.resolve("a.lesson.json")) && line.getText().isEmpty());
+        assertThat(Files.readString(blocked.resolve("a.lesson.json"))).contains("the first one's last word");
+    }
 }

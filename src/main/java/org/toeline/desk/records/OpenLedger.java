@@ -62,6 +62,7 @@ final class OpenLedger {
             }
             usable = !opened.isReadOnly();
             if (usable) {
+                lasting(Report.Trouble.NO_LEDGER, "");
                 takeUp(opened);
             } else {
                 unusable = opened.limits()
@@ -72,10 +73,7 @@ final class OpenLedger {
                 lasting(Report.Trouble.NO_LEDGER, unusable);
             }
         } catch (LedgerException e) {
-            unusable = e.getMessage()
-                    + e.backup()
-                            .map(b -> "; " + Texts.of("records.newest-backup", b))
-                            .orElse("");
+            unusable = e.getMessage();
             lasting(Report.Trouble.NO_LEDGER, Texts.of("records.not-opened", unusable));
         }
         Platform.runLater(then);

@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -37,6 +39,7 @@ final class Keeper implements LessonListener {
     private final Path folder;
     private final Report report;
     private final PauseTransition again = new PauseTransition(TRIED_AGAIN);
+    private final Map<Path, Lesson> unwritten = new LinkedHashMap<>();
 
     /** @param folder where documents without a place of their own are kept */
     Keeper(LessonModel model, Records records, Background background, Path folder, Report report) {
@@ -45,6 +48,7 @@ final class Keeper implements LessonListener {
         this.lane = background.lane();
         this.folder = folder;
         this.report = report;
+        again.setOnFinished(e -> writeAll());
         // the first document takes its time to be written: not while the coach's first mark waits for it
         Lesson empty = model.lesson();
         lane.run(() -> LessonDocument.bytes(empty), done -> {});
@@ -72,14 +76,39 @@ final class Keeper implements LessonListener {
     }
 
     private void write(Lesson lesson, Path file) {
+        unwritten.put(file, lesson);
+        writeAll();
+    }
+
+    /** Everything that waits, since the lane does only the latest work it is given, and another lesson may be on the desk by then. */
+    private void writeAll() {
         again.stop();
-        lane.run(() -> written(lesson, file), fault -> {
-            report.lasting(Report.Trouble.NO_DOCUMENT, fault);
-            if (!fault.isEmpty()) {
-                again.setOnFinished(e -> write(lesson, file));
+        Map<Path, Lesson> now = new LinkedHashMap<>(unwritten);
+        lane.run(() -> faults(now), faults -> {
+            now.forEach((file, lesson) -> {
+                if (!faults.containsKey(file)) {
+                    unwritten.remove(file, lesson);
+                }
+            });
+            report.lasting(
+                    Report.Trouble.NO_DOCUMENT,
+                    faults.values().stream().findFirst().orElse(""));
+            if (!faults.isEmpty()) {
                 again.playFromStart();
             }
         });
+    }
+
+    /** Of the documents that could not be written, why. */
+    private static Map<Path, String> faults(Map<Path, Lesson> lessons) {
+        Map<Path, String> faults = new LinkedHashMap<>();
+        lessons.forEach((file, lesson) -> {
+            String fault = written(lesson, file);
+            if (!fault.isEmpty()) {
+                faults.put(file, fault);
+            }
+        });
+        return faults;
     }
 
     /** Why it could not be; empty when it was. */

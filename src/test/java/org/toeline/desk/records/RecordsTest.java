@@ -6,9 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.advice.RangeBook;
+import org.toeline.desk.work.Report;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.backup.OldBackups;
@@ -244,6 +247,38 @@ class RecordsTest {
         try (Ledger old = Ledger.open(Settings.usual(was.getParent()).place(), "look")) {
             assertThat(old.lesson(id).orElseThrow().lesson().notes()).isEqualTo("its last word");
         }
+    }
+
+    /** A sentence that stands until it is over has to be over some time. */
+    @Test
+    void aLedgerThatIsOpenAgainIsNoLongerSaidNotToOpen() throws Exception {
+        Path backup;
+        try (Ledger ledger = other()) {
+            Player ana = ledger.addPlayer(PlayerDetails.of(Optional.of("Ana"), Handedness.LEFT));
+            ledger.keep(ana.id(), FIRST, List.of());
+            backup = ledger.backUp();
+        }
+        Files.writeString(folder.resolve("ledger.db"), "this is no ledger any more");
+        Map<Report.Trouble, String> troubles = new ConcurrentHashMap<>();
+        Records records = new Records(Settings.usual(folder).withBay("bay 1"), RangeBook::shipped, new Report() {
+            @Override
+            public void accept(String sentence) {
+                said.add(sentence);
+            }
+
+            @Override
+            public void lasting(Trouble trouble, String sentence) {
+                troubles.put(trouble, sentence);
+            }
+        });
+        open.add(records);
+        until(records::failed);
+        until(() -> !troubles.getOrDefault(Report.Trouble.NO_LEDGER, "").isEmpty());
+        assertThat(troubles.get(Report.Trouble.NO_LEDGER)).containsOnlyOnce("the newest backup is");
+        List<Optional<Path>> aside = new CopyOnWriteArrayList<>();
+        records.restore(backup, aside::add);
+        until(() -> !aside.isEmpty() && records.keeps());
+        assertThat(troubles).containsEntry(Report.Trouble.NO_LEDGER, "");
     }
 
     @Test
