@@ -14,8 +14,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
@@ -28,7 +26,6 @@ import org.toeline.ledger.store.rows.Aside;
 import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.LessonFindings;
 import org.toeline.ledger.store.rows.LessonLine;
-import org.toeline.ledger.store.rows.Merged;
 import org.toeline.ledger.store.rows.Player;
 import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.ledger.store.rows.Saved;
@@ -39,30 +36,7 @@ import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
 
 /** What a ledger promises, whatever database keeps it. */
-abstract class LedgerContract {
-
-    private Ledger ledger;
-
-    /** A ledger on the same empty database for each call within a test. */
-    abstract Ledger open(String bay, Clock clock) throws Exception;
-
-    @BeforeEach
-    void openOne() throws Exception {
-        ledger = open("bay 1", Clock.systemDefaultZone());
-    }
-
-    @AfterEach
-    void close() {
-        ledger.close();
-    }
-
-    private Player player(String name) throws LedgerException {
-        return ledger.addPlayer(PlayerDetails.of(Optional.of(name), Handedness.RIGHT));
-    }
-
-    private KeptLesson keep(Player player, Lesson lesson) throws LedgerException {
-        return ledger.keep(player.id(), lesson, TestLessons.findings(7.4));
-    }
+abstract class LedgerContract extends OnePersonContract {
 
     @Test
     void keepsAPlayer() throws Exception {
@@ -166,10 +140,6 @@ abstract class LedgerContract {
         assertThat(ids(Search.text("%"))).as("no word at all").hasSize(3);
         assertThat(ids(Search.text("an").withMost(1))).containsExactly(third);
         assertThat(ids(Search.text("bay").withPlayer(bert.id()))).containsExactly(second);
-    }
-
-    private List<Integer> ids(Search search) throws LedgerException {
-        return ledger.find(search).stream().map(LessonLine::id).toList();
     }
 
     @Test
@@ -377,135 +347,5 @@ abstract class LedgerContract {
                         h -> h.execute("update row_sum set sha256 = 'x' where kind = 'line' and id = ?", id));
         assertThat(ledger.find(Search.RECENT).get(0).judged()).isEqualTo(LessonLine.Judged.DAMAGED);
         assertThat(ledger.check().orElse("whole")).contains("lesson " + id);
-    }
-
-    @Test
-    void twoPlayersWhoAreOneAreMadeOne() throws Exception {
-        Player stays = ledger.addPlayer(new PlayerDetails(
-                Optional.of("Bea Trial"), Handedness.RIGHT, OptionalDouble.empty(), OptionalInt.of(1990), "left knee"));
-        Player goes = ledger.addPlayer(new PlayerDetails(
-                Optional.of("B. Trial"), Handedness.RIGHT, OptionalDouble.of(1.68), OptionalInt.of(1991), "tennis"));
-        Player other = player("C. Other");
-        int own = keep(stays, TestLessons.lesson("Bea Trial")).id();
-        KeptLesson moved = keep(goes, TestLessons.lesson("B. Trial", "moved note", 620));
-        int others = keep(other, TestLessons.lesson("C. Other")).id();
-        ledger.keepShots(moved.id(), List.of(new Shot(Map.of(ShotFigure.CARRY, 201.5))));
-        ledger.noteClip(moved.id(), View.FACE_ON, new Fingerprint(3, "0".repeat(64)));
-        Lesson aside = TestLessons.lesson("B. Trial", "aside", 650);
-        ledger.save(moved.id(), 7, aside, List.of());
-
-        Merged merged = ledger.merge(stays.id(), goes.id());
-
-        assertThat(merged.versions()).isEqualTo(Map.of(moved.id(), 2));
-        assertThat(merged.player().details())
-                .isEqualTo(new PlayerDetails(
-                        Optional.of("Bea Trial"),
-                        Handedness.RIGHT,
-                        OptionalDouble.of(1.68),
-                        OptionalInt.of(1990),
-                        "left knee\ntennis"));
-        assertThat(ledger.players()).containsExactly(other, merged.player());
-        assertThat(ledger.lessonNumbers(Optional.of(stays.id()))).containsExactly(own, moved.id());
-        KeptLesson now = ledger.lesson(moved.id()).orElseThrow();
-        assertThat(now.playerId()).isEqualTo(stays.id());
-        assertThat(now.identity()).isEqualTo(moved.identity());
-        assertThat(now.findings()).isEqualTo(moved.findings());
-        assertThat(LessonDocument.bytes(now.lesson()))
-                .as("the document is as it was but for the name")
-                .isEqualTo(LessonDocument.bytes(TestLessons.lesson("Bea Trial", "moved note", 620)));
-        assertThat(ledger.shots(moved.id())).hasSize(1);
-        assertThat(ledger.takes(moved.id()).get(0).fingerprint()).isPresent();
-        assertThat(ledger.asides(moved.id())).hasSize(1);
-        assertThat(ledger.acrossLessons(stays.id(), Club.DRIVER))
-                .extracting(LessonFindings::lessonId)
-                .containsExactly(own, moved.id());
-        assertThat(ids(Search.text("bea"))).containsExactly(moved.id(), own);
-        assertThat(ids(Search.RECENT.withPlayer(other.id()))).containsExactly(others);
-        assertThat(ledger.check()).isEmpty();
-        assertThat(ledger.save(moved.id(), 2, now.lesson().withNotes("on"), List.of()))
-                .isEqualTo(new Saved.Done(3));
-    }
-
-    @Test
-    void aNamelessPlayerTakesTheNameOfTheOther() throws Exception {
-        Player stays = ledger.addPlayer(PlayerDetails.of(Optional.empty(), Handedness.RIGHT));
-        int own = keep(stays, TestLessons.lesson("X")).id();
-        Player goes = player("B. Trial");
-        int moved = keep(goes, TestLessons.lesson("B. Trial")).id();
-        assertThat(ledger.merge(stays.id(), goes.id()).player().details().name())
-                .contains("B. Trial");
-        assertThat(ids(Search.text("tria"))).containsExactly(moved, own);
-        assertThat(ledger.lesson(own).orElseThrow().lesson().playerName()).contains("B. Trial");
-        assertThat(ledger.check()).isEmpty();
-    }
-
-    @Test
-    void playersWhoCannotBeOneStayTwo() throws Exception {
-        Player right = player("B. Trial");
-        int lesson = keep(right, TestLessons.lesson("B. Trial")).id();
-        Player left = ledger.addPlayer(PlayerDetails.of(Optional.of("B. Trial"), Handedness.LEFT));
-        for (int other : new int[] {right.id(), left.id(), 99}) {
-            assertThatExceptionOfType(LedgerException.class)
-                    .as("with %d", other)
-                    .isThrownBy(() -> ledger.merge(other, right.id()))
-                    .extracting(LedgerException::fault)
-                    .isEqualTo(Fault.UNKNOWN);
-        }
-        assertThat(ledger.players()).containsExactly(left, right);
-        assertThat(ledger.lessonNumbers(Optional.of(right.id()))).containsExactly(lesson);
-        ledger.database()
-                .<Integer>write("not altered", h -> h.execute("update lesson set notes = 'x' where id = ?", lesson));
-        Player stays = player("B. Trial");
-        assertThatExceptionOfType(LedgerException.class)
-                .as("a damaged lesson hinders all of it")
-                .isThrownBy(() -> ledger.merge(stays.id(), right.id()))
-                .extracting(LedgerException::fault)
-                .isEqualTo(Fault.DAMAGED);
-        assertThat(ledger.players()).containsExactly(stays, left, right);
-    }
-
-    /** While others begin lessons of the player who goes and give lessons to them: nothing is lost with that player. */
-    @Test
-    void whatOtherBaysDoMeanwhileIsNotLost() throws Exception {
-        Player stays = player("Bea Trial");
-        for (int round = 0; round < 8; round++) {
-            Player goes = player("B. Trial " + round);
-            Player third = player("C. Other");
-            int given = keep(third, TestLessons.lesson("C. Other")).id();
-            var pool = java.util.concurrent.Executors.newFixedThreadPool(2);
-            try {
-                java.util.concurrent.CountDownLatch ready = new java.util.concurrent.CountDownLatch(2);
-                List<java.util.concurrent.Future<Integer>> asked = new java.util.ArrayList<>();
-                for (int i = 0; i < 2; i++) {
-                    boolean gives = i == 0;
-                    asked.add(pool.submit(() -> {
-                        try (Ledger own = open("bay 2", Clock.systemUTC())) {
-                            ready.countDown();
-                            ready.await();
-                            if (gives) {
-                                own.give(given, goes.id());
-                                return given;
-                            }
-                            return own.keep(goes.id(), TestLessons.lesson("B. Trial"), List.of())
-                                    .id();
-                        } catch (LedgerException e) {
-                            assertThat(e.getMessage()).contains("there is no player " + goes.id());
-                            return gives ? given : 0;
-                        }
-                    }));
-                }
-                ready.await();
-                ledger.merge(stays.id(), goes.id());
-                for (var one : asked) {
-                    int id = one.get();
-                    assertThat(id == 0 || ledger.lesson(id).isPresent())
-                            .as("lesson %d in round %d", id, round)
-                            .isTrue();
-                }
-            } finally {
-                pool.shutdown();
-            }
-        }
-        assertThat(ledger.check()).isEmpty();
     }
 }
