@@ -70,7 +70,7 @@ public final class Screens {
                 sheet.desk(),
                 records,
                 background,
-                sheet::assessment,
+                sheet::findings,
                 sheet.clips()::frames,
                 ranges,
                 sheet::words,
@@ -80,6 +80,11 @@ public final class Screens {
         HandOverScreen handing = new HandOverScreen(studio, folder.resolve("phrases.json"));
         handOver = new HandOverActs(studio, handing, sheet.films(), sheet.clips()::reel, this::whileLarge);
         others(studio, handing).forEach(this::put);
+        sheet.assessed(() -> {
+            if (shown.equals(handing.id())) {
+                handing.entered();
+            }
+        });
         root.setTop(row(new DeskMenu(studio, sheet, file), new LessonName(studio)));
         root.setBottom(status);
         records.listen(new OtherBay(studio, root));

@@ -19,6 +19,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Report;
+import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
 
 /** The handout by one key, from the lesson: copied, printed, shown to the player on the whole screen. */
@@ -33,7 +34,7 @@ class HandedOverTest extends DrivenDesk {
     void sample(FxRobot robot) throws Exception {
         robot.interact(() -> sheet.desk().sample());
         until(() -> sheet.assessment().filter(a -> a.advice().isJudged()).isPresent()
-                && sheet.clips().frames().size() >= 2);
+                && sheet.clips().frames().size() == model().sheet().views().size());
         robot.interact(picture::requestFocus);
     }
 
@@ -189,5 +190,21 @@ class HandedOverTest extends DrivenDesk {
         until(() ->
                 Files.exists(blocked.resolve("a.lesson.json")) && line.getText().isEmpty());
         assertThat(Files.readString(blocked.resolve("a.lesson.json"))).contains("the first one's last word");
+    }
+
+    /** The other hand makes other findings, or none; until they are there nothing is handed over, and the advice of before least of all. */
+    @Test
+    void whatIsHandedOverIsOfTheMarksThatAreThere(FxRobot robot) throws Exception {
+        robot.interact(() -> {
+            model().handedness(Handedness.LEFT);
+            assertThat(sheet.findings()).isEmpty();
+            screens.go("hand-over");
+        });
+        until(() -> sheet.findings().isPresent());
+        assertThat(sheet.findings().orElseThrow().advice().withheld()).isPresent();
+        assertThat(shown(robot)).isNull();
+        robot.interact(() -> model().handedness(Handedness.RIGHT));
+        until(() -> shown(robot) != null);
+        assertThat(sheet.findings().orElseThrow().advice().isJudged()).isTrue();
     }
 }

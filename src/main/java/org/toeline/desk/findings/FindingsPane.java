@@ -96,6 +96,20 @@ public final class FindingsPane extends VBox {
         shown(help, Optional.empty());
     }
 
+    /** Findings are on their way; those that stand there are of other marks. */
+    public void reckoning() {
+        shown = Optional.empty();
+        title.setText(Texts.of("findings.reckoning.title"));
+        sentence.setText(Texts.of("findings.reckoning"));
+        shown(follows, Optional.empty());
+        shown(help, Optional.empty());
+        shown(fitted, Optional.empty());
+        shown(why, false);
+        shown(mend, false);
+        doubts.getChildren().clear();
+        gauges.show(List.of());
+    }
+
     /** Shows what follows from the marks. */
     public void show(Assessment assessment) {
         Advice advice = assessment.advice();

@@ -19,6 +19,7 @@ import org.toeline.advice.Phrases;
 import org.toeline.advice.Words;
 import org.toeline.desk.records.LessonFrames;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.document.WholeFile;
 import org.toeline.handout.Handout;
@@ -77,6 +78,11 @@ final class HandOver {
                                 studio.words().get())
                         .lacksAdvice())
                 .map(HandOver::sentence);
+    }
+
+    /** Why there is nothing to hand over: refused, still being reckoned, or nothing marked. */
+    String whyNot() {
+        return refused().orElseGet(() -> Texts.of(views().isEmpty() ? "hand-over.nothing" : "findings.reckoning"));
     }
 
     private static String sentence(String said) {

@@ -76,7 +76,7 @@ public final class HandOverActs {
     private boolean isReady() {
         boolean ready = screen.handOver().isReady();
         if (!ready) {
-            studio.say().accept(screen.handOver().refused().orElse(Texts.of("hand-over.nothing")));
+            studio.say().accept(screen.handOver().whyNot());
         }
         return ready;
     }

@@ -89,7 +89,7 @@ public final class HandOverScreen implements Screen {
 
     private void paint() {
         boolean ready = handOver.isReady();
-        nothing.setText(handOver.refused().orElse(Texts.of("hand-over.nothing")));
+        nothing.setText(handOver.whyNot());
         nothing.setVisible(!ready);
         nothing.setManaged(!ready);
         choices.setDisable(!ready);

@@ -82,7 +82,7 @@ final class LargeSight {
             return;
         }
         if (studio.assessment().get().isEmpty() || studio.frames().get().isEmpty()) {
-            studio.say().accept(Texts.of("hand-over.nothing"));
+            studio.say().accept(handOver.whyNot());
             return;
         }
         films.player().stop();

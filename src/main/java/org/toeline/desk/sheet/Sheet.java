@@ -8,9 +8,12 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
+import javafx.animation.Animation;
+import javafx.animation.PauseTransition;
 import javafx.scene.Parent;
 import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
+import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.CameraMove;
@@ -74,6 +77,9 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
     private final OnTheDesk desk;
     private Optional<Assessment> assessment = Optional.empty();
     private MarkSheet assessed = model.sheet();
+    private Runnable whenAssessed = () -> {};
+    /** Longer than findings of other marks may stand there. */
+    private final PauseTransition late = new PauseTransition(Duration.millis(700));
 
     /**
      * @param folder     where documents that have no place of their own are kept
@@ -103,6 +109,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
         this.frames = new FrameKeeper(model, records, background, clips);
         this.assistant = new Assistant(model, background, clips, this::words, this::say);
         this.view = new SheetView(model, this, new FrameChange(model, background, clips, this::words, this::say));
+        late.setOnFinished(e -> view.reckoning());
         this.acts = new SheetActs(this, view);
         this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
         model.listen(this);
@@ -149,8 +156,19 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
         return clips;
     }
 
+    /** The latest there is, for what is painted beside the marks; while a mark is dragged it is a pulse or two behind. */
     public Optional<Assessment> assessment() {
         return assessment;
+    }
+
+    /** The findings of what is marked now; none while they are being reckoned. */
+    public Optional<Assessment> findings() {
+        return assessment.filter(a -> a.sheet().equals(model.sheet()));
+    }
+
+    /** @param done whenever there are new findings */
+    public void assessed(Runnable done) {
+        whenAssessed = done;
     }
 
     public org.toeline.advice.Words words() {
@@ -335,9 +353,14 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
         MarkSheet sheet = model.sheet();
         assessed = sheet;
         RangeBook by = ranges.all();
+        if (late.getStatus() != Animation.Status.RUNNING) {
+            late.playFromStart();
+        }
         assessing.run(() -> Assessment.of(sheet, by), a -> {
+            late.stop();
             assessment = Optional.of(a);
             view.show(a);
+            whenAssessed.run();
         });
     }
 

@@ -292,6 +292,11 @@ final class SheetView extends BorderPane {
         }
     }
 
+    /** What stands there is of other marks than these, and nothing is said until there is something to say of these. */
+    void reckoning() {
+        findings.reckoning();
+    }
+
     void show(Assessment assessment) {
         findings.show(assessment);
         badge.setText(Badge.text(assessment, model.large()));

@@ -25,6 +25,7 @@ import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Slip;
 import org.toeline.advice.Words;
 import org.toeline.desk.ScreenPicture;
+import org.toeline.desk.text.Texts;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.MarkSheet;
@@ -100,6 +101,21 @@ class FindingsPaneTest {
         assertThat(robot.lookup("#why-first").query().isVisible()).isFalse();
         robot.clickOn("#mend");
         assertThat(mended).containsExactly(Slip.OTHER_HAND);
+    }
+
+    /** Advice on other marks than these is not left standing. */
+    @Test
+    void whileItIsReckonedNothingIsSaid(FxRobot robot) throws Exception {
+        Assessment before = sample("before");
+        robot.interact(() -> {
+            pane.show(before);
+            pane.reckoning();
+        });
+        assertThat(robot.lookup("#gauges").query().getAccessibleText()).isEmpty();
+        assertThat(robot.lookup("#why-first").query().isVisible()).isFalse();
+        assertThat(robot.lookup("#first-sentence").queryLabeled().getText()).isEqualTo(Texts.of("findings.reckoning"));
+        robot.interact(() -> pane.show(before));
+        assertThat(robot.lookup("#gauges").query().getAccessibleText()).contains("±");
     }
 
     @Test

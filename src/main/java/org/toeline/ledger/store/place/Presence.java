@@ -40,11 +40,21 @@ public final class Presence implements AutoCloseable {
 
     public static Presence announce(Path folder) throws IOException {
         Path file = folder.resolve(PREFIX + ProcessHandle.current().pid() + "-" + UUID.randomUUID());
+        // known as this program's own before it is there: whoever lists the folder meanwhile leaves it alone
+        OWN.add(file.toAbsolutePath());
+        try {
+            return new Presence(file, locked(file));
+        } catch (IOException e) {
+            OWN.remove(file.toAbsolutePath());
+            throw e;
+        }
+    }
+
+    private static FileChannel locked(Path file) throws IOException {
         FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         try {
             channel.lock();
-            OWN.add(file.toAbsolutePath());
-            return new Presence(file, channel);
+            return channel;
         } catch (IOException e) {
             channel.close();
             throw e;
@@ -92,13 +102,14 @@ public final class Presence implements AutoCloseable {
 
     @Override
     public void close() {
-        OWN.remove(file.toAbsolutePath());
         try {
             channel.close();
             Files.deleteIfExists(file);
         } catch (IOException e) {
             // the lock ends with the program at the latest, and then the file counts for nothing
             System.getLogger(Presence.class.getName()).log(System.Logger.Level.DEBUG, "a ledger was closed", e);
+        } finally {
+            OWN.remove(file.toAbsolutePath());
         }
     }
 }
