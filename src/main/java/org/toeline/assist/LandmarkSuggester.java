@@ -2,6 +2,7 @@ package org.toeline.assist;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.toeline.assist.LandmarkSuggestion.Landmarks;
 import org.toeline.assist.LandmarkSuggestion.NoPerson;
 import org.toeline.assist.LandmarkSuggestion.NoPerson.Reason;
@@ -54,6 +55,21 @@ public final class LandmarkSuggester implements AutoCloseable {
                 : new Landmarks(
                         BonyPoints.of(sides.get(), view, handedness),
                         person.get().score());
+    }
+
+    /**
+     * Marks a whole view.
+     *
+     * @param frames  the marked one first, then others in which the player stands as still
+     * @param focalPx about the focal length, pixels
+     * @param stopped asked between the steps; once it says so, a {@link java.util.concurrent.CancellationException} ends it
+     */
+    public synchronized ViewSuggestion whole(
+            List<Frame> frames, View view, Handedness handedness, double focalPx, BooleanSupplier stopped) {
+        if (view == View.TEE) {
+            return ViewSuggestion.nothing(ViewSuggestion.Reason.BY_HAND);
+        }
+        return new ViewSuggester(model, stopped).suggest(frames, view, handedness, focalPx);
     }
 
     @Override
