@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import org.toeline.assist.PoseModel.Region;
 import org.toeline.assist.PoseModel.Seen;
 import org.toeline.geometry.ImagePoint;
@@ -60,39 +59,6 @@ final class PoseSearch {
             }
         }
         return Optional.empty();
-    }
-
-    /**
-     * The same person over frames in which they stand still: the median of each point, so that a frame that was misread
-     * does not count.
-     *
-     * @param between called before each frame
-     */
-    Seen over(Seen first, List<Frame> others, Runnable between) {
-        List<Seen> all = new ArrayList<>(List.of(first));
-        for (Frame other : others) {
-            between.run();
-            Seen seen = model.look(other, around(first));
-            if (seen.score() >= PERSON) {
-                all.add(seen);
-            }
-        }
-        ImagePoint[] points = new ImagePoint[PoseModel.POINTS];
-        double[] visibility = new double[PoseModel.POINTS];
-        for (int i = 0; i < points.length; i++) {
-            int at = i;
-            points[i] = new ImagePoint(
-                    median(all.stream().mapToDouble(s -> s.points()[at].xPx())),
-                    median(all.stream().mapToDouble(s -> s.points()[at].yPx())));
-            visibility[i] = median(all.stream().mapToDouble(s -> s.visibility()[at]));
-        }
-        return new Seen(first.score(), points, visibility);
-    }
-
-    private static double median(DoubleStream values) {
-        double[] sorted = values.sorted().toArray();
-        int half = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
     }
 
     private Seen look(Region region) {

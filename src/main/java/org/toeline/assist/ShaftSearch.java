@@ -39,6 +39,12 @@ final class ShaftSearch {
     private static final double PAST_THE_HANDS = 0.045;
     private static final double SHORTEST = 0.13;
     private static final double REACHES_DOWN = 0.28;
+    /** A shaft may go on in line with an arm above the hands. */
+    private static final double ARMS_IN_LINE = 0.35;
+    /** Hands and grip hide so much of it at most; the edge of a mat that points at the hands is further off. */
+    private static final double BEGINS_WITHIN = 0.4;
+
+    private static final double ENDS_WITHIN = 1.1;
     private static final double LEAST_STEEPNESS_RAD = Math.toRadians(22);
     /** The widest that a shaft or its grip is drawn. */
     private static final double WIDEST = 0.022;
@@ -53,13 +59,18 @@ final class ShaftSearch {
     ShaftSearch(Frame frame, Seen seen) {
         this.frame = frame;
         this.span = PoseSearch.span(seen);
+        this.hands = hands(seen);
+    }
+
+    /** The middle of both hands. */
+    static ImagePoint hands(Seen seen) {
         double x = 0;
         double y = 0;
         for (int i = 15; i <= 20; i++) { // wrists, then the knuckles of the small and of the index finger
             x += seen.points()[i].xPx() / 6;
             y += seen.points()[i].yPx() / 6;
         }
-        this.hands = new ImagePoint(x, y);
+        return new ImagePoint(x, y);
     }
 
     Optional<Shaft> in(List<Stroke> strokes) {
@@ -88,7 +99,9 @@ final class ShaftSearch {
                 && stroke.steepnessRad() > LEAST_STEEPNESS_RAD
                 && Math.abs(at.t()) < PAST_THE_HANDS * span
                 && stroke.lower().yPx() - hands.yPx() > REACHES_DOWN * span
-                && stroke.upper().yPx() - hands.yPx() > -0.12 * span;
+                && stroke.upper().yPx() - hands.yPx() > -ARMS_IN_LINE * span
+                && stroke.upper().distancePx(hands) < BEGINS_WITHIN * span
+                && stroke.lower().distancePx(hands) < ENDS_WITHIN * span;
     }
 
     private Optional<Shaft> bar(Stroke stroke) {

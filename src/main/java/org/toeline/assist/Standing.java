@@ -46,11 +46,6 @@ final class Standing {
                 : Optional.of(share > 0 ? Handedness.RIGHT : Handedness.LEFT);
     }
 
-    /** Whether one shoulder hides the other. */
-    static boolean shouldersInOnePlace(Seen seen) {
-        return apart(seen, SHOULDER) < 0.1 * trunk(seen);
-    }
-
     /** By how much the one of a pair that lies further left, by the shoulders' order, is the lower one. */
     private static double lowerOnTheLeft(Seen seen, int left) {
         ImagePoint a = seen.points()[left];

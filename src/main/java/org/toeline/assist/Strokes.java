@@ -19,6 +19,13 @@ import org.toeline.video.Frame;
  */
 final class Strokes {
 
+    /** What is looked at: brightness, or a difference of colour to it. */
+    enum Of {
+        BRIGHTNESS,
+        BLUE,
+        RED
+    }
+
     /** A straight piece, its ends in no order. */
     record Stroke(ImagePoint from, ImagePoint to) {
 
@@ -55,8 +62,7 @@ final class Strokes {
 
     private Strokes() {}
 
-    /** @param which brightness 0, difference to blue 1, difference to red 2 */
-    static List<Stroke> of(Frame frame, int which) {
+    static List<Stroke> of(Frame frame, Of which) {
         int step = Math.max(1, (int) Math.ceil((double) Math.max(frame.width(), frame.height()) / WIDEST_PX));
         int width = frame.width() / step;
         int height = frame.height() / step;
@@ -90,15 +96,17 @@ final class Strokes {
         return new ImagePoint(step * (at.get(row, 0, first) + 0.5), step * (at.get(row, 0, first + 1) + 0.5));
     }
 
-    private static double level(Frame frame, int x, int y, int step, int which) {
+    private static double level(Frame frame, int x, int y, int step, Of which) {
         double sum = 0;
         for (int dy = 0; dy < step; dy++) {
             for (int dx = 0; dx < step; dx++) {
                 int p = frame.argb()[(y * step + dy) * frame.width() + x * step + dx];
                 double grey = 0.2126 * (p >> 16 & 255) + 0.7152 * (p >> 8 & 255) + 0.0722 * (p & 255);
-                sum += which == 0
-                        ? grey
-                        : 128 + COLOUR_GAIN * (which == 1 ? (p & 255) - grey : (p >> 16 & 255) - grey) / 1.7;
+                sum += switch (which) {
+                    case BRIGHTNESS -> grey;
+                    case BLUE -> 128 + COLOUR_GAIN * ((p & 255) - grey) / 1.7;
+                    case RED -> 128 + COLOUR_GAIN * ((p >> 16 & 255) - grey) / 1.7;
+                };
             }
         }
         return sum / (step * step);

@@ -19,6 +19,9 @@ import org.toeline.assist.ViewSuggestion.Part;
 import org.toeline.assist.ViewSuggestion.Reason;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
+import org.toeline.mark.FloorLayout;
+import org.toeline.mark.FloorMark;
+import org.toeline.mark.FloorReference;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
@@ -53,7 +56,7 @@ class ViewSuggesterTest {
         View from = View.of(view).orElseThrow();
         JsonNode truth = new ObjectMapper()
                 .readTree(MEDIA.resolve(lesson).resolve(view + ".truth.json").toFile());
-        ViewSuggestion seen = suggester.whole(frames(lesson, view), from, hand, 960, () -> false);
+        ViewSuggestion seen = suggest(frame(lesson, view), from, hand);
         assertThat(seen.view()).contains(from);
         assertThat(seen.hand().orElse(hand)).isEqualTo(hand);
         assertThat(seen.landmarks()).extracting(Mark::landmark).contains(Landmark.CLUB_HEAD, Landmark.GRIP_END);
@@ -69,7 +72,14 @@ class ViewSuggesterTest {
                         truth.path("ball").path("x").asDouble(),
                         truth.path("ball").path("y").asDouble()));
         assertThat(off).as("ball").isLessThan(4 * ball.sigmaPx());
-        assertThat(seen.rods()).as("rods, " + seen).hasSize(2);
+        FloorLayout layout = layout(truth);
+        List<FloorMark> ends = RodNames.of(seen.rods(), layout, from, hand);
+        assertThat(ends).as("rods").hasSizeGreaterThanOrEqualTo(2);
+        for (FloorMark end : ends) {
+            assertThat(end.at().distancePx(floor(truth, end.pointId())))
+                    .as(end.pointId())
+                    .isLessThan(4 * end.sigmaPx());
+        }
         assertThat(seen.uprights()).as("uprights").hasSizeGreaterThanOrEqualTo(2);
     }
 
@@ -77,7 +87,7 @@ class ViewSuggesterTest {
     @Test
     void saysThatItIsTheOtherView() throws Exception {
         ViewSuggestion seen =
-                suggester.whole(frames("before", "face-on"), View.DOWN_THE_LINE, Handedness.RIGHT, 960, () -> false);
+                suggest(frame("before", "face-on"), View.DOWN_THE_LINE, Handedness.RIGHT);
         assertThat(seen.missing()).containsEntry(Part.BODY, Reason.OTHER_VIEW);
         assertThat(seen.landmarks()).extracting(Mark::landmark).doesNotContain(Landmark.LEAD_SHOULDER);
     }
@@ -92,7 +102,7 @@ class ViewSuggesterTest {
             noise[i] = 0xff000000 | random.nextInt(0x1000000);
             stripes[i] = i / 640 / 9 % 2 == 0 ? 0xffe07020 : 0xff306030;
         }
-        Frame upright = frames("before", "face-on").get(0);
+        Frame upright = frame("before", "face-on");
         int[] turned = new int[upright.argb().length];
         for (int i = 0; i < turned.length; i++) {
             turned[i] = upright.argb()[turned.length - 1 - i];
@@ -101,7 +111,7 @@ class ViewSuggesterTest {
                 new Frame(0, 0, 640, 360, noise),
                 new Frame(0, 0, 640, 360, stripes),
                 new Frame(0, 0, upright.width(), upright.height(), turned))) {
-            ViewSuggestion seen = suggester.whole(List.of(frame), View.FACE_ON, Handedness.RIGHT, 960, () -> false);
+            ViewSuggestion seen = suggest(frame, View.FACE_ON, Handedness.RIGHT);
             assertThat(seen.isEmpty()).as("%s", seen).isTrue();
             assertThat(seen.missing()).hasSize(Part.values().length);
         }
@@ -109,19 +119,37 @@ class ViewSuggesterTest {
 
     @Test
     void stopsWhenTold() throws Exception {
-        List<Frame> frames = frames("before", "face-on");
-        assertThatThrownBy(() -> suggester.whole(frames, View.FACE_ON, Handedness.RIGHT, 960, () -> true))
+        Asked asked = new Asked(frame("before", "face-on"), View.FACE_ON, Handedness.RIGHT, List.of(), 960);
+        assertThatThrownBy(() -> suggester.suggest(asked, () -> true))
                 .isInstanceOf(CancellationException.class);
     }
 
-    private static List<Frame> frames(String lesson, String view) throws Exception {
-        List<Frame> frames = new ArrayList<>();
+    private static ViewSuggestion suggest(Frame frame, View view, Handedness hand) {
+        return suggester.suggest(new Asked(frame, view, hand, List.of(), 960), () -> false);
+    }
+
+    private static Frame frame(String lesson, String view) throws Exception {
         try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
-            for (double at : new double[] {2.3, 1.9, 2.6}) {
-                frames.add(clip.frameAt(at));
+            return clip.frameAt(2.3);
+        }
+    }
+
+    private static FloorLayout layout(JsonNode truth) {
+        List<FloorReference> points = new ArrayList<>();
+        for (JsonNode p : truth.path("floor")) {
+            points.add(new FloorReference(
+                    p.path("id").asText(), p.path("t").asDouble(), p.path("h").asDouble()));
+        }
+        return new FloorLayout(points, 0.003);
+    }
+
+    private static ImagePoint floor(JsonNode truth, String id) {
+        for (JsonNode p : truth.path("floor")) {
+            if (p.path("id").asText().equals(id)) {
+                return new ImagePoint(p.path("x").asDouble(), p.path("y").asDouble());
             }
         }
-        return frames;
+        throw new AssertionError(id);
     }
 
     private static ImagePoint landmark(JsonNode truth, String id) {

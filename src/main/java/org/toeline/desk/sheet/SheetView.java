@@ -279,6 +279,7 @@ final class SheetView extends BorderPane {
         if (!sheet.follows()) {
             picture.repaint();
         }
+        picture.lookAtSuggestion();
         badge.setText(sheet.assessment().map(a -> Badge.text(a, model.large())).orElse(""));
         marking.update(sheet.doubted(model.large()));
         toolbar.update();

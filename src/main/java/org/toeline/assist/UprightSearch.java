@@ -4,17 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import org.toeline.assist.PoseModel.Seen;
 import org.toeline.assist.Strokes.Stroke;
-import org.toeline.assist.ViewSuggestion.Upright;
+import org.toeline.mark.Mark;
+import org.toeline.mark.VerticalMark;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.video.Frame;
 
-/** Rods on the ground by their colour, and uprights that agree with one another. Shares are of the span. */
-final class LineFinder {
+/** Edges of posts and the like beside the player that agree with one another. Shares are of the span. */
+final class UprightSearch {
 
-    private static final double SHORTEST_ROD = 0.22;
-    private static final int MOST_ROD_STROKES = 14;
-    private static final double ONE_ROD_PX = 6;
-    /** Ends are looked for again where the rod was seen to stop, so that a stroke that fell short does no harm. */
+    private static final double ONE_EDGE_PX = 6;
     private static final double SHORTEST_UPRIGHT = 0.35;
 
     private static final double PLUMB_RAD = Math.toRadians(9);
@@ -26,9 +24,8 @@ final class LineFinder {
     private final double span;
     private final double left;
     private final double right;
-    private final double knees;
 
-    LineFinder(Frame frame, Seen seen) {
+    UprightSearch(Frame frame, Seen seen) {
         this.frame = frame;
         this.span = PoseSearch.span(seen);
         double least = Double.MAX_VALUE;
@@ -39,31 +36,11 @@ final class LineFinder {
         }
         left = least - 0.08 * span;
         right = most + 0.08 * span;
-        knees = Standing.middle(seen, 25).yPx();
-    }
-
-    /** Coloured bars below the knees, both ends on open ground. */
-    List<SnappedRod> rods(List<Stroke> coloured) {
-        List<SnappedRod> rods = new ArrayList<>();
-        coloured.stream()
-                .filter(s -> s.lengthPx() > SHORTEST_ROD * span && s.upper().yPx() > knees)
-                .limit(MOST_ROD_STROKES)
-                .forEach(s -> EdgeSnap.rod(frame, s.from(), s.to())
-                        .filter(r -> r.from().at().distancePx(r.to().at()) > SHORTEST_ROD * span)
-                        .filter(r -> rods.stream().noneMatch(o -> same(o, r)))
-                        .ifPresent(rods::add));
-        return rods;
-    }
-
-    private static boolean same(SnappedRod a, SnappedRod b) {
-        StraightLine line = StraightLine.through(a.from().at(), a.to().at());
-        return Math.abs(line.place(b.from().at()).t()) < ONE_ROD_PX + a.widthPx()
-                && Math.abs(line.place(b.to().at()).t()) < ONE_ROD_PX + a.widthPx();
     }
 
     /** Two at least that lean alike: one alone may be anything. */
-    List<Upright> uprights(List<Stroke> strokes) {
-        List<Upright> all = new ArrayList<>();
+    List<VerticalMark> in(List<Stroke> strokes) {
+        List<VerticalMark> all = new ArrayList<>();
         strokes.stream()
                 .filter(s -> s.lengthPx() > SHORTEST_UPRIGHT * span
                         && s.steepnessRad() > Math.PI / 2 - PLUMB_RAD
@@ -71,7 +48,7 @@ final class LineFinder {
                 .limit(MOST_UPRIGHT_STROKES)
                 .forEach(s -> EdgeSnap.along(frame, s.upper(), s.lower())
                         .filter(l -> all.stream().noneMatch(o -> near(o, l)))
-                        .ifPresent(l -> all.add(new Upright(l.from(), l.to(), l.endSigmaPx()))));
+                        .ifPresent(l -> all.add(new VerticalMark(l.from(), l.to(), l.endSigmaPx(), Mark.Origin.SUGGESTED))));
         return agreeing(all);
     }
 
@@ -79,16 +56,16 @@ final class LineFinder {
         return (s.from().xPx() + s.to().xPx()) / 2;
     }
 
-    private static boolean near(Upright a, SnappedLine b) {
+    private static boolean near(VerticalMark a, SnappedLine b) {
         StraightLine line = StraightLine.through(a.from(), a.to());
-        return Math.abs(line.place(b.at()).t()) < ONE_ROD_PX;
+        return Math.abs(line.place(b.at()).t()) < ONE_EDGE_PX;
     }
 
     /** The lean of uprights changes evenly across the picture; the pair that most others agree with tells how. */
-    private static List<Upright> agreeing(List<Upright> all) {
-        List<Upright> best = List.of();
-        for (Upright a : all) {
-            for (Upright b : all) {
+    private static List<VerticalMark> agreeing(List<VerticalMark> all) {
+        List<VerticalMark> best = List.of();
+        for (VerticalMark a : all) {
+            for (VerticalMark b : all) {
                 double apart = x(b) - x(a);
                 if (apart < 1) {
                     continue;
@@ -97,7 +74,7 @@ final class LineFinder {
                 if (Math.abs(slope) * 1000 > Math.toRadians(20) || Math.abs(lean(b) - lean(a)) > PLUMB_RAD) {
                     continue;
                 }
-                List<Upright> with = all.stream()
+                List<VerticalMark> with = all.stream()
                         .filter(u -> Math.abs(lean(u) - lean(a) - slope * (x(u) - x(a))) < AGREE_RAD)
                         .toList();
                 if (with.size() > best.size()) {
@@ -108,11 +85,11 @@ final class LineFinder {
         return best.size() < 2 || all.size() > 2 && best.size() == 2 ? List.of() : best;
     }
 
-    private static double x(Upright u) {
+    private static double x(VerticalMark u) {
         return (u.from().xPx() + u.to().xPx()) / 2;
     }
 
-    private static double lean(Upright u) {
+    private static double lean(VerticalMark u) {
         ImagePoint low = u.from().yPx() > u.to().yPx() ? u.from() : u.to();
         ImagePoint high = low == u.from() ? u.to() : u.from();
         return Math.atan2(high.xPx() - low.xPx(), low.yPx() - high.yPx());
