@@ -3,8 +3,10 @@ package org.toeline.assist;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.toeline.assist.ShaftSearch.Shaft;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
+import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.video.Frame;
 
@@ -25,6 +27,16 @@ final class BallSearch {
     /** So much whiter than around it, levels of 255: less is no ball that a person would see. */
     private static final double LEAST_WHITER = 18;
 
+    /** And the centre no further off than this: the furthest met is 0.108. */
+    private static final double FURTHEST = 0.115;
+    /** An outline worse known than this share of its diameter is none. */
+    private static final double LEAST_SURE = 0.12;
+
+    private static final double ON_THE_SHAFT = 0.6;
+
+    /** What is so much less white than the whitest is not tried. */
+    private static final double LESS_WHITE = 0.3;
+
     private record Disc(ImagePoint at, double whiter) {}
 
     private final Frame frame;
@@ -37,18 +49,44 @@ final class BallSearch {
         this.focalPx = focalPx;
     }
 
-    /** All that could be it. */
-    List<BallMark> near(ImagePoint end, double span) {
+    /** All that could be it, each only suggested. */
+    List<BallMark> near(Shaft shaft, List<SnappedRod> rods, double span) {
         List<BallMark> balls = new ArrayList<>();
-        for (Disc disc : discs(end, REACH * span, LEAST_SHARE * span / 2, MOST_SHARE * span / 2)) {
+        for (Disc disc : discs(shaft.low(), REACH * span, LEAST_SHARE * span / 2, MOST_SHARE * span / 2)) {
             BallOutline.fit(frame, view, focalPx, disc.at)
-                    .filter(b -> b.diameterPx().isPresent()
-                            && b.diameterPx().getAsDouble() > 0.9 * LEAST_SHARE * span
-                            && b.diameterPx().getAsDouble() < 1.1 * MOST_SHARE * span)
+                    .filter(b -> isOfThatSize(b, span))
+                    .filter(b -> b.centre().distancePx(shaft.low()) < FURTHEST * span)
+                    .filter(b -> !isOf(b, shaft) && rods.stream().noneMatch(r -> isOf(b, r)))
                     .filter(b -> balls.stream().noneMatch(o -> o.centre().distancePx(b.centre()) < LEAST_SHARE * span))
+                    .map(BallSearch::suggested)
                     .ifPresent(balls::add);
         }
         return balls;
+    }
+
+    private static boolean isOfThatSize(BallMark ball, double span) {
+        double diameter = ball.diameterPx().orElse(0);
+        return diameter > 0.9 * LEAST_SHARE * span
+                && diameter < 1.1 * MOST_SHARE * span
+                && ball.diameterSigmaPx() < LEAST_SURE * diameter;
+    }
+
+    /** A highlight on the club's head lies where the shaft ends. */
+    private static boolean isOf(BallMark ball, Shaft shaft) {
+        return RodSearch.fromStretch(ball.centre(), shaft.hands(), shaft.low())
+                < ON_THE_SHAFT * ball.diameterPx().orElse(0);
+    }
+
+    /** The cap of a rod is white, and lies at its end; the ball may lie before the rod's middle. */
+    private static boolean isOf(BallMark ball, SnappedRod rod) {
+        double nearer = Math.min(
+                ball.centre().distancePx(rod.from().at()),
+                ball.centre().distancePx(rod.to().at()));
+        return nearer < ball.diameterPx().orElse(0);
+    }
+
+    private static BallMark suggested(BallMark b) {
+        return new BallMark(b.centre(), b.diameterPx(), b.sigmaPx(), b.diameterSigmaPx(), Mark.Origin.SUGGESTED);
     }
 
     private List<Disc> discs(ImagePoint about, double reach, double leastRadius, double mostRadius) {
@@ -66,6 +104,7 @@ final class BallSearch {
         List<Disc> apart = new ArrayList<>();
         for (Disc disc : discs) {
             if (apart.size() < MOST_TRIED
+                    && disc.whiter > LESS_WHITE * discs.get(0).whiter
                     && apart.stream().noneMatch(o -> o.at.distancePx(disc.at) < 2 * leastRadius)) {
                 apart.add(disc);
             }

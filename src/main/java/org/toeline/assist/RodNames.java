@@ -67,8 +67,9 @@ public final class RodNames {
         Comparator<End> order = level
                 ? Comparator.comparingDouble(e -> (right == along ? 1 : -1) * e.at().xPx())
                 : Comparator.comparingDouble(e -> -e.at().yPx());
-        List<End> ends =
-                List.of(like.get(0).from(), like.get(0).to()).stream().sorted(order).toList();
+        List<End> ends = List.of(like.get(0).from(), like.get(0).to()).stream()
+                .sorted(order)
+                .toList();
         add(marks, rod.get().from, ends.get(0), like.get(0));
         add(marks, rod.get().to, ends.get(1), like.get(0));
     }
@@ -77,10 +78,7 @@ public final class RodNames {
         if (end.beyond() == Beyond.GROUND
                 && marks.stream().noneMatch(m -> m.pointId().equals(point.id()))) {
             marks.add(new FloorMark(
-                    point.id(),
-                    end.at(),
-                    Math.hypot(CAP_PX, end.sigmaPx(rod.sigmaAcrossPx())),
-                    Mark.Origin.SUGGESTED));
+                    point.id(), end.at(), Math.hypot(CAP_PX, end.sigmaPx(rod.sigmaAcrossPx())), Mark.Origin.SUGGESTED));
         }
     }
 
@@ -98,15 +96,15 @@ public final class RodNames {
             for (FloorReference b : layout.points()) {
                 double way = along ? b.t() - a.t() : b.h() - a.h();
                 double aside = Math.abs(along ? b.h() - a.h() : b.t() - a.t());
-                longest = Math.max(longest, Math.hypot(way, aside));
                 if (way > 0 && aside < ASKEW * way) {
+                    longest = Math.max(longest, way);
                     all.add(new Rod(a, b));
                 }
             }
         }
         double least = SHORTEST * longest;
         List<Rod> whole = all.stream()
-                .filter(r -> Math.hypot(r.to.t() - r.from.t(), r.to.h() - r.from.h()) > least)
+                .filter(r -> (along ? r.to.t() - r.from.t() : r.to.h() - r.from.h()) > least)
                 .toList();
         return whole.size() == 1 ? Optional.of(whole.get(0)) : Optional.empty();
     }

@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.assist.PoseModel.Seen;
-import org.toeline.assist.Strokes.Stroke;
 import org.toeline.assist.ShaftSearch.Shaft;
 import org.toeline.assist.SnappedRod.Beyond;
 import org.toeline.assist.SnappedRod.End;
+import org.toeline.assist.Strokes.Stroke;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.video.Frame;
 
@@ -86,11 +86,11 @@ final class RodSearch {
         boolean leadsToTheHands = Math.abs(axis.place(hands).t()) < PAST_THE_HANDS * span;
         return leadsToTheHands
                 || shaft.filter(s -> {
-                    StraightLine line = StraightLine.through(s.hands(), s.low());
-                    return Math.abs(line.place(rod.from().at()).t()) < 2 * ONE_ROD_PX
-                            && Math.abs(line.place(rod.to().at()).t()) < 2 * ONE_ROD_PX;
-                })
-                .isPresent();
+                            StraightLine line = StraightLine.through(s.hands(), s.low());
+                            return Math.abs(line.place(rod.from().at()).t()) < 2 * ONE_ROD_PX
+                                    && Math.abs(line.place(rod.to().at()).t()) < 2 * ONE_ROD_PX;
+                        })
+                        .isPresent();
     }
 
     /** At a shoe, the club or the rim of the picture a rod goes on, whatever the colours there say. */
@@ -116,7 +116,8 @@ final class RodSearch {
         return covered ? new End(at, end.sigmaAlongPx(), Beyond.COVER) : end;
     }
 
-    private static double fromStretch(ImagePoint at, ImagePoint from, ImagePoint to) {
+    /** How far a place lies from a stretch between two others, pixels. */
+    static double fromStretch(ImagePoint at, ImagePoint from, ImagePoint to) {
         StraightLine.Place place = StraightLine.through(from, to).place(at);
         double past = Math.max(0, Math.max(-place.s(), place.s() - from.distancePx(to)));
         return Math.hypot(past, place.t());
@@ -147,8 +148,7 @@ final class RodSearch {
         for (int i = 0; i < PLACES; i++) {
             good += off[i] > STANDS_OFF * usual && sides[i] < SAME_GROUND * usual + 6 ? 1 : 0;
         }
-        return good >= MOST_PLACES * PLACES && median(colour) > LEAST_COLOUR
-                && median(own) > LEAST_COLOUR_OF_ITS_OWN;
+        return good >= MOST_PLACES * PLACES && median(colour) > LEAST_COLOUR && median(own) > LEAST_COLOUR_OF_ITS_OWN;
     }
 
     private static double median(double[] values) {

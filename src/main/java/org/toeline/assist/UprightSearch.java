@@ -1,12 +1,13 @@
 package org.toeline.assist;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.toeline.assist.PoseModel.Seen;
 import org.toeline.assist.Strokes.Stroke;
+import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Mark;
 import org.toeline.mark.VerticalMark;
-import org.toeline.geometry.ImagePoint;
 import org.toeline.video.Frame;
 
 /** Edges of posts and the like beside the player that agree with one another. Shares are of the span. */
@@ -19,6 +20,9 @@ final class UprightSearch {
     private static final int MOST_UPRIGHT_STROKES = 10;
     /** Uprights lean together: what leans by more from the others' course is a rope, an arm, a slope. */
     private static final double AGREE_RAD = Math.toRadians(0.6);
+
+    /** How far frames and posts are from plumb and their edges from straight, pixels: measured on drawn ones. */
+    private static final double EDGE_PX = 0.3;
 
     private final Frame frame;
     private final double span;
@@ -48,7 +52,8 @@ final class UprightSearch {
                 .limit(MOST_UPRIGHT_STROKES)
                 .forEach(s -> EdgeSnap.along(frame, s.upper(), s.lower())
                         .filter(l -> all.stream().noneMatch(o -> near(o, l)))
-                        .ifPresent(l -> all.add(new VerticalMark(l.from(), l.to(), l.endSigmaPx(), Mark.Origin.SUGGESTED))));
+                        .ifPresent(l -> all.add(new VerticalMark(
+                                l.from(), l.to(), Math.hypot(EDGE_PX, l.endSigmaPx()), Mark.Origin.SUGGESTED))));
         return agreeing(all);
     }
 
@@ -82,7 +87,18 @@ final class UprightSearch {
                 }
             }
         }
-        return best.size() < 2 || all.size() > 2 && best.size() == 2 ? List.of() : best;
+        return best.size() < 2 || all.size() > 2 && best.size() == 2 ? List.of() : farApart(best);
+    }
+
+    /** Two are enough to be looked at: the longest, and the one furthest from it. */
+    private static List<VerticalMark> farApart(List<VerticalMark> agreeing) {
+        VerticalMark longest = agreeing.stream()
+                .max(Comparator.comparingDouble(u -> u.from().distancePx(u.to())))
+                .orElseThrow();
+        VerticalMark other = agreeing.stream()
+                .max(Comparator.comparingDouble(u -> Math.abs(x(u) - x(longest))))
+                .orElseThrow();
+        return List.of(longest, other);
     }
 
     private static double x(VerticalMark u) {

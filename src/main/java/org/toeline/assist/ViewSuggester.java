@@ -29,7 +29,7 @@ import org.toeline.video.Frame;
 final class ViewSuggester {
 
     /** Of the club's head on the shaft's line: the ground is known from the ball, and on what tee that lies is not. */
-    private static final double HEAD_SIGMA = 0.014;
+    private static final double HEAD_SIGMA = 0.019;
 
     private static final double GRIP_SIGMA = 0.020;
     /** From the middle of the hands up to the end of the grip, measured on drawn players. */
@@ -61,17 +61,17 @@ final class ViewSuggester {
         List<Stroke> strokes = Strokes.of(frame, Strokes.Of.BRIGHTNESS);
         check();
         Optional<Shaft> shaft = new ShaftSearch(frame, seen).in(strokes);
-        Optional<BallMark> ball = ball(asked, shaft, PoseSearch.span(seen));
-        if (ball.isPresent()) {
-            marks.addAll(club(shaft.orElseThrow(), ball.get(), seen, asked.view()));
-        }
-        check();
         List<Stroke> coloured = new ArrayList<>(Strokes.of(frame, Strokes.Of.BLUE));
         coloured.addAll(Strokes.of(frame, Strokes.Of.RED));
         check();
         List<SnappedRod> rods = new RodSearch(frame, seen, shaft).in(coloured);
         if (rods.isEmpty()) {
             missing.put(Part.RODS, Reason.NOT_FOUND);
+        }
+        check();
+        Optional<BallMark> ball = ball(asked, shaft, rods, PoseSearch.span(seen));
+        if (ball.isPresent()) {
+            marks.addAll(club(shaft.orElseThrow(), ball.get(), seen, asked.view()));
         }
         check();
         List<VerticalMark> uprights = new UprightSearch(frame, seen).in(strokes);
@@ -96,14 +96,14 @@ final class ViewSuggester {
         return List.of();
     }
 
-    private Optional<BallMark> ball(Asked asked, Optional<Shaft> shaft, double span) {
+    private Optional<BallMark> ball(Asked asked, Optional<Shaft> shaft, List<SnappedRod> rods, double span) {
         if (shaft.isEmpty() || shaft.get().rival()) {
             missing.put(Part.SHAFT, shaft.isEmpty() ? Reason.NOT_FOUND : Reason.SEVERAL);
             missing.put(Part.BALL, Reason.NO_SHAFT);
             return Optional.empty();
         }
-        List<BallMark> balls = new BallSearch(asked.frame(), asked.view(), asked.focalPx())
-                .near(shaft.get().low(), span);
+        List<BallMark> balls =
+                new BallSearch(asked.frame(), asked.view(), asked.focalPx()).near(shaft.get(), rods, span);
         if (balls.size() == 1) {
             return Optional.of(balls.get(0));
         }

@@ -27,9 +27,15 @@ final class NoGolfStudy {
 
     private static final int WIDTH = 640;
     private static final int HEIGHT = 360;
-    private static final List<String> LESSONS = List.of("before", "after", "left-handed", "iron");
+    private static final List<String> LESSONS = List.of("before", "after", "left-handed", "all-good");
     private static final List<String> KINDS = List.of(
-            "noise", "stripes", "coloured shapes", "balls and rods, nobody", "turned upside down", "lying", "head to hips");
+            "noise",
+            "stripes",
+            "coloured shapes",
+            "balls and rods, nobody",
+            "turned upside down",
+            "lying",
+            "head to hips");
 
     private NoGolfStudy() {}
 

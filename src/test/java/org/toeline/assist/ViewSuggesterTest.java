@@ -80,14 +80,15 @@ class ViewSuggesterTest {
                     .as(end.pointId())
                     .isLessThan(4 * end.sigmaPx());
         }
-        assertThat(seen.uprights()).as("uprights").hasSizeGreaterThanOrEqualTo(2);
+        assertThat(seen.missing().keySet()).doesNotContain(Part.BODY, Part.SHAFT, Part.BALL, Part.RODS);
+        assertThat(seen.uprights().isEmpty()).isEqualTo(seen.missing().containsKey(Part.UPRIGHTS));
+        assertThat(ball.origin()).isEqualTo(Mark.Origin.SUGGESTED);
     }
 
     /** Asked for the view that it is not: said, and no landmark of the body is suggested. */
     @Test
     void saysThatItIsTheOtherView() throws Exception {
-        ViewSuggestion seen =
-                suggest(frame("before", "face-on"), View.DOWN_THE_LINE, Handedness.RIGHT);
+        ViewSuggestion seen = suggest(frame("before", "face-on"), View.DOWN_THE_LINE, Handedness.RIGHT);
         assertThat(seen.missing()).containsEntry(Part.BODY, Reason.OTHER_VIEW);
         assertThat(seen.landmarks()).extracting(Mark::landmark).doesNotContain(Landmark.LEAD_SHOULDER);
     }
@@ -120,8 +121,7 @@ class ViewSuggesterTest {
     @Test
     void stopsWhenTold() throws Exception {
         Asked asked = new Asked(frame("before", "face-on"), View.FACE_ON, Handedness.RIGHT, List.of(), 960);
-        assertThatThrownBy(() -> suggester.suggest(asked, () -> true))
-                .isInstanceOf(CancellationException.class);
+        assertThatThrownBy(() -> suggester.suggest(asked, () -> true)).isInstanceOf(CancellationException.class);
     }
 
     private static ViewSuggestion suggest(Frame frame, View view, Handedness hand) {

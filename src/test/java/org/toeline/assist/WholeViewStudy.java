@@ -74,8 +74,7 @@ final class WholeViewStudy {
                 at(t.off, 0.5),
                 at(t.off, 0.95),
                 100.0 * t.met / Math.max(1, t.found)));
-        System.out.printf(
-                Locale.ROOT, "seconds a picture: median %.2f, most %.2f%n", at(seconds, 0.5), at(seconds, 1));
+        System.out.printf(Locale.ROOT, "seconds a picture: median %.2f, most %.2f%n", at(seconds, 0.5), at(seconds, 1));
     }
 
     private static double at(List<Double> values, double share) {
@@ -106,7 +105,12 @@ final class WholeViewStudy {
     }
 
     private static void told(String name, View view, Scenario scenario, ViewSuggestion seen) {
-        count(name, "view", seen.view().isPresent(), seen.view().filter(v -> v != view).isPresent() ? 99 : 0, 1);
+        count(
+                name,
+                "view",
+                seen.view().isPresent(),
+                seen.view().filter(v -> v != view).isPresent() ? 99 : 0,
+                1);
         boolean other = seen.hand().filter(v -> v != scenario.handedness()).isPresent();
         count(name, "hand " + view.id(), seen.hand().isPresent(), other ? 99 : 0, 1);
     }
@@ -130,7 +134,8 @@ final class WholeViewStudy {
 
     private static void ball(String name, View view, Scenario scenario, double share, ViewSuggestion seen) {
         Truth.Outline ball = Truth.ball(scenario, view);
-        ImagePoint centre = new ImagePoint(ball.centre().xPx() * share, ball.centre().yPx() * share);
+        ImagePoint centre =
+                new ImagePoint(ball.centre().xPx() * share, ball.centre().yPx() * share);
         double off = seen.ball().map(b -> b.centre().distancePx(centre)).orElse(0.0);
         double sigma = seen.ball().map(BallMark::sigmaPx).orElse(1.0);
         count(name, "ball " + view.id(), seen.ball().isPresent(), off, sigma);
@@ -150,11 +155,16 @@ final class WholeViewStudy {
         String what = "rod end " + view.id();
         List<FloorMark> marks = RodNames.of(seen.rods(), scenario.floor(), view, scenario.handedness());
         for (FloorReference end : scenario.floor().points()) {
-            Optional<FloorMark> mark = marks.stream()
-                    .filter(m -> m.pointId().equals(end.id()))
-                    .findFirst();
-            double off = mark.map(m -> m.at().distancePx(floor(scenario, view, end, share))).orElse(0.0);
-            count(name + " " + end.id(), what, mark.isPresent(), off, mark.map(FloorMark::sigmaPx).orElse(1.0));
+            Optional<FloorMark> mark =
+                    marks.stream().filter(m -> m.pointId().equals(end.id())).findFirst();
+            double off = mark.map(m -> m.at().distancePx(floor(scenario, view, end, share)))
+                    .orElse(0.0);
+            count(
+                    name + " " + end.id(),
+                    what,
+                    mark.isPresent(),
+                    off,
+                    mark.map(FloorMark::sigmaPx).orElse(1.0));
         }
     }
 
@@ -168,7 +178,8 @@ final class WholeViewStudy {
             double lean = between(one, other, x, y);
             StraightLine upright = new StraightLine(new ImagePoint(x, y), lean);
             double off = Math.max(
-                    Math.abs(upright.place(mark.from()).t()), Math.abs(upright.place(mark.to()).t()));
+                    Math.abs(upright.place(mark.from()).t()),
+                    Math.abs(upright.place(mark.to()).t()));
             count(name + " " + mark, "upright " + view.id(), true, off, mark.sigmaPx());
         }
         if (seen.uprights().isEmpty()) {

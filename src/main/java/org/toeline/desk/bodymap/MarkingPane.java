@@ -222,9 +222,7 @@ public final class MarkingPane extends VBox {
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
         Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
-        if (model.marks(model.large())
-                .filter(v -> MarkOrder.suggested(v, item))
-                .isPresent()) {
+        if (model.marks(model.large()).filter(v -> MarkOrder.suggested(v, item)).isPresent()) {
             button.setText("? " + ItemNames.of(item) + " ± " + spread.orElseThrow());
             button.setAccessibleText(ItemNames.of(item) + Texts.of("ring.suggested"));
         } else if (spread.isPresent()) {

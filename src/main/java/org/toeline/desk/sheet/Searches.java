@@ -58,8 +58,7 @@ final class Searches {
         run(new Target(of, Optional.empty()), in, what, work, then);
     }
 
-    private <T> void run(
-            Target target, Frame in, String what, Function<BooleanSupplier, T> work, Consumer<T> then) {
+    private <T> void run(Target target, Frame in, String what, Function<BooleanSupplier, T> work, Consumer<T> then) {
         stop(target::equals);
         WorkLines.Work line = clips.lines().begin(what, () -> {
             going.remove(target);

@@ -68,11 +68,8 @@ final class Suggesting {
             return;
         }
         say.accept(Texts.of("suggest.looking"));
-        List<ImagePoint> hints = marks.get()
-                .onlyAccepted()
-                .ball()
-                .map(b -> List.of(b.centre()))
-                .orElse(List.of());
+        List<ImagePoint> hints =
+                marks.get().onlyAccepted().ball().map(b -> List.of(b.centre())).orElse(List.of());
         Asked asked = new Asked(frame.get(), of, model.sheet().handedness(), hints, focalPx(model, frame.get()));
         searches.run(of, frame.get(), Texts.of("suggest.looking"), stopped -> look(asked, stopped), found -> {
             if (found.isEmpty()) {
@@ -111,8 +108,8 @@ final class Suggesting {
             v = v.withBall(seen.ball());
             count++;
         }
-        List<FloorMark> ends =
-                RodNames.of(seen.rods(), model.sheet().floor(), of, model.sheet().handedness());
+        List<FloorMark> ends = RodNames.of(
+                seen.rods(), model.sheet().floor(), of, model.sheet().handedness());
         if (ends.isEmpty()) {
             missing.put(Part.RODS, Reason.NOT_FOUND);
         }
@@ -165,7 +162,8 @@ final class Suggesting {
             case BODY -> v.marks().stream().anyMatch(m -> !isOfTheClub(m));
             case SHAFT -> v.marks().stream().anyMatch(Suggesting::isOfTheClub);
             case BALL -> !Marking.handles(v, Item.BALL).isEmpty();
-            case RODS -> !v.floorMarks().isEmpty() || model.sheet().floor().points().isEmpty();
+            case RODS ->
+                !v.floorMarks().isEmpty() || model.sheet().floor().points().isEmpty();
             case UPRIGHTS -> !v.verticals().isEmpty();
         };
     }
