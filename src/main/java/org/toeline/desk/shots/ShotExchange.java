@@ -52,7 +52,9 @@ final class ShotExchange {
 
     void takeIn(Path file) {
         table.settle();
+        studio.say().accept(Texts.of("shots.import.reading", file.getFileName()));
         studio.background().run(() -> ImportModel.read(file, files.templates()), read -> {
+            studio.say().accept("");
             ImportPane[] pane = new ImportPane[1];
             pane[0] = new ImportPane(read, taken -> {
                 view.away(pane[0]);

@@ -1,11 +1,11 @@
 package org.toeline.desk.shots;
 
-import java.util.Locale;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Quantity;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.table.Meaning;
+import org.toeline.language.Language;
 
 /**
  * The units a coach types and reads shots in. Angles are in degrees, spin in turns a minute, sides letters: L and R as seen
@@ -50,7 +50,7 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
     /** The number alone; a side as a letter after it. */
     String number(Meaning meaning, double inside) {
         String text = width(meaning, meaning.sided() ? Math.abs(inside) : inside);
-        boolean none = Double.parseDouble(text) == 0;
+        boolean none = text.chars().noneMatch(c -> c >= '1' && c <= '9');
         return text + (!meaning.sided() || none ? "" : inside > 0 ? " L" : " R");
     }
 
@@ -69,7 +69,7 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
     /** A width, never a side. */
     String width(Meaning meaning, double inside) {
         int decimals = meaning.quantity() == Quantity.SPIN ? 0 : meaning.quantity() == Quantity.TIME ? 2 : 1;
-        return String.format(Locale.ROOT, "%." + decimals + "f", of(meaning).fromInside(inside));
+        return String.format(Language.now(), "%." + decimals + "f", of(meaning).fromInside(inside));
     }
 
     String width(ShotFigure figure, double inside) {
