@@ -19,6 +19,9 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
 
     static final ShotUnits METRIC = new ShotUnits(FigureUnit.METRES_PER_SECOND, FigureUnit.METRE, FigureUnit.METRE);
 
+    /** What a number of the computer's may be above a round one. */
+    private static final double SLACK = 1e-9;
+
     ShotUnits {
         if (speed.quantity() != Quantity.SPEED
                 || length.quantity() != Quantity.LENGTH
@@ -68,12 +71,24 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
 
     /** A width, never a side. */
     String width(Meaning meaning, double inside) {
-        int decimals = meaning.quantity() == Quantity.SPIN ? 0 : meaning.quantity() == Quantity.TIME ? 2 : 1;
-        return String.format(Language.now(), "%." + decimals + "f", of(meaning).fromInside(inside));
+        return String.format(
+                Language.now(), "%." + decimals(meaning) + "f", of(meaning).fromInside(inside));
     }
 
     String width(ShotFigure figure, double inside) {
         return width(meaning(figure), inside);
+    }
+
+    /** Half an interval, rounded up: it is never nothing. */
+    String half(ShotFigure figure, double inside) {
+        double step = Math.pow(10, -decimals(meaning(figure)));
+        double shown = of(figure).fromInside(inside);
+        double up = Math.max(1, Math.ceil(shown / step - SLACK)) * step;
+        return width(figure, of(figure).toInside(up));
+    }
+
+    private static int decimals(Meaning meaning) {
+        return meaning.quantity() == Quantity.SPIN ? 0 : meaning.quantity() == Quantity.TIME ? 2 : 1;
     }
 
     /** A change: with its sign, of a sided figure with the side it goes to. */

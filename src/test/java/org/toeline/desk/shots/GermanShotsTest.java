@@ -42,6 +42,16 @@ class GermanShotsTest {
                 .isEqualTo("12345");
     }
 
+    /** No uncertainty is nothing: half widths are rounded up (JCGM 100:2008, 7.2.6). */
+    @Test
+    void aHalfWidthIsRoundedUpAndNeverNothing() {
+        assertThat(METRIC.half(ShotFigure.BALL_SPEED, 0.004)).isEqualTo("0,1");
+        assertThat(METRIC.half(ShotFigure.BALL_SPEED, 0.31)).isEqualTo("0,4");
+        assertThat(METRIC.half(ShotFigure.BALL_SPEED, 0.3)).isEqualTo("0,3");
+        assertThat(METRIC.half(ShotFigure.HANG_TIME, 0.0001)).isEqualTo("0,01");
+        assertThat(METRIC.half(ShotFigure.SPIN_RATE, 0.001)).isEqualTo("1");
+    }
+
     @Test
     void whatACellShowsIsReadAgainFromIt() {
         TypedShot shot = new TypedShot(
