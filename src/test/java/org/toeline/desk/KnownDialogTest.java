@@ -70,7 +70,8 @@ class KnownDialogTest {
     @Test
     void takesFloorHeightAndLens(FxRobot robot) throws Exception {
         robot.clickOn("#open-sample");
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
+        WaitForAsyncUtils.waitFor(
+                180, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
         robot.clickOn("#known");
         WaitForAsyncUtils.waitForFxEvents();
         robot.interact(() -> robot.lookup("#floor-kind")
@@ -111,7 +112,8 @@ class KnownDialogTest {
     @Test
     void saysWhereTheCameraStands(FxRobot robot) throws Exception {
         robot.clickOn("#open-sample");
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
+        WaitForAsyncUtils.waitFor(
+                180, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
         robot.clickOn("#camera");
         WaitForAsyncUtils.waitFor(
                 20,
