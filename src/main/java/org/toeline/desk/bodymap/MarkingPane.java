@@ -222,7 +222,7 @@ public final class MarkingPane extends VBox {
         Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
         if (spread.isPresent()) {
             button.getStyleClass().add("item-done");
-            button.setText("✓ " + ItemNames.of(item) + " ± " + spread.get());
+            button.setText(Texts.of("item.placed", ItemNames.of(item), spread.get()));
             button.setTooltip(new Tooltip(Texts.of("item.spread", spread.get())));
         } else if (model.unseen(model.large(), item)) {
             button.getStyleClass().add("item-unseen");

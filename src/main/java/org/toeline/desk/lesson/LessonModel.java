@@ -138,8 +138,8 @@ public final class LessonModel extends TwiceMarkedLesson {
     }
 
     @Override
-    void selectNext() {
-        select(MarkOrder.next(this));
+    Optional<Item> next() {
+        return MarkOrder.next(this);
     }
 
     private void put(ViewMarks view, Selection selection) {

@@ -78,8 +78,19 @@ abstract class UndoableLesson {
         changed();
     }
 
-    /** What is to be marked next on the large view is selected. */
-    abstract void selectNext();
+    /** What is to be marked next on the large view; empty when everything is. */
+    abstract Optional<Item> next();
+
+    /** That is selected. */
+    void selectNext() {
+        select(next());
+    }
+
+    /** Whether there is such a thing: a floor point goes with the layout that it belongs to. */
+    private boolean isThere(Item item) {
+        return !(item instanceof Item.OfFloor f)
+                || sheet().floor().point(f.pointId()).isPresent();
+    }
 
     Selection selection() {
         return new Selection(large, selected, handle);
@@ -255,7 +266,12 @@ abstract class UndoableLesson {
         settled();
     }
 
+    /** Whatever was changed, nothing is selected only when nothing is left to be marked. */
     void changed() {
+        if (selected.filter(this::isThere).isEmpty()) {
+            selected = next();
+            handle = 0;
+        }
         List.copyOf(listeners).forEach(LessonListener::changed);
     }
 

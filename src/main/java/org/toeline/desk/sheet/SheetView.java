@@ -64,6 +64,7 @@ final class SheetView extends BorderPane {
     private final OverlayLines lines;
     private final FilmedAt filmedAt;
     private final PinDialog pins;
+    private final ShownLight light;
     private Words words = Words.usual();
 
     SheetView(LessonModel model, Sheet sheet, FrameChange change) {
@@ -74,6 +75,7 @@ final class SheetView extends BorderPane {
         this.filmedAt = new FilmedAt(model, sheet.clips());
         this.pins = new PinDialog(model, sheet);
         this.picture = new PicturePane(model, lines, sheet.assistant(), pins);
+        this.light = new ShownLight(picture);
         picture.setAccessibleText(Texts.of("picture.name"));
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
         this.toolbar = new Toolbar(model, sheet, this::unit);
@@ -97,7 +99,8 @@ final class SheetView extends BorderPane {
         this.shifted = new ShiftedBar(model, sheet.clips(), sheet.background(), picture::requestFocus);
         this.arrived = new ArrivedBar(model, () -> sheet.arrivals().exchange(), picture::requestFocus);
         picture.wheel(watched::wheeled);
-        StackPane stage = new StackPane(watched, drop, missing, shifted, arrived, welcome, work);
+        StackPane stage = new StackPane(watched, light, drop, missing, shifted, arrived, welcome, work);
+        StackPane.setAlignment(light, Pos.BOTTOM_LEFT);
         StackPane.setAlignment(arrived, Pos.TOP_CENTER);
         StackPane.setAlignment(shifted, Pos.TOP_CENTER);
         StackPane.setAlignment(missing, Pos.TOP_CENTER);
@@ -205,12 +208,16 @@ final class SheetView extends BorderPane {
     }
 
     /** The picture brighter or darker, with more or less contrast; marks and clips stay as they are. */
-    void light(double brightness, double contrast) {
-        picture.light(brightness, contrast);
+    void light(double brighter, double moreContrast) {
+        light.add(brighter, moreContrast);
+    }
+
+    void asFilmed() {
+        light.asFilmed();
     }
 
     private void unit(LengthUnit unit) {
-        words = Words.of(Language.now(), unit);
+        words = Words.of(Language.written(), unit);
         findings.words(words);
         lines.words(words);
         sheet.assessment().ifPresent(this::show);
@@ -223,6 +230,7 @@ final class SheetView extends BorderPane {
     /** Forgets the pictures of an earlier lesson. */
     void clear() {
         images.clear();
+        light.asFilmed();
         shifted.forget();
         arrived.answered();
         views.clear();

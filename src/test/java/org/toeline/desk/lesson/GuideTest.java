@@ -1,0 +1,47 @@
+package org.toeline.desk.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.toeline.ledger.Lesson;
+import org.toeline.mark.Club;
+import org.toeline.mark.FloorKind;
+import org.toeline.mark.FloorLayout;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+
+/** What the guide asks for next is what is missing, whatever was done, undone and done again. */
+class GuideTest {
+
+    private final LessonModel model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)));
+
+    private void clip(View view) {
+        model.clip(view, "/clips/" + view.id() + ".mp4", 1920, 1080);
+    }
+
+    @Test
+    void aClipBroughtBackIsAskedAboutAsWhenItCame() {
+        clip(View.FACE_ON);
+        Optional<Item> first = model.selected();
+        assertThat(first).isPresent();
+        model.undo();
+        model.redo();
+        assertThat(model.selected()).isEqualTo(first);
+    }
+
+    @Test
+    void rodsOfWhichIsToldLaterAreAskedFor() {
+        clip(View.FACE_ON);
+        for (Item item : MarkOrder.items(model, View.FACE_ON)) {
+            model.select(item);
+            model.skip();
+        }
+        assertThat(model.selected()).as("all of it is answered").isEmpty();
+        model.apply(model.sheet().withFloor(FloorKind.RODS_AS_T.layout()));
+        assertThat(model.selected()).contains(new Item.OfFloor("rod-near"));
+        model.apply(model.sheet().withFloor(FloorLayout.NONE));
+        assertThat(model.selected()).as("rods that are not there").isEmpty();
+    }
+}
