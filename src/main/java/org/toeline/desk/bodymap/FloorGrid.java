@@ -48,9 +48,9 @@ final class FloorGrid extends GridPane {
         }
         addRow(0, new Label(), new Label(Texts.of("known.floor.t")), new Label(Texts.of("known.floor.h")));
         for (FloorReference p : layout.points()) {
-            Row row = new Row(p.id(), field(p.t(), p.id() + " t"), field(p.h(), p.id() + " h"));
+            Row row = new Row(p.id(), field(p, "t", p.t()), field(p, "h", p.h()));
             rows.add(row);
-            Label name = new Label(p.id());
+            Label name = new Label(ItemNames.ofFloor(p.id()));
             name.setMinWidth(Region.USE_PREF_SIZE);
             name.setPadding(new Insets(7, 0, 0, 0));
             GridPane.setValignment(name, VPos.TOP);
@@ -62,10 +62,10 @@ final class FloorGrid extends GridPane {
         }
     }
 
-    private static TextField field(double metres, String name) {
+    private static TextField field(FloorReference of, String axis, double metres) {
         TextField field = new TextField(String.format(Locale.ROOT, "%.1f", metres * 100));
-        field.setAccessibleText(name);
-        field.setId("floor-" + name.replace(' ', '-'));
+        field.setAccessibleText(ItemNames.ofFloor(of.id()) + ", " + Texts.of("known.floor." + axis));
+        field.setId("floor-" + of.id() + "-" + axis);
         field.setPrefColumnCount(6);
         return field;
     }
@@ -80,7 +80,7 @@ final class FloorGrid extends GridPane {
                         .flatMap(earlier -> earlier.point().stream())
                         .filter(p -> Math.hypot(p.t() - own.t(), p.h() - own.h()) < FloorLayout.COINCIDENT_M)
                         .findFirst()
-                        .map(p -> Texts.of("known.floor.same", p.id())));
+                        .map(p -> Texts.of("known.floor.same", ItemNames.ofFloor(p.id()))));
     }
 
     /** What the fields hold, in order. */

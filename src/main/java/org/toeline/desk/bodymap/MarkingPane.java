@@ -20,6 +20,7 @@ import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
+import org.toeline.desk.lesson.Rods;
 import org.toeline.desk.lesson.Spread;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.LensBook.Profile;
@@ -196,7 +197,9 @@ public final class MarkingPane extends VBox {
             return Texts.of("next.landmark", words.where(l.landmark()));
         }
         if (item instanceof Item.OfFloor f) {
-            return Texts.of("next.floor", f.pointId());
+            return Rods.otherEnd(model.sheet().floor(), view.get(), f.pointId())
+                    .map(other -> Texts.of("next.floor", ItemNames.of(item), ItemNames.ofFloor(other)))
+                    .orElse(Texts.of("next.floor-point", ItemNames.of(item)));
         }
         return Texts.of(item instanceof Item.OfBall ? "next.ball" : "next.vertical");
     }
@@ -215,8 +218,7 @@ public final class MarkingPane extends VBox {
 
     private Button button(Item item) {
         Button button = new Button(ItemNames.of(item));
-        button.setId(
-                "item-" + ItemNames.of(item).toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        button.setId("item-" + id(item));
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
         Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
@@ -234,6 +236,12 @@ public final class MarkingPane extends VBox {
         }
         button.setOnAction(e -> model.select(item));
         return button;
+    }
+
+    private static String id(Item item) {
+        return item instanceof Item.OfFloor f
+                ? f.pointId()
+                : item instanceof Item.OfVertical v ? "upright-" + (v.index() + 1) : item.name();
     }
 
     private Button known() {
