@@ -72,7 +72,10 @@ class KnownDialogTest {
         robot.clickOn("#open-sample");
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
         robot.clickOn("#known");
-        WaitForAsyncUtils.waitForFxEvents();
+        WaitForAsyncUtils.waitFor(
+                30,
+                TimeUnit.SECONDS,
+                () -> robot.lookup("#floor-kind").tryQuery().isPresent());
         robot.interact(() -> robot.lookup("#floor-kind")
                 .queryAs(ChoiceBox.class)
                 .getSelectionModel()

@@ -40,6 +40,9 @@ public final class ItemNames {
         if (item instanceof Item.OfFloor f) {
             return ofFloor(f.pointId());
         }
+        if (item instanceof Item.OfGround) {
+            return Texts.of("item.ground");
+        }
         return item instanceof Item.OfVertical v ? Texts.of("item.vertical", v.index() + 1) : Texts.of("item.ball");
     }
 }

@@ -39,11 +39,12 @@ public final class MarkingPane extends VBox {
     private static final double ANNOUNCED_HEIGHT = 68;
 
     private final LessonModel model;
-    private final Words words;
+    private Words words;
     private final Supplier<List<Profile>> profiles;
     private final BodyMap map;
     private final Label next = new Label();
     private final Label hint = new Label(Texts.of("next.hint"));
+    private final GroundQuestion ground;
     private final FlowPane others = new FlowPane(6, 6);
     private final FlowPane helps = new FlowPane(6, 6);
     private Button again = new Button();
@@ -72,6 +73,10 @@ public final class MarkingPane extends VBox {
         this.model = model;
         this.words = words;
         this.map = new BodyMap(model, words);
+        this.ground = new GroundQuestion(
+                model,
+                () -> this.words,
+                floor -> KnownDialog.show(model, this.words, profiles.get(), getScene().getWindow(), floor));
         getStyleClass().add("paper");
         setPadding(new Insets(14));
         setPrefWidth(WIDTH + 28);
@@ -99,7 +104,13 @@ public final class MarkingPane extends VBox {
                         help("steady", "steady", helping::steady),
                         again(helping::again),
                         help("pin", "pin", helping::pin));
-        getChildren().addAll(announced, helps, new StackPane(map), others, hint);
+        getChildren().addAll(announced, helps, new StackPane(map, ground), others, hint);
+    }
+
+    /** Other words, in another unit. */
+    public void words(Words changed) {
+        words = changed;
+        shown = null;
     }
 
     private static Button help(String id, String key, Runnable action) {
@@ -141,6 +152,7 @@ public final class MarkingPane extends VBox {
         if (!now.equals(shown)) {
             shown = now;
             map.update(doubted);
+            ground.update(view.isPresent());
             helps.lookup("#accept").setDisable(model.suggestions().suggestion().isEmpty());
             helps.lookup("#refuse").setDisable(model.suggestions().suggestion().isEmpty());
             helps.lookup("#accept-all").setDisable(now.suggested() == 0);
@@ -201,18 +213,21 @@ public final class MarkingPane extends VBox {
                     .map(other -> Texts.of("next.floor", ItemNames.of(item), ItemNames.ofFloor(other)))
                     .orElse(Texts.of("next.floor-point", ItemNames.of(item)));
         }
+        if (item instanceof Item.OfGround) {
+            return Texts.of("next.ground");
+        }
         return Texts.of(item instanceof Item.OfBall ? "next.ball" : "next.vertical");
     }
 
     private List<Button> buttons() {
         List<Button> buttons = new ArrayList<>();
+        buttons.add(known());
         buttons.add(button(Item.BALL));
         model.sheet().floor().points().forEach(p -> buttons.add(button(new Item.OfFloor(p.id()))));
         int uprights = model.marks(model.large()).map(v -> v.verticals().size()).orElse(0);
         for (int i = 0; i <= uprights; i++) {
             buttons.add(button(new Item.OfVertical(i)));
         }
-        buttons.add(known());
         return buttons;
     }
 
@@ -224,7 +239,7 @@ public final class MarkingPane extends VBox {
         Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
         if (spread.isPresent()) {
             button.getStyleClass().add("item-done");
-            button.setText(Texts.of("item.placed", ItemNames.of(item), spread.get()));
+            button.setText("✓ " + ItemNames.of(item));
             button.setTooltip(new Tooltip(Texts.of("item.spread", spread.get())));
         } else if (model.unseen(model.large(), item)) {
             button.getStyleClass().add("item-unseen");
@@ -251,7 +266,7 @@ public final class MarkingPane extends VBox {
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
         button.setOnAction(
-                e -> KnownDialog.show(model, profiles.get(), getScene().getWindow()));
+                e -> KnownDialog.show(model, words, profiles.get(), getScene().getWindow(), model.sheet().floor()));
         return button;
     }
 }

@@ -34,7 +34,9 @@ public final class Marking {
                             view.verticals().get(v.index()).to())
                     : List.of();
         }
-        return view.ball().map(b -> List.of(b.centre())).orElse(List.of());
+        return item instanceof Item.OfBall
+                ? view.ball().map(b -> List.of(b.centre())).orElse(List.of())
+                : List.of();
     }
 
     /** Everything marked on a view. */
@@ -76,6 +78,9 @@ public final class Marking {
         }
         if (item instanceof Item.OfVertical v) {
             return vertical(view, v.index(), handle, at, clickSigmaPx);
+        }
+        if (item instanceof Item.OfGround) {
+            return view;
         }
         BallMark moved = view.ball()
                 .map(b -> new BallMark(at, b.diameterPx(), Math.max(b.sigmaPx(), clickSigmaPx), b.diameterSigmaPx()))
@@ -159,7 +164,7 @@ public final class Marking {
             }
             return view.withVerticals(all);
         }
-        return view.withBall(Optional.empty());
+        return item instanceof Item.OfBall ? view.withBall(Optional.empty()) : view;
     }
 
     private static ImagePoint inside(ViewMarks view, ImagePoint p) {

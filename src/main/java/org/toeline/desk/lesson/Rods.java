@@ -30,7 +30,8 @@ public final class Rods {
             new Rod("mat-feet-trail", "mat-feet-lead"),
             new Rod("mat-ball-lead", "mat-feet-lead"));
 
-    private record Rod(String one, String other) {
+    /** By the names of its ends. */
+    public record Rod(String one, String other) {
 
         private Optional<String> beside(String id) {
             return id.equals(one) ? Optional.of(other) : id.equals(other) ? Optional.of(one) : Optional.empty();
@@ -39,18 +40,21 @@ public final class Rods {
 
     private Rods() {}
 
+    /** All that lies there of which both ends are known. */
+    public static List<Rod> of(FloorLayout floor) {
+        if (floor.points().size() == 2) {
+            return List.of(new Rod(floor.points().get(0).id(), floor.points().get(1).id()));
+        }
+        return KNOWN.stream()
+                .filter(rod -> floor.point(rod.one).isPresent()
+                        && floor.point(rod.other).isPresent())
+                .toList();
+    }
+
     /** The other end of what a floor point is the end of, one that is not marked before one that is; empty where nobody knows. */
     public static Optional<String> otherEnd(FloorLayout floor, ViewMarks view, String id) {
-        if (floor.points().size() == 2) {
-            return floor.points().stream()
-                    .map(FloorReference::id)
-                    .filter(other -> !other.equals(id))
-                    .findFirst();
-        }
-        List<String> ends = KNOWN.stream()
-                .flatMap(rod -> rod.beside(id).stream())
-                .filter(other -> floor.point(other).isPresent())
-                .toList();
+        List<String> ends =
+                of(floor).stream().flatMap(rod -> rod.beside(id).stream()).toList();
         return ends.stream()
                 .filter(other -> view.floorMark(other).isEmpty())
                 .findFirst()

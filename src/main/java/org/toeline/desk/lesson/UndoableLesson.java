@@ -86,8 +86,11 @@ abstract class UndoableLesson {
         select(next());
     }
 
-    /** Whether there is such a thing: a floor point goes with the layout that it belongs to. */
+    /** Whether there is such a thing: a floor point goes with its layout, and what lies on the ground is asked while nothing is known to. */
     private boolean isThere(Item item) {
+        if (item instanceof Item.OfGround) {
+            return sheet().floor().points().isEmpty();
+        }
         return !(item instanceof Item.OfFloor f)
                 || sheet().floor().point(f.pointId()).isPresent();
     }
@@ -206,9 +209,14 @@ abstract class UndoableLesson {
     boolean refused() {
         boolean away = away(large);
         if (away) {
-            List.copyOf(listeners).forEach(LessonListener::refused);
+            refuse();
         }
         return away;
+    }
+
+    /** Nothing was done of what the hand asked for. */
+    void refuse() {
+        List.copyOf(listeners).forEach(LessonListener::refused);
     }
 
     /** A view's clip lies elsewhere now; what was marked on it stays, and so does what can be undone. */

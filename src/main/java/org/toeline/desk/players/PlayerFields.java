@@ -88,7 +88,7 @@ final class PlayerFields {
             return OptionalDouble.empty();
         }
         double number = TypedNumber.read(height.getText())
-                .orElseThrow(() -> new IllegalArgumentException("“" + height.getText() + "” is no number"));
+                .orElseThrow(IllegalArgumentException::new);
         return OptionalDouble.of(number > 3 ? number / 100 : number);
     }
 

@@ -346,6 +346,10 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
 
     @Override
     public void refused() {
+        if (!model.away(model.large())) {
+            say(Texts.of("ground.first"));
+            return;
+        }
         boolean blank =
                 model.sheet().view(model.large()).map(ViewMarks::isBlank).orElse(true);
         say(Texts.of(blank ? "film.coming" : "film.elsewhere"));

@@ -220,6 +220,8 @@ final class SheetView extends BorderPane {
         words = Words.of(Language.written(), unit);
         findings.words(words);
         lines.words(words);
+        marking.words(words);
+        marking.update(sheet.doubted(model.large()));
         sheet.assessment().ifPresent(this::show);
     }
 

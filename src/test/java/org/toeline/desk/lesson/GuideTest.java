@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Club;
 import org.toeline.mark.FloorKind;
@@ -29,6 +30,40 @@ class GuideTest {
         model.undo();
         model.redo();
         assertThat(model.selected()).isEqualTo(first);
+    }
+
+    @Test
+    void theGroundIsAskedFirstAndOnce() {
+        clip(View.FACE_ON);
+        assertThat(model.selected()).contains(Item.GROUND);
+        model.place(new ImagePoint(400, 300));
+        assertThat(model.sheet().view(View.FACE_ON).orElseThrow().isBlank())
+                .as("a click is no answer")
+                .isTrue();
+        model.delete();
+        model.skip();
+        assertThat(model.selected()).as("nothing lies there: then the ball").contains(Item.BALL);
+        clip(View.DOWN_THE_LINE);
+        model.show(View.DOWN_THE_LINE);
+        assertThat(model.selected()).as("not asked again").contains(Item.BALL);
+        model.select(Item.GROUND);
+        model.ground(FloorKind.TAPE.layout());
+        assertThat(model.selected()).contains(new Item.OfFloor("tape-trail"));
+    }
+
+    @Test
+    void whatLayThereBeforeIsOfferedAndNotTaken() {
+        model.open(
+                Lesson.of(model.sheet().withFloor(FloorKind.RODS_AS_L.layout())), Optional.empty());
+        model.open(Lesson.of(MarkSheet.empty(Handedness.LEFT, Club.DRIVER)), Optional.empty());
+        clip(View.FACE_ON);
+        assertThat(model.sheet().floor().points()).isEmpty();
+        assertThat(model.groundBefore()).isEqualTo(FloorKind.RODS_AS_L.layout());
+        assertThat(model.selected()).contains(Item.GROUND);
+        model.ground(model.groundBefore());
+        assertThat(model.selected()).contains(new Item.OfFloor("corner"));
+        model.undo();
+        assertThat(model.selected()).contains(Item.GROUND);
     }
 
     @Test
