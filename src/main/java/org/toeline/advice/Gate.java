@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.toeline.advice.Contradiction.Clash;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
@@ -46,7 +47,8 @@ public final class Gate {
         List<Mend> all = Arrays.stream(Slip.values())
                 .flatMap(s -> s.mends(sheet).stream())
                 .toList();
-        List<Tried> sound = tried(all, posture.fit().chiSquare() - better).stream()
+        Function<MarkSheet, Posture.Fit> fit = broken ? PostureEstimator::fit : PostureEstimator::directFit;
+        List<Tried> sound = tried(all, fit, posture.fit().chiSquare() - better).stream()
                 .filter(t -> isSound(t.soundness) && t.soundness.misfit() < now.misfit() - better)
                 .toList();
         Optional<Mend> best = best(sound);
@@ -58,7 +60,7 @@ public final class Gate {
 
     /** A slip undone in the way that fits best; empty where it cannot have been made. */
     public static Optional<Mend> best(MarkSheet sheet, Slip slip) {
-        List<Tried> all = tried(slip.mends(sheet), Double.POSITIVE_INFINITY);
+        List<Tried> all = tried(slip.mends(sheet), PostureEstimator::fit, Double.POSITIVE_INFINITY);
         List<Tried> sound = all.stream().filter(t -> isSound(t.soundness)).toList();
         return best(sound.isEmpty() ? all : sound);
     }
@@ -83,10 +85,10 @@ public final class Gate {
     private record Tried(Mend mend, Soundness soundness) {}
 
     /** Those few that fit best when every mark is taken for right, and better than the sheet does as it is. */
-    private static List<Tried> tried(List<Mend> mends, double below) {
+    private static List<Tried> tried(List<Mend> mends, Function<MarkSheet, Posture.Fit> fit, double below) {
         record Fitted(Mend mend, double misfit) {}
         return mends.stream()
-                .map(m -> new Fitted(m, PostureEstimator.fit(m.sheet()).chiSquare()))
+                .map(m -> new Fitted(m, fit.apply(m.sheet()).chiSquare()))
                 .filter(f -> f.misfit < below)
                 .sorted(Comparator.comparingDouble(Fitted::misfit))
                 .limit(LOOKED_AT)

@@ -41,8 +41,7 @@ final class Fitted {
      * the lowest; then, and only then, it is tried again from cameras that stand nearer, farther and to either side.
      */
     static Fitted whole(MarkSheet sheet) {
-        Problem problem = new Problem(sheet, Set.of());
-        Fitted best = from(problem, problem.start());
+        Fitted best = direct(sheet);
         for (int i = 0; i < CameraHabits.OTHER_STARTS && best.fit().perDegreeOfFreedom() > WILD; i++) {
             Problem again = new Problem(sheet, Set.of());
             Fitted other = from(again, again.otherStart(i));
@@ -51,6 +50,12 @@ final class Fitted {
             }
         }
         return best;
+    }
+
+    /** With every mark, from the usual start alone. */
+    static Fitted direct(MarkSheet sheet) {
+        Problem problem = new Problem(sheet, Set.of());
+        return from(problem, problem.start());
     }
 
     /** How well the marks that are not left out fit together. */

@@ -8,6 +8,8 @@ final class Minimum {
     private static final int STEPS = 80;
     /** A step that is expected to lower the sum of squares by less than this ends the search. */
     private static final double FLAT = 1e-4;
+    /** The same as a share of the sum: marks that do not belong together need no exact minimum. */
+    private static final double FLAT_SHARE = 1e-6;
 
     private final List<Knowledge> knowledge;
     private final State state;
@@ -59,7 +61,7 @@ final class Minimum {
             for (int k = 0; k < n; k++) {
                 expected -= equations.gradient[k] * step[k];
             }
-            if (expected < FLAT) {
+            if (expected < Math.max(FLAT, FLAT_SHARE * cost)) {
                 break;
             }
             for (int k = 0; k < n; k++) {

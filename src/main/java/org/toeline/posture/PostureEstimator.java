@@ -42,6 +42,11 @@ public final class PostureEstimator {
         return Fitted.whole(sheet).fit();
     }
 
+    /** The same sooner still, from the usual start alone: marks that belong together are found from there, others may not be. */
+    public static Posture.Fit directFit(MarkSheet sheet) {
+        return Fitted.direct(sheet).fit();
+    }
+
     /** What one state says, with no mark in doubt. */
     static Posture posture(Problem problem, State state, Laplace laplace) {
         Hypothesis sure = new Hypothesis(1, coordinates(problem, state.x), laplace);

@@ -1,6 +1,7 @@
 package org.toeline.reading;
 
 import java.util.List;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.toeline.geometry.Finite;
 
 /**
@@ -11,7 +12,11 @@ import org.toeline.geometry.Finite;
  */
 public record Mixture(List<Part> parts) implements Spread {
 
-    private static final int HALVINGS = 60;
+    /** So near a quantile is found, in standard uncertainties. */
+    private static final double EXACT = 1e-9;
+
+    private static final int ORDER = 5;
+    private static final int MOST_LOOKS = 200;
     private static final double SUM_TOLERANCE = 1e-9;
 
     /** @param weight the hypothesis's probability, in (0, 1] */
@@ -47,21 +52,23 @@ public record Mixture(List<Part> parts) implements Spread {
         return Math.sqrt(sum);
     }
 
-    /** By halving, between the least and the greatest of the parts' own quantiles. */
+    /** Where the distribution function is p, between the least and the greatest of the parts' own quantiles (Brent 1973). */
     @Override
     public double quantile(double p) {
-        double low = parts.stream().mapToDouble(q -> q.normal.quantile(p)).min().orElseThrow();
-        double high =
-                parts.stream().mapToDouble(q -> q.normal.quantile(p)).max().orElseThrow();
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (probabilityBelow(middle) < p) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+        double[] own =
+                parts.stream().mapToDouble(q -> q.normal.quantile(p)).sorted().toArray();
+        double low = own[0];
+        double high = own[own.length - 1];
+        double exact = EXACT * standardUncertainty();
+        // at the ends the function may miss p by a rounding
+        if (high - low <= exact || probabilityBelow(low) >= p) {
+            return low;
         }
-        return (low + high) / 2;
+        if (probabilityBelow(high) <= p) {
+            return high;
+        }
+        return new BracketingNthOrderBrentSolver(exact, ORDER)
+                .solve(MOST_LOOKS, x -> probabilityBelow(x) - p, low, high);
     }
 
     @Override

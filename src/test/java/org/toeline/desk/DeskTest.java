@@ -83,7 +83,7 @@ class DeskTest {
     }
 
     private static void until(java.util.concurrent.Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, condition);
+        WaitForAsyncUtils.waitFor(180, TimeUnit.SECONDS, condition);
         WaitForAsyncUtils.waitForFxEvents();
     }
 

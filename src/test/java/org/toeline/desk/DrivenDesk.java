@@ -56,7 +56,7 @@ public abstract class DrivenDesk {
     }
 
     protected static void until(Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, condition);
+        WaitForAsyncUtils.waitFor(180, TimeUnit.SECONDS, condition);
         WaitForAsyncUtils.waitForFxEvents();
     }
 }

@@ -70,10 +70,11 @@ class KnownDialogTest {
     @Test
     void takesFloorHeightAndLens(FxRobot robot) throws Exception {
         robot.clickOn("#open-sample");
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
+        WaitForAsyncUtils.waitFor(
+                180, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
         robot.clickOn("#known");
         WaitForAsyncUtils.waitFor(
-                30,
+                180,
                 TimeUnit.SECONDS,
                 () -> robot.lookup("#floor-kind").tryQuery().isPresent());
         robot.interact(() -> robot.lookup("#floor-kind")
@@ -114,7 +115,8 @@ class KnownDialogTest {
     @Test
     void saysWhereTheCameraStands(FxRobot robot) throws Exception {
         robot.clickOn("#open-sample");
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
+        WaitForAsyncUtils.waitFor(
+                180, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
         robot.clickOn("#camera");
         WaitForAsyncUtils.waitFor(
                 20,

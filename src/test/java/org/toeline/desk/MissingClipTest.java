@@ -60,7 +60,7 @@ class MissingClipTest {
     }
 
     private static void until(java.util.concurrent.Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, condition);
+        WaitForAsyncUtils.waitFor(180, TimeUnit.SECONDS, condition);
         WaitForAsyncUtils.waitForFxEvents();
     }
 

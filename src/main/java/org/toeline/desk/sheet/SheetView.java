@@ -6,12 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Insets;
-import javafx.geometry.Pos;
-import javafx.geometry.Side;
-import javafx.scene.control.Button;
-import javafx.scene.control.ContextMenu;
-import javafx.scene.control.CustomMenuItem;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
@@ -19,7 +13,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
@@ -53,16 +46,10 @@ final class SheetView extends BorderPane {
     private final ViewRow views;
     private final ClipSteps steps;
     private final Map<View, WritableImage> images = new EnumMap<>(View.class);
-    private final Label badge = new Label();
-    private final Label drop = new Label(Texts.of("view.drop"));
     private final Watched watched;
-    private final ShiftedBar shifted;
-    private final ArrivedBar arrived;
-    private final MissingBar missing;
-    private final AwayLine away;
-    private final WelcomePane welcome;
+    private final TiedRow tied;
+    private final OverThePicture over;
     private final OverlayLines lines;
-    private final FilmedAt filmedAt;
     private final PinDialog pins;
     private final ShownLight light;
     private Words words = Words.usual();
@@ -72,7 +59,6 @@ final class SheetView extends BorderPane {
         this.sheet = sheet;
         this.findings = new FindingsPane(sheet::mend);
         this.lines = new OverlayLines(sheet::assessment);
-        this.filmedAt = new FilmedAt(model, sheet.clips());
         this.pins = new PinDialog(model, sheet);
         this.picture = new PicturePane(model, lines, sheet.assistant(), pins);
         this.light = new ShownLight(picture);
@@ -87,29 +73,15 @@ final class SheetView extends BorderPane {
                 ClipSteps.button(
                         "find-address", "step.address", () -> sheet.clips().findAddress(model.large())),
                 ClipSteps.button("fit", "step.fit", picture::fit));
-        this.missing = new MissingBar(sheet.missing());
-        this.welcome =
-                new WelcomePane(() -> sheet.desk().sample(), id -> sheet.desk().open(id));
-        this.away = new AwayLine(model, sheet.clips(), change, picture::requestFocus);
-        Region work = sheet.clips().lines();
-        // over the picture, not below it: nothing moves under the hand when a line comes or goes
-        work.setMaxHeight(USE_PREF_SIZE);
+        this.tied = new TiedRow(model, sheet, new AwayLine(model, sheet.clips(), change, picture::requestFocus));
         this.watched = new Watched(sheet, picture);
         this.steps = new ClipSteps(model, sheet, picture);
-        this.shifted = new ShiftedBar(model, sheet.clips(), sheet.background(), picture::requestFocus);
-        this.arrived = new ArrivedBar(model, () -> sheet.arrivals().exchange(), picture::requestFocus);
+        this.over = new OverThePicture(model, sheet, watched, light, picture::requestFocus);
         picture.wheel(watched::wheeled);
-        StackPane stage = new StackPane(watched, light, drop, missing, shifted, arrived, welcome, work);
-        StackPane.setAlignment(light, Pos.BOTTOM_LEFT);
-        StackPane.setAlignment(arrived, Pos.TOP_CENTER);
-        StackPane.setAlignment(shifted, Pos.TOP_CENTER);
-        StackPane.setAlignment(missing, Pos.TOP_CENTER);
-        StackPane.setAlignment(work, Pos.BOTTOM_CENTER);
-        VBox.setVgrow(stage, Priority.ALWAYS);
-        VBox pictures = new VBox(8, views, stage, watched.strips(), watched.bar(), steps, lastRow());
+        VBox.setVgrow(over, Priority.ALWAYS);
+        VBox pictures = new VBox(8, views, over, watched.strips(), watched.bar(), steps, tied);
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
-        drop.setMouseTransparent(true);
         Dropped.onto(this, files -> arrived(files, model.large()));
         Dropped.onto(
                 watched.second(),
@@ -138,42 +110,12 @@ final class SheetView extends BorderPane {
 
     /** Offers the last lesson, first. */
     void goOn(LessonLine last) {
-        welcome.goOn(last);
+        over.goOn(last);
     }
 
     void welcome(boolean shown) {
-        welcome.setVisible(shown);
+        over.welcome(shown);
         update();
-    }
-
-    /** How well the marks are tied to the world; away from the marked frame, how far away one looks. */
-    private StackPane lastRow() {
-        HBox tied = badgeRow();
-        tied.visibleProperty().bind(away.visibleProperty().not());
-        return new StackPane(tied, away);
-    }
-
-    /** How well the view is tied to the world, and where its camera stands. */
-    private HBox badgeRow() {
-        Button where = ClipSteps.button("camera", "camera.where", () -> {});
-        where.setOnAction(e -> sheet.camera(model.large(), text -> {
-            Label label = new Label(text);
-            label.setWrapText(true);
-            label.setPrefWidth(420);
-            label.setMinHeight(USE_PREF_SIZE);
-            label.setId("camera-text");
-            label.setStyle("-fx-font-size: 14px; -fx-text-fill: #1c1c1c;");
-            CustomMenuItem item = new CustomMenuItem(new VBox(label), true);
-            new ContextMenu(item).show(where, Side.TOP, 0, -4);
-        }));
-        badge.getStyleClass().add("badge");
-        badge.setId("badge");
-        badge.setWrapText(true);
-        HBox row = new HBox(10, badge, filmedAt, where);
-        row.setAlignment(Pos.CENTER_LEFT);
-        HBox.setHgrow(badge, Priority.ALWAYS);
-        badge.setMaxWidth(Double.MAX_VALUE);
-        return row;
     }
 
     /** Clips dropped or chosen; one is for the view it was dropped onto. */
@@ -184,7 +126,7 @@ final class SheetView extends BorderPane {
 
     /** Which of several clips was taken for which view; asked until it is answered or something is marked. */
     ArrivedBar whichIsWhich() {
-        return arrived;
+        return over.whichIsWhich();
     }
 
     /** Drops a click, stroke or move that is half done. */
@@ -233,8 +175,7 @@ final class SheetView extends BorderPane {
     void clear() {
         images.clear();
         light.asFilmed();
-        shifted.forget();
-        arrived.answered();
+        over.clear();
         views.clear();
         picture.show(null);
     }
@@ -251,7 +192,7 @@ final class SheetView extends BorderPane {
 
     /** A view's clip was looked through. */
     void lookedThrough(View view) {
-        shifted.lookedThrough(view);
+        over.lookedThrough(view);
         update();
     }
 
@@ -263,7 +204,7 @@ final class SheetView extends BorderPane {
     /** Another moment of the film is shown. */
     void moved() {
         steps.update();
-        away.update();
+        tied.moved();
         watched.moved();
     }
 
@@ -274,22 +215,15 @@ final class SheetView extends BorderPane {
         if (picture.picture() != image || watched.isOther()) {
             picture.show(image);
         }
-        missing.show(
-                sheet.missing().name(model.large()).filter(n -> !welcome.isVisible()),
-                model.file().isPresent());
-        drop.setVisible(image == null && !welcome.isVisible() && !missing.isVisible());
+        over.update(image != null);
         steps.update();
-        filmedAt.update();
-        away.update();
+        tied.update(sheet.assessment());
         watched.update();
         room(!sheet.films().together(), views, column);
-        shifted.update();
-        arrived.update();
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();
         }
-        badge.setText(sheet.assessment().map(a -> Badge.text(a, model.large())).orElse(""));
         marking.update(sheet.doubted(model.large()));
         toolbar.update();
     }
@@ -309,7 +243,7 @@ final class SheetView extends BorderPane {
 
     void show(Assessment assessment) {
         findings.show(assessment);
-        badge.setText(Badge.text(assessment, model.large()));
+        tied.badge(Optional.of(assessment));
         picture.doubted(sheet.doubted(model.large()));
         picture.repaint();
         marking.update(sheet.doubted(model.large()));

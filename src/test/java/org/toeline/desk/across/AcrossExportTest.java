@@ -63,7 +63,7 @@ class AcrossExportTest {
         List<String> said = new CopyOnWriteArrayList<>();
         Path file = folder.resolve("kept." + format.name().toLowerCase(Locale.ROOT));
         new AcrossExport(new Background(said::add), said::add).write(plot(), format, file);
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> !said.isEmpty());
+        WaitForAsyncUtils.waitFor(180, TimeUnit.SECONDS, () -> !said.isEmpty());
         assertThat(said).containsExactly("What changed is in " + file);
         String begins = new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);
         assertThat(begins)

@@ -73,7 +73,7 @@ class FindingsPaneTest {
             pane.show(before);
         });
         robot.moveTo(robot.lookup("#gauges").query(), Pos.TOP_CENTER, new Point2D(0, 40), Motion.DEFAULT);
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> !tip().isEmpty());
+        WaitForAsyncUtils.waitFor(180, TimeUnit.SECONDS, () -> !tip().isEmpty());
         assertThat(tip())
                 .contains("nearer the target than the lead shoulder")
                 .contains("±")

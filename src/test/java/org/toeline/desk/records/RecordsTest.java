@@ -72,7 +72,7 @@ class RecordsTest {
     }
 
     private static void until(Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, condition);
+        WaitForAsyncUtils.waitFor(180, TimeUnit.SECONDS, condition);
     }
 
     private Ledger other() throws Exception {

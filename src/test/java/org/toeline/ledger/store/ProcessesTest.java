@@ -69,7 +69,7 @@ class ProcessesTest {
                 said = Integer.parseInt(line);
             }
         }
-        assertThat(child.waitFor(10, TimeUnit.SECONDS)).isTrue();
+        assertThat(child.waitFor(60, TimeUnit.SECONDS)).isTrue();
         try (Ledger ledger = Ledger.open(place, "bay 1")) {
             assertThat(ledger.check()).isEmpty();
             KeptLesson kept = ledger.lesson(1).orElseThrow();
@@ -109,7 +109,7 @@ class ProcessesTest {
             assertThat(out.readLine()).isEqualTo("open");
             child.toHandle().destroyForcibly();
         }
-        assertThat(child.waitFor(10, TimeUnit.SECONDS)).isTrue();
+        assertThat(child.waitFor(60, TimeUnit.SECONDS)).isTrue();
         assertThat(older).exists();
         for (Path backup : Backups.all(place)) {
             assertThat(LedgerFile.thoroughFault(Sources.unchanging(backup))).isEmpty();
@@ -154,7 +154,7 @@ class ProcessesTest {
             assertThat(FirstStart.claim(desk, Optional.of(lesson), f -> {})).isEmpty();
             assertThat(out.readLine()).as("the first was asked to open it").isEqualTo("shown " + lesson);
             first.toHandle().destroyForcibly();
-            assertThat(first.waitFor(10, TimeUnit.SECONDS)).isTrue();
+            assertThat(first.waitFor(60, TimeUnit.SECONDS)).isTrue();
         }
         CountDownLatch shown = new CountDownLatch(1);
         try (FirstStart mine =
