@@ -119,7 +119,7 @@ class KnownDialogTest {
                 180, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
         robot.clickOn("#camera");
         WaitForAsyncUtils.waitFor(
-                20,
+                180,
                 TimeUnit.SECONDS,
                 () -> robot.lookup("#camera-text").tryQuery().isPresent());
         assertThat(robot.lookup("#camera-text").queryLabeled().getText())

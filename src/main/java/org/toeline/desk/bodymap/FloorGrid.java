@@ -92,7 +92,10 @@ final class FloorGrid extends GridPane {
                     rows.size(),
                     name,
                     new VBox(2, row.t.field, new Fault(row.t.field, row.t::noNumber)),
-                    new VBox(2, row.h.field, new Fault(row.h.field, () -> row.h.noNumber().or(() -> samePlace(row)))));
+                    new VBox(
+                            2,
+                            row.h.field,
+                            new Fault(row.h.field, () -> row.h.noNumber().or(() -> samePlace(row)))));
         }
     }
 

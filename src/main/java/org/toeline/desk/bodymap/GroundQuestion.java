@@ -58,8 +58,8 @@ final class GroundQuestion extends VBox {
         }
         for (FloorKind kind : FloorKind.values()) {
             FloorLayout layout = kind.layout();
-            answers.add(answer(
-                    kind.id(), Texts.of("floor." + kind.id()), Optional.of(layout), () -> look.accept(layout)));
+            answers.add(
+                    answer(kind.id(), Texts.of("floor." + kind.id()), Optional.of(layout), () -> look.accept(layout)));
         }
         answers.add(answer("nothing", Texts.of("ground.nothing"), Optional.empty(), model::skip));
         return answers;

@@ -76,7 +76,8 @@ public final class MarkingPane extends VBox {
         this.ground = new GroundQuestion(
                 model,
                 () -> this.words,
-                floor -> KnownDialog.show(model, this.words, profiles.get(), getScene().getWindow(), floor));
+                floor -> KnownDialog.show(
+                        model, this.words, profiles.get(), getScene().getWindow(), floor));
         getStyleClass().add("paper");
         setPadding(new Insets(14));
         setPrefWidth(WIDTH + 28);
@@ -101,9 +102,9 @@ public final class MarkingPane extends VBox {
                         help("accept", "suggest.accept-one", model.suggestions()::accept),
                         help("refuse", "suggest.refuse", model.suggestions()::refuse),
                         help("accept-all", "suggest.accept", model.suggestions()::acceptAll),
-                        help("steady", "steady", helping::steady),
-                        again(helping::again),
-                        help("pin", "pin", helping::pin));
+                        help("pin", "pin", helping::pin),
+                        hinted(help("steady", "steady", helping::steady), "steady.hint"),
+                        hinted(again(helping::again), "again.hint"));
         getChildren().addAll(announced, helps, new StackPane(map, ground), others, hint);
     }
 
@@ -119,6 +120,11 @@ public final class MarkingPane extends VBox {
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
         button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    private static Button hinted(Button button, String key) {
+        button.setTooltip(new Tooltip(Texts.of(key)));
         return button;
     }
 
@@ -265,8 +271,12 @@ public final class MarkingPane extends VBox {
         button.setId("known");
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
-        button.setOnAction(
-                e -> KnownDialog.show(model, words, profiles.get(), getScene().getWindow(), model.sheet().floor()));
+        button.setOnAction(e -> KnownDialog.show(
+                model,
+                words,
+                profiles.get(),
+                getScene().getWindow(),
+                model.sheet().floor()));
         return button;
     }
 }

@@ -139,7 +139,9 @@ public final class LessonModel extends TwiceMarkedLesson {
     public void place(View of, LineMark line) {
         release();
         marks(of).ifPresent(v -> {
-            put(Marking.put(v, line, sheet().floor(), sheet().handedness()), new Selection(of, Optional.of(line.item()), 0));
+            put(
+                    Marking.put(v, line, sheet().floor(), sheet().handedness()),
+                    new Selection(of, Optional.of(line.item()), 0));
             goOn(of, line.item());
         });
     }

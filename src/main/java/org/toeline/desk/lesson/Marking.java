@@ -108,10 +108,11 @@ public final class Marking {
             boolean runsOn = one.isEmpty()
                     || other.isEmpty()
                     || Rods.runsOn(one.get(), other.get(), from, to, view.view(), handedness);
-            FloorMark began = new FloorMark(f.pointId(), runsOn ? from : to, runsOn ? line.fromSigmaPx() : line.toSigmaPx());
+            FloorMark began =
+                    new FloorMark(f.pointId(), runsOn ? from : to, runsOn ? line.fromSigmaPx() : line.toSigmaPx());
             ViewMarks with = view.withFloorMark(began);
-            return other.map(o -> with.withFloorMark(new FloorMark(
-                            o.id(), runsOn ? to : from, runsOn ? line.toSigmaPx() : line.fromSigmaPx())))
+            return other.map(o -> with.withFloorMark(
+                            new FloorMark(o.id(), runsOn ? to : from, runsOn ? line.toSigmaPx() : line.fromSigmaPx())))
                     .orElse(with);
         }
         if (line.item() instanceof Item.OfVertical v && from.distancePx(to) >= VerticalMark.SHORTEST_PX) {

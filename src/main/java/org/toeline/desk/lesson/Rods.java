@@ -43,7 +43,8 @@ public final class Rods {
     /** All that lies there of which both ends are known. */
     public static List<Rod> of(FloorLayout floor) {
         if (floor.points().size() == 2) {
-            return List.of(new Rod(floor.points().get(0).id(), floor.points().get(1).id()));
+            return List.of(
+                    new Rod(floor.points().get(0).id(), floor.points().get(1).id()));
         }
         return KNOWN.stream()
                 .filter(rod -> floor.point(rod.one).isPresent()

@@ -87,8 +87,7 @@ final class PlayerFields {
         if (height.getText().isBlank()) {
             return OptionalDouble.empty();
         }
-        double number = TypedNumber.read(height.getText())
-                .orElseThrow(IllegalArgumentException::new);
+        double number = TypedNumber.read(height.getText()).orElseThrow(IllegalArgumentException::new);
         return OptionalDouble.of(number > 3 ? number / 100 : number);
     }
 

@@ -53,8 +53,7 @@ class GuideTest {
 
     @Test
     void whatLayThereBeforeIsOfferedAndNotTaken() {
-        model.open(
-                Lesson.of(model.sheet().withFloor(FloorKind.RODS_AS_L.layout())), Optional.empty());
+        model.open(Lesson.of(model.sheet().withFloor(FloorKind.RODS_AS_L.layout())), Optional.empty());
         model.open(Lesson.of(MarkSheet.empty(Handedness.LEFT, Club.DRIVER)), Optional.empty());
         clip(View.FACE_ON);
         assertThat(model.sheet().floor().points()).isEmpty();

@@ -91,8 +91,8 @@ class RodsTest {
                         new FloorReference("d", 1, 1)),
                 0.005);
         ViewMarks empty = ViewMarks.empty(View.FACE_ON, 1920, 1080);
-        LineMark stroke = new LineMark(
-                new Item.OfFloor("b"), new ImagePoint(400, 900), 1, new ImagePoint(1400, 900), 1);
+        LineMark stroke =
+                new LineMark(new Item.OfFloor("b"), new ImagePoint(400, 900), 1, new ImagePoint(1400, 900), 1);
         assertThat(Marking.put(empty, stroke, own, Handedness.RIGHT).floorMarks())
                 .extracting(FloorMark::pointId)
                 .containsExactly("b");
