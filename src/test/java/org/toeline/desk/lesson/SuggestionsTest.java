@@ -58,7 +58,7 @@ class SuggestionsTest {
     @Test
     void oneAfterTheOtherIsAcceptedWithItsSpread() {
         model.suggestions().lookAtNext();
-        assertThat(model.suggestions().left()).containsExactly(Item.BALL, SHOULDER, TOE, ROD, UPRIGHT);
+        assertThat(model.suggestions().left()).containsExactly(ROD, Item.BALL, SHOULDER, TOE, UPRIGHT);
         for (int left = 5; left > 0; left--) {
             assertThat(model.suggestions().left()).hasSize(left);
             assertThat(model.selected()).contains(model.suggestions().left().get(0));
@@ -77,7 +77,7 @@ class SuggestionsTest {
         model.suggestions().accept();
         model.suggestions().accept();
         model.undo();
-        assertThat(model.suggestions().left()).containsExactly(SHOULDER, TOE, ROD, UPRIGHT);
+        assertThat(model.suggestions().left()).containsExactly(Item.BALL, SHOULDER, TOE, UPRIGHT);
         model.undo();
         assertThat(model.suggestions().left()).hasSize(5);
     }
@@ -87,10 +87,10 @@ class SuggestionsTest {
     void theDoubtfulComesFirstAndIsNotAcceptedWithTheRest() {
         model.suggestions().doubted(Set.of("rod-near", "lead-toe"));
         model.suggestions().lookAtNext();
-        assertThat(model.suggestions().left()).containsExactly(TOE, ROD, Item.BALL, SHOULDER, UPRIGHT);
+        assertThat(model.suggestions().left()).startsWith(ROD, TOE).hasSize(5);
         model.suggestions().acceptAll();
-        assertThat(model.suggestions().left()).containsExactly(TOE, ROD);
-        assertThat(model.selected()).contains(TOE);
+        assertThat(model.suggestions().left()).containsExactly(ROD, TOE);
+        assertThat(model.selected()).contains(ROD);
         model.undo();
         assertThat(model.suggestions().left()).as("undone as one").hasSize(5);
     }
