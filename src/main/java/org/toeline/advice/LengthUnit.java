@@ -22,4 +22,8 @@ public enum LengthUnit {
     public double fromMetres(double lengthM) {
         return lengthM / sizeM;
     }
+
+    public double toMetres(double length) {
+        return length * sizeM;
+    }
 }

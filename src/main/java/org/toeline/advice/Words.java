@@ -34,9 +34,7 @@ public final class Words {
 
     /** Words in the person's language where the program speaks it, centimetres. */
     public static Words usual() {
-        Locale spoken = Language.spoken();
-        boolean itself = spoken.getLanguage().equals(Language.now().getLanguage());
-        return of(itself ? Language.now() : spoken, LengthUnit.CENTIMETRE);
+        return of(Language.written(), LengthUnit.CENTIMETRE);
     }
 
     /** English words, centimetres. */

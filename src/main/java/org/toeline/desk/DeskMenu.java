@@ -6,7 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
@@ -16,6 +18,9 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.toeline.across.StatedFindings;
 import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.keys.Act;
+import org.toeline.desk.keys.KeySheet;
+import org.toeline.desk.players.Said;
 import org.toeline.desk.records.SettingsDialog;
 import org.toeline.desk.records.SettingsFile;
 import org.toeline.desk.screen.Studio;
@@ -28,10 +33,17 @@ import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.exchange.LessonImport;
 import org.toeline.ledger.store.exchange.ReadingsCsv;
 import org.toeline.ledger.store.place.LedgerException;
+import org.toeline.ledger.store.rows.LessonLine;
+import org.toeline.ledger.store.rows.Search;
 
 /** What is needed once in a while: new lessons, documents, taking in and giving out, settings and keys. */
 final class DeskMenu extends MenuButton {
 
+    private static final int RECENT = 8;
+    private static final Map<String, Act> KEYS =
+            Map.of("new", Act.NEW, "open", Act.OPEN, "kept", Act.KEPT, "find", Act.FIND, "keys", Act.KEYS);
+
+    private final Menu recent = new Menu(Texts.of("menu.recent"));
     private final Studio studio;
     private final Sheet sheet;
     private final SettingsFile settings;
@@ -43,12 +55,22 @@ final class DeskMenu extends MenuButton {
         this.settings = settings;
         setId("menu");
         setMinWidth(USE_PREF_SIZE);
+        recent.setId("menu-recent");
+        setOnShowing(e -> {
+            showKeys();
+            recentLessons();
+        });
+        setOnHidden(e -> hideKeys());
         getItems()
                 .addAll(
                         item("new", sheet.desk()::fresh),
                         item("same-setup", sheet.desk()::sameSetup),
+                        recent,
+                        item("find", () -> studio.go().accept("players")),
+                        new SeparatorMenuItem(),
                         item("open", this::open),
                         item("keep", this::keep),
+                        item("kept", sheet::kept),
                         item("sample", sheet.desk()::sample),
                         new SeparatorMenuItem(),
                         item("take-in", this::takeIn),
@@ -60,8 +82,41 @@ final class DeskMenu extends MenuButton {
                         item(
                                 "guide",
                                 () -> new GuideWindow(studio).show(getScene().getWindow())),
-                        item("keys", sheet::keySheet),
+                        item("keys", this::keys),
                         item("about", this::about));
+    }
+
+    /** The keys as they are now, whichever screen is shown. */
+    void keys() {
+        KeySheet.show(sheet.keyBook(), getScene().getWindow());
+    }
+
+    /** Beside the items that have one: the coach may have changed them since. */
+    private void showKeys() {
+        KEYS.forEach((id, act) -> getItems().stream()
+                .filter(i -> ("menu-" + id).equals(i.getId()))
+                .forEach(i -> i.setAccelerator(sheet.keyBook().key(act))));
+    }
+
+    /** The key filter of the window is what presses them. */
+    private void hideKeys() {
+        getItems().forEach(i -> i.setAccelerator(null));
+    }
+
+    private void recentLessons() {
+        studio.records()
+                .ask(
+                        l -> l.find(Search.RECENT.withMost(RECENT)),
+                        lines -> recent.getItems()
+                                .setAll(lines.stream().map(this::recent).toList()));
+    }
+
+    private MenuItem recent(LessonLine line) {
+        MenuItem item =
+                new MenuItem(Said.player(line.playerName(), line.playerId()) + " · " + Said.day(line.recorded()));
+        item.setMnemonicParsing(false);
+        item.setOnAction(e -> studio.desk().open(line.id()));
+        return item;
     }
 
     private static MenuItem item(String id, Runnable action) {
@@ -71,8 +126,9 @@ final class DeskMenu extends MenuButton {
         return item;
     }
 
-    private static FileChooser files(String words, String... endings) {
+    private static FileChooser files(String title, String words, String... endings) {
         FileChooser chooser = new FileChooser();
+        chooser.setTitle(Texts.of("menu." + title).replace(" …", ""));
         chooser.getExtensionFilters().setAll(List.of(new FileChooser.ExtensionFilter(Texts.of(words), endings)));
         return chooser;
     }
@@ -81,14 +137,14 @@ final class DeskMenu extends MenuButton {
         return file.map(File::toPath);
     }
 
-    private void open() {
-        chosen(Optional.ofNullable(files("menu.lessons", "*.lesson.json")
+    void open() {
+        chosen(Optional.ofNullable(files("open", "menu.lessons", "*.lesson.json")
                         .showOpenDialog(getScene().getWindow())))
                 .ifPresent(sheet.desk()::open);
     }
 
     private void keep() {
-        chosen(Optional.ofNullable(files("menu.lessons", "*.lesson.json")
+        chosen(Optional.ofNullable(files("keep", "menu.lessons", "*.lesson.json")
                         .showSaveDialog(getScene().getWindow())))
                 .ifPresent(file -> {
                     studio.model().keepIn(file);
@@ -97,7 +153,7 @@ final class DeskMenu extends MenuButton {
     }
 
     private void takeIn() {
-        List<File> files = files("menu.lessons", "*.json", "*.zip")
+        List<File> files = files("take-in", "menu.lessons", "*.json", "*.zip")
                 .showOpenMultipleDialog(getScene().getWindow());
         if (files != null) {
             List<Path> paths = files.stream().map(File::toPath).sorted().toList();
@@ -124,8 +180,8 @@ final class DeskMenu extends MenuButton {
     }
 
     private void table() {
-        chosen(Optional.ofNullable(
-                        files("menu.tables", "*.csv").showSaveDialog(getScene().getWindow())))
+        chosen(Optional.ofNullable(files("table", "menu.tables", "*.csv")
+                        .showSaveDialog(getScene().getWindow())))
                 .ifPresent(file -> studio.records()
                         .ask(
                                 l -> {

@@ -49,6 +49,7 @@ public final class Screens {
     private final HandOverActs handOver;
     private final Records records;
     private final Sheet sheet;
+    private final DeskMenu menu;
     private final Map<String, Screen> screens = new LinkedHashMap<>();
     private final Map<String, ToggleButton> buttons = new LinkedHashMap<>();
     private String shown = "";
@@ -85,7 +86,8 @@ public final class Screens {
                 handing.entered();
             }
         });
-        root.setTop(row(new DeskMenu(studio, sheet, file), new LessonName(studio)));
+        menu = new DeskMenu(studio, sheet, file);
+        root.setTop(row(menu, new LessonName(studio)));
         root.setBottom(status);
         records.listen(new OtherBay(studio, root));
         go(Sheet.ID);
@@ -198,6 +200,9 @@ public final class Screens {
             go(screen.get());
             return true;
         }
+        if (doneAnywhere(act)) {
+            return true;
+        }
         boolean sheets = shown.equals(Sheet.ID);
         // in a field the key copies what is chosen there
         if ((sheets || shown.equals("hand-over")) && !(inField && act == Act.COPY) && handedOver(act)) {
@@ -207,6 +212,19 @@ public final class Screens {
             return false;
         }
         sheet.act(act);
+        return true;
+    }
+
+    private boolean doneAnywhere(Act act) {
+        switch (act) {
+            case NEW -> sheet.desk().fresh();
+            case OPEN -> menu.open();
+            case KEPT -> sheet.kept();
+            case KEYS -> menu.keys();
+            default -> {
+                return false;
+            }
+        }
         return true;
     }
 

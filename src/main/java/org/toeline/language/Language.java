@@ -29,6 +29,11 @@ public final class Language {
                 .orElse(Locale.ENGLISH);
     }
 
+    /** Whose way to write numbers is used: the person's own where their language is spoken, else that of the one that is. */
+    public static Locale written() {
+        return spoken().getLanguage().equals(now().getLanguage()) ? now() : spoken();
+    }
+
     /** From now on, in the whole program. */
     public static void choose(Locale language) {
         if (!Locale.getDefault(Locale.Category.DISPLAY).getLanguage().equals(language.getLanguage())) {

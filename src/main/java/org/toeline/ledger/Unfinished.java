@@ -15,7 +15,7 @@ import org.toeline.mark.ViewMarks;
  * Where the marking of a lesson stands, apart from the marks: kept with it, so that it goes on where it was left.
  *
  * @param unseen by view, what the coach could not see there: a landmark's name, {@code ball}, {@code upright}, or
- *               {@code floor:} and a floor point
+ *               {@code floor:} and a floor point; {@code layout} where nothing lies on the ground
  * @param again  what was marked a second time so far, to learn the coach's own click spread
  */
 public record Unfinished(Map<View, Set<String>> unseen, Map<View, ViewMarks> again) {

@@ -22,7 +22,6 @@ import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
-import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.picture.OnPicture;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.records.Settings;
@@ -130,7 +129,7 @@ class DeskTest {
                 cleared = cleared.withoutMark(mark.landmark());
             }
             model().apply(model().sheet().withView(cleared.withBall(Optional.empty())));
-            MarkOrder.next(model()).ifPresent(model()::select);
+            model().select(Item.BALL);
         });
         clickAt(robot, sample.ball().orElseThrow().centre());
         until(() -> model().marks(View.FACE_ON).orElseThrow().ball().isPresent());

@@ -137,7 +137,7 @@ class DialogsTest extends DrivenDesk {
         type(robot, "#floor-rod-far-h", h.getText());
         robot.clickOn("#known-keep");
         assertThat(robot.lookup("#floor-rod-far-h-fault").queryLabeled().getText())
-                .contains("rod-near");
+                .contains("rod, back end");
         robot.type(KeyCode.ESCAPE);
         assertThat(dialog.isShowing())
                 .as("what was measured is not lost unasked")

@@ -326,7 +326,9 @@ class HandTest extends DrivenDesk {
                 .as("found")
                 .isLessThan(2);
         String button = "#item-" + rod.get(0).pointId();
-        assertThat(robot.lookup(button).queryAs(Button.class).getText()).contains("± ");
+        assertThat(robot.lookup(button).queryAs(Button.class).getTooltip().getText())
+                .contains("± ")
+                .contains(" px");
     }
 
     /** The buttons do what the keys do, and say when there is nothing to do. */

@@ -73,7 +73,10 @@ class KnownDialogTest {
         WaitForAsyncUtils.waitFor(
                 180, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
         robot.clickOn("#known");
-        WaitForAsyncUtils.waitForFxEvents();
+        WaitForAsyncUtils.waitFor(
+                180,
+                TimeUnit.SECONDS,
+                () -> robot.lookup("#floor-kind").tryQuery().isPresent());
         robot.interact(() -> robot.lookup("#floor-kind")
                 .queryAs(ChoiceBox.class)
                 .getSelectionModel()
@@ -116,7 +119,7 @@ class KnownDialogTest {
                 180, TimeUnit.SECONDS, () -> sheet.assessment().isPresent());
         robot.clickOn("#camera");
         WaitForAsyncUtils.waitFor(
-                20,
+                180,
                 TimeUnit.SECONDS,
                 () -> robot.lookup("#camera-text").tryQuery().isPresent());
         assertThat(robot.lookup("#camera-text").queryLabeled().getText())

@@ -2,8 +2,8 @@ package org.toeline.desk.bodymap;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import javafx.geometry.Insets;
 import javafx.geometry.VPos;
@@ -12,28 +12,62 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.toeline.advice.LengthUnit;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.text.TypedNumber;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorReference;
 import org.toeline.mark.Laying;
 
-/** The measured places of the floor points, a row each, in centimetres; what is wrong with a field is said below it. */
+/** The measured places of the floor points, a row each, in the unit in use; what is wrong with a field is said below it. */
 final class FloorGrid extends GridPane {
 
     private final List<Row> rows = new ArrayList<>();
     private double sigmaM = FloorLayout.USUAL_SIGMA_M;
 
+    private final LengthUnit unit;
+
     /** A floor point and the fields for its place. */
-    private record Row(String id, TextField t, TextField h) {
+    private record Row(String id, Length t, Length h) {
 
         private Optional<FloorReference> point() {
-            return metres(t).flatMap(tM -> metres(h).map(hM -> new FloorReference(id, tM, hM)));
+            return t.metres().flatMap(tM -> h.metres().map(hM -> new FloorReference(id, tM, hM)));
         }
     }
 
-    FloorGrid() {
+    /** A field with a length, which stays exactly what it was while nobody types. */
+    private final class Length {
+
+        private final TextField field;
+        private final double beforeM;
+        private final String before;
+
+        private Length(FloorReference of, String axis, double metres) {
+            beforeM = metres;
+            before = TypedNumber.shown(unit.fromMetres(metres), unit == LengthUnit.CENTIMETRE ? "0.0" : "0.00");
+            field = new TextField(before);
+            field.setAccessibleText(ItemNames.ofFloor(of.id()) + ", " + Texts.of("known.floor." + axis));
+            field.setId("floor-" + of.id() + "-" + axis);
+            field.setPrefColumnCount(6);
+        }
+
+        private Optional<Double> metres() {
+            if (field.getText().equals(before)) {
+                return Optional.of(beforeM);
+            }
+            OptionalDouble typed = TypedNumber.read(field.getText());
+            return typed.isPresent() ? Optional.of(unit.toMetres(typed.getAsDouble())) : Optional.empty();
+        }
+
+        private Optional<String> noNumber() {
+            return metres().isPresent() ? Optional.empty() : Optional.of(Texts.of("known.floor.fault"));
+        }
+    }
+
+    FloorGrid(LengthUnit unit) {
+        this.unit = unit;
         setHgap(10);
         setVgap(6);
     }
@@ -46,32 +80,30 @@ final class FloorGrid extends GridPane {
             addRow(0, DialogFrame.wrapped(Texts.of("known.floor.nothing")));
             return;
         }
-        addRow(0, new Label(), new Label(Texts.of("known.floor.t")), new Label(Texts.of("known.floor.h")));
+        addRow(0, new Label(), heading("t"), heading("h"));
         for (FloorReference p : layout.points()) {
-            Row row = new Row(p.id(), field(p.t(), p.id() + " t"), field(p.h(), p.id() + " h"));
+            Row row = new Row(p.id(), new Length(p, "t", p.t()), new Length(p, "h", p.h()));
             rows.add(row);
-            Label name = new Label(p.id());
+            Label name = new Label(ItemNames.ofFloor(p.id()));
             name.setMinWidth(Region.USE_PREF_SIZE);
             name.setPadding(new Insets(7, 0, 0, 0));
             GridPane.setValignment(name, VPos.TOP);
             addRow(
                     rows.size(),
                     name,
-                    new VBox(2, row.t, new Fault(row.t, () -> noNumber(row.t))),
-                    new VBox(2, row.h, new Fault(row.h, () -> noNumber(row.h).or(() -> samePlace(row)))));
+                    new VBox(2, row.t.field, new Fault(row.t.field, row.t::noNumber)),
+                    new VBox(
+                            2,
+                            row.h.field,
+                            new Fault(row.h.field, () -> row.h.noNumber().or(() -> samePlace(row)))));
         }
     }
 
-    private static TextField field(double metres, String name) {
-        TextField field = new TextField(String.format(Locale.ROOT, "%.1f", metres * 100));
-        field.setAccessibleText(name);
-        field.setId("floor-" + name.replace(' ', '-'));
-        field.setPrefColumnCount(6);
-        return field;
-    }
-
-    private static Optional<String> noNumber(TextField field) {
-        return metres(field).isPresent() ? Optional.empty() : Optional.of(Texts.of("known.floor.fault"));
+    private Label heading(String axis) {
+        Label heading = new Label(Texts.of("known.floor." + axis) + ", " + unit.id());
+        heading.setWrapText(true);
+        heading.setMinHeight(Region.USE_PREF_SIZE);
+        return heading;
     }
 
     private Optional<String> samePlace(Row row) {
@@ -80,13 +112,13 @@ final class FloorGrid extends GridPane {
                         .flatMap(earlier -> earlier.point().stream())
                         .filter(p -> Math.hypot(p.t() - own.t(), p.h() - own.h()) < FloorLayout.COINCIDENT_M)
                         .findFirst()
-                        .map(p -> Texts.of("known.floor.same", p.id())));
+                        .map(p -> Texts.of("known.floor.same", ItemNames.ofFloor(p.id()))));
     }
 
     /** What the fields hold, in order. */
     List<String> typed() {
         return rows.stream()
-                .flatMap(row -> Stream.of(row.id, row.t.getText(), row.h.getText()))
+                .flatMap(row -> Stream.of(row.id, row.t.field.getText(), row.h.field.getText()))
                 .toList();
     }
 
@@ -99,15 +131,5 @@ final class FloorGrid extends GridPane {
                         .toList(),
                 sigmaM,
                 laying);
-    }
-
-    private static Optional<Double> metres(TextField field) {
-        try {
-            return Optional.of(
-                            Double.parseDouble(field.getText().replace(',', '.').strip()) / 100)
-                    .filter(Double::isFinite);
-        } catch (NumberFormatException e) {
-            return Optional.empty();
-        }
     }
 }

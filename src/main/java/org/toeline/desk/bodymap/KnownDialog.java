@@ -2,8 +2,8 @@ package org.toeline.desk.bodymap;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.CheckBox;
@@ -15,10 +15,14 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
+import org.toeline.advice.LengthUnit;
+import org.toeline.advice.Words;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
+import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.text.TypedNumber;
 import org.toeline.ledger.LensBook.Profile;
 import org.toeline.mark.FloorKind;
 import org.toeline.mark.FloorLayout;
@@ -36,7 +40,8 @@ final class KnownDialog {
     private static final double FLOOR_WIDTH = 440;
 
     private final LessonModel model;
-    private final FloorGrid grid = new FloorGrid();
+    private final LengthUnit unit;
+    private final FloorGrid grid;
     private final ChoiceBox<String> kind = new ChoiceBox<>();
     private final CheckBox again = new CheckBox(Texts.of("known.again"));
     private final TextField height = new TextField();
@@ -44,18 +49,21 @@ final class KnownDialog {
     private final List<LensChoice> lenses = new ArrayList<>();
     private final List<ViewMarks> views;
 
-    private KnownDialog(LessonModel model, List<Profile> profiles) {
+    private KnownDialog(LessonModel model, Words words, List<Profile> profiles) {
         this.model = model;
+        this.unit = words.lengthUnit();
+        this.grid = new FloorGrid(unit);
         this.views = model.sheet().views();
         views.forEach(v -> lenses.add(new LensChoice(v, profiles)));
     }
 
-    static void show(LessonModel model, List<Profile> profiles, Window window) {
-        KnownDialog known = new KnownDialog(model, profiles);
+    /** @param floor what is shown first of what lies on the ground */
+    static void show(LessonModel model, Words words, List<Profile> profiles, Window window, FloorLayout floor) {
+        KnownDialog known = new KnownDialog(model, words, profiles);
         new DialogFrame(window, Texts.of("known.title"))
-                .middle(new HBox(32, known.floor(), known.playerAndLenses()))
+                .middle(new HBox(32, known.floor(floor), known.playerAndLenses()))
                 .leave(Texts.of("dialog.cancel"))
-                .act("known-keep", Texts.of("dialog.keep"), () -> model.apply(known.sheet()))
+                .act("known-keep", Texts.of("dialog.keep"), known::keep)
                 .asksBeforeLosing(known::typed)
                 .show();
     }
@@ -69,18 +77,40 @@ final class KnownDialog {
                 lenses.stream().map(ChoiceBox::getValue).toList());
     }
 
-    private VBox floor() {
+    private VBox floor(FloorLayout floor) {
         kinds();
+        begin(floor);
         again.setId("laid-again");
         again.setWrapText(true);
         again.setMinHeight(Region.USE_PREF_SIZE);
         again.setSelected(model.sheet().floor().laying() == Laying.AGAIN);
-        grid.show(model.sheet().floor());
-        VBox floor = new VBox(
-                10, heading("known.floor"), DialogFrame.wrapped(Texts.of("known.floor.text")), kind, grid, again);
-        floor.setPrefWidth(FLOOR_WIDTH);
-        floor.setMinWidth(FLOOR_WIDTH);
-        return floor;
+        VBox box = new VBox(
+                10,
+                heading("known.floor"),
+                DialogFrame.wrapped(Texts.of("known.floor.text", Texts.of("unit." + unit.id()))),
+                kind,
+                grid,
+                again);
+        box.setPrefWidth(FLOOR_WIDTH);
+        box.setMinWidth(FLOOR_WIDTH);
+        return box;
+    }
+
+    private void begin(FloorLayout floor) {
+        grid.show(floor);
+        for (FloorKind k : FloorKind.values()) {
+            if (!floor.equals(model.sheet().floor()) && floor.equals(k.layout())) {
+                kind.setValue(Texts.of("floor." + k.id()));
+            }
+        }
+    }
+
+    /** Kept with nothing on the ground, that is the answer to what lies there. */
+    private void keep() {
+        model.apply(sheet());
+        if (model.selected().equals(Optional.of(Item.GROUND))) {
+            model.skip();
+        }
     }
 
     private VBox playerAndLenses() {
@@ -131,9 +161,9 @@ final class KnownDialog {
         model.sheet().stature().ifPresent(s -> {
             measured.setSelected(s.sigmaM() != Stature.TOLD_SIGMA_M);
             double shown = measured.isSelected() ? s.heightM() : s.heightM() + Stature.TOLD_TOO_TALL_M;
-            height.setText(String.format(Locale.ROOT, "%.0f", 100 * shown));
+            height.setText(TypedNumber.shown(unit.fromMetres(shown), unit == LengthUnit.CENTIMETRE ? "0.#" : "0.##"));
         });
-        HBox row = new HBox(8, height, new Label(Texts.of("known.height.unit")), measured);
+        HBox row = new HBox(8, height, new Label(unit.id()), measured);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
     }
@@ -152,14 +182,17 @@ final class KnownDialog {
 
     private Optional<String> heightFault() {
         return stature().isEmpty() && !height.getText().isBlank()
-                ? Optional.of(Texts.of("known.height.fault"))
+                ? Optional.of(Texts.of("known.height.fault." + unit.id()))
                 : Optional.empty();
     }
 
     private Optional<Stature> stature() {
+        OptionalDouble typed = TypedNumber.read(height.getText());
+        if (typed.isEmpty()) {
+            return Optional.empty();
+        }
         try {
-            double metres =
-                    Double.parseDouble(height.getText().replace(',', '.').strip()) / 100;
+            double metres = unit.toMetres(typed.getAsDouble());
             return Optional.of(measured.isSelected() ? new Stature(metres, MEASURED_SIGMA_M) : Stature.told(metres));
         } catch (IllegalArgumentException e) {
             return Optional.empty();

@@ -20,6 +20,7 @@ import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
+import org.toeline.desk.lesson.Rods;
 import org.toeline.desk.lesson.Spread;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.LensBook.Profile;
@@ -38,11 +39,12 @@ public final class MarkingPane extends VBox {
     private static final double ANNOUNCED_HEIGHT = 68;
 
     private final LessonModel model;
-    private final Words words;
+    private Words words;
     private final Supplier<List<Profile>> profiles;
     private final BodyMap map;
     private final Label next = new Label();
     private final Label hint = new Label(Texts.of("next.hint"));
+    private final GroundQuestion ground;
     private final FlowPane others = new FlowPane(6, 6);
     private final FlowPane helps = new FlowPane(6, 6);
     private Button again = new Button();
@@ -71,6 +73,11 @@ public final class MarkingPane extends VBox {
         this.model = model;
         this.words = words;
         this.map = new BodyMap(model, words);
+        this.ground = new GroundQuestion(
+                model,
+                () -> this.words,
+                floor -> KnownDialog.show(
+                        model, this.words, profiles.get(), getScene().getWindow(), floor));
         getStyleClass().add("paper");
         setPadding(new Insets(14));
         setPrefWidth(WIDTH + 28);
@@ -95,10 +102,16 @@ public final class MarkingPane extends VBox {
                         help("accept", "suggest.accept-one", model.suggestions()::accept),
                         help("refuse", "suggest.refuse", model.suggestions()::refuse),
                         help("accept-all", "suggest.accept", model.suggestions()::acceptAll),
-                        help("steady", "steady", helping::steady),
-                        again(helping::again),
-                        help("pin", "pin", helping::pin));
-        getChildren().addAll(announced, helps, new StackPane(map), others, hint);
+                        help("pin", "pin", helping::pin),
+                        hinted(help("steady", "steady", helping::steady), "steady.hint"),
+                        hinted(again(helping::again), "again.hint"));
+        getChildren().addAll(announced, helps, new StackPane(map, ground), others, hint);
+    }
+
+    /** Other words, in another unit. */
+    public void words(Words changed) {
+        words = changed;
+        shown = null;
     }
 
     private static Button help(String id, String key, Runnable action) {
@@ -107,6 +120,11 @@ public final class MarkingPane extends VBox {
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
         button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    private static Button hinted(Button button, String key) {
+        button.setTooltip(new Tooltip(Texts.of(key)));
         return button;
     }
 
@@ -140,6 +158,7 @@ public final class MarkingPane extends VBox {
         if (!now.equals(shown)) {
             shown = now;
             map.update(doubted);
+            ground.update(view.isPresent());
             helps.lookup("#accept").setDisable(model.suggestions().suggestion().isEmpty());
             helps.lookup("#refuse").setDisable(model.suggestions().suggestion().isEmpty());
             helps.lookup("#accept-all").setDisable(now.suggested() == 0);
@@ -196,33 +215,37 @@ public final class MarkingPane extends VBox {
             return Texts.of("next.landmark", words.where(l.landmark()));
         }
         if (item instanceof Item.OfFloor f) {
-            return Texts.of("next.floor", f.pointId());
+            return Rods.otherEnd(model.sheet().floor(), view.get(), f.pointId())
+                    .map(other -> Texts.of("next.floor", ItemNames.of(item), ItemNames.ofFloor(other)))
+                    .orElse(Texts.of("next.floor-point", ItemNames.of(item)));
+        }
+        if (item instanceof Item.OfGround) {
+            return Texts.of("next.ground");
         }
         return Texts.of(item instanceof Item.OfBall ? "next.ball" : "next.vertical");
     }
 
     private List<Button> buttons() {
         List<Button> buttons = new ArrayList<>();
+        buttons.add(known());
         buttons.add(button(Item.BALL));
         model.sheet().floor().points().forEach(p -> buttons.add(button(new Item.OfFloor(p.id()))));
         int uprights = model.marks(model.large()).map(v -> v.verticals().size()).orElse(0);
         for (int i = 0; i <= uprights; i++) {
             buttons.add(button(new Item.OfVertical(i)));
         }
-        buttons.add(known());
         return buttons;
     }
 
     private Button button(Item item) {
         Button button = new Button(ItemNames.of(item));
-        button.setId(
-                "item-" + ItemNames.of(item).toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        button.setId("item-" + id(item));
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
         Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
         if (spread.isPresent()) {
             button.getStyleClass().add("item-done");
-            button.setText("✓ " + ItemNames.of(item) + " ± " + spread.get());
+            button.setText("✓ " + ItemNames.of(item));
             button.setTooltip(new Tooltip(Texts.of("item.spread", spread.get())));
         } else if (model.unseen(model.large(), item)) {
             button.getStyleClass().add("item-unseen");
@@ -236,14 +259,24 @@ public final class MarkingPane extends VBox {
         return button;
     }
 
+    private static String id(Item item) {
+        return item instanceof Item.OfFloor f
+                ? f.pointId()
+                : item instanceof Item.OfVertical v ? "upright-" + (v.index() + 1) : item.name();
+    }
+
     private Button known() {
         boolean none = model.sheet().floor().points().isEmpty();
         Button button = new Button(Texts.of(none ? "known.add" : "known.edit"));
         button.setId("known");
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
-        button.setOnAction(
-                e -> KnownDialog.show(model, profiles.get(), getScene().getWindow()));
+        button.setOnAction(e -> KnownDialog.show(
+                model,
+                words,
+                profiles.get(),
+                getScene().getWindow(),
+                model.sheet().floor()));
         return button;
     }
 }

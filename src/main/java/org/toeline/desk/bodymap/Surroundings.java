@@ -1,9 +1,9 @@
 package org.toeline.desk.bodymap;
 
-import java.util.List;
 import java.util.Optional;
 import javafx.scene.paint.Color;
 import org.toeline.desk.lesson.Item;
+import org.toeline.desk.lesson.Rods;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorReference;
@@ -27,10 +27,11 @@ final class Surroundings {
     static void draw(Pen pen, FloorLayout floor, ImagePoint ball, Optional<Item> selected) {
         boolean post = selected.filter(i -> i instanceof Item.OfVertical).isPresent();
         pen.lines(post ? ANNOUNCED : PALE, post ? 5 : 3, POST_TOP, POST_FOOT);
-        List<FloorReference> points = floor.points();
-        for (int i = 0; i + 1 < points.size(); i += 2) {
-            boolean chosen = isChosen(points.get(i), selected) || isChosen(points.get(i + 1), selected);
-            pen.lines(chosen ? ANNOUNCED : PALE, chosen ? 4 : 2, at(points.get(i), ball), at(points.get(i + 1), ball));
+        for (Rods.Rod rod : Rods.of(floor)) {
+            FloorReference one = floor.point(rod.one()).orElseThrow();
+            FloorReference other = floor.point(rod.other()).orElseThrow();
+            boolean chosen = isChosen(one, selected) || isChosen(other, selected);
+            pen.lines(chosen ? ANNOUNCED : PALE, chosen ? 4 : 2, at(one, ball), at(other, ball));
         }
     }
 

@@ -43,7 +43,7 @@ final class ChoicesPane extends VBox {
     private final Runnable changed;
     private final ComboBox<Optional<View>> view = new ComboBox<>();
     private final ComboBox<Optional<LessonLine>> beside = new ComboBox<>();
-    private final TextArea words = new TextArea();
+    private final TextArea words = Controls.tabbed(new TextArea());
     private final MenuButton sentences = new MenuButton(Texts.of("hand-over.sentences"));
     private final GridPane grid = new GridPane();
 

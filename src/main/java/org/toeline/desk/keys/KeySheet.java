@@ -34,7 +34,7 @@ public final class KeySheet {
         KeySheet sheet = new KeySheet(book);
         sheet.said.setId("keys-said");
         DialogFrame frame = new DialogFrame(window, Texts.of("keys.title"))
-                .middle(new VBox(14, sheet.said, sheet.grid()))
+                .middle(new VBox(10, sheet.said, sheet.grid()))
                 .leave(Texts.of("dialog.close"));
         frame.apart(
                         "keys-restore",
@@ -56,7 +56,7 @@ public final class KeySheet {
     private GridPane grid() {
         GridPane grid = new GridPane();
         grid.setHgap(12);
-        grid.setVgap(2);
+        grid.setVgap(1);
         int rows = (Act.values().length + COLUMNS - 1) / COLUMNS;
         for (Act act : Act.values()) {
             Button key = new Button();

@@ -1,5 +1,7 @@
 package org.toeline.desk.lesson;
 
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,10 @@ abstract class FilmedLesson extends UndoableLesson {
     /** Another clip for a view: marks on an earlier one are none of its business and go, undoably. */
     public void clip(View view, String clip, int width, int height) {
         release();
+        if (lesson.recorded().isEmpty() && sheet().views().isEmpty()) {
+            // the lesson begins
+            lesson = lesson.withRecorded(OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS));
+        }
         change(
                 lesson.withClip(view, new ClipMoment(clip, OptionalDouble.empty()))
                         .withSheet(sheet().withView(ViewMarks.empty(view, width, height)))

@@ -44,5 +44,15 @@ public sealed interface Item {
         }
     }
 
+    /** What lies on the ground at all: nothing that is marked, but asked before anything else. */
+    record OfGround() implements Item {
+
+        @Override
+        public String name() {
+            return "layout";
+        }
+    }
+
     Item BALL = new OfBall();
+    Item GROUND = new OfGround();
 }

@@ -1,6 +1,7 @@
 package org.toeline.desk.lesson;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.advice.Mend;
@@ -10,6 +11,7 @@ import org.toeline.ledger.Lesson;
 import org.toeline.ledger.Unfinished;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.Club;
+import org.toeline.mark.FloorLayout;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
@@ -24,6 +26,9 @@ public final class LessonModel extends TwiceMarkedLesson {
     /** What was put somewhere last. */
     private Optional<Selection> placed = Optional.empty();
 
+    /** What lay on the ground in the lesson before that had something there. */
+    private FloorLayout groundBefore = FloorLayout.NONE;
+
     private final Suggestions suggestions = new Suggestions(this);
 
     public LessonModel(Lesson lesson) {
@@ -32,6 +37,9 @@ public final class LessonModel extends TwiceMarkedLesson {
 
     /** Takes another lesson onto the desk; what could be undone of the earlier one cannot be any more. */
     public void open(Lesson opened, Optional<Path> from) {
+        if (!sheet().floor().points().isEmpty()) {
+            groundBefore = sheet().floor();
+        }
         begin(opened, from);
         firstMarksShown();
         placed = Optional.empty();
@@ -39,6 +47,16 @@ public final class LessonModel extends TwiceMarkedLesson {
                 ? View.FACE_ON
                 : opened.sheet().views().get(0).view();
         selectNext();
+    }
+
+    /** What lay on the ground in the lesson before: it may lie there still, which only the coach knows. */
+    public FloorLayout groundBefore() {
+        return groundBefore;
+    }
+
+    /** Says what lies on the ground. */
+    public void ground(FloorLayout floor) {
+        apply(sheet().withFloor(floor));
     }
 
     /** What is only suggested of the large view. */
@@ -68,7 +86,10 @@ public final class LessonModel extends TwiceMarkedLesson {
 
     /** Whether the coach said that an item cannot be seen in a view. */
     public boolean unseen(View view, Item item) {
-        return lesson.unfinished().unseen(view).contains(item.name());
+        return item instanceof Item.OfGround
+                ? Arrays.stream(View.values())
+                        .anyMatch(v -> lesson.unfinished().unseen(v).contains(item.name()))
+                : lesson.unfinished().unseen(view).contains(item.name());
     }
 
     /**
@@ -103,6 +124,10 @@ public final class LessonModel extends TwiceMarkedLesson {
             return;
         }
         Item item = selected.get();
+        if (item instanceof Item.OfGround) {
+            refuse();
+            return;
+        }
         boolean isNew = Marking.handles(view.get(), item).isEmpty();
         put(Marking.put(view.get(), item, handle, at, sheet().clickSigmaPx()), selection());
         if (isNew && !(item instanceof Item.OfVertical)) {
@@ -114,7 +139,9 @@ public final class LessonModel extends TwiceMarkedLesson {
     public void place(View of, LineMark line) {
         release();
         marks(of).ifPresent(v -> {
-            put(Marking.put(v, line, sheet().floor()), new Selection(of, Optional.of(line.item()), 0));
+            put(
+                    Marking.put(v, line, sheet().floor(), sheet().handedness()),
+                    new Selection(of, Optional.of(line.item()), 0));
             goOn(of, line.item());
         });
     }
@@ -138,8 +165,8 @@ public final class LessonModel extends TwiceMarkedLesson {
     }
 
     @Override
-    void selectNext() {
-        select(MarkOrder.next(this));
+    Optional<Item> next() {
+        return MarkOrder.next(this);
     }
 
     private void put(ViewMarks view, Selection selection) {

@@ -6,8 +6,8 @@ import org.toeline.geometry.ImagePoint;
 /**
  * Both ends of a rod or an upright, placed with one stroke.
  *
- * @param item        the upright, or the floor point that lies at {@code from}; the one at {@code to} is the next one
- *                    of the layout that is not marked
+ * @param item        the upright, or the floor point at one end of the stroke; the other end is that of the same rod, and
+ *                    which is which follows from how the stroke runs in the picture
  * @param fromSigmaPx standard deviation of that end, pixels
  */
 public record LineMark(Item item, ImagePoint from, double fromSigmaPx, ImagePoint to, double toSigmaPx) {

@@ -44,16 +44,20 @@ public final class MarkOrder {
         return all;
     }
 
-    /** Everything to mark in a view, in order: ball, what matters most, rods, an upright, the rest. */
+    /** Everything to mark in a view, in order: what lies on the ground, the ball, what matters most, an upright, the rest. */
     public static List<Item> items(LessonModel model, View view) {
         List<Item> items = new ArrayList<>();
-        items.add(Item.BALL);
         if (view == View.TEE) {
+            items.add(Item.BALL);
             AT_THE_TEE.forEach(l -> items.add(new Item.OfLandmark(l)));
             return items;
         }
-        FIRST.forEach(l -> items.add(new Item.OfLandmark(l)));
+        if (model.sheet().floor().points().isEmpty()) {
+            items.add(Item.GROUND);
+        }
         model.sheet().floor().points().forEach(p -> items.add(new Item.OfFloor(p.id())));
+        items.add(Item.BALL);
+        FIRST.forEach(l -> items.add(new Item.OfLandmark(l)));
         items.add(new Item.OfVertical(0));
         THEN.forEach(l -> items.add(new Item.OfLandmark(l)));
         return items;

@@ -9,6 +9,7 @@ import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorMark;
 import org.toeline.mark.FloorReference;
+import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
 import org.toeline.mark.VerticalMark;
 import org.toeline.mark.ViewMarks;
@@ -33,7 +34,9 @@ public final class Marking {
                             view.verticals().get(v.index()).to())
                     : List.of();
         }
-        return view.ball().map(b -> List.of(b.centre())).orElse(List.of());
+        return item instanceof Item.OfBall
+                ? view.ball().map(b -> List.of(b.centre())).orElse(List.of())
+                : List.of();
     }
 
     /** Everything marked on a view. */
@@ -76,6 +79,9 @@ public final class Marking {
         if (item instanceof Item.OfVertical v) {
             return vertical(view, v.index(), handle, at, clickSigmaPx);
         }
+        if (item instanceof Item.OfGround) {
+            return view;
+        }
         BallMark moved = view.ball()
                 .map(b -> new BallMark(at, b.diameterPx(), Math.max(b.sigmaPx(), clickSigmaPx), b.diameterSigmaPx()))
                 .orElse(new BallMark(at, OptionalDouble.empty(), clickSigmaPx, BallMark.USUAL_DIAMETER_SIGMA_PX));
@@ -91,19 +97,23 @@ public final class Marking {
                 clickSigmaPx * Math.sqrt(2));
     }
 
-    /** Both ends of a rod or an upright; a rod's far end is the layout's next point that is not marked. */
-    static ViewMarks put(ViewMarks view, LineMark line, FloorLayout floor) {
+    /** Both ends of a rod, whichever of them the stroke began at, or of an upright. */
+    static ViewMarks put(ViewMarks view, LineMark line, FloorLayout floor, Handedness handedness) {
         ImagePoint from = inside(view, line.from());
         ImagePoint to = inside(view, line.to());
         if (line.item() instanceof Item.OfFloor f) {
-            ViewMarks one = view.withFloorMark(new FloorMark(f.pointId(), from, line.fromSigmaPx()));
-            List<String> ids = floor.points().stream().map(FloorReference::id).toList();
-            return ids.stream()
-                    .skip(ids.indexOf(f.pointId()) + 1L)
-                    .filter(id -> view.floorMark(id).isEmpty())
-                    .findFirst()
-                    .map(id -> one.withFloorMark(new FloorMark(id, to, line.toSigmaPx())))
-                    .orElse(one);
+            Optional<FloorReference> one = floor.point(f.pointId());
+            Optional<FloorReference> other =
+                    Rods.otherEnd(floor, view, f.pointId()).flatMap(floor::point);
+            boolean runsOn = one.isEmpty()
+                    || other.isEmpty()
+                    || Rods.runsOn(one.get(), other.get(), from, to, view.view(), handedness);
+            FloorMark began =
+                    new FloorMark(f.pointId(), runsOn ? from : to, runsOn ? line.fromSigmaPx() : line.toSigmaPx());
+            ViewMarks with = view.withFloorMark(began);
+            return other.map(o -> with.withFloorMark(
+                            new FloorMark(o.id(), runsOn ? to : from, runsOn ? line.toSigmaPx() : line.fromSigmaPx())))
+                    .orElse(with);
         }
         if (line.item() instanceof Item.OfVertical v && from.distancePx(to) >= VerticalMark.SHORTEST_PX) {
             List<VerticalMark> all = new ArrayList<>(view.verticals());
@@ -155,7 +165,7 @@ public final class Marking {
             }
             return view.withVerticals(all);
         }
-        return view.withBall(Optional.empty());
+        return item instanceof Item.OfBall ? view.withBall(Optional.empty()) : view;
     }
 
     private static ImagePoint inside(ViewMarks view, ImagePoint p) {

@@ -30,6 +30,6 @@ public final class Spread {
                     ? Optional.of(half(view.verticals().get(v.index()).sigmaPx()))
                     : Optional.empty();
         }
-        return view.ball().map(b -> half(b.sigmaPx()));
+        return item instanceof Item.OfBall ? view.ball().map(b -> half(b.sigmaPx())) : Optional.empty();
     }
 }

@@ -78,8 +78,22 @@ abstract class UndoableLesson {
         changed();
     }
 
-    /** What is to be marked next on the large view is selected. */
-    abstract void selectNext();
+    /** What is to be marked next on the large view; empty when everything is. */
+    abstract Optional<Item> next();
+
+    /** That is selected. */
+    void selectNext() {
+        select(next());
+    }
+
+    /** Whether there is such a thing: a floor point goes with its layout, and what lies on the ground is asked while nothing is known to. */
+    private boolean isThere(Item item) {
+        if (item instanceof Item.OfGround) {
+            return sheet().floor().points().isEmpty();
+        }
+        return !(item instanceof Item.OfFloor f)
+                || sheet().floor().point(f.pointId()).isPresent();
+    }
 
     Selection selection() {
         return new Selection(large, selected, handle);
@@ -195,9 +209,14 @@ abstract class UndoableLesson {
     boolean refused() {
         boolean away = away(large);
         if (away) {
-            List.copyOf(listeners).forEach(LessonListener::refused);
+            refuse();
         }
         return away;
+    }
+
+    /** Nothing was done of what the hand asked for. */
+    void refuse() {
+        List.copyOf(listeners).forEach(LessonListener::refused);
     }
 
     /** A view's clip lies elsewhere now; what was marked on it stays, and so does what can be undone. */
@@ -255,7 +274,12 @@ abstract class UndoableLesson {
         settled();
     }
 
+    /** Whatever was changed, nothing is selected only when nothing is left to be marked. */
     void changed() {
+        if (selected.filter(this::isThere).isEmpty()) {
+            selected = next();
+            handle = 0;
+        }
         List.copyOf(listeners).forEach(LessonListener::changed);
     }
 

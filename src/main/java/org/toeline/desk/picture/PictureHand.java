@@ -145,7 +145,8 @@ final class PictureHand {
 
     /** Whether a stroke is meant for an item and does not pan: for the ball, a rod's end or an upright that is to be placed. */
     private boolean isStroked(Item item) {
-        return item instanceof Item.OfBall || !(item instanceof Item.OfLandmark) && isToBePlaced(item);
+        return item instanceof Item.OfBall
+                || (item instanceof Item.OfFloor || item instanceof Item.OfVertical) && isToBePlaced(item);
     }
 
     private boolean isToBePlaced(Item item) {

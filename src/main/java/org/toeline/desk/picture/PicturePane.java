@@ -155,13 +155,25 @@ public final class PicturePane extends Pane {
         doubted = names;
     }
 
-    /** Adds to the picture's brightness and contrast, each from −0.6 to 0.6; to the eye alone. */
-    public void light(double brightness, double contrast) {
-        ColorAdjust light = image.getEffect() instanceof ColorAdjust before ? before : new ColorAdjust();
-        light.setBrightness(Math.max(-MOST_LIGHT, Math.min(MOST_LIGHT, light.getBrightness() + brightness)));
-        light.setContrast(Math.max(-MOST_LIGHT, Math.min(MOST_LIGHT, light.getContrast() + contrast)));
-        boolean plain = Math.abs(light.getBrightness()) < 1e-9 && Math.abs(light.getContrast()) < 1e-9;
-        image.setEffect(plain ? null : light);
+    /** How much brighter and richer in contrast the picture is shown than it was filmed, each from −0.6 to 0.6. */
+    public record Light(double brightness, double contrast) {
+
+        public static final Light AS_FILMED = new Light(0, 0);
+
+        /** To tenths, so that as many steps back lead back. */
+        public Light plus(double brighter, double moreContrast) {
+            return new Light(within(brightness + brighter), within(contrast + moreContrast));
+        }
+
+        private static double within(double light) {
+            return Math.rint(10 * Math.max(-MOST_LIGHT, Math.min(MOST_LIGHT, light))) / 10 + 0.0;
+        }
+    }
+
+    /** Shows the picture in another light; to the eye alone. */
+    public void light(Light light) {
+        image.setEffect(
+                light.equals(Light.AS_FILMED) ? null : new ColorAdjust(0, 0, light.brightness(), light.contrast()));
     }
 
     /** The whole picture in the pane. */

@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -17,6 +18,7 @@ import javafx.scene.layout.VBox;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.text.TypedNumber;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.rows.Aside;
 import org.toeline.ledger.store.rows.LessonLine;
@@ -34,6 +36,11 @@ final class LessonCard extends VBox {
     private final Runnable changed;
     private final ShelfActions actions;
     private final AtomicInteger latest = new AtomicInteger();
+    /** What the card shows, with what is written in its fields as it was kept last. */
+    private Optional<Shelf> shown = Optional.empty();
+
+    private final TextField place = new TextField();
+    private final TextArea notes = Controls.tabbed(new TextArea());
 
     /** @param changed called when something in the ledger was changed from here */
     LessonCard(Studio studio, Runnable changed) {
@@ -43,9 +50,27 @@ final class LessonCard extends VBox {
         this.actions = new ShelfActions(studio, this, changed);
         setId("lesson-card");
         setPadding(new Insets(16, 24, 16, 16));
+        writable(place, "place");
+        writable(notes, "notes");
+        notes.setPrefRowCount(4);
+        notes.setWrapText(true);
+    }
+
+    private void writable(TextInputControl field, String id) {
+        field.setId(id);
+        field.setPromptText(Texts.of("players." + id));
+        field.setAccessibleText(Texts.of("players." + id));
+        field.setMaxWidth(TEXT_WIDTH);
+        field.focusedProperty().addListener((o, before, now) -> {
+            if (!now) {
+                note();
+            }
+        });
     }
 
     void clear() {
+        note();
+        shown = Optional.empty();
         latest.incrementAndGet();
         getChildren().clear();
     }
@@ -59,8 +84,20 @@ final class LessonCard extends VBox {
         });
     }
 
+    /** The lesson that is shown already is shown anew only where more than its words has changed: somebody may be writing. */
     private void show(Shelf shelf) {
-        getChildren().setAll(player(shelf), lesson(shelf), findings(shelf), written(shelf), clips(shelf));
+        boolean writing = shown.filter(s -> s.kept().id() == shelf.kept().id()).isPresent()
+                && (place.isFocused() || notes.isFocused());
+        if (writing && shown.filter(s -> s.isButForWords(shelf)).isPresent()) {
+            return;
+        }
+        if (!writing) {
+            note();
+            place.setText(shelf.kept().lesson().place());
+            notes.setText(shelf.kept().lesson().notes());
+        }
+        shown = Optional.of(shelf);
+        getChildren().setAll(player(shelf), lesson(shelf), findings(shelf), written(), clips(shelf));
         shelf.asides().forEach(aside -> getChildren().add(aside(shelf, aside)));
         getChildren().add(actions.row(shelf));
     }
@@ -74,7 +111,7 @@ final class LessonCard extends VBox {
         StringBuilder about =
                 new StringBuilder(Texts.of("hand." + details.handedness().id()));
         details.heightM()
-                .ifPresent(h -> about.append(" · ").append(Texts.of("players.height", String.format("%.2f", h))));
+                .ifPresent(h -> about.append(" · ").append(Texts.of("players.height", TypedNumber.shown(h, "0.00"))));
         details.bornYear().ifPresent(y -> about.append(" · ").append(Texts.of("players.born", Integer.toString(y))));
         Label line = new Label(about.toString());
         line.getStyleClass().add("first-follows");
@@ -148,39 +185,20 @@ final class LessonCard extends VBox {
         return box;
     }
 
-    private VBox written(Shelf shelf) {
-        Lesson lesson = shelf.kept().lesson();
-        TextField place = new TextField(lesson.place());
-        place.setId("place");
-        place.setPromptText(Texts.of("players.place"));
-        place.setAccessibleText(Texts.of("players.place"));
-        place.setMaxWidth(TEXT_WIDTH);
-        TextArea notes = new TextArea(lesson.notes());
-        notes.setId("notes");
-        notes.setPromptText(Texts.of("players.notes"));
-        notes.setAccessibleText(Texts.of("players.notes"));
-        notes.setPrefRowCount(4);
-        notes.setWrapText(true);
-        notes.setMaxWidth(TEXT_WIDTH);
-        place.focusedProperty().addListener((o, before, now) -> {
-            if (!now) {
-                note(shelf, place.getText(), notes.getText());
-            }
-        });
-        notes.focusedProperty().addListener((o, before, now) -> {
-            if (!now) {
-                note(shelf, place.getText(), notes.getText());
-            }
-        });
+    private VBox written() {
         return new VBox(6, place, notes);
     }
 
-    private void note(Shelf shelf, String place, String notes) {
-        Lesson lesson = shelf.kept().lesson();
-        if (lesson.place().equals(place) && lesson.notes().equals(notes)) {
-            return;
-        }
-        describe(shelf, l -> l.withPlace(place).withNotes(notes));
+    /** Keeps what is written in the fields, where it is not what was kept last. */
+    void note() {
+        Optional<Shelf> of = shown.filter(s -> !s.kept().lesson().place().equals(place.getText())
+                || !s.kept().lesson().notes().equals(notes.getText()));
+        of.ifPresent(shelf -> {
+            String where = place.getText();
+            String what = notes.getText();
+            shown = Optional.of(shelf.with(l -> l.withPlace(where).withNotes(what)));
+            describe(shelf, l -> l.withPlace(where).withNotes(what));
+        });
     }
 
     /** Keeps what was said of a lesson: through the desk when that has it, so that neither overwrites the other. */

@@ -84,7 +84,7 @@ final class LessonSearch {
         int own = ++ticket;
         records.ask(l -> l.find(asked), lines -> {
             if (own == ticket) {
-                found.accept(lines);
+                found.accept(RecentFirst.of(lines));
             }
         });
     }

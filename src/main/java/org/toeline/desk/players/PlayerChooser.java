@@ -13,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
+import javafx.stage.Window;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.Ledger;
@@ -75,7 +76,13 @@ final class PlayerChooser {
         box.setPrefWidth(WIDTH);
         CustomMenuItem item = new CustomMenuItem(box, false);
         popup = new ContextMenu(item);
-        popup.setOnShown(e -> name.requestFocus());
+        popup.setOnShown(e -> {
+            name.requestFocus();
+            // below the button at the window's right edge it would run past the window
+            Window window = popup.getOwnerWindow();
+            popup.setX(Math.max(
+                    window.getX(), Math.min(popup.getX(), window.getX() + window.getWidth() - popup.getWidth())));
+        });
     }
 
     /** @param typed what is looked for at first */

@@ -14,6 +14,7 @@ import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.dialog.FieldRows;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.text.TypedNumber;
 import org.toeline.ledger.store.rows.PlayerDetails;
 import org.toeline.mark.Handedness;
 
@@ -24,7 +25,7 @@ final class PlayerFields {
     private final ComboBox<Handedness> hand = new ComboBox<>();
     private final TextField height = new TextField();
     private final TextField born = new TextField();
-    private final TextArea note = new TextArea();
+    private final TextArea note = Controls.tabbed(new TextArea());
 
     private PlayerFields(PlayerDetails shown) {
         hand.getItems().setAll(Handedness.values());
@@ -39,9 +40,7 @@ final class PlayerFields {
         name.setText(shown.name().orElse(""));
         hand.setValue(shown.handedness());
         height.setText(
-                shown.heightM().isPresent()
-                        ? String.format("%.2f", shown.heightM().getAsDouble())
-                        : "");
+                shown.heightM().isPresent() ? TypedNumber.shown(shown.heightM().getAsDouble(), "0.00") : "");
         born.setText(
                 shown.bornYear().isPresent() ? Integer.toString(shown.bornYear().getAsInt()) : "");
         note.setText(shown.note());
@@ -85,11 +84,10 @@ final class PlayerFields {
 
     /** A height that was typed in centimetres is one in metres. */
     private OptionalDouble heightM() {
-        String typed = height.getText().strip().replace(',', '.');
-        if (typed.isEmpty()) {
+        if (height.getText().isBlank()) {
             return OptionalDouble.empty();
         }
-        double number = Double.parseDouble(typed);
+        double number = TypedNumber.read(height.getText()).orElseThrow(IllegalArgumentException::new);
         return OptionalDouble.of(number > 3 ? number / 100 : number);
     }
 

@@ -47,6 +47,8 @@ public final class PlayersScreen implements Screen {
     private final Label count = new Label();
     private final LessonCard card;
     private final HBox root;
+    /** While lines are put in place of lines, nothing is chosen. */
+    private boolean refreshed;
 
     public PlayersScreen(Studio studio) {
         this.studio = studio;
@@ -61,9 +63,11 @@ public final class PlayersScreen implements Screen {
         list.setAccessibleText(Texts.of("screen.players"));
         list.setCellFactory(l -> new LessonCell(studio.words()));
         list.setPlaceholder(placeholder());
-        list.getSelectionModel()
-                .selectedItemProperty()
-                .addListener((o, before, line) -> Optional.ofNullable(line).ifPresentOrElse(card::show, card::clear));
+        list.getSelectionModel().selectedItemProperty().addListener((o, before, line) -> {
+            if (!refreshed) {
+                Optional.ofNullable(line).ifPresentOrElse(card::show, card::clear);
+            }
+        });
         list.setOnMouseClicked(e -> {
             if (e.getClickCount() == 2) {
                 open();
@@ -173,6 +177,7 @@ public final class PlayersScreen implements Screen {
     private void found(List<LessonLine> found) {
         Optional<Integer> before =
                 Optional.ofNullable(list.getSelectionModel().getSelectedItem()).map(LessonLine::id);
+        refreshed = true;
         lines.setAll(found);
         count.setText(
                 found.isEmpty()
@@ -183,6 +188,8 @@ public final class PlayersScreen implements Screen {
         int same = before.map(id -> found.stream().map(LessonLine::id).toList().indexOf(id))
                 .orElse(-1);
         select(Math.max(0, same));
+        refreshed = false;
+        Optional.ofNullable(list.getSelectionModel().getSelectedItem()).ifPresentOrElse(card::show, card::clear);
     }
 
     /** Something in the ledger changed. */
@@ -198,6 +205,16 @@ public final class PlayersScreen implements Screen {
     @Override
     public Parent root() {
         return root;
+    }
+
+    @Override
+    public void left() {
+        card.note();
+    }
+
+    @Override
+    public void close() {
+        card.note();
     }
 
     @Override

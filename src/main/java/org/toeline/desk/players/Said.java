@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.toeline.advice.Words;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
+import org.toeline.language.Language;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.mark.Club;
@@ -70,7 +71,7 @@ public final class Said {
                     case "ratio" -> "";
                     default -> "\u00a0" + finding.unit();
                 };
-        return String.format(number, finding.value()) + " ± " + String.format(number, half) + unit;
+        return String.format(Language.written(), number + " ± " + number, finding.value(), half) + unit;
     }
 
     static String first(Words words, LessonLine line) {

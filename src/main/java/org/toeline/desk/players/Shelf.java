@@ -7,6 +7,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.Media;
 import org.toeline.ledger.store.place.LedgerException;
@@ -40,6 +42,34 @@ record Shelf(KeptLesson kept, Player player, List<Take> takes, Map<View, Path> c
         }
         List<Take> takes = ledger.takes(lessonId);
         return Optional.of(new Shelf(kept.get(), player.get(), takes, clips(takes, files), ledger.asides(lessonId)));
+    }
+
+    /** With the lesson changed, as it will be kept. */
+    Shelf with(UnaryOperator<Lesson> change) {
+        KeptLesson changed = new KeptLesson(
+                kept.id(),
+                kept.identity(),
+                kept.playerId(),
+                kept.version(),
+                change.apply(kept.lesson()),
+                kept.findings(),
+                kept.changedAt(),
+                kept.changedBy());
+        return new Shelf(changed, player, takes, clips, asides);
+    }
+
+    /** Whether another differs only in what is written of the lesson, and in its version. */
+    boolean isButForWords(Shelf other) {
+        return wordless(kept.lesson()).equals(wordless(other.kept.lesson()))
+                && kept.findings().equals(other.kept.findings())
+                && player.equals(other.player)
+                && takes.equals(other.takes)
+                && clips.equals(other.clips)
+                && asides.equals(other.asides);
+    }
+
+    private static Lesson wordless(Lesson lesson) {
+        return lesson.withPlace("").withNotes("");
     }
 
     /** By name and size; that a file holds the same is looked at when it is opened. */

@@ -1,13 +1,11 @@
 package org.toeline.desk.ranges;
 
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.toeline.advice.Range;
 import org.toeline.desk.records.OwnRanges;
-import org.toeline.language.Language;
+import org.toeline.desk.text.TypedNumber;
 import org.toeline.mark.Club;
 import org.toeline.reading.ReadingKind;
 
@@ -39,7 +37,7 @@ record RangeRow(ReadingKind kind, Club club, Optional<Range> shipped, Optional<R
         if (low.isBlank() && aim.isBlank() && high.isBlank()) {
             return Optional.empty();
         }
-        OptionalDouble[] numbers = {number(low), number(aim), number(high)};
+        OptionalDouble[] numbers = {TypedNumber.read(low), TypedNumber.read(aim), TypedNumber.read(high)};
         for (OptionalDouble number : numbers) {
             if (number.isEmpty()) {
                 throw new IllegalArgumentException("ranges.no-number");
@@ -59,17 +57,7 @@ record RangeRow(ReadingKind kind, Club club, Optional<Range> shipped, Optional<R
         return same ? Optional.empty() : Optional.of(typed);
     }
 
-    /** A number with a decimal point or comma, in the sign that people type. */
-    static OptionalDouble number(String typed) {
-        try {
-            double value = Double.parseDouble(typed.strip().replace(',', '.').replace('−', '-'));
-            return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
-        } catch (NumberFormatException e) {
-            return OptionalDouble.empty();
-        }
-    }
-
     static String shown(double value) {
-        return new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Language.now())).format(value + 0.0);
+        return TypedNumber.shown(value, "0.##");
     }
 }

@@ -90,6 +90,16 @@ public final class Records {
         return !open.unusable().isEmpty();
     }
 
+    /** Whether something of the lesson on the desk is not written yet. */
+    public boolean waits() {
+        return current.waits();
+    }
+
+    /** Where the ledger is, as a person reads it. */
+    public String place() {
+        return settings.place().name();
+    }
+
     /** The number of the lesson on the desk; empty while it is not in the ledger. */
     public OptionalInt lessonId() {
         return current.lessonId();

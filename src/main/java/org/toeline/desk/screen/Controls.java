@@ -2,6 +2,9 @@ package org.toeline.desk.screen;
 
 import java.util.function.Function;
 import javafx.scene.control.Button;
+import javafx.scene.control.TextArea;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +22,19 @@ public final class Controls {
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.setOnAction(e -> action.run());
         return button;
+    }
+
+    /** A text of several lines in which the tabulator leads on, as in every other field; nobody wants one in a note. */
+    public static <T extends TextArea> T tabbed(T area) {
+        area.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.TAB && !e.isControlDown() && !e.isAltDown() && !e.isMetaDown()) {
+                // with the control key it is the toolkit's own way out of a text
+                area.fireEvent(
+                        new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, e.isShiftDown(), true, false, false));
+                e.consume();
+            }
+        });
+        return area;
     }
 
     /** What values are called in a box they are chosen from. */

@@ -75,6 +75,23 @@ final class Keeper implements LessonListener {
         }
     }
 
+    /** Says that all is kept, and where, once what is being written is. */
+    void kept() {
+        Optional<Path> file = model.file();
+        if (model.lesson().sheet().views().isEmpty()) {
+            report.accept(Texts.of("kept.nothing"));
+        } else if (records.keeps()) {
+            records.ask(
+                    ledger -> true,
+                    answered -> report.accept(
+                            records.waits() ? Texts.of("kept.waits") : Texts.of("kept.in-ledger", records.place())));
+        } else if (file.isPresent() && unwritten.isEmpty()) {
+            report.accept(Texts.of("kept.in-document", file.get()));
+        } else {
+            report.accept(Texts.of("kept.waits"));
+        }
+    }
+
     private void write(Lesson lesson, Path file) {
         unwritten.put(file, lesson);
         writeAll();

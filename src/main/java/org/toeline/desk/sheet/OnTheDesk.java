@@ -117,9 +117,7 @@ public final class OnTheDesk implements LessonDesk {
         leaving.run();
         double own = left.getDouble("clickSigmaPx", MarkSheet.USUAL_CLICK_SIGMA_PX);
         records.fresh(player);
-        // the bay stays: what lies on its floor is known from the lesson before
-        Lesson lesson =
-                Lesson.of(sheet.withClickSigmaPx(own).withFloor(model.sheet().floor()));
+        Lesson lesson = Lesson.of(sheet.withClickSigmaPx(own));
         take.accept(
                 more.apply(lesson.withRecorded(OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS))),
                 Optional.empty());

@@ -21,7 +21,7 @@ final class OverThePicture extends StackPane {
     private final ArrivedBar arrived;
     private final WelcomePane welcome;
 
-    OverThePicture(LessonModel model, Sheet sheet, Node pictures, Runnable back) {
+    OverThePicture(LessonModel model, Sheet sheet, Node pictures, ShownLight light, Runnable back) {
         this.model = model;
         this.sheet = sheet;
         this.missing = new MissingBar(sheet.missing());
@@ -32,7 +32,8 @@ final class OverThePicture extends StackPane {
         Region work = sheet.clips().lines();
         work.setMaxHeight(USE_PREF_SIZE);
         drop.setMouseTransparent(true);
-        getChildren().addAll(pictures, drop, missing, shifted, arrived, welcome, work);
+        getChildren().addAll(pictures, light, drop, missing, shifted, arrived, welcome, work);
+        setAlignment(light, Pos.BOTTOM_LEFT);
         setAlignment(arrived, Pos.TOP_CENTER);
         setAlignment(shifted, Pos.TOP_CENTER);
         setAlignment(missing, Pos.TOP_CENTER);

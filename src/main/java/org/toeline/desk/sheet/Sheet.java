@@ -27,7 +27,6 @@ import org.toeline.desk.film.Films;
 import org.toeline.desk.film.Player;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.keys.KeyBook;
-import org.toeline.desk.keys.KeySheet;
 import org.toeline.desk.lesson.ClickSpread;
 import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
@@ -75,6 +74,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
     private final Report report;
     private final Consumer<String> go;
     private final OnTheDesk desk;
+    private final Keeper keeper;
     private Optional<Assessment> assessment = Optional.empty();
     private MarkSheet assessed = model.sheet();
     private Runnable whenAssessed = () -> {};
@@ -113,7 +113,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
         this.acts = new SheetActs(this, view);
         this.desk = new OnTheDesk(model, records, background, folder, report, frames::keep, this::take);
         model.listen(this);
-        Keeper keeper = new Keeper(model, records, background, folder, report);
+        this.keeper = new Keeper(model, records, background, folder, report);
         model.listen(keeper);
         model.listen(new ClipNotes(model, records, background));
         model.listen(frames);
@@ -220,6 +220,8 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
 
     /** Puts another lesson on the sheet. */
     private void take(Lesson lesson, Optional<Path> from) {
+        // what was said was of the lesson that leaves
+        say("");
         view.welcome(false);
         films.forget();
         ties.forget();
@@ -344,6 +346,10 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
 
     @Override
     public void refused() {
+        if (!model.away(model.large())) {
+            say(Texts.of("ground.first"));
+            return;
+        }
         boolean blank =
                 model.sheet().view(model.large()).map(ViewMarks::isBlank).orElse(true);
         say(Texts.of(blank ? "film.coming" : "film.elsewhere"));
@@ -402,8 +408,9 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
         acts.perform(act);
     }
 
-    public void keySheet() {
-        KeySheet.show(keys, view.getScene().getWindow());
+    /** Says that all is kept, and where; or what is not, and why. */
+    public void kept() {
+        keeper.kept();
     }
 
     @Override

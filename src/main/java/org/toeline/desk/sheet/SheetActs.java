@@ -65,11 +65,15 @@ final class SheetActs {
             case DARKER -> view.light(-LIGHT_STEP, 0);
             case MORE_CONTRAST -> view.light(0, LIGHT_STEP);
             case LESS_CONTRAST -> view.light(0, -LIGHT_STEP);
-            case KEYS -> sheet.keySheet();
+            case AS_FILMED -> view.asFilmed();
             case FULL_SCREEN,
                     COPY,
                     PRINT,
                     KEEP_STILL,
+                    NEW,
+                    OPEN,
+                    KEPT,
+                    KEYS,
                     GO_LESSON,
                     GO_PLAYERS,
                     GO_ACROSS,

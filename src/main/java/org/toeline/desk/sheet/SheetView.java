@@ -51,6 +51,7 @@ final class SheetView extends BorderPane {
     private final OverThePicture over;
     private final OverlayLines lines;
     private final PinDialog pins;
+    private final ShownLight light;
     private Words words = Words.usual();
 
     SheetView(LessonModel model, Sheet sheet, FrameChange change) {
@@ -60,6 +61,7 @@ final class SheetView extends BorderPane {
         this.lines = new OverlayLines(sheet::assessment);
         this.pins = new PinDialog(model, sheet);
         this.picture = new PicturePane(model, lines, sheet.assistant(), pins);
+        this.light = new ShownLight(picture);
         picture.setAccessibleText(Texts.of("picture.name"));
         this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
         this.toolbar = new Toolbar(model, sheet, this::unit);
@@ -74,7 +76,7 @@ final class SheetView extends BorderPane {
         this.tied = new TiedRow(model, sheet, new AwayLine(model, sheet.clips(), change, picture::requestFocus));
         this.watched = new Watched(sheet, picture);
         this.steps = new ClipSteps(model, sheet, picture);
-        this.over = new OverThePicture(model, sheet, watched, picture::requestFocus);
+        this.over = new OverThePicture(model, sheet, watched, light, picture::requestFocus);
         picture.wheel(watched::wheeled);
         VBox.setVgrow(over, Priority.ALWAYS);
         VBox pictures = new VBox(8, views, over, watched.strips(), watched.bar(), steps, tied);
@@ -148,14 +150,20 @@ final class SheetView extends BorderPane {
     }
 
     /** The picture brighter or darker, with more or less contrast; marks and clips stay as they are. */
-    void light(double brightness, double contrast) {
-        picture.light(brightness, contrast);
+    void light(double brighter, double moreContrast) {
+        light.add(brighter, moreContrast);
+    }
+
+    void asFilmed() {
+        light.asFilmed();
     }
 
     private void unit(LengthUnit unit) {
-        words = Words.of(Language.now(), unit);
+        words = Words.of(Language.written(), unit);
         findings.words(words);
         lines.words(words);
+        marking.words(words);
+        marking.update(sheet.doubted(model.large()));
         sheet.assessment().ifPresent(this::show);
     }
 
@@ -166,6 +174,7 @@ final class SheetView extends BorderPane {
     /** Forgets the pictures of an earlier lesson. */
     void clear() {
         images.clear();
+        light.asFilmed();
         over.clear();
         views.clear();
         picture.show(null);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.prefs.Preferences;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -28,6 +29,9 @@ final class ViewRow extends FlowPane {
 
     private static final double THUMB_PX = 46;
 
+    private static final String FOLDER = "clipFolder";
+
+    private final Preferences left = Preferences.userRoot().node("/org/toeline/desk");
     private final LessonModel model;
     private final Map<View, ToggleButton> views = new EnumMap<>(View.class);
     private final Map<View, ImageView> small = new EnumMap<>(View.class);
@@ -50,14 +54,23 @@ final class ViewRow extends FlowPane {
         Button open = new Button(Texts.of("view.clip"));
         open.setMinWidth(USE_PREF_SIZE);
         open.setId("open-clip");
-        open.setOnAction(e -> Optional.ofNullable(
-                        new FileChooser().showOpenMultipleDialog(getScene().getWindow()))
-                .ifPresent(
-                        files -> chosen.accept(files.stream().map(File::toPath).toList(), model.large())));
+        open.setOnAction(e -> choose(chosen));
         VBox actions = new VBox(4, open);
         actions.getChildren().addAll(more);
         actions.getChildren().forEach(b -> ((Button) b).setMaxWidth(Double.MAX_VALUE));
         getChildren().add(actions);
+    }
+
+    /** Begins in the folder of the clips that were chosen last. */
+    private void choose(BiConsumer<List<Path>, View> chosen) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Texts.of("view.choose"));
+        Optional.of(new File(left.get(FOLDER, ""))).filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);
+        List<File> files = chooser.showOpenMultipleDialog(getScene().getWindow());
+        if (files != null && !files.isEmpty()) {
+            Optional.ofNullable(files.get(0).getParent()).ifPresent(folder -> left.put(FOLDER, folder));
+            chosen.accept(files.stream().map(File::toPath).toList(), model.large());
+        }
     }
 
     private ToggleButton toggle(View view, Words words, Runnable shown) {

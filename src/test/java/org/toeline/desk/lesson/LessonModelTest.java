@@ -130,6 +130,8 @@ class LessonModelTest {
 
     @Test
     void whatCannotBeSeenIsNotAskedForAgain() throws Exception {
+        model.select(Item.GROUND);
+        model.skip();
         model.select(TOE);
         model.skip();
         Optional<Item> next = model.selected();
@@ -138,7 +140,8 @@ class LessonModelTest {
             if (model.marks(View.FACE_ON)
                             .filter(v -> Marking.handles(v, item).isEmpty())
                             .isPresent()
-                    && !item.equals(TOE)) {
+                    && !item.equals(TOE)
+                    && !item.equals(Item.GROUND)) {
                 model.select(item);
                 model.place(HERE);
             }
@@ -325,7 +328,7 @@ class LessonModelTest {
         model.open(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)), Optional.empty());
         assertThat(model.selected()).isEmpty();
         model.clip(View.FACE_ON, "one.mp4", 1920, 1080);
-        assertThat(model.selected()).contains(Item.BALL);
+        assertThat(model.selected()).contains(Item.GROUND);
     }
 
     @Test

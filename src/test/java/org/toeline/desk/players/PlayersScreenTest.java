@@ -127,6 +127,43 @@ class PlayersScreenTest extends ScreenUnderTest {
         assertThat(player(robot)).as("nothing chosen, nothing shown").isEmpty();
     }
 
+    /** The card of another lesson than the one on the desk: what is kept of one field must not take away the next. */
+    @Test
+    void whatIsWrittenAfterTabIsKept(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "before", "2026-03-01", "");
+        }
+        enter(robot, 1);
+        until(() -> robot.lookup("#place").tryQuery().isPresent());
+        robot.clickOn("#place").write("bay 2").type(KeyCode.TAB);
+        until(() -> kept(1).place().equals("bay 2"));
+        robot.write("ball too far");
+        robot.interact(screen::entered);
+        until(() -> kept(1).notes().equals("ball too far"));
+        robot.clickOn("#notes").write("!").type(KeyCode.TAB);
+        until(() -> kept(1).notes().contains("!"));
+        assertThat(kept(1).notes()).as("the tabulator leads on").doesNotContain("\t");
+        robot.clickOn("#notes").eraseText(1).type(KeyCode.TAB);
+        until(() -> !kept(1).notes().contains("!"));
+        assertThat(studio.asked()).as("no button was pressed by a space").isEmpty();
+    }
+
+    private Lesson kept(int id) throws Exception {
+        try (Ledger ledger = ledger()) {
+            return ledger.lesson(id).orElseThrow().lesson();
+        }
+    }
+
+    @Test
+    void theRecentLessonsStandFirst(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "after", "2026-04-01", "the later");
+            keep(ledger, "E. Miller", "before", "2026-03-01", "the earlier, put in later");
+        }
+        enter(robot, 2);
+        until(() -> player(robot).equals("D. Walker"));
+    }
+
     @Test
     void sixtyLessonsAndLongNamesFit(FxRobot robot) throws Exception {
         try (Ledger ledger = ledger()) {
