@@ -21,6 +21,9 @@ final class ShotPlots {
     private static final double BETWEEN = 36;
 
     private static final double BELOW = 20;
+    /** A ring on an edge of a plot is drawn whole. */
+    private static final double BEYOND = ShotTraces.MIDDLE_RADIUS + 2;
+
     private static final double RADIUS = 5;
     /** Of a line in the legend. */
     private static final double SAMPLE = 44;
@@ -60,11 +63,11 @@ final class ShotPlots {
         for (int i = 0; i < picture.setups().size(); i++) {
             ShotPen pen = i == 0 ? ShotPen.FIRST : ShotPen.SECOND;
             g.clip(new Rectangle2D.Double(
-                    x0 - RADIUS, y + LINE - 2, area.getMaxX() - x0, ground - y - LINE + RADIUS + 2));
+                    x0 - RADIUS, y + LINE - 2, area.getMaxX() - x0, ground - y - LINE + 2 + BEYOND));
             new ShotTraces(g, pen, side).paint(picture.setups().get(i));
             g.setClip(clip);
             g.clip(new Rectangle2D.Double(
-                    x0 - RADIUS, top, area.getMaxX() - x0, 2 * scale.wideM() * scale.pxPerM() + RADIUS));
+                    x0 - RADIUS, top, area.getMaxX() - x0, 2 * scale.wideM() * scale.pxPerM() + 4 + BEYOND));
             new ShotTraces(g, pen, above).paint(picture.setups().get(i));
             g.setClip(clip);
         }

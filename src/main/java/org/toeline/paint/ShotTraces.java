@@ -6,6 +6,7 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,8 +20,11 @@ import org.toeline.geometry.ImagePoint;
 record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
 
     private static final double RADIUS = 4;
-    private static final double MIDDLE_RADIUS = 6;
+    static final double MIDDLE_RADIUS = 6;
     private static final double CAP = 5;
+    /** So much paper around a shot's number. */
+    private static final float HALO = 2;
+
     /** So many and more shots are drawn with smaller points. */
     private static final int MANY = 30;
 
@@ -79,16 +83,18 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
         g.draw(path);
     }
 
-    /** The shot whose row is being typed: dark, with its number. */
+    /** The shot whose row is being typed: dark, with its number, which stays within the plot. */
     private void picked(ShotPicture.Trace shot) {
         shot.computed().ifPresent(f -> curve(f, Ink.TEXT, pen.stroke(1.8f)));
         Font font = Ink.bold(11);
         shot.computed().map(f -> f.points().get(f.points().size() / 2)).ifPresent(p -> {
-            double y = view.y(p) - 6;
+            Rectangle2D plot = g.getClipBounds();
+            double x = Math.min(view.x(p), plot.getMaxX() - HALO - Ink.width(shot.pickedLabel(), font));
+            double y = Math.max(view.y(p) - 6, plot.getMinY() + HALO + font.getSize2D());
             g.setColor(Ink.PAPER);
-            g.setStroke(new BasicStroke(4, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            g.draw(Ink.outline(shot.pickedLabel(), font, view.x(p), y));
-            Ink.text(g, shot.pickedLabel(), font, Ink.TEXT, view.x(p), y);
+            g.setStroke(new BasicStroke(2 * HALO, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.draw(Ink.outline(shot.pickedLabel(), font, x, y));
+            Ink.text(g, shot.pickedLabel(), font, Ink.TEXT, x, y);
         });
         view.measured(shot).ifPresent(p -> {
             pen.point(g, p.xPx(), p.yPx(), RADIUS);

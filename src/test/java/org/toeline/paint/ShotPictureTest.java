@@ -3,6 +3,9 @@ package org.toeline.paint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +22,7 @@ import org.toeline.handout.PictureFormat;
 /** Shots from the side and from above: one scale for both, round figures on the axes, every kind of file. */
 class ShotPictureTest {
 
-    private static final Flight DRIVE =
-            new FlightBand(Air.USUAL).of(Launch.straight(65, 12, 2600)).first();
+    private static final Flight DRIVE = new FlightBand(Air.USUAL).firstCurve(Launch.straight(65, 12, 2600));
 
     private static ShotPicture picture(FigureUnit unit, OptionalDouble sideM) {
         ShotPicture.Trace shot =
@@ -62,6 +64,44 @@ class ShotPictureTest {
         assertThat(landing.xPx())
                 .as("Pythagoras")
                 .isCloseTo(10 + Math.sqrt(210 * 210 - 900) * scale.pxPerM(), within(1e-9));
+    }
+
+    /** The highest shot's name stands wholly within its plot, however close to the upper edge its curve comes. */
+    @Test
+    void theNameOfThePickedShotIsNotCut() {
+        BufferedImage without = painted(" ");
+        BufferedImage with = painted("Hg");
+        int top = Integer.MAX_VALUE;
+        int bottom = 0;
+        for (int y = 0; y < with.getHeight() / 2; y++) {
+            for (int x = 0; x < with.getWidth(); x++) {
+                if (with.getRGB(x, y) != without.getRGB(x, y)) {
+                    top = Math.min(top, y);
+                    bottom = Math.max(bottom, y);
+                }
+            }
+        }
+        double capital = Ink.outline("Hg", Ink.bold(11), 0, 0).getBounds2D().getHeight();
+        assertThat(bottom - top + 1.0)
+                .as("rows of the picture with the name in them")
+                .isGreaterThan(capital);
+    }
+
+    private static BufferedImage painted(String name) {
+        ShotPicture.Trace shot = new ShotPicture.Trace(
+                Optional.of(DRIVE), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), name);
+        BufferedImage image = new BufferedImage(700, 330, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.setColor(Ink.PAPER);
+        g.fillRect(0, 0, 700, 330);
+        new ShotPicture(
+                        List.of(new ShotPicture.Setup("before", 1, List.of(shot), List.of(), Map.of())),
+                        FigureUnit.METRE,
+                        List.of(),
+                        "one shot")
+                .paint(g, new Rectangle2D.Double(8, 8, 684, 314));
+        g.dispose();
+        return image;
     }
 
     @Test

@@ -34,7 +34,7 @@ class SameProportionsTest {
         return new RandomScene.Player(landmarks, statureM);
     }
 
-    private static Assessment lesson(long seed, Club club, double statureM) {
+    static Assessment lesson(long seed, Club club, double statureM) {
         RandomScene scene = new RandomScene(
                 seed,
                 SceneKind.BOTH_AND_RODS,

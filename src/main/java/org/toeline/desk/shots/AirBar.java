@@ -1,6 +1,5 @@
 package org.toeline.desk.shots;
 
-import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -10,6 +9,7 @@ import javafx.scene.layout.HBox;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.Air;
 import org.toeline.flight.FigureUnit;
+import org.toeline.language.Language;
 
 /** The air the flights are computed for. What is typed counts at once; what makes no air is said beside it. */
 final class AirBar extends FlowPane {
@@ -104,7 +104,7 @@ final class AirBar extends FlowPane {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.2f", value).replaceFirst("\\.?0+$", "");
+        return String.format(Language.now(), "%.2f", value).replaceFirst("[.,]?0+$", "");
     }
 
     void show(ShotSettings settings) {

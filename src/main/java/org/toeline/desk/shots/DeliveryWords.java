@@ -27,7 +27,7 @@ record DeliveryWords(ShotUnits units) {
                                 .map(m -> Texts.of(
                                         "shots.face-and-path.measured",
                                         units.number(ShotFigure.LAUNCH_DIRECTION, m.rad()),
-                                        units.width(ShotFigure.LAUNCH_DIRECTION, m.halfRad())))
+                                        units.half(ShotFigure.LAUNCH_DIRECTION, m.halfRad())))
                                 .orElse("")));
     }
 

@@ -192,7 +192,7 @@ final class DifferencesPane extends VBox {
         return setup.middle(figure)
                 .map(m -> units.number(figure, m.centre())
                         + (m.halfWidth().isPresent()
-                                ? " ± " + units.width(figure, m.halfWidth().getAsDouble())
+                                ? " ± " + units.half(figure, m.halfWidth().getAsDouble())
                                 : ""))
                 .orElse("–");
     }

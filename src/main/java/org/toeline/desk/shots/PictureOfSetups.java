@@ -50,7 +50,8 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         List<ShotPicture.Trace> traces = new ArrayList<>();
         int step = Math.max(1, setup.measured().size() / MOST_POINTS);
         for (int i = 0; i < setup.measured().size(); i++) {
-            if (!setup.counts().get(i) || i % step != 0 && i != row) {
+            boolean drawn = i % step == 0 || i == row || setup.flights().get(i).isPresent();
+            if (!setup.counts().get(i) || !drawn) {
                 continue;
             }
             Shot shot = setup.measured().get(i);

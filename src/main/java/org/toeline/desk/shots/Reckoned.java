@@ -13,11 +13,17 @@ import org.toeline.flight.Shot;
  * All that the screen shows of the shots besides what was typed; reckoned off the interface thread.
  *
  * @param shots    those of this lesson, in the order of the rows
+ * @param impossible how many of this lesson's shots no flight could give
  * @param together what is odd about all of them together
  * @param compared this lesson's shots and, where chosen, another's
  * @param air      remembers the flights
  */
-record Reckoned(List<FlownShot> shots, Optional<Implausible> together, ComparedSetups compared, RememberedFlights air) {
+record Reckoned(
+        List<FlownShot> shots,
+        long impossible,
+        Optional<Implausible> together,
+        ComparedSetups compared,
+        RememberedFlights air) {
 
     static final Reckoned NOTHING = of(
             new Asked("", List.of()),
@@ -49,7 +55,12 @@ record Reckoned(List<FlownShot> shots, Optional<Implausible> together, ComparedS
         other.ifPresent(o -> named.add(
                 order == Order.OWN_FIRST ? 1 : 0,
                 ComparedSetups.Named.of(o.name, o.shots, flown(o.shots, air, new Watch(0)))));
-        return new Reckoned(flown, new Plausibility(air).checkTogether(complete), ComparedSetups.of(named, air), air);
+        return new Reckoned(
+                flown,
+                flown.stream().filter(s -> s.impossible().isPresent()).count(),
+                new Plausibility(air).checkTogether(complete),
+                ComparedSetups.of(named, air),
+                air);
     }
 
     private static List<FlownShot> flown(List<Shot> shots, RememberedFlights air, Watch watch) {
@@ -61,10 +72,5 @@ record Reckoned(List<FlownShot> shots, Optional<Implausible> together, ComparedS
 
     FlownShot shot(int row) {
         return row >= 0 && row < shots.size() ? shots.get(row) : FlownShot.NONE;
-    }
-
-    /** How many of this lesson's shots no flight could give. */
-    long impossible() {
-        return shots.stream().filter(s -> s.impossible().isPresent()).count();
     }
 }

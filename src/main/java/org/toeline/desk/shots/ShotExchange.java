@@ -12,6 +12,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.document.WholeFile;
 import org.toeline.flight.Shot;
 import org.toeline.flight.table.ShotExport;
+import org.toeline.flight.table.Template;
 import org.toeline.handout.PictureFormat;
 import org.toeline.paint.ShotPicture;
 
@@ -52,7 +53,9 @@ final class ShotExchange {
 
     void takeIn(Path file) {
         table.settle();
+        studio.say().accept(Texts.of("shots.import.reading", file.getFileName()));
         studio.background().run(() -> ImportModel.read(file, files.templates()), read -> {
+            studio.say().accept("");
             ImportPane[] pane = new ImportPane[1];
             pane[0] = new ImportPane(read, taken -> {
                 view.away(pane[0]);
@@ -66,20 +69,27 @@ final class ShotExchange {
 
     private void taken(ImportModel.Taken taken) {
         table.forget();
-        int already = model.add(taken.imported().shots());
-        int added = taken.imported().shots().size();
-        studio.say()
-                .accept(Texts.of(
-                        "shots.import.done",
-                        added,
-                        taken.file().getFileName(),
-                        already,
-                        taken.imported().leftOut().size()));
-        taken.template()
-                .ifPresent(t -> studio.background()
-                        .run(
-                                () -> files.keep(t),
-                                kept -> studio.say().accept(Texts.of("shots.import.template-kept", added, t.name()))));
+        List<Shot> more = taken.imported().shots();
+        List<TypedShot> before = model.rows();
+        int added = more.size();
+        model.add(more);
+        studio.background().run(() -> ShotsModel.alike(before, more), alike -> {
+            studio.say()
+                    .accept(Texts.of(
+                            "shots.import.done",
+                            added,
+                            taken.file().getFileName(),
+                            alike,
+                            taken.imported().leftOut().size()));
+            taken.template().ifPresent(t -> keep(t, added));
+        });
+    }
+
+    private void keep(Template template, int added) {
+        studio.background()
+                .run(
+                        () -> files.keep(template),
+                        kept -> studio.say().accept(Texts.of("shots.import.template-kept", added, template.name())));
     }
 
     void writeTable(Path file) {

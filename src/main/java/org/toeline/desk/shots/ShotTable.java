@@ -1,6 +1,7 @@
 package org.toeline.desk.shots;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,6 +20,7 @@ import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.skin.VirtualFlow;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.ShotFigure;
@@ -54,7 +56,13 @@ final class ShotTable extends TableView<Integer> {
     static final List<Meaning> ALL =
             Stream.concat(BEFORE_FLIGHT.stream(), FLIGHT.stream()).toList();
 
+    /** Room for six digits and a sign. */
+    private static final double NUMBER = 68;
+
     private static final double NARROW = 66;
+    /** So much more than its longest word, in the font of a text that stands alone, a heading needs. */
+    private static final double AROUND = 4;
+
     private static final double WIDE = 84;
     private static final double ROW = 28;
     /** What is odd needs at least so much room; it has all that is left. */
@@ -108,7 +116,7 @@ final class ShotTable extends TableView<Integer> {
         List<TableColumn<Integer, Integer>> all = new ArrayList<>();
         all.add(shown(
                 Texts.of("shots.column.number"),
-                50,
+                NUMBER,
                 row -> row < model.rows().size() ? (row + 1) + computed.sign(row) : "+"));
         BEFORE_FLIGHT.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m, "\n"))));
         for (Meaning meaning : FLIGHT) {
@@ -144,7 +152,11 @@ final class ShotTable extends TableView<Integer> {
     }
 
     private TableColumn<Integer, Integer> typed(Meaning meaning, String heading) {
-        TableColumn<Integer, Integer> column = column(heading, NARROW);
+        double longest = Arrays.stream(heading.split("\\s"))
+                .mapToDouble(w -> new Text(w).getLayoutBounds().getWidth())
+                .max()
+                .orElse(0);
+        TableColumn<Integer, Integer> column = column(heading, Math.max(NARROW, longest + AROUND));
         column.setId("column-" + meaning.id());
         column.setCellFactory(c -> new ShotCell(this, meaning));
         return column;

@@ -1,11 +1,11 @@
 package org.toeline.desk.shots;
 
-import java.util.Locale;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Quantity;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.table.Meaning;
+import org.toeline.language.Language;
 
 /**
  * The units a coach types and reads shots in. Angles are in degrees, spin in turns a minute, sides letters: L and R as seen
@@ -18,6 +18,9 @@ import org.toeline.flight.table.Meaning;
 record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
 
     static final ShotUnits METRIC = new ShotUnits(FigureUnit.METRES_PER_SECOND, FigureUnit.METRE, FigureUnit.METRE);
+
+    /** What a number of the computer's may be above a round one. */
+    private static final double SLACK = 1e-9;
 
     ShotUnits {
         if (speed.quantity() != Quantity.SPEED
@@ -50,7 +53,7 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
     /** The number alone; a side as a letter after it. */
     String number(Meaning meaning, double inside) {
         String text = width(meaning, meaning.sided() ? Math.abs(inside) : inside);
-        boolean none = Double.parseDouble(text) == 0;
+        boolean none = text.chars().noneMatch(c -> c >= '1' && c <= '9');
         return text + (!meaning.sided() || none ? "" : inside > 0 ? " L" : " R");
     }
 
@@ -68,12 +71,24 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
 
     /** A width, never a side. */
     String width(Meaning meaning, double inside) {
-        int decimals = meaning.quantity() == Quantity.SPIN ? 0 : meaning.quantity() == Quantity.TIME ? 2 : 1;
-        return String.format(Locale.ROOT, "%." + decimals + "f", of(meaning).fromInside(inside));
+        return String.format(
+                Language.now(), "%." + decimals(meaning) + "f", of(meaning).fromInside(inside));
     }
 
     String width(ShotFigure figure, double inside) {
         return width(meaning(figure), inside);
+    }
+
+    /** Half an interval, rounded up: it is never nothing. */
+    String half(ShotFigure figure, double inside) {
+        double step = Math.pow(10, -decimals(meaning(figure)));
+        double shown = of(figure).fromInside(inside);
+        double up = Math.max(1, Math.ceil(shown / step - SLACK)) * step;
+        return width(figure, of(figure).toInside(up));
+    }
+
+    private static int decimals(Meaning meaning) {
+        return meaning.quantity() == Quantity.SPIN ? 0 : meaning.quantity() == Quantity.TIME ? 2 : 1;
     }
 
     /** A change: with its sign, of a sided figure with the side it goes to. */

@@ -102,13 +102,19 @@ final class ShotsModel {
         }
     }
 
-    /** More shots after those that are there, all of them; answers how many of them look exactly like one there already. */
-    int add(List<Shot> more) {
-        Set<Shot> known = kept.stream().map(TypedShot::kept).collect(Collectors.toSet());
+    /** How many of these shots look exactly like a row; of many that takes a while. */
+    static int alike(List<TypedShot> rows, List<Shot> shots) {
+        Set<Shot> known = rows.stream().map(TypedShot::kept).collect(Collectors.toSet());
+        return known.isEmpty()
+                ? 0
+                : (int) shots.stream().filter(known::contains).count();
+    }
+
+    /** More shots after those that are there, all of them. */
+    void add(List<Shot> more) {
         List<TypedShot> rows = new ArrayList<>(kept);
         more.forEach(s -> rows.add(TypedShot.of(s)));
         change(rows);
-        return (int) more.stream().filter(known::contains).count();
     }
 
     /** @param why a shot is put aside; empty lets it count again */

@@ -7,6 +7,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.flight.compare.SharesOfSides;
 import org.toeline.flight.compare.SpreadDifference;
+import org.toeline.language.Language;
 
 /** How the scatter of the shots changed: how far apart they lie, and to which side they went. */
 final class SpreadLines {
@@ -44,7 +45,7 @@ final class SpreadLines {
     }
 
     private static String times(double ratio) {
-        return String.format(Locale.ROOT, "%.1f", ratio);
+        return String.format(Language.now(), "%.1f", ratio);
     }
 
     private static String signed(double share) {

@@ -35,6 +35,9 @@ final class TogetherPane extends ScrollPane {
 
     /** The pairs, the surest first; a pure function, to be reckoned off the interface thread. */
     static List<GoesTogether> of(PlayersShots all, RememberedFlights air) {
+        if (withShots(all).size() < RankCorrelation.LEAST) {
+            return List.of();
+        }
         List<PlayersShots.OfLesson> lessons = withShots(all).stream()
                 .map(l -> l.withShots(l.shots().stream()
                         .filter(s -> s.aside().isEmpty()

@@ -1,6 +1,7 @@
 package org.toeline.flight.table;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /**
  * The rows below the headings, told apart by what they are: shots, units, headings again, titles within the table, rows
@@ -32,6 +34,10 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
     private static final double OFTEN = 0.4;
 
     private static final int LEAST_ROWS = 3;
+    /** What is neither a heading nor a label nor a unit, as most cells are. */
+    private static final Pattern NUMBER = Pattern.compile("[+-]?[\\d.,]*\\d");
+
+    private static final Pattern LETTERS = Pattern.compile("\\p{L}{2}");
 
     static BodyRows of(Row headings, List<Row> below, DecimalMark mark) {
         return new Work(headings, below).sorted(NumberStyle.of(below, mark).decimal());
@@ -46,12 +52,20 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
         private final List<Row> shots = new ArrayList<>();
         private final List<String> sections = new ArrayList<>();
         private final Map<String, Integer> often = new LinkedHashMap<>();
+        private final Map<String, Boolean> headingCells = new HashMap<>();
+        /** For each heading, whether names or remarks stand below it. */
+        private final List<Boolean> names = new ArrayList<>();
+
         private Optional<Row> units = Optional.empty();
 
         Work(Row headings, List<Row> below) {
             this.headings = headings;
             this.width = new Header(headings, 0).width();
             this.below = below.stream().filter(r -> !r.blank()).toList();
+            for (int i = 0; i < width; i++) {
+                String heading = HeadingText.of(headings.cell(i)).words();
+                names.add(HeadingNames.is("filter", heading) || HeadingNames.is("remark", heading));
+            }
         }
 
         BodyRows sorted(char decimal) {
@@ -126,12 +140,14 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
                 return units.isPresent() && !units.get().cells().equals(row.cells());
             }
             return row.filled() > 1
-                    && row.cells().stream()
-                                    .filter(c -> HeadingNames.surely(
-                                                    HeadingText.of(c).words())
-                                            .isPresent())
-                                    .count()
-                            > 1;
+                    && row.cells().stream().filter(this::namesFigure).count() > 1;
+        }
+
+        private boolean namesFigure(String cell) {
+            return !NUMBER.matcher(cell).matches()
+                    && headingCells.computeIfAbsent(
+                            cell,
+                            c -> HeadingNames.surely(HeadingText.of(c).words()).isPresent());
         }
 
         private boolean title(Row row) {
@@ -139,16 +155,17 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
                     && row.filled() == 1
                     && row.cells().stream().limit(2).anyMatch(c -> !c.isEmpty())
                     && row.cells().stream()
-                            .allMatch(c -> c.isEmpty() || c.matches(".*\\p{L}{2}.*") && !Labels.sumsUp(c));
+                            .allMatch(c -> c.isEmpty() || LETTERS.matcher(c).find() && !Labels.sumsUp(c));
         }
 
         private static boolean isUnits(Row row) {
+            if (row.cells().stream().anyMatch(c -> NUMBER.matcher(c).matches())) {
+                return false;
+            }
             List<String> filled = row.cells().stream().filter(c -> !c.isEmpty()).toList();
             long stating =
                     filled.stream().filter(c -> UnitWords.of(c).isPresent()).count();
-            return stating > 0
-                    && 2 * stating >= filled.size()
-                    && filled.stream().noneMatch(c -> c.matches("[+-]?[\\d.,]*\\d"));
+            return stating > 0 && 2 * stating >= filled.size();
         }
 
         private Optional<String> fault(Row row) {
@@ -179,12 +196,11 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
                 String cell = row.cell(i);
                 if (cell.isEmpty()
                         || cell.length() > 60
+                        || NUMBER.matcher(cell).matches()
                         || often.getOrDefault(cell, 0) > OFTEN * below.size() && below.size() > LEAST_ROWS) {
                     continue;
                 }
-                String heading = HeadingText.of(headings.cell(i)).words();
-                boolean names = HeadingNames.is("filter", heading) || HeadingNames.is("remark", heading);
-                if (names
+                if (names.get(i)
                         ? Labels.isSummary(cell)
                                         && !HeadingNames.words("name-too").contains(HeadingNames.plain(cell))
                                 || Labels.longAndSumsUp(cell)

@@ -27,6 +27,11 @@ final class FigureCell {
     private static final Pattern DECIMAL_POINT =
             Pattern.compile("\\d*\\.(\\d{1,2}|\\d{4,})(\\D.*)?|[^.]*,\\d{3}\\.\\d+.*");
 
+    private static final Pattern GROUPING = Pattern.compile("['’ ]");
+    private static final Pattern BY_COMMAS = Pattern.compile("\\d{1,3}(,\\d{3})+");
+    private static final Pattern BY_POINTS = Pattern.compile("\\d{1,3}(\\.\\d{3})+");
+    private static final Pattern DIGITS = Pattern.compile("\\d*");
+
     private static final int MOST_DIGITS = 24;
     /** A longer cell holds no figure. */
     private static final int MOST_LETTERS = 80;
@@ -122,14 +127,17 @@ final class FigureCell {
 
     private static double number(String cell, String digits, char decimal) throws Unreadable {
         char group = decimal == '.' ? ',' : '.';
-        String plain = digits.strip().replaceAll("['’ ]", "");
+        String plain = GROUPING.matcher(digits.strip()).replaceAll("");
         if (plain.length() > MOST_DIGITS) {
             throw new Unreadable("“" + shortened(cell) + "” has too many digits for a figure");
         }
         int mark = plain.indexOf(decimal);
         String whole = mark < 0 ? plain : plain.substring(0, mark);
-        if (whole.indexOf(group) >= 0 && !whole.matches("\\d{1,3}(" + Pattern.quote(String.valueOf(group)) + "\\d{3})+")
-                || mark >= 0 && !plain.substring(mark + 1).matches("\\d*")) {
+        if (whole.indexOf(group) >= 0
+                        && !(group == ',' ? BY_COMMAS : BY_POINTS)
+                                .matcher(whole)
+                                .matches()
+                || mark >= 0 && !DIGITS.matcher(plain.substring(mark + 1)).matches()) {
             throw new Unreadable(
                     "“" + shortened(cell) + "” is not a number with a decimal " + (decimal == '.' ? "point" : "comma"));
         }

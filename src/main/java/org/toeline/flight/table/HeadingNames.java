@@ -16,11 +16,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What the words of headings and labels mean; the words are data, in {@code headings.properties}. */
 final class HeadingNames {
 
     private static final String PERHAPS = ".perhaps";
+    private static final Pattern RUN_TOGETHER = Pattern.compile("(?<=\\p{Ll})(?=\\p{Lu})");
+    private static final Pattern GAPS = Pattern.compile("[_\\-–/:\\s]+");
     private static final Map<String, Set<String>> WORDS = load();
     private static final Map<String, Meaning> SURELY = new HashMap<>();
     private static final Map<String, Meaning> HINTS = new LinkedHashMap<>();
@@ -104,11 +107,8 @@ final class HeadingNames {
 
     /** Lower case, one kind of each letter, words apart, no dots and dashes. */
     static String plain(String words) {
-        return Normalizer.normalize(words.replace('º', '°').replace('’', '\''), Normalizer.Form.NFKC)
-                .replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ")
-                .toLowerCase(Locale.ROOT)
-                .replace(".", "")
-                .replaceAll("[_\\-–/:\\s]+", " ")
-                .strip();
+        String one = Normalizer.normalize(words.replace('º', '°').replace('’', '\''), Normalizer.Form.NFKC);
+        String apart = RUN_TOGETHER.matcher(one).replaceAll(" ").toLowerCase(Locale.ROOT);
+        return GAPS.matcher(apart.replace(".", "")).replaceAll(" ").strip();
     }
 }

@@ -1,10 +1,14 @@
 package org.toeline.flight.table;
 
+import java.util.regex.Pattern;
+
 /** Whether a label says that its row sums other rows up; the words are data. */
 final class Labels {
 
     private static final int LONG = 6;
     private static final int SHORT = 3;
+    /** What follows a label: a sign, or a remark in brackets. */
+    private static final Pattern BESIDE = Pattern.compile("[=:]$|\\s*[(\\[][^)\\]]*[)\\]]$");
 
     private Labels() {}
 
@@ -36,8 +40,6 @@ final class Labels {
     }
 
     private static String cleaned(String cell) {
-        return HeadingNames.plain(cell)
-                .replaceAll("[=:]$|\\s*[(\\[][^)\\]]*[)\\]]$", "")
-                .strip();
+        return BESIDE.matcher(HeadingNames.plain(cell)).replaceAll("").strip();
     }
 }

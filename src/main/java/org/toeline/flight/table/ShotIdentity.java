@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
 
@@ -25,12 +26,16 @@ final class ShotIdentity {
     private final TableBody body;
     private final List<Integer> keys = new ArrayList<>();
     private final List<Integer> names = new ArrayList<>();
+    /** Whether any shot stands under a title. */
+    private final boolean titled;
+
     private final Map<List<String>, Integer> shotOf = new HashMap<>();
     private final Map<List<String>, Integer> rows = new HashMap<>();
     private int alike;
 
     private ShotIdentity(TableBody body) {
         this.body = body;
+        this.titled = body.rows().sections().stream().anyMatch(s -> !s.isEmpty());
     }
 
     static ShotIdentity of(TableBody body) {
@@ -57,15 +62,19 @@ final class ShotIdentity {
 
     private boolean tellsApart(int place) {
         List<Row> all = body.rows().shots();
-        long filled = all.stream().filter(r -> r.cell(place).matches(".*\\d.*")).count();
+        long filled = all.stream()
+                .filter(r -> r.cell(place).chars().anyMatch(Character::isDigit))
+                .count();
         long apart = all.stream().map(r -> r.cell(place)).distinct().count();
         return filled == all.size() && apart >= APART * all.size() && apart > 1;
     }
 
+    private static final Pattern DAY_AND_TIME = Pattern.compile("^(\\S*\\d[-/.年月]\\S*\\d\\S*)[T ]\\d{1,2}:\\d{2}.*$");
+
     /** Of a day with a time only the day. */
     private static String value(Row row, int place) {
         String cell = row.cell(place);
-        String day = cell.replaceFirst("^(\\S*\\d[-/.年月]\\S*\\d\\S*)[T ]\\d{1,2}:\\d{2}.*$", "$1");
+        String day = DAY_AND_TIME.matcher(cell).replaceFirst("$1");
         return day.isEmpty() ? "–" : day;
     }
 
@@ -75,7 +84,7 @@ final class ShotIdentity {
         Row row = body.rows().shots().get(index);
         names.forEach(n -> group.put(body.header().row().cell(n), value(row, n)));
         String title = body.rows().sections().get(index);
-        if (body.rows().sections().stream().anyMatch(s -> !s.isEmpty())) {
+        if (titled) {
             group.put("title", title.isEmpty() ? "–" : title);
         }
         return group;

@@ -2,12 +2,17 @@ package org.toeline.desk.shots;
 
 import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadInfo;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import javafx.animation.AnimationTimer;
@@ -26,6 +31,8 @@ public final class ManyShotsScenario {
     private static final OperatingSystemMXBean PROCESS =
             (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
     private final int shots;
     private final CountDownLatch finished = new CountDownLatch(1);
     private ShotsScreen screen;
@@ -35,6 +42,9 @@ public final class ManyShotsScenario {
     private long begun;
     private volatile boolean watching;
     private volatile long longestNanos;
+    private volatile long longestWorkNanos;
+    private long workedNanos;
+    private final Map<Long, Long> threads = new HashMap<>();
     private int row;
 
     private ManyShotsScenario(int shots) {
@@ -57,7 +67,10 @@ public final class ManyShotsScenario {
         while (true) {
             long asked = System.nanoTime();
             CountDownLatch turn = new CountDownLatch(1);
-            Platform.runLater(turn::countDown);
+            Platform.runLater(() -> {
+                worked();
+                turn.countDown();
+            });
             try {
                 turn.await();
                 if (watching) {
@@ -70,11 +83,40 @@ public final class ManyShotsScenario {
         }
     }
 
+    /** On the interface thread: what it worked itself since its last turn, whatever others do on the machine. */
+    private void worked() {
+        long now = THREADS.getCurrentThreadCpuTime();
+        if (watching) {
+            longestWorkNanos = Math.max(longestWorkNanos, now - workedNanos);
+        }
+        workedNanos = now;
+    }
+
+    private void threads(boolean print) {
+        Map<String, Double> seconds = new TreeMap<>();
+        for (long id : THREADS.getAllThreadIds()) {
+            long cpuNanos = THREADS.getThreadCpuTime(id);
+            ThreadInfo info = THREADS.getThreadInfo(id);
+            if (print && info != null) {
+                seconds.merge(
+                        info.getThreadName().replaceAll("[0-9]+$", ""),
+                        (cpuNanos - threads.getOrDefault(id, 0L)) / 1e9,
+                        Double::sum);
+            }
+            threads.put(id, cpuNanos);
+        }
+        seconds.forEach((name, s) -> {
+            if (s > 0.2) {
+                System.out.printf(Locale.ROOT, "    %s: %.1f s%n", name, s);
+            }
+        });
+    }
+
     private static List<Shot> more(int count) {
         SplittableRandom random = new SplittableRandom(4);
         List<Shot> more = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            more.add(new Shot(java.util.Map.of(
+            more.add(new Shot(Map.of(
                     ShotFigure.BALL_SPEED, random.nextDouble(30, 78),
                     ShotFigure.LAUNCH_ANGLE, Math.toRadians(random.nextDouble(5, 32)),
                     ShotFigure.LAUNCH_DIRECTION, Math.toRadians(random.nextDouble(-6, 6)),
@@ -104,20 +146,29 @@ public final class ManyShotsScenario {
             screen = desk.shots();
             cpu = PROCESS.getProcessCpuTime();
             begun = System.nanoTime();
+            threads(false);
+            workedNanos = THREADS.getCurrentThreadCpuTime();
             watching = true;
             long at = System.nanoTime();
+            long own = THREADS.getCurrentThreadCpuTime();
             screen.model().add(more);
+            own = THREADS.getCurrentThreadCpuTime() - own;
             System.out.printf(
-                    Locale.ROOT, "taking them in: %.0f ms on the interface thread%n", (System.nanoTime() - at) / 1e6);
+                    Locale.ROOT,
+                    "taking them in: %.0f ms on the interface thread, %.0f ms of them its own work%n",
+                    (System.nanoTime() - at) / 1e6,
+                    own / 1e6);
         } else if (given && screen.reckoned().shots().size() > shots) {
             System.out.printf(
                     Locale.ROOT,
                     "%d shots: processor time to all flights %.1f s, %.1f s on the clock; the interface was blocked for"
-                            + " %.0f ms at most%n",
+                            + " %.0f ms at most, %.0f ms by its own work%n",
                     shots,
                     (PROCESS.getProcessCpuTime() - cpu) / 1e9,
                     (System.nanoTime() - begun) / 1e9,
-                    longestNanos / 1e6);
+                    longestNanos / 1e6,
+                    longestWorkNanos / 1e6);
+            threads(true);
             finished.countDown();
         } else if (given) {
             row = (row + 137) % shots;
