@@ -1,20 +1,13 @@
 package org.toeline.assist;
 
-import java.util.List;
 import java.util.Optional;
-import org.toeline.assist.LandmarkSuggestion.Landmarks;
-import org.toeline.assist.LandmarkSuggestion.NoPerson;
-import org.toeline.assist.LandmarkSuggestion.NoPerson.Reason;
-import org.toeline.assist.PoseModel.Seen;
-import org.toeline.geometry.ImagePoint;
-import org.toeline.mark.Handedness;
+import java.util.function.BooleanSupplier;
 import org.toeline.mark.View;
-import org.toeline.video.Frame;
 
 /**
- * Suggests where the landmarks of a body are, from a general body-pose model that comes with the program and runs on this
+ * Suggests what is to be marked in a view: the landmarks of the body, from a general body-pose model that comes with the program and runs on this
  * machine alone. Suggestions never count as the coach's own marks: they carry their origin and a spread that was measured.
- * There must be one person in the picture, or one much nearer than the rest; club and ball are not suggested.
+ * There must be one person in the picture, or one much nearer than the rest; then shaft, ball, rods and uprights.
  *
  * <p>{@link #load} reads the model (some tenths of a second); a picture takes about as long. Off the interface thread; calls
  * wait for one another. Native memory is released by {@link #close}.
@@ -33,27 +26,14 @@ public final class LandmarkSuggester implements AutoCloseable {
     }
 
     /**
-     * Looks for the player in a frame.
+     * Marks a whole view.
      *
-     * @param view  only {@link View#FACE_ON} and {@link View#DOWN_THE_LINE} show a player
-     * @param hints marks already placed, such as the ball: where is looked first; may be empty
+     * @param stopped asked between the steps; once it says so, a {@link java.util.concurrent.CancellationException} ends it
      */
-    public synchronized LandmarkSuggestion suggest(
-            Frame frame, View view, Handedness handedness, List<ImagePoint> hints) {
-        if (view == View.TEE) {
-            return new NoPerson(Reason.OTHER_VIEW);
-        }
-        PoseSearch search = new PoseSearch(model, frame);
-        Optional<Seen> person = search.person(hints);
-        if (person.isEmpty()) {
-            return new NoPerson(search.unclear() ? Reason.NOT_CLEAR : Reason.NOBODY);
-        }
-        Optional<Sides> sides = Sides.of(person.get(), view, handedness == Handedness.RIGHT);
-        return sides.isEmpty()
-                ? new NoPerson(Reason.NOT_CLEAR)
-                : new Landmarks(
-                        BonyPoints.of(sides.get(), view, handedness),
-                        person.get().score());
+    public synchronized ViewSuggestion suggest(Asked asked, BooleanSupplier stopped) {
+        return asked.view() == View.TEE
+                ? ViewSuggestion.nothing(ViewSuggestion.Reason.OTHER_VIEW)
+                : new ViewSuggester(model, stopped).suggest(asked);
     }
 
     @Override

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.toeline.assist.LandmarkSuggestion.Landmarks;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
@@ -44,10 +43,10 @@ final class RealPersonStudy {
         int step = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 4;
         Map<String, double[]> theirs = points(folder.resolve("openpose_cam01_cam02.csv"));
         Map<Landmark, List<Off>> offs = new EnumMap<>(Landmark.class);
-        try (LandmarkSuggester suggester = LandmarkSuggester.load().orElseThrow()) {
+        try (PoseModel model = new PoseModel()) {
             for (String camera : CAMERAS) {
                 try (Clip clip = Clip.open(folder.resolve("balancing_" + camera.replace("_", "") + ".mp4"))) {
-                    sides(camera, clip, suggester, theirs, step, offs);
+                    sides(camera, clip, model, theirs, step, offs);
                 }
             }
         }
@@ -76,7 +75,7 @@ final class RealPersonStudy {
     private static void sides(
             String camera,
             Clip clip,
-            LandmarkSuggester suggester,
+            PoseModel model,
             Map<String, double[]> theirs,
             int step,
             Map<Landmark, List<Off>> offs)
@@ -86,13 +85,16 @@ final class RealPersonStudy {
         int exchanged = 0;
         for (int f = 0; f < clip.frameCount(); f += step) {
             pictures++;
-            if (!(suggester.suggest(clip.frame(f), View.FACE_ON, Handedness.RIGHT, List.of())
-                    instanceof Landmarks seen)) {
+            Optional<List<Mark>> seen = new PoseSearch(model, clip.frame(f))
+                    .person(List.of())
+                    .flatMap(s -> Sides.of(s, View.FACE_ON, true))
+                    .map(s -> BonyPoints.of(s, View.FACE_ON, Handedness.RIGHT));
+            if (seen.isEmpty()) {
                 refused++;
                 continue;
             }
-            exchanged += exchanged(camera + f, seen.marks(), theirs) ? 1 : 0;
-            add(camera, f, seen.marks(), theirs, offs);
+            exchanged += exchanged(camera + f, seen.get(), theirs) ? 1 : 0;
+            add(camera, f, seen.get(), theirs, offs);
         }
         System.out.printf(
                 Locale.ROOT,

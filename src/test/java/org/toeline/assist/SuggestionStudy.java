@@ -126,7 +126,7 @@ final class SuggestionStudy {
             for (List<ImagePoint> hints : List.of(List.<ImagePoint>of(), List.of(new ImagePoint(715, 628)))) {
                 long start = System.nanoTime();
                 for (int i = 0; i < 10; i++) {
-                    suggester.suggest(frame, View.FACE_ON, Handedness.RIGHT, hints);
+                    suggester.suggest(new Asked(frame, View.FACE_ON, Handedness.RIGHT, hints, 960), () -> false);
                 }
                 System.out.printf(
                         Locale.ROOT,

@@ -27,7 +27,6 @@ import org.toeline.ledger.LensBook.Profile;
 import org.toeline.ledger.Unfinished;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.Handedness;
-import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -136,6 +135,7 @@ public final class MarkingPane extends VBox {
 
     /** Brings words, rings and buttons up to date. */
     public void update(Set<String> doubted) {
+        model.suggestions().doubted(doubted);
         String text = announced();
         if (!text.equals(next.getText())) {
             next.setText(text);
@@ -154,14 +154,14 @@ public final class MarkingPane extends VBox {
                 model.sheet().handedness(),
                 model.repeating(),
                 model.lesson().unfinished(),
-                view.map(MarkingPane::suggested).orElse(0L));
+                model.suggestions().left());
         if (!now.equals(shown)) {
             shown = now;
             map.update(doubted);
             ground.update(view.isPresent());
             helps.lookup("#accept").setDisable(model.suggestions().suggestion().isEmpty());
             helps.lookup("#refuse").setDisable(model.suggestions().suggestion().isEmpty());
-            helps.lookup("#accept-all").setDisable(now.suggested() == 0);
+            helps.lookup("#accept-all").setDisable(now.suggested().isEmpty());
             again.setText(
                     Texts.of(model.repeating() ? "again.end" : model.canGoOnRepeating() ? "again.go-on" : "again"));
             others.getChildren().setAll(buttons());
@@ -179,13 +179,7 @@ public final class MarkingPane extends VBox {
             Handedness handedness,
             boolean repeating,
             Unfinished unfinished,
-            long suggested) {}
-
-    private static long suggested(ViewMarks view) {
-        return view.marks().stream()
-                .filter(m -> m.origin() == Mark.Origin.SUGGESTED)
-                .count();
-    }
+            List<Item> suggested) {}
 
     private String announced() {
         Optional<ViewMarks> view = model.marks(model.large());
@@ -202,7 +196,7 @@ public final class MarkingPane extends VBox {
         }
         Item item = model.selected().get();
         if (MarkOrder.suggested(view.get(), item)) {
-            return Texts.of("next.suggested", words.where(((Item.OfLandmark) item).landmark()));
+            return suggested(item);
         }
         Optional<String> spread = Spread.of(view.get(), item);
         if (spread.isPresent()) {
@@ -225,6 +219,14 @@ public final class MarkingPane extends VBox {
         return Texts.of(item instanceof Item.OfBall ? "next.ball" : "next.vertical");
     }
 
+    private String suggested(Item item) {
+        String where = item instanceof Item.OfLandmark l ? words.where(l.landmark()) : ItemNames.of(item);
+        return Texts.of(
+                model.suggestions().doubtful(item) ? "next.doubtful" : "next.suggested",
+                where,
+                model.suggestions().left().size());
+    }
+
     private List<Button> buttons() {
         List<Button> buttons = new ArrayList<>();
         buttons.add(known());
@@ -243,7 +245,10 @@ public final class MarkingPane extends VBox {
         button.setFocusTraversable(false);
         button.getStyleClass().add("item");
         Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
-        if (spread.isPresent()) {
+        if (model.marks(model.large()).filter(v -> MarkOrder.suggested(v, item)).isPresent()) {
+            button.setText("? " + ItemNames.of(item) + " ± " + spread.orElseThrow());
+            button.setAccessibleText(ItemNames.of(item) + Texts.of("ring.suggested"));
+        } else if (spread.isPresent()) {
             button.getStyleClass().add("item-done");
             button.setText("✓ " + ItemNames.of(item));
             button.setTooltip(new Tooltip(Texts.of("item.spread", spread.get())));

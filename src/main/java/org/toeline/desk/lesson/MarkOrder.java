@@ -5,8 +5,11 @@ import static org.toeline.mark.Landmark.*;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.FloorMark;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
+import org.toeline.mark.VerticalMark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -87,10 +90,17 @@ public final class MarkOrder {
 
     /** Whether an item stands where the program suggests it and nobody has looked. */
     public static boolean suggested(ViewMarks view, Item item) {
-        return item instanceof Item.OfLandmark l
-                && view.mark(l.landmark())
-                        .filter(m -> m.origin() == Mark.Origin.SUGGESTED)
-                        .isPresent();
+        Optional<Mark.Origin> origin;
+        if (item instanceof Item.OfLandmark l) {
+            origin = view.mark(l.landmark()).map(Mark::origin);
+        } else if (item instanceof Item.OfFloor f) {
+            origin = view.floorMark(f.pointId()).map(FloorMark::origin);
+        } else if (item instanceof Item.OfVertical v) {
+            origin = view.verticals().stream().skip(v.index()).findFirst().map(VerticalMark::origin);
+        } else {
+            origin = view.ball().map(BallMark::origin);
+        }
+        return origin.filter(o -> o == Mark.Origin.SUGGESTED).isPresent();
     }
 
     /** The first thing that is to be marked after an item, beginning anew at the end; then what is only suggested. */

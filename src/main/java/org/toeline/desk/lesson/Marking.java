@@ -145,10 +145,24 @@ public final class Marking {
         return view.withVerticals(all);
     }
 
-    /** With a suggestion taken as right: looked at, but not clicked, so that it keeps the spread measured for suggestions. */
-    static ViewMarks accepted(ViewMarks view, Mark suggested, double clickSigmaPx) {
-        return view.withMark(
-                Mark.placed(suggested.landmark(), suggested.at(), Math.max(clickSigmaPx, suggested.sigmaPx())));
+    /**
+     * With a suggestion taken as right: looked at, but not clicked, so that it keeps the spread measured for suggestions; a
+     * landmark, a judgement by eye, is known no better than a click.
+     */
+    static ViewMarks accepted(ViewMarks view, Item item, double clickSigmaPx) {
+        if (item instanceof Item.OfLandmark l) {
+            Mark m = view.mark(l.landmark()).orElseThrow();
+            return view.withMark(Mark.placed(m.landmark(), m.at(), Math.max(clickSigmaPx, m.sigmaPx())));
+        }
+        if (item instanceof Item.OfFloor f) {
+            return view.withFloorMark(view.floorMark(f.pointId()).orElseThrow().accepted());
+        }
+        if (item instanceof Item.OfVertical v) {
+            List<VerticalMark> all = new ArrayList<>(view.verticals());
+            all.set(v.index(), all.get(v.index()).accepted());
+            return view.withVerticals(all);
+        }
+        return view.withBall(view.ball().map(BallMark::accepted));
     }
 
     public static ViewMarks delete(ViewMarks view, Item item) {

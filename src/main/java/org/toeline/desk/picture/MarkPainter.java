@@ -6,10 +6,10 @@ import java.util.Set;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import org.toeline.desk.lesson.Item;
+import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
-import org.toeline.mark.Mark;
 import org.toeline.mark.ViewMarks;
 
 /**
@@ -37,27 +37,16 @@ final class MarkPainter {
         for (Item item : Marking.marked(view)) {
             boolean chosen = selected.equals(Optional.of(item));
             List<ImagePoint> handles = Marking.handles(view, item);
+            boolean doubt = doubted.contains(item instanceof Item.OfFloor f ? f.pointId() : item.name());
+            Look look = doubt ? Look.DOUBTED : MarkOrder.suggested(view, item) ? Look.DASHED : Look.FULL;
             if (item instanceof Item.OfBall) {
-                ball(view.ball().orElseThrow(), chosen, doubted.contains("ball"));
+                ball(view.ball().orElseThrow(), chosen, look);
             } else if (item instanceof Item.OfVertical) {
-                line(handles.get(0), handles.get(1));
-                handles.forEach(p -> ring(p, FLOOR, chosen, Look.FULL));
-            } else if (item instanceof Item.OfFloor f) {
-                ring(
-                        handles.get(0),
-                        doubted.contains(f.pointId()) ? DOUBT : FLOOR,
-                        chosen,
-                        doubted.contains(f.pointId()) ? Look.DOUBTED : Look.FULL);
-            } else if (item instanceof Item.OfLandmark l) {
-                boolean doubt = doubted.contains(l.landmark().id());
-                boolean suggested = view.mark(l.landmark())
-                        .map(m -> m.origin() == Mark.Origin.SUGGESTED)
-                        .orElse(false);
-                ring(
-                        handles.get(0),
-                        doubt ? DOUBT : PLACED,
-                        chosen,
-                        doubt ? Look.DOUBTED : suggested ? Look.DASHED : Look.FULL);
+                line(handles.get(0), handles.get(1), look);
+                handles.forEach(p -> ring(p, FLOOR, chosen, look == Look.DASHED ? Look.DASHED : Look.FULL));
+            } else {
+                Color placed = item instanceof Item.OfFloor ? FLOOR : PLACED;
+                ring(handles.get(0), doubt ? DOUBT : placed, chosen, look);
             }
         }
     }
@@ -72,7 +61,7 @@ final class MarkPainter {
         double x = transform.deviceX(at);
         double y = transform.deviceY(at);
         double r = chosen ? RADIUS * 1.6 : RADIUS;
-        g.setLineDashes(look == Look.DASHED ? new double[] {3, 3} : new double[0]);
+        dashed(look);
         circle(x, y, r, HALO, 4);
         circle(x, y, r, color, chosen ? 2.4 : 1.8);
         g.setLineDashes(null);
@@ -89,20 +78,28 @@ final class MarkPainter {
         }
     }
 
-    private void ball(BallMark ball, boolean chosen, boolean doubted) {
+    private void ball(BallMark ball, boolean chosen, Look look) {
         double r = Math.max(3, transform.scale() * ball.diameterPx().orElse(10) / 2);
         double x = transform.deviceX(ball.centre());
         double y = transform.deviceY(ball.centre());
+        dashed(look);
         circle(x, y, r + 1, HALO, 4);
-        circle(x, y, r + 1, doubted ? DOUBT : PLACED, chosen ? 2.4 : 1.6);
+        circle(x, y, r + 1, look == Look.DOUBTED ? DOUBT : PLACED, chosen ? 2.4 : 1.6);
+        g.setLineDashes(null);
         if (chosen) {
             stroke(x - r - 9, y, x - r - 3, y, PLACED);
             stroke(x + r + 3, y, x + r + 9, y, PLACED);
         }
     }
 
-    private void line(ImagePoint a, ImagePoint b) {
+    private void line(ImagePoint a, ImagePoint b, Look look) {
+        dashed(look);
         stroke(transform.deviceX(a), transform.deviceY(a), transform.deviceX(b), transform.deviceY(b), FLOOR);
+        g.setLineDashes(null);
+    }
+
+    private void dashed(Look look) {
+        g.setLineDashes(look == Look.DASHED ? new double[] {3, 3} : new double[0]);
     }
 
     private void stroke(double x1, double y1, double x2, double y2, Color color) {

@@ -16,6 +16,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.lesson.Marking;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
@@ -44,6 +45,7 @@ public final class PicturePane extends Pane {
     private double pictureHeight;
     private final Canvas canvas = new Canvas();
     private final Loupe loupe = new Loupe();
+    private Optional<ImagePoint> lookedAt = Optional.empty();
     private final Overlay overlay;
     /** How much is seen of marks that belong to another frame. */
     private static final double GHOST = 0.3;
@@ -102,6 +104,7 @@ public final class PicturePane extends Pane {
         film.setVisible(false);
         // what it magnified is not there any more
         loupe.setVisible(false);
+        lookedAt = Optional.empty();
         image.setImage(picture);
         if (picture == null) {
             sized(0, 0);
@@ -323,6 +326,20 @@ public final class PicturePane extends Pane {
             magnify(transform.picture(x, y), x);
         } else {
             loupe.setVisible(false);
+        }
+    }
+
+    /** A suggestion that comes to be looked at is magnified, until the pointer asks for another place. */
+    public void lookAtSuggestion() {
+        Optional<ImagePoint> at = model.suggestions()
+                .suggestion()
+                .filter(i -> image.getImage() != null && !film.isVisible() && !model.away(model.large()))
+                .flatMap(i -> model.marks(model.large())
+                        .map(v -> Marking.handles(v, i).get(0)));
+        if (!at.equals(lookedAt)) {
+            lookedAt = at;
+            loupe.setVisible(false);
+            at.ifPresent(p -> magnify(p, transform.deviceX(p)));
         }
     }
 

@@ -1,22 +1,16 @@
 package org.toeline.desk.sheet;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.toeline.advice.Words;
 import org.toeline.assist.BallOutline;
 import org.toeline.assist.EdgeSnap;
-import org.toeline.assist.LandmarkSuggester;
-import org.toeline.assist.LandmarkSuggestion;
 import org.toeline.assist.SnappedLine;
 import org.toeline.assist.SnappedRod;
-import org.toeline.camera.UsualLens;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.LineMark;
-import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
 import org.toeline.desk.lesson.Spread;
 import org.toeline.desk.picture.PicturePane;
@@ -25,10 +19,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
-import org.toeline.mark.Handedness;
-import org.toeline.mark.Mark;
 import org.toeline.mark.View;
-import org.toeline.mark.ViewMarks;
 import org.toeline.video.Frame;
 
 /** What the program finds in the picture for the coach: the ball's outline, straight edges, a person's landmarks. */
@@ -46,7 +37,7 @@ public final class Assistant implements PicturePane.Gestures {
     private final Consumer<String> say;
     private final Searches searches;
     private final Steadier steadier;
-    private Optional<LandmarkSuggester> suggester = Optional.empty();
+    private final Suggesting suggesting;
 
     public Assistant(
             LessonModel model, Background background, ClipDrawer clips, Supplier<Words> words, Consumer<String> say) {
@@ -54,6 +45,7 @@ public final class Assistant implements PicturePane.Gestures {
         this.clips = clips;
         this.say = say;
         this.searches = new Searches(model, background, clips, say);
+        this.suggesting = new Suggesting(model, searches, clips, say);
         this.steadier = new Steadier(model, background, clips, words, say);
     }
 
@@ -67,7 +59,7 @@ public final class Assistant implements PicturePane.Gestures {
             model.place(at);
             return;
         }
-        double focalPx = focalPx(frame.get());
+        double focalPx = Suggesting.focalPx(model, frame.get());
         searches.run(
                 of,
                 Item.BALL,
@@ -80,14 +72,6 @@ public final class Assistant implements PicturePane.Gestures {
                                     "ball.found", Spread.half(mark.sigmaPx()), Spread.half(mark.diameterSigmaPx())))
                             .orElse(Texts.of("ball.none")));
                 });
-    }
-
-    /** As known of the view's lens, or as usual. */
-    private double focalPx(Frame frame) {
-        return model.marks(model.large())
-                .map(v -> v.lens().focalPx())
-                .orElse(OptionalDouble.empty())
-                .orElse(UsualLens.MAIN.focalPx(frame.width(), frame.height()));
     }
 
     /**
@@ -156,66 +140,9 @@ public final class Assistant implements PicturePane.Gestures {
         return line.map(l -> new LineMark(rough.item(), l.from(), l.endSigmaPx(), l.to(), l.endSigmaPx()));
     }
 
-    /** Landmarks that are not placed yet, as a body-pose model sees them; to be accepted, moved or deleted. */
+    /** All of the large view that is not placed yet, as the program sees it; to be accepted, moved or deleted. */
     public void suggest() {
-        View of = model.large();
-        Optional<Frame> frame = clips.frame(of);
-        Optional<ViewMarks> marks = model.marks(of);
-        if (frame.isEmpty() || marks.isEmpty()) {
-            say.accept(Texts.of("suggest.no-clip"));
-            return;
-        }
-        if (model.repeating()) {
-            say.accept(Texts.of("suggest.again"));
-            return;
-        }
-        say.accept(Texts.of("suggest.looking"));
-        Handedness handedness = model.sheet().handedness();
-        List<ImagePoint> hints =
-                marks.get().ball().map(b -> List.of(b.centre())).orElse(List.of());
-        searches.run(
-                of,
-                frame.get(),
-                Texts.of("suggest.looking"),
-                () -> {
-                    if (suggester.isEmpty()) {
-                        suggester = LandmarkSuggester.load();
-                    }
-                    return suggester.map(s -> s.suggest(frame.get(), of, handedness, hints));
-                },
-                found -> {
-                    if (found.isEmpty()) {
-                        say.accept(Texts.of("suggest.no-model"));
-                    } else if (found.get() instanceof LandmarkSuggestion.Landmarks landmarks) {
-                        add(of, landmarks);
-                    } else {
-                        say.accept(Texts.of("suggest.nobody"));
-                    }
-                });
-    }
-
-    /** What was placed, also meanwhile, stays; what the coach said cannot be seen is not suggested. */
-    private void add(View of, LandmarkSuggestion.Landmarks landmarks) {
-        ViewMarks v = model.sheet().view(of).orElseThrow();
-        int count = 0;
-        for (Mark mark : landmarks.marks()) {
-            boolean placed = v.mark(mark.landmark())
-                    .filter(m -> m.origin() == Mark.Origin.PLACED)
-                    .isPresent();
-            boolean inside = mark.at().xPx() >= 0
-                    && mark.at().xPx() <= v.widthPx()
-                    && mark.at().yPx() >= 0
-                    && mark.at().yPx() <= v.heightPx();
-            if (!placed && inside && !model.unseen(of, new Item.OfLandmark(mark.landmark()))) {
-                v = v.withMark(mark);
-                count++;
-            }
-        }
-        model.apply(model.sheet().withView(v));
-        if (model.large() == of) {
-            MarkOrder.next(model).ifPresent(model::select);
-        }
-        say.accept(Texts.of("suggest.found", count));
+        suggesting.suggest();
     }
 
     /** Puts the large view's marks where they are on the average while the player stands still. */
@@ -229,6 +156,6 @@ public final class Assistant implements PicturePane.Gestures {
     }
 
     public void close() {
-        suggester.ifPresent(LandmarkSuggester::close);
+        suggesting.close();
     }
 }

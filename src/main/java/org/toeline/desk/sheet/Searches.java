@@ -4,9 +4,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.Marking;
@@ -47,16 +49,16 @@ final class Searches {
      *
      * @param what the line that tells of it
      */
-    <T> void run(View of, Item item, Frame in, String what, Callable<T> work, Consumer<T> then) {
-        run(new Target(of, Optional.of(item)), in, what, work, then);
+    <T> void run(View of, Item item, Frame in, String what, Supplier<T> work, Consumer<T> then) {
+        run(new Target(of, Optional.of(item)), in, what, stopped -> work.get(), then);
     }
 
-    /** Looks for the whole player. */
-    <T> void run(View of, Frame in, String what, Callable<T> work, Consumer<T> then) {
+    /** Looks for all there is in a view, and may be asked whether it is still wanted. */
+    <T> void run(View of, Frame in, String what, Function<BooleanSupplier, T> work, Consumer<T> then) {
         run(new Target(of, Optional.empty()), in, what, work, then);
     }
 
-    private <T> void run(Target target, Frame in, String what, Callable<T> work, Consumer<T> then) {
+    private <T> void run(Target target, Frame in, String what, Function<BooleanSupplier, T> work, Consumer<T> then) {
         stop(target::equals);
         WorkLines.Work line = clips.lines().begin(what, () -> {
             going.remove(target);
@@ -64,7 +66,7 @@ final class Searches {
         });
         Search search = new Search(in, model.repeating(target.view()), was(target), line);
         going.put(target, search);
-        background.run(() -> line.during(work), found -> {
+        background.run(() -> line.during(() -> work.apply(line::stopped)), found -> {
             if (going.remove(target, search) && stands(target, search)) {
                 then.accept(found);
             }

@@ -224,6 +224,7 @@ final class SheetView extends BorderPane {
         if (!sheet.follows()) {
             picture.repaint();
         }
+        picture.lookAtSuggestion();
         marking.update(sheet.doubted(model.large()));
         toolbar.update();
     }

@@ -1,0 +1,135 @@
+package org.toeline.assist;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import org.toeline.assist.BonyPoints.Axes;
+import org.toeline.assist.PoseModel.Seen;
+import org.toeline.assist.ShaftSearch.Shaft;
+import org.toeline.assist.Strokes.Stroke;
+import org.toeline.assist.ViewSuggestion.Part;
+import org.toeline.assist.ViewSuggestion.Reason;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
+import org.toeline.mark.VerticalMark;
+import org.toeline.mark.View;
+import org.toeline.video.Frame;
+
+/**
+ * Marks a whole view: body, shaft, ball, rods and uprights, in this order, since each is looked for where the one before says.
+ * Without a player there is nothing, without a shaft no ball; and a shaft with no ball at its end is none.
+ */
+final class ViewSuggester {
+
+    /** Of the club's head on the shaft's line: the ground is known from the ball, and on what tee that lies is not. */
+    private static final double HEAD_SIGMA = 0.019;
+
+    private static final double GRIP_SIGMA = 0.020;
+    /** From the middle of the hands up to the end of the grip, measured on drawn players. */
+    private static final double GRIP_UP_FACE_ON = 0.048;
+
+    private static final double GRIP_UP_DOWN_THE_LINE = 0.060;
+
+    private final PoseModel model;
+    private final BooleanSupplier stopped;
+    private final Map<Part, Reason> missing = new EnumMap<>(Part.class);
+
+    ViewSuggester(PoseModel model, BooleanSupplier stopped) {
+        this.model = model;
+        this.stopped = stopped;
+    }
+
+    ViewSuggestion suggest(Asked asked) {
+        Frame frame = asked.frame();
+        PoseSearch search = new PoseSearch(model, frame);
+        Optional<Seen> person = search.person(asked.hints());
+        check();
+        if (person.isEmpty()) {
+            return ViewSuggestion.nothing(search.unclear() ? Reason.NOT_CLEAR : Reason.NOBODY);
+        }
+        Seen seen = person.get();
+        Optional<View> view = Standing.view(seen);
+        Optional<Handedness> hand = Standing.hand(seen, asked.view());
+        List<Mark> marks = new ArrayList<>(body(seen, asked, view, hand));
+        List<Stroke> strokes = Strokes.of(frame, Strokes.Of.BRIGHTNESS);
+        check();
+        Optional<Shaft> shaft = new ShaftSearch(frame, seen).in(strokes);
+        List<Stroke> coloured = new ArrayList<>(Strokes.of(frame, Strokes.Of.BLUE));
+        coloured.addAll(Strokes.of(frame, Strokes.Of.RED));
+        check();
+        List<SnappedRod> rods = new RodSearch(frame, seen, shaft).in(coloured);
+        if (rods.isEmpty()) {
+            missing.put(Part.RODS, Reason.NOT_FOUND);
+        }
+        check();
+        Optional<BallMark> ball = ball(asked, shaft, rods, PoseSearch.span(seen));
+        if (ball.isPresent()) {
+            marks.addAll(club(shaft.orElseThrow(), ball.get(), seen, asked.view()));
+        }
+        check();
+        List<VerticalMark> uprights = new UprightSearch(frame, seen).in(strokes);
+        if (uprights.isEmpty()) {
+            missing.put(Part.UPRIGHTS, Reason.NOT_FOUND);
+        }
+        return new ViewSuggestion(view, hand, marks, ball, rods, uprights, missing);
+    }
+
+    /** Lead and trail are exchanged where the hand is the other one: nothing of the body is suggested then. */
+    private List<Mark> body(Seen seen, Asked asked, Optional<View> view, Optional<Handedness> hand) {
+        Optional<Sides> sides = Sides.of(seen, asked.view(), asked.handedness() == Handedness.RIGHT);
+        if (view.isPresent() && view.get() != asked.view()) {
+            missing.put(Part.BODY, Reason.OTHER_VIEW);
+        } else if (hand.isPresent() && hand.get() != asked.handedness()) {
+            missing.put(Part.BODY, Reason.OTHER_HAND);
+        } else if (view.isEmpty() || sides.isEmpty()) {
+            missing.put(Part.BODY, Reason.NOT_CLEAR);
+        } else {
+            return BonyPoints.of(sides.get(), asked.view(), asked.handedness());
+        }
+        return List.of();
+    }
+
+    private Optional<BallMark> ball(Asked asked, Optional<Shaft> shaft, List<SnappedRod> rods, double span) {
+        if (shaft.isEmpty() || shaft.get().rival()) {
+            missing.put(Part.SHAFT, shaft.isEmpty() ? Reason.NOT_FOUND : Reason.SEVERAL);
+            missing.put(Part.BALL, Reason.NO_SHAFT);
+            return Optional.empty();
+        }
+        List<BallMark> balls =
+                new BallSearch(asked.frame(), asked.view(), asked.focalPx()).near(shaft.get(), rods, span);
+        if (balls.size() == 1) {
+            return Optional.of(balls.get(0));
+        }
+        missing.put(Part.SHAFT, Reason.NO_BALL);
+        missing.put(Part.BALL, balls.isEmpty() ? Reason.NOT_FOUND : Reason.SEVERAL);
+        return Optional.empty();
+    }
+
+    /** The club's head lies on the shaft's line where the ground at the ball is, the grip's end above the hands. */
+    private static List<Mark> club(Shaft shaft, BallMark ball, Seen seen, View view) {
+        double span = PoseSearch.span(seen);
+        double length = Math.max(1, shaft.lengthPx());
+        Axes up = new Axes(
+                (shaft.hands().xPx() - shaft.low().xPx()) / length,
+                (shaft.hands().yPx() - shaft.low().yPx()) / length);
+        double gripUp = view == View.FACE_ON ? GRIP_UP_FACE_ON : GRIP_UP_DOWN_THE_LINE;
+        ImagePoint end = up.moved(shaft.hands(), 0, gripUp * span);
+        double groundY = ball.centre().yPx() + 0.9 * ball.diameterPx().orElse(0);
+        return List.of(
+                new Mark(Landmark.GRIP_END, end, GRIP_SIGMA * span, Mark.Origin.SUGGESTED),
+                new Mark(Landmark.CLUB_HEAD, shaft.atRow(groundY), HEAD_SIGMA * span, Mark.Origin.SUGGESTED));
+    }
+
+    private void check() {
+        if (stopped.getAsBoolean()) {
+            throw new CancellationException("stopped");
+        }
+    }
+}

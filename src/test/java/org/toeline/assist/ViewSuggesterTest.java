@@ -1,0 +1,159 @@
+package org.toeline.assist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.toeline.assist.ViewSuggestion.Part;
+import org.toeline.assist.ViewSuggestion.Reason;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.FloorLayout;
+import org.toeline.mark.FloorMark;
+import org.toeline.mark.FloorReference;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
+import org.toeline.mark.View;
+import org.toeline.video.Clip;
+import org.toeline.video.Frame;
+
+/** The sample clips, whose truth is known, and pictures without golf. */
+class ViewSuggesterTest {
+
+    private static final Path MEDIA = Path.of("sample-media");
+    private static LandmarkSuggester suggester;
+
+    @BeforeAll
+    static void load() {
+        suggester = LandmarkSuggester.load().orElseThrow();
+    }
+
+    @AfterAll
+    static void close() {
+        suggester.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "before, face-on, RIGHT",
+        "before, down-the-line, RIGHT",
+        "left-handed, face-on, LEFT",
+        "left-handed, down-the-line, LEFT"
+    })
+    void marksTheWholeView(String lesson, String view, Handedness hand) throws Exception {
+        View from = View.of(view).orElseThrow();
+        JsonNode truth = new ObjectMapper()
+                .readTree(MEDIA.resolve(lesson).resolve(view + ".truth.json").toFile());
+        ViewSuggestion seen = suggest(frame(lesson, view), from, hand);
+        assertThat(seen.view()).contains(from);
+        assertThat(seen.hand().orElse(hand)).isEqualTo(hand);
+        assertThat(seen.landmarks()).extracting(Mark::landmark).contains(Landmark.CLUB_HEAD, Landmark.GRIP_END);
+        for (Mark mark : seen.landmarks()) {
+            ImagePoint at = landmark(truth, mark.landmark().id());
+            assertThat(mark.at().distancePx(at) / mark.sigmaPx())
+                    .as(mark.landmark().id() + " at " + mark.at() + " for " + at)
+                    .isLessThan(3.5);
+        }
+        BallMark ball = seen.ball().orElseThrow();
+        double off = ball.centre()
+                .distancePx(new ImagePoint(
+                        truth.path("ball").path("x").asDouble(),
+                        truth.path("ball").path("y").asDouble()));
+        assertThat(off).as("ball").isLessThan(4 * ball.sigmaPx());
+        FloorLayout layout = layout(truth);
+        List<FloorMark> ends = RodNames.of(seen.rods(), layout, from, hand);
+        assertThat(ends).as("rods").hasSizeGreaterThanOrEqualTo(2);
+        for (FloorMark end : ends) {
+            assertThat(end.at().distancePx(floor(truth, end.pointId())))
+                    .as(end.pointId())
+                    .isLessThan(4 * end.sigmaPx());
+        }
+        assertThat(seen.missing().keySet()).doesNotContain(Part.BODY, Part.SHAFT, Part.BALL, Part.RODS);
+        assertThat(seen.uprights().isEmpty()).isEqualTo(seen.missing().containsKey(Part.UPRIGHTS));
+        assertThat(ball.origin()).isEqualTo(Mark.Origin.SUGGESTED);
+    }
+
+    /** Asked for the view that it is not: said, and no landmark of the body is suggested. */
+    @Test
+    void saysThatItIsTheOtherView() throws Exception {
+        ViewSuggestion seen = suggest(frame("before", "face-on"), View.DOWN_THE_LINE, Handedness.RIGHT);
+        assertThat(seen.missing()).containsEntry(Part.BODY, Reason.OTHER_VIEW);
+        assertThat(seen.landmarks()).extracting(Mark::landmark).doesNotContain(Landmark.LEAD_SHOULDER);
+    }
+
+    /** Noise and stripes are no golf; nor is a player upside down. */
+    @Test
+    void suggestsNothingWhereThereIsNoGolf() throws Exception {
+        SplittableRandom random = new SplittableRandom(3);
+        int[] noise = new int[640 * 360];
+        int[] stripes = new int[640 * 360];
+        for (int i = 0; i < noise.length; i++) {
+            noise[i] = 0xff000000 | random.nextInt(0x1000000);
+            stripes[i] = i / 640 / 9 % 2 == 0 ? 0xffe07020 : 0xff306030;
+        }
+        Frame upright = frame("before", "face-on");
+        int[] turned = new int[upright.argb().length];
+        for (int i = 0; i < turned.length; i++) {
+            turned[i] = upright.argb()[turned.length - 1 - i];
+        }
+        for (Frame frame : List.of(
+                new Frame(0, 0, 640, 360, noise),
+                new Frame(0, 0, 640, 360, stripes),
+                new Frame(0, 0, upright.width(), upright.height(), turned))) {
+            ViewSuggestion seen = suggest(frame, View.FACE_ON, Handedness.RIGHT);
+            assertThat(seen.isEmpty()).as("%s", seen).isTrue();
+            assertThat(seen.missing()).hasSize(Part.values().length);
+        }
+    }
+
+    @Test
+    void stopsWhenTold() throws Exception {
+        Asked asked = new Asked(frame("before", "face-on"), View.FACE_ON, Handedness.RIGHT, List.of(), 960);
+        assertThatThrownBy(() -> suggester.suggest(asked, () -> true)).isInstanceOf(CancellationException.class);
+    }
+
+    private static ViewSuggestion suggest(Frame frame, View view, Handedness hand) {
+        return suggester.suggest(new Asked(frame, view, hand, List.of(), 960), () -> false);
+    }
+
+    private static Frame frame(String lesson, String view) throws Exception {
+        try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
+            return clip.frameAt(2.3);
+        }
+    }
+
+    private static FloorLayout layout(JsonNode truth) {
+        List<FloorReference> points = new ArrayList<>();
+        for (JsonNode p : truth.path("floor")) {
+            points.add(new FloorReference(
+                    p.path("id").asText(), p.path("t").asDouble(), p.path("h").asDouble()));
+        }
+        return new FloorLayout(points, 0.003);
+    }
+
+    private static ImagePoint floor(JsonNode truth, String id) {
+        for (JsonNode p : truth.path("floor")) {
+            if (p.path("id").asText().equals(id)) {
+                return new ImagePoint(p.path("x").asDouble(), p.path("y").asDouble());
+            }
+        }
+        throw new AssertionError(id);
+    }
+
+    private static ImagePoint landmark(JsonNode truth, String id) {
+        JsonNode l = truth.path("landmarks").path(id);
+        return new ImagePoint(l.path(3).asDouble(), l.path(4).asDouble());
+    }
+}

@@ -1,0 +1,128 @@
+package org.toeline.desk.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.toeline.geometry.ImagePoint;
+import org.toeline.ledger.Lesson;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.Club;
+import org.toeline.mark.FloorKind;
+import org.toeline.mark.FloorMark;
+import org.toeline.mark.Handedness;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
+import org.toeline.mark.Mark.Origin;
+import org.toeline.mark.MarkSheet;
+import org.toeline.mark.VerticalMark;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
+
+/** Looking and agreeing: whatever was suggested is looked at, what is doubtful first, and each answer can be undone. */
+class SuggestionsTest {
+
+    private static final ImagePoint HERE = new ImagePoint(400, 300);
+    private static final ImagePoint THERE = new ImagePoint(900, 500);
+    private static final Item SHOULDER = new Item.OfLandmark(Landmark.LEAD_SHOULDER);
+    private static final Item TOE = new Item.OfLandmark(Landmark.LEAD_TOE);
+    private static final Item ROD = new Item.OfFloor("rod-near");
+    private static final Item UPRIGHT = new Item.OfVertical(0);
+    private static final BallMark BALL = new BallMark(HERE, OptionalDouble.of(15), 0.2, 0.3, Origin.SUGGESTED);
+
+    private LessonModel model;
+
+    @BeforeEach
+    void everythingSuggested() {
+        MarkSheet sheet = MarkSheet.empty(Handedness.RIGHT, Club.DRIVER).withFloor(FloorKind.RODS_AS_T.layout());
+        for (View view : List.of(View.FACE_ON, View.DOWN_THE_LINE)) {
+            sheet = sheet.withView(ViewMarks.empty(view, 1920, 1080)
+                    .withMark(new Mark(Landmark.LEAD_SHOULDER, HERE, 9, Origin.SUGGESTED))
+                    .withMark(new Mark(Landmark.LEAD_TOE, HERE, 9, Origin.SUGGESTED))
+                    .withFloorMark(new FloorMark("rod-near", HERE, 0.6, Origin.SUGGESTED))
+                    .withVerticals(List.of(new VerticalMark(HERE, THERE, 0.2, Origin.SUGGESTED)))
+                    .withBall(Optional.of(BALL)));
+        }
+        model = new LessonModel(Lesson.of(MarkSheet.empty(Handedness.RIGHT, Club.DRIVER)));
+        model.open(Lesson.of(sheet), Optional.empty());
+    }
+
+    private ViewMarks marks() {
+        return model.marks(model.large()).orElseThrow();
+    }
+
+    @Test
+    void oneAfterTheOtherIsAcceptedWithItsSpread() {
+        model.suggestions().lookAtNext();
+        assertThat(model.suggestions().left()).containsExactly(Item.BALL, SHOULDER, TOE, ROD, UPRIGHT);
+        for (int left = 5; left > 0; left--) {
+            assertThat(model.suggestions().left()).hasSize(left);
+            assertThat(model.selected()).contains(model.suggestions().left().get(0));
+            model.suggestions().accept();
+        }
+        assertThat(marks().isAccepted()).isTrue();
+        assertThat(marks().ball().orElseThrow()).isEqualTo(BALL.accepted());
+        assertThat(marks().mark(Landmark.LEAD_SHOULDER).orElseThrow().sigmaPx()).isEqualTo(9);
+        assertThat(model.selected()).as("on to what is to be marked").isPresent();
+        assertThat(model.suggestions().suggestion()).isEmpty();
+    }
+
+    @Test
+    void eachAcceptanceIsUndoneByItself() {
+        model.suggestions().lookAtNext();
+        model.suggestions().accept();
+        model.suggestions().accept();
+        model.undo();
+        assertThat(model.suggestions().left()).containsExactly(SHOULDER, TOE, ROD, UPRIGHT);
+        model.undo();
+        assertThat(model.suggestions().left()).hasSize(5);
+    }
+
+    /** What the other marks speak against comes first, and is never accepted with the rest. */
+    @Test
+    void theDoubtfulComesFirstAndIsNotAcceptedWithTheRest() {
+        model.suggestions().doubted(Set.of("rod-near", "lead-toe"));
+        model.suggestions().lookAtNext();
+        assertThat(model.suggestions().left()).containsExactly(TOE, ROD, Item.BALL, SHOULDER, UPRIGHT);
+        model.suggestions().acceptAll();
+        assertThat(model.suggestions().left()).containsExactly(TOE, ROD);
+        assertThat(model.selected()).contains(TOE);
+        model.undo();
+        assertThat(model.suggestions().left()).as("undone as one").hasSize(5);
+    }
+
+    /** Down the line one shoulder hides the other. */
+    @Test
+    void shouldersDownTheLineAreLookedAtByThemselves() {
+        model.show(View.DOWN_THE_LINE);
+        model.suggestions().acceptAll();
+        assertThat(model.suggestions().left()).containsExactly(SHOULDER);
+        model.suggestions().accept();
+        assertThat(marks().isAccepted()).isTrue();
+    }
+
+    @Test
+    void draggingOneCorrectsAndAcceptsIt() {
+        for (Item item : model.suggestions().left()) {
+            model.select(item);
+            model.grab();
+            model.drag(THERE.plus(0, 100));
+            model.release();
+        }
+        assertThat(marks().isAccepted()).isTrue();
+        assertThat(marks().ball().orElseThrow().centre()).isEqualTo(THERE.plus(0, 100));
+    }
+
+    @Test
+    void oneIsRefusedAndStaysToBeMarkedByHand() {
+        model.select(Item.BALL);
+        model.suggestions().refuse();
+        assertThat(marks().ball()).isEmpty();
+        assertThat(model.selected()).contains(Item.BALL);
+        assertThat(model.suggestions().left()).hasSize(4);
+    }
+}
