@@ -148,7 +148,7 @@ public final class WindowScript {
     private Path save() throws Exception {
         key("F6");
         stands();
-        key("ctrl+s");
+        key("ctrl+shift+s");
         until("a dialog to save in", WindowScript::dialog);
         Path still = folder.resolve("still.png");
         Files.deleteIfExists(still);
