@@ -15,8 +15,11 @@ import org.toeline.mark.ViewMarks;
  */
 public final class Rods {
 
-    /** A stroke across the direction that tells one end from the other says nothing, and is taken as it was drawn. */
-    private static final double TELLS = 0.05;
+    /**
+     * Which share of a stroke must run in the direction that tells one end from the other against how it was drawn, before it is turned
+     * round: a stroke nearly across it says nothing, in a clip that lies on its side for one.
+     */
+    private static final double TELLS = 0.3;
 
     /** The two ends of whatever the common layouts lay down. */
     private static final List<Rod> KNOWN = List.of(
