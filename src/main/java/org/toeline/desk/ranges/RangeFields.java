@@ -55,6 +55,7 @@ final class RangeFields {
                     case RATIO -> "×";
                     default -> row.kind().unit().id();
                 });
+        unit.setMinWidth(Region.USE_PREF_SIZE);
         grid.addRow(line, name, low, aim, high, unit, new VBox(2, word(), wrong), back());
     }
 
