@@ -64,9 +64,14 @@ final class DifferencesPane extends VBox {
         sentence.setId("shots-sentence");
         spreads.setId("shots-spreads");
         VBox all = new VBox(8, sentence, grid, spreads, help, expected);
-        all.setPadding(new Insets(2, 8, 2, 2));
+        Insets inner = new Insets(2, 8, 2, 2);
+        all.setPadding(inner);
         ScrollPane scroll = new ScrollPane(all);
         scroll.setFitToWidth(true);
+        // a table wider than the pane is scrolled; a sentence wraps
+        scroll.viewportBoundsProperty()
+                .addListener((o, before, now) -> List.of(sentence, help)
+                        .forEach(text -> text.setMaxWidth(now.getWidth() - inner.getLeft() - inner.getRight())));
         VBox.setVgrow(scroll, Priority.ALWAYS);
         getChildren().addAll(row, scroll);
     }
