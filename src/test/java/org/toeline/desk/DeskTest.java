@@ -91,7 +91,7 @@ class DeskTest {
         robot.clickOn("#open-sample");
         until(() -> sheet.clips().frame(View.FACE_ON).isPresent()
                 && sheet.clips().frame(View.DOWN_THE_LINE).isPresent()
-                && sheet.assessment().isPresent()
+                && sheet.findings().filter(a -> a.advice().isJudged()).isPresent()
                 && picture.picture() != null);
     }
 

@@ -52,7 +52,7 @@ class DialogsTest extends DrivenDesk {
 
     private void sample(FxRobot robot) throws Exception {
         robot.interact(() -> sheet.desk().sample());
-        until(() -> sheet.assessment().isPresent());
+        until(() -> isJudged());
     }
 
     private org.toeline.desk.records.Records records() {

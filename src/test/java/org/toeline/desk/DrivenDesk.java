@@ -55,6 +55,11 @@ public abstract class DrivenDesk {
         return sheet.model();
     }
 
+    /** Whether what is marked now is judged: an empty lesson has an assessment too. */
+    protected boolean isJudged() {
+        return sheet.findings().filter(a -> a.advice().isJudged()).isPresent();
+    }
+
     protected static void until(Callable<Boolean> condition) throws Exception {
         WaitForAsyncUtils.waitFor(180, TimeUnit.SECONDS, condition);
         WaitForAsyncUtils.waitForFxEvents();

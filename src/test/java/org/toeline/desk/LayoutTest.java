@@ -46,7 +46,7 @@ class LayoutTest extends DrivenDesk {
     @Test
     void everythingFits(FxRobot robot) throws Exception {
         robot.interact(() -> sheet.desk().sample());
-        until(() -> sheet.assessment().isPresent() && picture.picture() != null);
+        until(() -> isJudged() && picture.picture() != null);
         for (int[] size : SIZES) {
             robot.interact(() -> {
                 stage.setWidth(size[0]);

@@ -41,10 +41,7 @@ class MarkedFrameTest extends DrivenDesk {
 
     private void sample(FxRobot robot) throws Exception {
         robot.interact(() -> sheet.desk().sample());
-        until(() -> shown(View.FACE_ON)
-                && shown(View.DOWN_THE_LINE)
-                && shown(View.TEE)
-                && sheet.assessment().isPresent());
+        until(() -> shown(View.FACE_ON) && shown(View.DOWN_THE_LINE) && shown(View.TEE) && isJudged());
         before = model().lesson();
         robot.interact(picture::requestFocus);
     }

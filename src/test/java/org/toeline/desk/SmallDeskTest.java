@@ -50,7 +50,7 @@ class SmallDeskTest extends DrivenDesk {
             model().open(lesson, Optional.empty());
             sheet.welcomed();
         });
-        until(() -> sheet.assessment().isPresent());
+        until(() -> isJudged());
         for (double[] size : SIZES) {
             for (double scale : new double[] {1, 1.5}) {
                 robot.interact(() -> {
