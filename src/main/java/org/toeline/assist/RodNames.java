@@ -1,12 +1,12 @@
 package org.toeline.assist;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.assist.SnappedRod.Beyond;
 import org.toeline.assist.SnappedRod.End;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.FloorDirection;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorMark;
 import org.toeline.mark.FloorReference;
@@ -37,12 +37,12 @@ public final class RodNames {
 
     private final FloorLayout layout;
     private final View view;
-    private final boolean right;
+    private final Handedness handedness;
 
     private RodNames(FloorLayout layout, View view, Handedness handedness) {
         this.layout = layout;
         this.view = view;
-        this.right = handedness == Handedness.RIGHT;
+        this.handedness = handedness;
     }
 
     /** The ends that are seen and have a name, each once. */
@@ -63,15 +63,17 @@ public final class RodNames {
         if (like.size() != 1 || rod.isEmpty()) {
             return;
         }
-        // along the target line the lesser end is the trail one, across it the ball's
-        Comparator<End> order = level
-                ? Comparator.comparingDouble(e -> (right == along ? 1 : -1) * e.at().xPx())
-                : Comparator.comparingDouble(e -> -e.at().yPx());
-        List<End> ends = List.of(like.get(0).from(), like.get(0).to()).stream()
-                .sorted(order)
-                .toList();
-        add(marks, rod.get().from, ends.get(0), like.get(0));
-        add(marks, rod.get().to, ends.get(1), like.get(0));
+        SnappedRod seen = like.get(0);
+        boolean runsOn = FloorDirection.share(
+                        rod.get().from,
+                        rod.get().to,
+                        seen.from().at(),
+                        seen.to().at(),
+                        view,
+                        handedness)
+                >= 0;
+        add(marks, rod.get().from, runsOn ? seen.from() : seen.to(), seen);
+        add(marks, rod.get().to, runsOn ? seen.to() : seen.from(), seen);
     }
 
     private static void add(List<FloorMark> marks, FloorReference point, End end, SnappedRod rod) {

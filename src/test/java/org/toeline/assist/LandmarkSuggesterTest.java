@@ -3,16 +3,12 @@ package org.toeline.assist;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.toeline.assist.ViewSuggestion.Reason;
-import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
@@ -21,20 +17,7 @@ import org.toeline.video.Clip;
 import org.toeline.video.Frame;
 
 /** Regression against the sample clips, from which the offsets come: that they are applied, to the right side. */
-class LandmarkSuggesterTest {
-
-    private static final Path MEDIA = Path.of("sample-media");
-    private static LandmarkSuggester suggester;
-
-    @BeforeAll
-    static void load() {
-        suggester = LandmarkSuggester.load().orElseThrow();
-    }
-
-    @AfterAll
-    static void close() {
-        suggester.close();
-    }
+class LandmarkSuggesterTest extends OnSampleClips {
 
     @ParameterizedTest
     @CsvSource({
@@ -45,36 +28,26 @@ class LandmarkSuggesterTest {
     })
     void findsTheLandmarksOfThePlayer(String lesson, String view, Handedness hand, int atLeast) throws Exception {
         View from = View.of(view).orElseThrow();
-        JsonNode truth = new ObjectMapper()
-                .readTree(MEDIA.resolve(lesson).resolve(view + ".truth.json").toFile());
-        ImagePoint ball = new ImagePoint(
-                truth.path("ball").path("x").asDouble(),
-                truth.path("ball").path("y").asDouble());
-        try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
-            ViewSuggestion seen = suggest(clip.frameAt(2.3), from, hand, List.of(ball));
-            assertThat(seen.landmarks()).hasSizeGreaterThanOrEqualTo(atLeast);
-            for (Mark mark : seen.landmarks()) {
-                JsonNode l = truth.path("landmarks").path(mark.landmark().id());
-                assertThat(mark.origin()).isEqualTo(Mark.Origin.SUGGESTED);
-                assertThat(mark.at()
-                                .distancePx(new ImagePoint(
-                                        l.path(3).asDouble(), l.path(4).asDouble())))
-                        .as(mark.landmark().id())
-                        .isLessThan(3.5 * mark.sigmaPx());
-            }
+        JsonNode truth = truth(lesson, view);
+        ViewSuggestion seen = suggest(frame(lesson, view), from, hand, List.of(ball(truth)));
+        assertThat(seen.landmarks()).hasSizeGreaterThanOrEqualTo(atLeast);
+        for (Mark mark : seen.landmarks()) {
+            assertThat(mark.origin()).isEqualTo(Mark.Origin.SUGGESTED);
+            assertThat(mark.at().distancePx(landmark(truth, mark.landmark().id())))
+                    .as(mark.landmark().id())
+                    .isLessThan(3.5 * mark.sigmaPx());
         }
     }
 
     /** Down the line the lead arm is behind the trunk. */
     @Test
     void hiddenLandmarksAreNotInvented() throws Exception {
-        try (Clip clip = Clip.open(MEDIA.resolve("before/down-the-line.mp4"))) {
-            ViewSuggestion seen = suggest(clip.frameAt(2.3), View.DOWN_THE_LINE, Handedness.RIGHT, List.of());
-            assertThat(seen.landmarks())
-                    .extracting(Mark::landmark)
-                    .contains(Landmark.TRAIL_SHOULDER, Landmark.TRAIL_KNEE)
-                    .doesNotContain(Landmark.LEAD_ELBOW, Landmark.LEAD_WRIST);
-        }
+        ViewSuggestion seen =
+                suggest(frame("before", "down-the-line"), View.DOWN_THE_LINE, Handedness.RIGHT, List.of());
+        assertThat(seen.landmarks())
+                .extracting(Mark::landmark)
+                .contains(Landmark.TRAIL_SHOULDER, Landmark.TRAIL_KNEE)
+                .doesNotContain(Landmark.LEAD_ELBOW, Landmark.LEAD_WRIST);
     }
 
     @Test
@@ -85,16 +58,12 @@ class LandmarkSuggesterTest {
         }
         assertThat(suggest(new Frame(0, 0, 640, 360, grey), View.FACE_ON, Handedness.RIGHT, List.of()))
                 .isEqualTo(ViewSuggestion.nothing(Reason.NOBODY));
-        try (Clip clip = Clip.open(MEDIA.resolve("before/tee.mp4"))) {
+        try (Clip clip = Clip.open(Path.of("sample-media", "before", "tee.mp4"))) {
             Frame tee = clip.frame(0);
             assertThat(suggest(tee, View.FACE_ON, Handedness.RIGHT, List.of()).isEmpty())
                     .isTrue();
             assertThat(suggest(tee, View.TEE, Handedness.RIGHT, List.of()))
                     .isEqualTo(ViewSuggestion.nothing(Reason.OTHER_VIEW));
         }
-    }
-
-    private static ViewSuggestion suggest(Frame frame, View view, Handedness hand, List<ImagePoint> hints) {
-        return suggester.suggest(new Asked(frame, view, hand, hints, 960), () -> false);
     }
 }

@@ -4,14 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,24 +22,10 @@ import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
-import org.toeline.video.Clip;
 import org.toeline.video.Frame;
 
 /** The sample clips, whose truth is known, and pictures without golf. */
-class ViewSuggesterTest {
-
-    private static final Path MEDIA = Path.of("sample-media");
-    private static LandmarkSuggester suggester;
-
-    @BeforeAll
-    static void load() {
-        suggester = LandmarkSuggester.load().orElseThrow();
-    }
-
-    @AfterAll
-    static void close() {
-        suggester.close();
-    }
+class ViewSuggesterTest extends OnSampleClips {
 
     @ParameterizedTest
     @CsvSource({
@@ -54,8 +36,7 @@ class ViewSuggesterTest {
     })
     void marksTheWholeView(String lesson, String view, Handedness hand) throws Exception {
         View from = View.of(view).orElseThrow();
-        JsonNode truth = new ObjectMapper()
-                .readTree(MEDIA.resolve(lesson).resolve(view + ".truth.json").toFile());
+        JsonNode truth = truth(lesson, view);
         ViewSuggestion seen = suggest(frame(lesson, view), from, hand);
         assertThat(seen.view()).contains(from);
         assertThat(seen.hand().orElse(hand)).isEqualTo(hand);
@@ -67,10 +48,7 @@ class ViewSuggesterTest {
                     .isLessThan(3.5);
         }
         BallMark ball = seen.ball().orElseThrow();
-        double off = ball.centre()
-                .distancePx(new ImagePoint(
-                        truth.path("ball").path("x").asDouble(),
-                        truth.path("ball").path("y").asDouble()));
+        double off = ball.centre().distancePx(ball(truth));
         assertThat(off).as("ball").isLessThan(4 * ball.sigmaPx());
         FloorLayout layout = layout(truth);
         List<FloorMark> ends = RodNames.of(seen.rods(), layout, from, hand);
@@ -125,13 +103,7 @@ class ViewSuggesterTest {
     }
 
     private static ViewSuggestion suggest(Frame frame, View view, Handedness hand) {
-        return suggester.suggest(new Asked(frame, view, hand, List.of(), 960), () -> false);
-    }
-
-    private static Frame frame(String lesson, String view) throws Exception {
-        try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
-            return clip.frameAt(2.3);
-        }
+        return suggest(frame, view, hand, List.of());
     }
 
     private static FloorLayout layout(JsonNode truth) {
@@ -150,10 +122,5 @@ class ViewSuggesterTest {
             }
         }
         throw new AssertionError(id);
-    }
-
-    private static ImagePoint landmark(JsonNode truth, String id) {
-        JsonNode l = truth.path("landmarks").path(id);
-        return new ImagePoint(l.path(3).asDouble(), l.path(4).asDouble());
     }
 }

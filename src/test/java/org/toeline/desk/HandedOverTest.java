@@ -153,17 +153,42 @@ class HandedOverTest extends DrivenDesk {
         assertThat(line.getText()).isEmpty();
     }
 
-    /** Its folder is a file: nothing can be written there. */
-    @Test
-    void aDocumentThatCannotBeWrittenIsSaidToBeSoUntilItIs(FxRobot robot) throws Exception {
-        Path blocked = folder.resolve("blocked");
+    private static String waits() {
+        return Texts.of("document.waits", "").substring(2);
+    }
+
+    /** Where the lesson's document should go, and cannot: its folder is a file. Said, and waited for. */
+    private Path blocked(FxRobot robot, String name, String notes) throws Exception {
+        Path blocked = folder.resolve(name);
         Files.writeString(blocked, "");
-        Label line = robot.lookup("#status").queryAs(Label.class);
         robot.interact(() -> {
             model().keepIn(blocked.resolve("a.lesson.json"));
-            model().describe(l -> l.withNotes("first"));
+            model().describe(l -> l.withNotes(notes));
         });
-        until(() -> line.getText().endsWith(Texts.of("document.waits", "").substring(2)));
+        until(() -> status(robot).endsWith(waits()));
+        return blocked;
+    }
+
+    /** The ledger has it, the document that it was opened from has not. */
+    @Test
+    void itIsNotSaidThatAllIsKeptWhileADocumentWaits(FxRobot robot) throws Exception {
+        Path blocked = blocked(robot, "blocked-three", "not in the document");
+        robot.interact(sheet::kept);
+        until(() -> status(robot).equals(Texts.of("kept.waits")));
+        Files.delete(blocked);
+        robot.interact(() -> model().describe(l -> l.withNotes("in both")));
+        until(() -> Files.exists(blocked.resolve("a.lesson.json")));
+        until(() -> {
+            robot.interact(sheet::kept);
+            return status(robot)
+                    .equals(Texts.of("kept.in-ledger", screens.records().place()));
+        });
+    }
+
+    @Test
+    void aDocumentThatCannotBeWrittenIsSaidToBeSoUntilItIs(FxRobot robot) throws Exception {
+        Label line = robot.lookup("#status").queryAs(Label.class);
+        Path blocked = blocked(robot, "blocked", "first");
         Files.delete(blocked);
         robot.interact(() -> model().describe(l -> l.withNotes("second")));
         until(() ->
@@ -173,15 +198,9 @@ class HandedOverTest extends DrivenDesk {
     /** Opening another lesson does not make the first one's document written. */
     @Test
     void aDocumentThatCannotBeWrittenIsNotForgottenForTheNext(FxRobot robot) throws Exception {
-        Path blocked = folder.resolve("blocked-too");
-        Files.writeString(blocked, "");
         Label line = robot.lookup("#status").queryAs(Label.class);
-        robot.interact(() -> {
-            model().keepIn(blocked.resolve("a.lesson.json"));
-            model().describe(l -> l.withNotes("the first one's last word"));
-        });
-        String waits = Texts.of("document.waits", "").substring(2);
-        until(() -> line.getText().endsWith(waits));
+        Path blocked = blocked(robot, "blocked-too", "the first one's last word");
+        String waits = waits();
         robot.interact(() -> model().keepIn(folder.resolve("b.lesson.json")));
         until(() -> Files.exists(folder.resolve("b.lesson.json")));
         assertThat(line.getText()).endsWith(waits);

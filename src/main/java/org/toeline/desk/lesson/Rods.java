@@ -3,6 +3,7 @@ package org.toeline.desk.lesson;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.FloorDirection;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorReference;
 import org.toeline.mark.Handedness;
@@ -65,11 +66,7 @@ public final class Rods {
                 .or(() -> ends.stream().findFirst());
     }
 
-    /**
-     * Whether a stroke that was meant for two ends runs from the first to the second, and not back. Towards the target is towards
-     * the lead side in a picture from the front, and away from the camera down the line; towards the player is away from the camera
-     * from the front, and towards the player's side down the line. What lies away from a camera above the floor is seen higher up.
-     */
+    /** Whether a stroke that was meant for two ends runs from the first to the second, and not clearly back. */
     static boolean runsOn(
             FloorReference first,
             FloorReference second,
@@ -77,16 +74,6 @@ public final class Rods {
             ImagePoint to,
             View view,
             Handedness handedness) {
-        double along = second.t() - first.t();
-        double across = second.h() - first.h();
-        boolean mostlyAlong = Math.abs(along) >= Math.abs(across);
-        double side = handedness == Handedness.LEFT ? -1 : 1;
-        double up = from.yPx() - to.yPx();
-        double right = side * (to.xPx() - from.xPx());
-        double told = view == View.FACE_ON
-                ? mostlyAlong ? along * right : across * up
-                : mostlyAlong ? along * up : -across * right;
-        double size = (mostlyAlong ? Math.abs(along) : Math.abs(across)) * from.distancePx(to);
-        return told >= -TELLS * size;
+        return !(FloorDirection.share(first, second, from, to, view, handedness) < -TELLS);
     }
 }

@@ -84,7 +84,9 @@ final class Keeper implements LessonListener {
             records.ask(
                     ledger -> true,
                     answered -> report.accept(
-                            records.waits() ? Texts.of("kept.waits") : Texts.of("kept.in-ledger", records.place())));
+                            records.waits() || !unwritten.isEmpty()
+                                    ? Texts.of("kept.waits")
+                                    : Texts.of("kept.in-ledger", records.place())));
         } else if (file.isPresent() && unwritten.isEmpty()) {
             report.accept(Texts.of("kept.in-document", file.get()));
         } else {
