@@ -52,7 +52,7 @@ public final class ContradictionWords {
                 .map(n -> words.text("doubt.landmark", n))
                 .orElseGet(() -> doubt.mark().equals("ball")
                         ? words.text("doubt.ball")
-                        : words.text("doubt.floor", doubt.mark()));
+                        : words.text("doubt.floor", new FloorWords(words).name(doubt.mark())));
         return words.text(
                 doubt.moves() ? "doubt" : "doubt.unusual",
                 Words.sentenceCase(name),
