@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Insets;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.BorderPane;
@@ -40,7 +39,7 @@ final class SheetView extends BorderPane {
     private final Sheet sheet;
     private final PicturePane picture;
     private final MarkingPane marking;
-    private final ScrollPane column;
+    private final MarkingColumn column;
     private final FindingsPane findings;
     private final Toolbar toolbar;
     private final ViewRow views;
@@ -90,22 +89,9 @@ final class SheetView extends BorderPane {
         pictures.setMinWidth(LEAST_PICTURES);
         // whatever is said below the picture, and however long it is, must not move it
         pictures.setPrefWidth(PICTURES);
-        column = scrolled(marking);
+        column = new MarkingColumn(marking);
         setCenter(new HBox(pictures, column, findings));
         setTop(toolbar);
-    }
-
-    /** In a low window the body map is scrolled, so that the picture keeps its controls. */
-    private static ScrollPane scrolled(Region tall) {
-        ScrollPane pane = new ScrollPane(tall);
-        pane.setFitToWidth(true);
-        pane.setFitToHeight(true);
-        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        pane.setMinWidth(tall.getMinWidth() + 2);
-        pane.setMinHeight(0);
-        pane.setId("marking-column");
-        pane.getStyleClass().addAll("paper", "edge-to-edge");
-        return pane;
     }
 
     /** Offers the last lesson, first. */
