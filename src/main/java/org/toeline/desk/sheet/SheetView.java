@@ -21,6 +21,7 @@ import org.toeline.advice.Words;
 import org.toeline.desk.bodymap.MarkingPane;
 import org.toeline.desk.findings.FindingsPane;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
 import org.toeline.language.Language;
@@ -32,7 +33,15 @@ import org.toeline.mark.View;
 final class SheetView extends BorderPane {
 
     /** In a narrow window. */
-    private static final double LEAST_PICTURES = 380;
+    private static final double LEAST_PICTURES = 350;
+    /** In a low window. */
+    private static final double LEAST_PICTURE_HEIGHT = 170;
+    /** A row of controls. */
+    private static final double LEAST_BELOW = 40;
+    /** With less, beside text of the usual size, the row of views has no small pictures. */
+    private static final double LEAST_FOR_SMALL = 560;
+    /** Beside what is scrolled. */
+    private static final double BAR = 16;
 
     private static final double PICTURES = 660;
 
@@ -41,6 +50,7 @@ final class SheetView extends BorderPane {
     private final PicturePane picture;
     private final MarkingPane marking;
     private final ScrollPane column;
+    private final ScrollPane below;
     private final FindingsPane findings;
     private final Toolbar toolbar;
     private final ViewRow views;
@@ -79,7 +89,12 @@ final class SheetView extends BorderPane {
         this.over = new OverThePicture(model, sheet, watched, light, picture::requestFocus);
         picture.wheel(watched::wheeled);
         VBox.setVgrow(over, Priority.ALWAYS);
-        VBox pictures = new VBox(8, views, over, watched.strips(), watched.bar(), steps, tied);
+        over.setMinHeight(LEAST_PICTURE_HEIGHT);
+        below = scrolled(new VBox(8, watched.bar(), steps, tied));
+        below.setId("below");
+        below.setMinHeight(Look.px(LEAST_BELOW));
+        below.setPrefHeight(USE_COMPUTED_SIZE);
+        VBox pictures = new VBox(8, views, over, watched.strips(), below);
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
         Dropped.onto(this, files -> arrived(files, model.large()));
@@ -91,20 +106,22 @@ final class SheetView extends BorderPane {
         // whatever is said below the picture, and however long it is, must not move it
         pictures.setPrefWidth(PICTURES);
         column = scrolled(marking);
+        column.setMinWidth(marking.getMinWidth() + BAR);
+        column.setId("marking-column");
+        column.getStyleClass().add("paper");
+        heightProperty().addListener((o, before, now) -> views.pictures(now.doubleValue() > Look.px(LEAST_FOR_SMALL)));
         setCenter(new HBox(pictures, column, findings));
         setTop(toolbar);
     }
 
-    /** In a low window the body map is scrolled, so that the picture keeps its controls. */
+    /** In a low window what is beside and below the picture is scrolled, so that the picture keeps its room. */
     private static ScrollPane scrolled(Region tall) {
         ScrollPane pane = new ScrollPane(tall);
         pane.setFitToWidth(true);
         pane.setFitToHeight(true);
         pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        pane.setMinWidth(tall.getMinWidth() + 2);
         pane.setMinHeight(0);
-        pane.setId("marking-column");
-        pane.getStyleClass().addAll("paper", "edge-to-edge");
+        pane.getStyleClass().add("edge-to-edge");
         return pane;
     }
 
@@ -220,6 +237,7 @@ final class SheetView extends BorderPane {
         tied.update(sheet.assessment());
         watched.update();
         room(!sheet.films().together(), views, column);
+        room(!over.isWelcome(), below);
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();
