@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -57,24 +58,34 @@ final class ViewSuggester {
         if (person.isEmpty()) {
             return ViewSuggestion.nothing(search.unclear() ? Reason.NOT_CLEAR : Reason.NOBODY);
         }
-        Seen seen = person.get();
+        return around(asked, search, person.get());
+    }
+
+    private ViewSuggestion around(Asked asked, PoseSearch search, Seen seen) {
+        Frame frame = asked.frame();
         Optional<View> view = Standing.view(seen);
         Optional<Handedness> hand = Standing.hand(seen, asked.view());
         List<Mark> marks = new ArrayList<>(body(seen, asked, view, hand));
         Map<Strokes.Of, List<Stroke>> strokes = strokes(frame);
         check();
-        Optional<Shaft> shaft = new ShaftSearch(frame, seen).in(strokes.get(Strokes.Of.BRIGHTNESS));
+        List<Stroke> bright = strokes.get(Strokes.Of.BRIGHTNESS);
+        Optional<Shaft> shaft = new ShaftSearch(frame, seen).in(bright);
         double span = PoseSearch.span(seen);
         List<BallMark> discs = new ArrayList<>();
         List<SnappedRod> rods = new ArrayList<>();
         List<VerticalMark> uprights = new ArrayList<>();
+        AtomicBoolean several = new AtomicBoolean();
         sideBySide(
+                () -> several.set(asked.hints().isEmpty() && search.anotherBeside(seen)),
                 () -> shaft.filter(s -> !s.rival())
                         .ifPresent(s -> discs.addAll(
                                 new BallSearch(frame, asked.view(), asked.focalPx()).near(s, span, stopped))),
                 () -> rods.addAll(new RodSearch(frame, seen, shaft).in(coloured(strokes))),
-                () -> uprights.addAll(new UprightSearch(frame, seen).in(strokes.get(Strokes.Of.BRIGHTNESS))));
+                () -> uprights.addAll(new UprightSearch(frame, seen).in(bright)));
         check();
+        if (several.get()) {
+            return ViewSuggestion.nothing(Reason.SEVERAL);
+        }
         Optional<BallMark> ball = ball(shaft, BallSearch.besides(discs, rods));
         if (ball.isPresent()) {
             marks.addAll(club(shaft.orElseThrow(), ball.get(), seen, asked.view()));

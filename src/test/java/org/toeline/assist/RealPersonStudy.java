@@ -43,7 +43,7 @@ final class RealPersonStudy {
         int step = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 4;
         Map<String, double[]> theirs = points(folder.resolve("openpose_cam01_cam02.csv"));
         Map<Landmark, List<Off>> offs = new EnumMap<>(Landmark.class);
-        try (PoseModel model = new PoseModel()) {
+        try (PoseModel model = PoseModel.open().orElseThrow()) {
             for (String camera : CAMERAS) {
                 try (Clip clip = Clip.open(folder.resolve("balancing_" + camera.replace("_", "") + ".mp4"))) {
                     sides(camera, clip, model, theirs, step, offs);
