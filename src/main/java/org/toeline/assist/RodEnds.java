@@ -1,6 +1,8 @@
 package org.toeline.assist;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.toeline.assist.SnappedRod.Beyond;
 import org.toeline.assist.SnappedRod.End;
@@ -22,6 +24,8 @@ final class RodEnds {
 
     /** So many times further from the ground's usual colour than the ground beside the rod itself is another thing. */
     private static final double CROSSES = 4;
+    /** The middle of what crosses lies no further past the end than this: beyond, there is ground between them. */
+    private static final double JUST_PAST_PX = 1.5;
     /** What coding leaves of a plain ground, levels of 255. */
     private static final double PLAIN = 4;
 
@@ -185,20 +189,40 @@ final class RodEnds {
         double[] after = ground(s + way * 3.0);
         double over = Math.max(10, LineSearch.distance(rod, before));
         boolean covered = LineSearch.distance(before, after) > COVER_SHARE * over;
-        return covered || crossed(left, s) || crossed(right, s) ? Beyond.COVER : Beyond.GROUND;
+        return covered || crossed(s, way) ? Beyond.COVER : Beyond.GROUND;
     }
 
     /**
-     * Whether something lies across the rod where it seems to end: a shaft or another rod that goes on beside it. The rod may
-     * then end before that thing or go on behind it, and what stands off the ground there is not the rod.
+     * Whether something lies across the rod where it seems to end: a shaft or another rod that is seen on both sides of it. The
+     * rod may then end before that thing or go on behind it, and what stands off the ground there is not the rod.
      */
-    private boolean crossed(Flank flank, double s) {
-        double reach = width + BEYOND_PX;
-        for (double at = s - reach; at <= s + reach; at += STEP_PX) {
-            if (LineSearch.distance(smooth(at, flank.fromT, flank.toT), flank.usual) > CROSSES * flank.rough) {
-                return true;
+    private boolean crossed(double s, int way) {
+        for (double a : strange(left, s)) {
+            for (double b : strange(right, s)) {
+                double past = way * ((a + b) / 2 - s);
+                if (past > -width - BEYOND_PX && past < JUST_PAST_PX) {
+                    return true;
+                }
             }
         }
         return false;
+    }
+
+    /** The middles of what is not the ground beside the rod, about an end. */
+    private List<Double> strange(Flank flank, double s) {
+        double reach = width + 2 * BEYOND_PX;
+        List<Double> middles = new ArrayList<>();
+        double from = Double.NaN;
+        for (double at = s - reach; at <= s + reach; at += STEP_PX) {
+            boolean other =
+                    LineSearch.distance(smooth(at, flank.fromT, flank.toT), flank.usual) > CROSSES * flank.rough;
+            if (other && Double.isNaN(from)) {
+                from = at;
+            } else if (!other && !Double.isNaN(from)) {
+                middles.add((from + at - STEP_PX) / 2);
+                from = Double.NaN;
+            }
+        }
+        return middles;
     }
 }
