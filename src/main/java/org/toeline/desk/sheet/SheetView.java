@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Insets;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.BorderPane;
@@ -40,8 +39,6 @@ final class SheetView extends BorderPane {
     private static final double LEAST_BELOW = 40;
     /** With less, beside text of the usual size, the row of views has no small pictures. */
     private static final double LEAST_FOR_SMALL = 560;
-    /** Beside what is scrolled. */
-    private static final double BAR = 16;
 
     private static final double PICTURES = 660;
 
@@ -49,8 +46,8 @@ final class SheetView extends BorderPane {
     private final Sheet sheet;
     private final PicturePane picture;
     private final MarkingPane marking;
-    private final ScrollPane column;
-    private final ScrollPane below;
+    private final MarkingColumn column;
+    private final Scrolled below;
     private final FindingsPane findings;
     private final Toolbar toolbar;
     private final ViewRow views;
@@ -90,10 +87,9 @@ final class SheetView extends BorderPane {
         picture.wheel(watched::wheeled);
         VBox.setVgrow(over, Priority.ALWAYS);
         over.setMinHeight(LEAST_PICTURE_HEIGHT);
-        below = scrolled(new VBox(8, watched.bar(), steps, tied));
+        below = new Scrolled(new VBox(8, watched.bar(), steps, tied));
         below.setId("below");
         below.setMinHeight(Look.px(LEAST_BELOW));
-        below.setPrefHeight(USE_COMPUTED_SIZE);
         VBox pictures = new VBox(8, views, over, watched.strips(), below);
         pictures.setPadding(new Insets(10));
         pictures.getStyleClass().add("surround");
@@ -105,24 +101,10 @@ final class SheetView extends BorderPane {
         pictures.setMinWidth(LEAST_PICTURES);
         // whatever is said below the picture, and however long it is, must not move it
         pictures.setPrefWidth(PICTURES);
-        column = scrolled(marking);
-        column.setMinWidth(marking.getMinWidth() + BAR);
-        column.setId("marking-column");
-        column.getStyleClass().add("paper");
+        column = new MarkingColumn(marking);
         heightProperty().addListener((o, before, now) -> views.pictures(now.doubleValue() > Look.px(LEAST_FOR_SMALL)));
         setCenter(new HBox(pictures, column, findings));
         setTop(toolbar);
-    }
-
-    /** In a low window what is beside and below the picture is scrolled, so that the picture keeps its room. */
-    private static ScrollPane scrolled(Region tall) {
-        ScrollPane pane = new ScrollPane(tall);
-        pane.setFitToWidth(true);
-        pane.setFitToHeight(true);
-        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        pane.setMinHeight(0);
-        pane.getStyleClass().add("edge-to-edge");
-        return pane;
     }
 
     /** Offers the last lesson, first. */
