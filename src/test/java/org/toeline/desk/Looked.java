@@ -73,6 +73,9 @@ final class Looked {
             inside(text, "“" + text.getText() + "”");
             readable(text);
         }
+        if (node instanceof TextInputControl && !isDisabled(node) && !isTable(node)) {
+            seenAsField((Region) node);
+        }
         if (isLeaf(node)) {
             controls.add((Control) node);
             inside(node, described(node));
@@ -231,6 +234,20 @@ final class Looked {
         if (contrast < least) {
             fault("“" + text.getText() + "” in " + described(text.getParent()) + ": contrast "
                     + Math.round(contrast * 10) / 10.0 + " of " + fill + " on " + ground);
+        }
+    }
+
+    /** WCAG 2.2, 1.4.11: where one can type is told from the ground around it, by its edge or by its own ground. */
+    private void seenAsField(Region field) {
+        Color ground = ground(field);
+        double contrast = field.getBackground().getFills().stream()
+                .map(BackgroundFill::getFill)
+                .filter(Color.class::isInstance)
+                .mapToDouble(fill -> Contrast.of(Contrast.over((Color) fill, ground), ground))
+                .max()
+                .orElse(1);
+        if (contrast < LEAST_LARGE_TEXT_CONTRAST) {
+            fault(described(field) + ": its edge has a contrast of " + Math.round(contrast * 10) / 10.0);
         }
     }
 
