@@ -3,8 +3,8 @@ package org.toeline.desk.sheet;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
-/** What is beside or below the picture: scrolled in a low window, so that the picture keeps its room. */
-class Scrolled extends ScrollPane {
+/** What is beside and below the picture: scrolled in a low window, so that the picture keeps its room. */
+final class Scrolled extends ScrollPane {
 
     Scrolled(Region tall) {
         super(tall);

@@ -5,14 +5,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javafx.geometry.Insets;
 import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
@@ -31,23 +29,17 @@ import org.toeline.mark.View;
 /** The window's parts: pictures on the left in a dark surround, body map and findings on paper beside them. */
 final class SheetView extends BorderPane {
 
-    /** In a narrow window. */
-    private static final double LEAST_PICTURES = 350;
-    /** In a low window. */
-    private static final double LEAST_PICTURE_HEIGHT = 170;
-    /** A row of controls. */
-    private static final double LEAST_BELOW = 40;
     /** With less, beside text of the usual size, the row of views has no small pictures. */
     private static final double LEAST_FOR_SMALL = 560;
-
-    private static final double PICTURES = 660;
+    /** Beside what is scrolled. */
+    private static final double BAR = 16;
 
     private final LessonModel model;
     private final Sheet sheet;
     private final PicturePane picture;
     private final MarkingPane marking;
-    private final MarkingColumn column;
-    private final Scrolled below;
+    private final Scrolled column;
+    private final Pictures pictures;
     private final FindingsPane findings;
     private final Toolbar toolbar;
     private final ViewRow views;
@@ -85,23 +77,16 @@ final class SheetView extends BorderPane {
         this.steps = new ClipSteps(model, sheet, picture);
         this.over = new OverThePicture(model, sheet, watched, light, picture::requestFocus);
         picture.wheel(watched::wheeled);
-        VBox.setVgrow(over, Priority.ALWAYS);
-        over.setMinHeight(LEAST_PICTURE_HEIGHT);
-        below = new Scrolled(new VBox(8, watched.bar(), steps, tied));
-        below.setId("below");
-        below.setMinHeight(Look.px(LEAST_BELOW));
-        VBox pictures = new VBox(8, views, over, watched.strips(), below);
-        pictures.setPadding(new Insets(10));
-        pictures.getStyleClass().add("surround");
+        this.pictures = new Pictures(views, over, watched.strips(), watched.bar(), steps, tied);
         Dropped.onto(this, files -> arrived(files, model.large()));
         Dropped.onto(
                 watched.second(),
                 files -> arrived(files, sheet.films().companion().orElse(model.large())));
         HBox.setHgrow(pictures, Priority.ALWAYS);
-        pictures.setMinWidth(LEAST_PICTURES);
-        // whatever is said below the picture, and however long it is, must not move it
-        pictures.setPrefWidth(PICTURES);
-        column = new MarkingColumn(marking);
+        column = new Scrolled(marking);
+        column.setMinWidth(marking.getMinWidth() + BAR);
+        column.setId("marking-column");
+        column.getStyleClass().add("paper");
         heightProperty().addListener((o, before, now) -> views.pictures(now.doubleValue() > Look.px(LEAST_FOR_SMALL)));
         setCenter(new HBox(pictures, column, findings));
         setTop(toolbar);
@@ -219,7 +204,7 @@ final class SheetView extends BorderPane {
         tied.update(sheet.assessment());
         watched.update();
         room(!sheet.films().together(), views, column);
-        room(!over.isWelcome(), below);
+        pictures.controls(!over.isWelcome());
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();
