@@ -1,8 +1,11 @@
 package org.toeline.assist;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.toeline.assist.ShaftSearch.Shaft;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
@@ -49,19 +52,34 @@ final class BallSearch {
         this.focalPx = focalPx;
     }
 
-    /** All that could be it, each only suggested. */
-    List<BallMark> near(Shaft shaft, List<SnappedRod> rods, double span) {
+    /**
+     * All that could be it, each only suggested; fitted side by side, as each takes its time.
+     *
+     * @param stopped asked before each of them; then the answer is of no use
+     */
+    List<BallMark> near(Shaft shaft, double span, BooleanSupplier stopped) {
         List<BallMark> balls = new ArrayList<>();
-        for (Disc disc : discs(shaft.low(), REACH * span, LEAST_SHARE * span / 2, MOST_SHARE * span / 2)) {
-            BallOutline.fit(frame, view, focalPx, disc.at)
-                    .filter(b -> isOfThatSize(b, span))
-                    .filter(b -> b.centre().distancePx(shaft.low()) < FURTHEST * span)
-                    .filter(b -> !isOf(b, shaft) && rods.stream().noneMatch(r -> isOf(b, r)))
-                    .filter(b -> balls.stream().noneMatch(o -> o.centre().distancePx(b.centre()) < LEAST_SHARE * span))
-                    .map(BallSearch::suggested)
-                    .ifPresent(balls::add);
-        }
+        discs(shaft.low(), REACH * span, LEAST_SHARE * span / 2, MOST_SHARE * span / 2).parallelStream()
+                .filter(disc -> !stopped.getAsBoolean())
+                .map(disc -> BallOutline.fit(frame, view, focalPx, disc.at))
+                .flatMap(Optional::stream)
+                .filter(b -> isOfThatSize(b, span))
+                .filter(b -> b.centre().distancePx(shaft.low()) < FURTHEST * span)
+                .filter(b -> !isOf(b, shaft))
+                .map(BallSearch::suggested)
+                .forEachOrdered(b -> {
+                    if (balls.stream().noneMatch(o -> o.centre().distancePx(b.centre()) < LEAST_SHARE * span)) {
+                        balls.add(b);
+                    }
+                });
         return balls;
+    }
+
+    /** Those that no rod's cap was taken for. */
+    static List<BallMark> besides(List<BallMark> balls, List<SnappedRod> rods) {
+        return balls.stream()
+                .filter(b -> rods.stream().noneMatch(r -> isOf(b, r)))
+                .toList();
     }
 
     private static boolean isOfThatSize(BallMark ball, double span) {
@@ -122,7 +140,7 @@ final class BallSearch {
             ring[i] = at(x + 1.6 * r * c, y + 1.6 * r * s);
             inside += (at(x + 0.65 * r * c, y + 0.65 * r * s) + at(x + 0.3 * r * c, y + 0.3 * r * s)) / 32;
         }
-        java.util.Arrays.sort(ring);
+        Arrays.sort(ring);
         return inside - ring[11];
     }
 

@@ -20,9 +20,9 @@ public final class LandmarkSuggester implements AutoCloseable {
         this.model = model;
     }
 
-    /** Empty when the program was put together without the model: everything else works without it. */
+    /** Empty when the model's file is missing or damaged: everything else works without it. */
     public static Optional<LandmarkSuggester> load() {
-        return PoseModel.present() ? Optional.of(new LandmarkSuggester(new PoseModel())) : Optional.empty();
+        return PoseModel.open().map(LandmarkSuggester::new);
     }
 
     /**

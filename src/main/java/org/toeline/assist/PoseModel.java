@@ -2,7 +2,10 @@ package org.toeline.assist;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Optional;
 import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.FloatPointer;
 import org.bytedeco.javacpp.PointerScope;
@@ -22,6 +25,9 @@ import org.toeline.video.Frame;
 final class PoseModel implements AutoCloseable {
 
     static final String RESOURCE = "pose_landmark_full.tflite";
+    /** As NOTICE.txt says it. */
+    private static final String SHA_256 = "e9a5c5cb17f736fafd4c2ec1da3b3d331d6edbe8a0d32395855aeb2cdfd64b9f";
+
     static final int POINTS = 39;
     private static final int SIDE = 256;
     private static final int VALUES = 5;
@@ -55,26 +61,32 @@ final class PoseModel implements AutoCloseable {
     private final Net net;
     private final StringVector outputs;
 
-    PoseModel() {
-        byte[] model = bytes();
+    private PoseModel(byte[] model) {
         try (BytePointer pointer = new BytePointer(model)) {
             net = opencv_dnn.readNetFromTFLite(pointer, model.length);
         }
         outputs = new StringVector("Identity", "Identity_1");
     }
 
-    static boolean present() {
-        return PoseModel.class.getResource(RESOURCE) != null;
+    /** The model that comes with the program; empty where the file is missing or is not the one that was measured. */
+    static Optional<PoseModel> open() {
+        try (InputStream in = PoseModel.class.getResourceAsStream(RESOURCE)) {
+            return in == null ? Optional.empty() : of(in.readAllBytes());
+        } catch (IOException e) {
+            return Optional.empty(); // a damaged archive: as good as missing
+        }
     }
 
-    private static byte[] bytes() {
-        try (InputStream in = PoseModel.class.getResourceAsStream(RESOURCE)) {
-            if (in == null) {
-                throw new IllegalStateException("the body-pose model " + RESOURCE + " is missing from the program");
-            }
-            return in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    /** Whatever else is read as a model may end the program, not only the reading: native code trusts it. */
+    static Optional<PoseModel> of(byte[] file) {
+        return SHA_256.equals(sha256(file)) ? Optional.of(new PoseModel(file)) : Optional.empty();
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
         }
     }
 

@@ -29,6 +29,16 @@ final class PoseSearch {
     /** Looks at a real person agree; at what only resembles one they do not. Share of the span. */
     private static final double MOST_APART = 0.025;
 
+    /** Where another is looked for beside the first, shares of the first one's span. */
+    private static final double[] BESIDE = {-1.9, -1.3, -0.7, 0.7, 1.3, 1.9};
+    /** The side of the square for that: in it whoever stands within 0.3 of its middle is seen. */
+    private static final double WIDE = 2;
+
+    /** Whoever stands so far beside is another. */
+    private static final double APART = 0.35;
+    /** One who is not so tall stands behind, and is not meant. */
+    private static final double AS_TALL = 0.75;
+
     private static final double[] SIDES = {1.0, 0.75, 0.55};
     /** The head and the soles lie at least this far apart, pixels, or there is nothing to be measured. */
     private static final double LEAST_SPAN_PX = 60;
@@ -47,7 +57,7 @@ final class PoseSearch {
         return unclear;
     }
 
-    /** @param hints points near the person, such as the ball; they only decide where is looked first */
+    /** @param hints points near the person, such as the ball: they only decide where is looked first */
     Optional<Seen> person(List<ImagePoint> hints) {
         for (Region first : places(hints)) {
             Seen seen = look(first);
@@ -59,6 +69,35 @@ final class PoseSearch {
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether beside a person there is another who is about as tall: which of them is meant cannot be told. */
+    boolean anotherBeside(Seen seen) {
+        double side = WIDE * span(seen);
+        double middle = hipsX(seen);
+        double y = seen.points()[0].yPx() + span(seen) / 2;
+        for (double step : BESIDE) {
+            double x = middle + step * span(seen);
+            if (x < 0 || x > frame.width()) {
+                continue;
+            }
+            Seen other = look(new Region(x, y, side, 0));
+            if (other.score() >= PROMISING && isAnother(other, seen)) {
+                Seen closer = look(around(other));
+                if (closer.score() >= PERSON && isAnother(closer, seen) && whole(closer)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean isAnother(Seen other, Seen than) {
+        return Math.abs(hipsX(other) - hipsX(than)) > APART * span(than) && span(other) > AS_TALL * span(than);
+    }
+
+    private static double hipsX(Seen seen) {
+        return (seen.points()[23].xPx() + seen.points()[24].xPx()) / 2;
     }
 
     private Seen look(Region region) {

@@ -1,6 +1,8 @@
 package org.toeline.assist;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.toeline.assist.SnappedRod.Beyond;
 import org.toeline.assist.SnappedRod.End;
@@ -11,6 +13,7 @@ import org.toeline.assist.SnappedRod.End;
  */
 final class RodEnds {
 
+    private static final int PLACES = 40;
     private static final double STEP_PX = 0.5;
     /** How long the ground must go on beyond an end, pixels. */
     private static final double BEYOND_PX = 5;
@@ -19,25 +22,72 @@ final class RodEnds {
     /** Where the ground beside the end changes by more than this share of the rod's contrast, something covers it. */
     private static final double COVER_SHARE = 0.45;
 
+    /** So many times further from the ground's usual colour than the ground beside the rod itself is another thing. */
+    private static final double CROSSES = 4;
+    /** The middle of what crosses lies no further past the end than this: beyond, there is ground between them. */
+    private static final double JUST_PAST_PX = 1.5;
+    /** What coding leaves of a plain ground, levels of 255. */
+    private static final double PLAIN = 4;
+
     private final Strip strip;
     private final double width;
     private final double[] rod;
+    private final Flank left;
+    private final Flank right;
+
+    /** The ground along one side of the rod: its usual colour, and how far it is from that in general. */
+    private record Flank(double fromT, double toT, double[] usual, double rough) {}
 
     RodEnds(Colours colours, StraightLine axis, double width, double fromS, double toS) {
         this.strip = new Strip(colours, axis);
         this.width = width;
-        double[][] inside = new double[3][40];
-        for (int i = 0; i < 40; i++) {
-            double[] c = inside(fromS + (i + 0.5) / 40 * (toS - fromS));
+        double half = width / 2;
+        rod = usual(fromS, toS, -half / 2, half / 2);
+        left = flank(fromS, toS, -half - 3.5, -half - 1.5);
+        right = flank(fromS, toS, half + 1.5, half + 3.5);
+    }
+
+    private Flank flank(double fromS, double toS, double fromT, double toT) {
+        double[] usual = usual(fromS, toS, fromT, toT);
+        double[] off = new double[PLACES];
+        for (int i = 0; i < PLACES; i++) {
+            off[i] = LineSearch.distance(smooth(place(fromS, toS, i), fromT, toT), usual);
+        }
+        Arrays.sort(off);
+        return new Flank(fromT, toT, usual, Math.max(PLAIN, off[PLACES / 2]));
+    }
+
+    /** The median of each of the three along a stretch. */
+    private double[] usual(double fromS, double toS, double fromT, double toT) {
+        double[][] colours = new double[3][PLACES];
+        for (int i = 0; i < PLACES; i++) {
+            double[] c = strip.at(place(fromS, toS, i), fromT, toT);
             for (int k = 0; k < 3; k++) {
-                inside[k][i] = c[k];
+                colours[k][i] = c[k];
             }
         }
-        rod = new double[3];
+        double[] usual = new double[3];
         for (int k = 0; k < 3; k++) {
-            Arrays.sort(inside[k]);
-            rod[k] = inside[k][20];
+            Arrays.sort(colours[k]);
+            usual[k] = colours[k][PLACES / 2];
         }
+        return usual;
+    }
+
+    private static double place(double fromS, double toS, int i) {
+        return fromS + (i + 0.5) / PLACES * (toS - fromS);
+    }
+
+    /** The mean over a pixel and a half along the rod. */
+    private double[] smooth(double s, double fromT, double toT) {
+        double[] mean = new double[3];
+        for (int i = -1; i <= 1; i++) {
+            double[] c = strip.at(s + i * STEP_PX, fromT, toT);
+            for (int k = 0; k < 3; k++) {
+                mean[k] += c[k] / 3;
+            }
+        }
+        return mean;
     }
 
     /**
@@ -138,6 +188,41 @@ final class RodEnds {
         double[] before = ground(s - way * 3.0);
         double[] after = ground(s + way * 3.0);
         double over = Math.max(10, LineSearch.distance(rod, before));
-        return LineSearch.distance(before, after) > COVER_SHARE * over ? Beyond.COVER : Beyond.GROUND;
+        boolean covered = LineSearch.distance(before, after) > COVER_SHARE * over;
+        return covered || crossed(s, way) ? Beyond.COVER : Beyond.GROUND;
+    }
+
+    /**
+     * Whether something lies across the rod where it seems to end: a shaft or another rod that is seen on both sides of it. The
+     * rod may then end before that thing or go on behind it, and what stands off the ground there is not the rod.
+     */
+    private boolean crossed(double s, int way) {
+        for (double a : strange(left, s)) {
+            for (double b : strange(right, s)) {
+                double past = way * ((a + b) / 2 - s);
+                if (past > -width - BEYOND_PX && past < JUST_PAST_PX) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** The middles of what is not the ground beside the rod, about an end. */
+    private List<Double> strange(Flank flank, double s) {
+        double reach = width + 2 * BEYOND_PX;
+        List<Double> middles = new ArrayList<>();
+        double from = Double.NaN;
+        for (double at = s - reach; at <= s + reach; at += STEP_PX) {
+            boolean other =
+                    LineSearch.distance(smooth(at, flank.fromT, flank.toT), flank.usual) > CROSSES * flank.rough;
+            if (other && Double.isNaN(from)) {
+                from = at;
+            } else if (!other && !Double.isNaN(from)) {
+                middles.add((from + at - STEP_PX) / 2);
+                from = Double.NaN;
+            }
+        }
+        return middles;
     }
 }

@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.toeline.assist.BonyPoints.Axes;
 import org.toeline.assist.PoseModel.Seen;
 import org.toeline.assist.ShaftSearch.Shaft;
@@ -54,31 +58,62 @@ final class ViewSuggester {
         if (person.isEmpty()) {
             return ViewSuggestion.nothing(search.unclear() ? Reason.NOT_CLEAR : Reason.NOBODY);
         }
-        Seen seen = person.get();
+        return around(asked, search, person.get());
+    }
+
+    private ViewSuggestion around(Asked asked, PoseSearch search, Seen seen) {
+        Frame frame = asked.frame();
         Optional<View> view = Standing.view(seen);
         Optional<Handedness> hand = Standing.hand(seen, asked.view());
         List<Mark> marks = new ArrayList<>(body(seen, asked, view, hand));
-        List<Stroke> strokes = Strokes.of(frame, Strokes.Of.BRIGHTNESS);
+        Map<Strokes.Of, List<Stroke>> strokes = strokes(frame);
         check();
-        Optional<Shaft> shaft = new ShaftSearch(frame, seen).in(strokes);
-        List<Stroke> coloured = new ArrayList<>(Strokes.of(frame, Strokes.Of.BLUE));
-        coloured.addAll(Strokes.of(frame, Strokes.Of.RED));
+        List<Stroke> bright = strokes.get(Strokes.Of.BRIGHTNESS);
+        Optional<Shaft> shaft = new ShaftSearch(frame, seen).in(bright);
+        double span = PoseSearch.span(seen);
+        List<BallMark> discs = new ArrayList<>();
+        List<SnappedRod> rods = new ArrayList<>();
+        List<VerticalMark> uprights = new ArrayList<>();
+        AtomicBoolean several = new AtomicBoolean();
+        sideBySide(
+                () -> several.set(asked.hints().isEmpty() && search.anotherBeside(seen)),
+                () -> shaft.filter(s -> !s.rival())
+                        .ifPresent(s -> discs.addAll(
+                                new BallSearch(frame, asked.view(), asked.focalPx()).near(s, span, stopped))),
+                () -> rods.addAll(new RodSearch(frame, seen, shaft).in(coloured(strokes))),
+                () -> uprights.addAll(new UprightSearch(frame, seen).in(bright)));
         check();
-        List<SnappedRod> rods = new RodSearch(frame, seen, shaft).in(coloured);
-        if (rods.isEmpty()) {
-            missing.put(Part.RODS, Reason.NOT_FOUND);
+        if (several.get()) {
+            return ViewSuggestion.nothing(Reason.SEVERAL);
         }
-        check();
-        Optional<BallMark> ball = ball(asked, shaft, rods, PoseSearch.span(seen));
+        Optional<BallMark> ball = ball(shaft, BallSearch.besides(discs, rods));
         if (ball.isPresent()) {
             marks.addAll(club(shaft.orElseThrow(), ball.get(), seen, asked.view()));
         }
-        check();
-        List<VerticalMark> uprights = new UprightSearch(frame, seen).in(strokes);
+        if (rods.isEmpty()) {
+            missing.put(Part.RODS, Reason.NOT_FOUND);
+        }
         if (uprights.isEmpty()) {
             missing.put(Part.UPRIGHTS, Reason.NOT_FOUND);
         }
         return new ViewSuggestion(view, hand, marks, ball, rods, uprights, missing);
+    }
+
+    private static Map<Strokes.Of, List<Stroke>> strokes(Frame frame) {
+        return Stream.of(Strokes.Of.values())
+                .parallel()
+                .collect(Collectors.toConcurrentMap(Function.identity(), of -> Strokes.of(frame, of)));
+    }
+
+    private static List<Stroke> coloured(Map<Strokes.Of, List<Stroke>> strokes) {
+        List<Stroke> coloured = new ArrayList<>(strokes.get(Strokes.Of.BLUE));
+        coloured.addAll(strokes.get(Strokes.Of.RED));
+        return coloured;
+    }
+
+    /** What needs nothing of one another, on as many processors as there are; back when all is done. */
+    private void sideBySide(Runnable... searches) {
+        Stream.of(searches).parallel().filter(s -> !stopped.getAsBoolean()).forEach(Runnable::run);
     }
 
     /** Lead and trail are exchanged where the hand is the other one: nothing of the body is suggested then. */
@@ -96,14 +131,12 @@ final class ViewSuggester {
         return List.of();
     }
 
-    private Optional<BallMark> ball(Asked asked, Optional<Shaft> shaft, List<SnappedRod> rods, double span) {
+    private Optional<BallMark> ball(Optional<Shaft> shaft, List<BallMark> balls) {
         if (shaft.isEmpty() || shaft.get().rival()) {
             missing.put(Part.SHAFT, shaft.isEmpty() ? Reason.NOT_FOUND : Reason.SEVERAL);
             missing.put(Part.BALL, Reason.NO_SHAFT);
             return Optional.empty();
         }
-        List<BallMark> balls =
-                new BallSearch(asked.frame(), asked.view(), asked.focalPx()).near(shaft.get(), rods, span);
         if (balls.size() == 1) {
             return Optional.of(balls.get(0));
         }

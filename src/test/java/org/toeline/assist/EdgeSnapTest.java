@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +23,9 @@ class EdgeSnapTest {
     private static final int SIDE = 128;
     private static final double NOISE = 4;
     private static final double[] GRASS = {88, 128, 82};
+    private static final double[] RED = {224, 87, 42};
+    private static final double[] BLUE = {30, 90, 160};
+    private static final double[] SHAFT = {60, 62, 64};
 
     /** A bar, one of its ends in the picture if {@code halfLength} is short; where its axis runs is known. */
     record Bar(double x, double y, double angle, double width, double halfLength, double[] colour) {
@@ -155,6 +159,45 @@ class EdgeSnapTest {
         assertThat(rod.from().beyond()).isEqualTo(SnappedRod.Beyond.GROUND);
         assertThat(rod.to().beyond()).isEqualTo(SnappedRod.Beyond.COVER);
         assertThat(rod.to().at().xPx()).isCloseTo(150, within(1.0));
+    }
+
+    /** A shaft or another rod lies just past an end: the end is not taken to lie behind it. */
+    @Test
+    void anEndBesideSomethingThatCrossesIsNotSurelySeen() {
+        SplittableRandom random = new SplittableRandom(16);
+        int wrong = 0;
+        int n = 60;
+        for (int i = 0; i < n; i++) {
+            Bar rod = new Bar(58, 66, random.nextDouble(-0.6, 0.6), random.nextDouble(3, 5), 40, RED);
+            double[] colour = i % 2 == 0 ? SHAFT : BLUE;
+            double width = random.nextDouble(2.5, 4);
+            double angle = rod.angle + random.nextDouble(0.7, Math.PI - 0.7);
+            ImagePoint beside = rod.at(rod.halfLength + width / 2 + random.nextDouble(0, 2), 0);
+            Bar across = new Bar(beside.xPx(), beside.yPx(), angle, width, 200, colour);
+            wrong += endsBehind(rod, across, random) ? 1 : 0;
+        }
+        assertThat(wrong).as("of " + n).isZero();
+    }
+
+    private static boolean endsBehind(Bar rod, Bar across, SplittableRandom random) {
+        int seed = random.nextInt(1 << 20);
+        Frame frame = Drawn.picture(SIDE, SIDE, 0.8, NOISE, random, (px, py, rgb) -> {
+            double rough = 10 * Drawn.grain(px / 2.5, py / 2.5, seed);
+            boolean cap = rod.s(px, py) > rod.halfLength - 3;
+            double[] own = cap ? new double[] {210, 210, 205} : rod.colour;
+            for (int c = 0; c < 3; c++) {
+                rgb[c] = Math.abs(across.t(px, py)) <= across.width / 2
+                        ? across.colour[c]
+                        : Math.abs(rod.t(px, py)) <= rod.width / 2 && Math.abs(rod.s(px, py)) <= rod.halfLength
+                                ? own[c]
+                                : GRASS[c] + rough;
+            }
+        });
+        Optional<SnappedRod> seen = EdgeSnap.rod(frame, rod.at(-38, 1), rod.at(38, -1));
+        return seen.filter(r -> r.to().beyond() == SnappedRod.Beyond.GROUND)
+                .filter(r -> Math.abs(rod.s(r.to().at().xPx(), r.to().at().yPx()) - rod.halfLength)
+                        > Math.max(3, 4 * r.to().sigmaAlongPx()))
+                .isPresent();
     }
 
     @Test

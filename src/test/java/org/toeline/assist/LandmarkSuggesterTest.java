@@ -3,12 +3,15 @@ package org.toeline.assist;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.toeline.assist.ViewSuggestion.Reason;
+import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
@@ -48,6 +51,42 @@ class LandmarkSuggesterTest extends OnSampleClips {
                 .extracting(Mark::landmark)
                 .contains(Landmark.TRAIL_SHOULDER, Landmark.TRAIL_KNEE)
                 .doesNotContain(Landmark.LEAD_ELBOW, Landmark.LEAD_WRIST);
+    }
+
+    /** Which of two is meant cannot be told; a ball that was placed tells it. */
+    @Test
+    void saysWhenTwoStandBesideEachOther() throws Exception {
+        Frame left = frame("before", "face-on");
+        Frame right = frame("all-good", "face-on");
+        int w = left.width() / 2;
+        int[] both = new int[2 * w * left.height()];
+        for (int i = 0; i < both.length; i++) {
+            int x = i % (2 * w);
+            Frame of = x < w ? left : right;
+            both[i] = of.argb()[i / (2 * w) * of.width() + of.width() / 4 + x % w];
+        }
+        Frame frame = new Frame(0, 0, 2 * w, left.height(), both);
+        assertThat(suggest(frame, View.FACE_ON, Handedness.RIGHT, List.of()))
+                .isEqualTo(ViewSuggestion.nothing(Reason.SEVERAL));
+        ImagePoint ball = ball(truth("before", "face-on"));
+        ImagePoint there = new ImagePoint(ball.xPx() - left.width() / 4.0, ball.yPx());
+        assertThat(suggest(frame, View.FACE_ON, Handedness.RIGHT, List.of(there))
+                        .landmarks())
+                .hasSizeGreaterThan(10)
+                .allMatch(m -> m.at().xPx() < w);
+    }
+
+    /** Cut short, one bit turned, and none at all: refused before native code reads it. */
+    @Test
+    void aDamagedModelIsNoModel() throws Exception {
+        byte[] model;
+        try (InputStream in = PoseModel.class.getResourceAsStream(PoseModel.RESOURCE)) {
+            model = in.readAllBytes();
+        }
+        assertThat(PoseModel.of(new byte[0])).isEmpty();
+        assertThat(PoseModel.of(Arrays.copyOf(model, model.length / 2))).isEmpty();
+        model[model.length / 3] ^= 4;
+        assertThat(PoseModel.of(model)).isEmpty();
     }
 
     @Test

@@ -34,7 +34,7 @@ final class OffsetStudy {
 
     public static void main(String[] arguments) throws Exception {
         Path folder = Path.of(arguments[0]);
-        try (PoseModel model = new PoseModel()) {
+        try (PoseModel model = PoseModel.open().orElseThrow()) {
             for (View view : List.of(View.FACE_ON, View.DOWN_THE_LINE)) {
                 Map<Landmark, List<Off>> offs = new EnumMap<>(Landmark.class);
                 int[] counts = new int[5];

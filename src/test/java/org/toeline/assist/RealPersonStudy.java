@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
@@ -25,7 +27,8 @@ import org.toeline.video.Clip;
  *
  * <p>Their points are joint centres and ours are bony points, so that the mean of both sides of a landmark, in the axes of
  * his trunk, is taken off before the error is looked at; it is printed beside it. What a side or a camera has of its own
- * stays in the error. Errors are shares of the span from nose to soles.
+ * stays in the error. Errors are shares of the span from nose to soles. The second table learns a landmark's mean and spread on
+ * half of the pictures and holds it against the error in the other half.
  */
 final class RealPersonStudy {
 
@@ -33,6 +36,11 @@ final class RealPersonStudy {
     private static final Map<Landmark, String> THEIRS = new EnumMap<>(Landmark.class);
     /** What they are less sure of is no bar. */
     private static final double SURE = 0.4;
+
+    /** The first of the second half of the frames. */
+    private static final int HALF = 50;
+    /** From fewer nothing is learnt. */
+    private static final int LEAST = 8;
 
     private record Off(String camera, int frame, double out, double up, double stated) {}
 
@@ -43,7 +51,7 @@ final class RealPersonStudy {
         int step = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 4;
         Map<String, double[]> theirs = points(folder.resolve("openpose_cam01_cam02.csv"));
         Map<Landmark, List<Off>> offs = new EnumMap<>(Landmark.class);
-        try (PoseModel model = new PoseModel()) {
+        try (PoseModel model = PoseModel.open().orElseThrow()) {
             for (String camera : CAMERAS) {
                 try (Clip clip = Clip.open(folder.resolve("balancing_" + camera.replace("_", "") + ".mp4"))) {
                     sides(camera, clip, model, theirs, step, offs);
@@ -54,14 +62,45 @@ final class RealPersonStudy {
                 "| landmark | pictures | mean out | mean up | error | stated | stated / error | cam 1 | cam 2 |");
         System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         offs.forEach((landmark, all) -> row(landmark, all, mean(offs, landmark)));
+        System.out.println();
+        System.out.println("| both sides | learnt on first frames | on last frames | on camera 1 | on camera 2 |");
+        System.out.println("| --- | --- | --- | --- | --- |");
+        Map<String, List<Off>> pooled = new TreeMap<>();
+        offs.forEach((landmark, all) ->
+                pooled.computeIfAbsent(both(landmark), k -> new ArrayList<>()).addAll(all));
+        pooled.forEach((name, all) -> System.out.printf(
+                Locale.ROOT,
+                "| %s | %s | %s | %s | %s |%n",
+                name,
+                foretold(all, o -> o.frame < HALF),
+                foretold(all, o -> o.frame >= HALF),
+                foretold(all, o -> o.camera.equals(CAMERAS.get(0))),
+                foretold(all, o -> o.camera.equals(CAMERAS.get(1)))));
+    }
+
+    /** The spread learnt on some pictures, with the mean taken off there too, over the error that the others have then. */
+    private static String foretold(List<Off> all, Predicate<Off> learnt) {
+        List<Off> from = all.stream().filter(learnt).toList();
+        List<Off> held = all.stream().filter(learnt.negate()).toList();
+        double[] mean = {
+            from.stream().mapToDouble(Off::out).average().orElse(0),
+            from.stream().mapToDouble(Off::up).average().orElse(0)
+        };
+        return from.size() < LEAST || held.size() < LEAST
+                ? "too few"
+                : String.format(Locale.ROOT, "%.2f", error(from, mean) / error(held, mean));
+    }
+
+    private static String both(Landmark landmark) {
+        return landmark.id().replaceAll("^(lead|trail)-", "");
     }
 
     /** Of the landmark and its like on the other side. */
     private static double[] mean(Map<Landmark, List<Off>> offs, Landmark landmark) {
-        String name = landmark.id().replaceAll("^(lead|trail)-", "");
+        String name = both(landmark);
         double[] sum = new double[3];
         offs.forEach((other, all) -> {
-            if (other.id().replaceAll("^(lead|trail)-", "").equals(name)) {
+            if (both(other).equals(name)) {
                 for (Off o : all) {
                     sum[0] += o.out;
                     sum[1] += o.up;

@@ -32,7 +32,7 @@ final class SuggestionStudy {
     private SuggestionStudy() {}
 
     public static void main(String[] args) throws Exception {
-        try (PoseModel model = new PoseModel()) {
+        try (PoseModel model = PoseModel.open().orElseThrow()) {
             for (View view : List.of(View.FACE_ON, View.DOWN_THE_LINE)) {
                 Map<Landmark, List<Error>> errors = new EnumMap<>(Landmark.class);
                 for (String lesson : LESSONS) {
