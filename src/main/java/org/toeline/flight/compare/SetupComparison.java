@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.jspecify.annotations.Nullable;
 import org.toeline.flight.Shot;
@@ -25,7 +26,7 @@ import org.toeline.flight.ShotFigure;
 public record SetupComparison(List<Difference> differences, List<SpreadDifference> spreads, List<SharesOfSides> sides) {
 
     /** Among many figures chance reaches farther than a usual interval is calibrated for; found by simulation. */
-    private static final double OF_MANY = 1.1;
+    private static final double OF_MANY = 1.15;
 
     public SetupComparison {
         differences = List.copyOf(differences);
@@ -103,7 +104,7 @@ public record SetupComparison(List<Difference> differences, List<SpreadDifferenc
                 shots);
         Map<ShotFigure, OrderedFigures.Studentized> all = studentized(enough);
         // far out, where one of many figures must lie, unequal spreads reach farther than shuffles do
-        Set<ShotFigure> holding = looked.size() > 1 ? holding(enough, all) : Set.copyOf(looked);
+        Set<ShotFigure> holding = looked.size() > 1 ? holding(all, f -> OF_MANY) : Set.copyOf(looked);
         Map<ShotFigure, Found> found = new EnumMap<>(ShotFigure.class);
         for (int f = 0; f < looked.size(); f++) {
             ShotFigure figure = looked.get(f);
@@ -119,11 +120,13 @@ public record SetupComparison(List<Difference> differences, List<SpreadDifferenc
     /** So many shots that Student's t and the likeness found in them hold as they are. */
     private static Map<ShotFigure, Found> ofMany(Map<ShotFigure, OrderedFigures> enough) {
         Map<ShotFigure, OrderedFigures.Studentized> all = studentized(enough);
-        Set<ShotFigure> holding = holding(enough, all);
+        Map<ShotFigure, Double> widening = new EnumMap<>(ShotFigure.class);
+        all.forEach((figure, s) -> widening.put(figure, usualWidening(Objects.requireNonNull(enough.get(figure)), s)));
+        Set<ShotFigure> holding = holding(all, f -> Objects.requireNonNull(widening.get(f)));
         Map<ShotFigure, Found> found = new EnumMap<>(ShotFigure.class);
         all.forEach((figure, s) -> {
-            double widening = usualWidening(Objects.requireNonNull(enough.get(figure)), s);
-            Estimate estimate = estimate(s, widening * s.error() * s.usual(), s.usualP(widening));
+            double wide = Objects.requireNonNull(widening.get(figure));
+            Estimate estimate = estimate(s, wide * s.error() * s.usual(), s.usualP(wide));
             found.put(figure, new Found(s, estimate, holding.contains(figure)));
         });
         return found;
@@ -136,11 +139,9 @@ public record SetupComparison(List<Difference> differences, List<SpreadDifferenc
     }
 
     private static Set<ShotFigure> holding(
-            Map<ShotFigure, OrderedFigures> enough, Map<ShotFigure, OrderedFigures.Studentized> all) {
-        double many = all.size() > 1 ? OF_MANY : 1;
+            Map<ShotFigure, OrderedFigures.Studentized> all, ToDoubleFunction<ShotFigure> widening) {
         Map<ShotFigure, Double> chances = new EnumMap<>(ShotFigure.class);
-        all.forEach((figure, s) ->
-                chances.put(figure, s.usualP(many * usualWidening(Objects.requireNonNull(enough.get(figure)), s))));
+        all.forEach((figure, s) -> chances.put(figure, s.usualP(widening.applyAsDouble(figure))));
         return Holm.holding(chances);
     }
 
