@@ -64,14 +64,15 @@ class ArchitectureTest {
         PARTS_MAY_USE.put("ledger.store", Set.of("ledger.store.rows"));
         PARTS_MAY_USE.put("ledger.store.exchange", Set.of("ledger.store"));
         PARTS_MAY_USE.put("desk.text", Set.of());
-        PARTS_MAY_USE.put("desk.work", Set.of("desk.text"));
+        PARTS_MAY_USE.put("desk.look", Set.of());
+        PARTS_MAY_USE.put("desk.work", Set.of("desk.text", "desk.look"));
         PARTS_MAY_USE.put("desk.lesson", Set.of());
-        PARTS_MAY_USE.put("desk.dialog", Set.of("desk.text"));
+        PARTS_MAY_USE.put("desk.dialog", Set.of("desk.text", "desk.look"));
         PARTS_MAY_USE.put("desk.keys", Set.of("desk.dialog"));
         PARTS_MAY_USE.put("desk.records", Set.of("desk.dialog", "desk.work"));
         PARTS_MAY_USE.put("desk.screen", Set.of("desk.records", "desk.lesson", "desk.work"));
         PARTS_MAY_USE.put("desk.picture", Set.of("desk.lesson"));
-        PARTS_MAY_USE.put("desk.film", Set.of("desk.lesson", "desk.text", "desk.work"));
+        PARTS_MAY_USE.put("desk.film", Set.of("desk.lesson", "desk.text", "desk.work", "desk.look"));
         PARTS_MAY_USE.put("desk.bodymap", Set.of("desk.lesson", "desk.dialog"));
         PARTS_MAY_USE.put("desk.findings", Set.of("desk.screen"));
         PARTS_MAY_USE.put("desk.across", Set.of("desk.screen"));

@@ -1,6 +1,5 @@
 package org.toeline.desk;
 
-import atlantafx.base.theme.PrimerLight;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import javafx.scene.Scene;
 import javafx.scene.image.Image;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.records.Settings;
 import org.toeline.desk.sheet.Sheet;
 import org.toeline.desk.text.Texts;
@@ -61,11 +61,10 @@ public final class Desk extends Application {
     }
 
     private void show(Stage stage, Path folder, Optional<Path> asked) {
-        Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
         Screens screens = new Screens(folder, Settings.usual(LedgerPlace.usualFolder()));
         Sheet sheet = screens.sheet();
         Scene scene = new Scene(screens.root());
-        scene.getStylesheets().add(Desk.class.getResource("desk.css").toExternalForm());
+        Look.now().dress(scene);
         screens.keys(scene);
         stage.setTitle(Texts.of("title"));
         stage.getIcons().add(new Image(Desk.class.getResource("icon.png").toExternalForm()));

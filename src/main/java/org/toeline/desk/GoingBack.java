@@ -58,7 +58,7 @@ final class GoingBack {
 
     private static String made(Instant at) {
         return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-                .withLocale(Language.now())
+                .withLocale(Language.written())
                 .format(at.atZone(ZoneId.systemDefault()));
     }
 

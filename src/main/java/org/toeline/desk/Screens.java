@@ -13,6 +13,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -22,6 +23,7 @@ import org.toeline.desk.across.AcrossScreen;
 import org.toeline.desk.handover.HandOverActs;
 import org.toeline.desk.handover.HandOverScreen;
 import org.toeline.desk.keys.Act;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.players.PlayersScreen;
 import org.toeline.desk.ranges.RangesScreen;
 import org.toeline.desk.records.OwnRanges;
@@ -62,6 +64,7 @@ public final class Screens {
         SettingsFile file = new SettingsFile(folder.resolve("settings.json"), usual);
         OwnDocument.Read<Settings> read = file.read();
         read.value().language().ifPresent(Language::choose);
+        Look.choose(read.value().look());
         OwnRanges ranges = new OwnRanges(folder.resolve("ranges.json"));
         say((read.remark() + " " + ranges.remark()).strip());
         records = new Records(read.value(), ranges::all, status);
@@ -107,10 +110,10 @@ public final class Screens {
         screens.put(screen.id(), screen);
     }
 
+    /** In more than one line where the window is narrow and the text large. */
     private HBox row(Node menu, Node name) {
-        HBox row = new HBox(4, menu);
+        FlowPane row = new FlowPane(4, 2, menu);
         row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().add("screens");
         screens.keySet().forEach(id -> {
             ToggleButton button = new ToggleButton(Texts.of("screen." + id));
             button.setId("go-" + id);
@@ -120,10 +123,11 @@ public final class Screens {
             buttons.put(id, button);
             row.getChildren().add(button);
         });
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
-        row.getChildren().addAll(space, name);
-        return row;
+        HBox whole = new HBox(4, row, name);
+        whole.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(row, Priority.ALWAYS);
+        whole.getStyleClass().add("screens");
+        return whole;
     }
 
     Parent root() {

@@ -1,7 +1,6 @@
 package org.toeline.paint;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -27,7 +26,6 @@ import org.toeline.reading.ReadingKind;
  */
 public final class AcrossRow {
 
-    static final Color CHOSEN = new Color(0xF3E9C6);
     private static final double GUTTER = 0.62;
     /** By so much the bands of two lessons overlap, so that no light comes through between them. */
     private static final double SEAM = 0.4;
@@ -134,7 +132,7 @@ public final class AcrossRow {
 
     private void chosen(Graphics2D g, Rectangle2D plot, double cell) {
         double width = Math.min(cell, plot.getHeight() * 0.7);
-        g.setColor(CHOSEN);
+        g.setColor(Ink.CHOSEN);
         for (int id : new int[] {comparison.earlier(), comparison.later()}) {
             double x = middle(plot, comparison.indexOf(id), comparison.lessons().size());
             g.fill(new Rectangle2D.Double(x - width / 2, plot.getY(), width, plot.getHeight()));
@@ -164,7 +162,7 @@ public final class AcrossRow {
 
     private static void band(Graphics2D g, StatedRange range, double x, double cell, Scale scale, double height) {
         double top = scale.y(range.high());
-        g.setColor(BandGauge.BAND);
+        g.setColor(Ink.BAND);
         g.fill(new Rectangle2D.Double(x - cell / 2 - SEAM, top, cell + 2 * SEAM, scale.y(range.low()) - top));
         g.setColor(Ink.TEXT);
         double reach = Math.min(cell / 2, height * 0.35);

@@ -1,7 +1,6 @@
 package org.toeline.paint;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
@@ -22,7 +21,6 @@ import org.toeline.reading.Reading;
  */
 public final class BandGauge {
 
-    static final Color BAND = new Color(0xBFD9EA);
     private static final double MARGIN_SHARE = 0.06;
 
     private final Words words;
@@ -213,7 +211,7 @@ public final class BandGauge {
         double a = x.applyAsDouble(range.low());
         double b = x.applyAsDouble(range.high());
         double thick = area.getHeight();
-        g.setColor(BAND);
+        g.setColor(Ink.BAND);
         g.fill(new RoundRectangle2D.Double(
                 Math.min(a, b), area.getY() + thick * 0.1, Math.abs(b - a), thick * 0.8, thick * 0.2, thick * 0.2));
         double aim = x.applyAsDouble(range.aim());

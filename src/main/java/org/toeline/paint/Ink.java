@@ -34,7 +34,14 @@ public final class Ink {
     public static final Color GREY = new Color(0x595959);
     public static final Color TEXT = new Color(0x1A1A1A);
     public static final Color PAPER = new Color(0xFAF9F6);
-    static final Color RULE = new Color(0xC9C6BF);
+    public static final Color RULE = new Color(0xC9C6BF);
+    /** A recommended range. */
+    public static final Color BAND = new Color(0xBFD9EA);
+    /** Lines of a plot to read figures off. */
+    public static final Color GRID = new Color(0xE3E0D9);
+    /** Behind the lesson that is looked at. */
+    public static final Color CHOSEN = new Color(0xF3E9C6);
+
     static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
 
     private static final Font PLAIN = font("DejaVuSans.ttf");

@@ -13,7 +13,6 @@ import org.toeline.language.Sentences;
 /** One painting of a {@link ShotPicture}: legend, the plot from the side, the plot from above, notes. */
 final class ShotPlots {
 
-    private static final Color GRID = new Color(0xE3E0D9);
     private static final double LEFT = 46;
     private static final double RIGHT = 14;
     private static final double LINE = 17;
@@ -122,7 +121,7 @@ final class ShotPlots {
         double bottom = view.y(lowest);
         for (double along = 0; along <= scale.farM() + 1e-9; along += step) {
             double x = view.x(along);
-            rule(x, view.y(highest), x, bottom, GRID);
+            rule(x, view.y(highest), x, bottom, Ink.GRID);
             String text = figure(along) + (along + step > scale.farM() ? unit : "");
             double width = Ink.width(text, plain);
             Ink.text(g, text, plain, Ink.GREY, Math.min(x - width / 2, area.getMaxX() - width), bottom + 14);
@@ -130,7 +129,7 @@ final class ShotPlots {
         double up = scale.upStepM();
         for (double v = Math.ceil(lowest / up - 1e-9) * up; v <= highest + 1e-9; v += up) {
             boolean zero = Math.abs(v) < 1e-9;
-            rule(view.x(0), view.y(v), view.x(scale.farM()), view.y(v), zero ? Ink.GREY : GRID);
+            rule(view.x(0), view.y(v), view.x(scale.farM()), view.y(v), zero ? Ink.GREY : Ink.GRID);
             String text = figure(Math.abs(v)) + (zero ? "" : view.side(v));
             Ink.text(g, text, plain, Ink.GREY, view.x(0) - 6 - Ink.width(text, plain), view.y(v) + 4);
         }

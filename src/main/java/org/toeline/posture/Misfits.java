@@ -22,7 +22,7 @@ final class Misfits {
      * The score from which a mark that only habits speak against is mentioned; with one view nothing but habits can speak
      * against most marks, so they must speak louder.
      */
-    static final double MENTIONED = 3.0;
+    static final double MENTIONED = 4.0;
 
     static final double MENTIONED_IN_ONE_VIEW = 6.0;
     /** The s of a wrong mark's offset over the focal length: 41 px of 1460. */

@@ -145,6 +145,28 @@ class DialogsTest extends DrivenDesk {
     }
 
     @Test
+    void anEndGoesAlongWithTheOtherUntilItIsTypedItself(FxRobot robot) throws Exception {
+        sample(robot);
+        robot.interact(() -> ((Button) stage.getScene().lookup("#known")).fire());
+        opened();
+        TextField ball = robot.lookup("#floor-cross-ball-t").queryAs(TextField.class);
+        TextField feet = robot.lookup("#floor-cross-feet-t").queryAs(TextField.class);
+        assertThat(feet.getText()).isEqualTo(ball.getText());
+        typeByHand(robot, "#floor-cross-ball-t", "-26");
+        assertThat(feet.getText()).isEqualTo("-26");
+        typeByHand(robot, "#floor-cross-feet-t", "-25");
+        assertThat(ball.getText()).as("typed before").isEqualTo("-26");
+        typeByHand(robot, "#floor-cross-ball-t", "-20");
+        assertThat(feet.getText()).as("typed before").isEqualTo("-25");
+    }
+
+    /** As a person does: the field has the focus. */
+    private static void typeByHand(FxRobot robot, String field, String text) {
+        robot.interact(() -> robot.lookup(field).queryAs(TextField.class).requestFocus());
+        type(robot, field, text);
+    }
+
+    @Test
     void neitherVersionIsTakenByEnterOrEsc(FxRobot robot) {
         StudioForTests studio = new StudioForTests(folder.resolve("other-bay"), sentence -> {});
         KeptLesson theirs = new KeptLesson(

@@ -71,7 +71,7 @@ class MenuColoursTest extends DrivenDesk {
         for (Window window : Window.getWindows()) {
             if (window instanceof PopupWindow) {
                 for (Labeled labeled : labels(window.getScene().getRoot())) {
-                    assertThat(contrastToWhite((Color) labeled.getTextFill()))
+                    assertThat(Contrast.of((Color) labeled.getTextFill(), Color.WHITE))
                             .as(labeled.getText())
                             .isGreaterThan(LEAST_CONTRAST);
                     words.add(labeled.getText());
@@ -94,18 +94,5 @@ class MenuColoursTest extends DrivenDesk {
             }
         }
         return found;
-    }
-
-    /** Relative luminance and contrast as WCAG 2.2 defines them. */
-    private static double contrastToWhite(Color colour) {
-        return 1.05
-                / (0.2126 * linear(colour.getRed())
-                        + 0.7152 * linear(colour.getGreen())
-                        + 0.0722 * linear(colour.getBlue())
-                        + 0.05);
-    }
-
-    private static double linear(double channel) {
-        return channel <= 0.04045 ? channel / 12.92 : Math.pow((channel + 0.055) / 1.055, 2.4);
     }
 }

@@ -124,7 +124,7 @@ class AcrossPlotTest {
         double sum = 0;
         int n = 0;
         for (int y = 0; y < image.getHeight(); y++) {
-            if ((image.getRGB(x, y) & 0xFFFFFF) == (BandGauge.BAND.getRGB() & 0xFFFFFF)) {
+            if ((image.getRGB(x, y) & 0xFFFFFF) == (Ink.BAND.getRGB() & 0xFFFFFF)) {
                 sum += y;
                 n++;
             }

@@ -2,8 +2,7 @@ package org.toeline.window;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
 
 /**
  * A sample clip with the number of each frame written into it as light and dark squares on the wall, and two squares of one
@@ -17,7 +16,7 @@ record NumberedClip(Path file, boolean faceOn) {
     static final int HEIGHT = 720;
 
     private static final int BITS = 8;
-    private static final int SQUARE = 14;
+    private static final int SQUARE = Placed.SQUARE;
     private static final int STEP = 18;
     private static final int FIRST_X = 690;
     private static final int TOP_Y = 120;
@@ -39,9 +38,13 @@ record NumberedClip(Path file, boolean faceOn) {
                     "white",
                     ":enable='mod(floor((n+%d)/%d),2)'".formatted(1 << bit, 2 << bit)));
         }
-        filter.append(box(ONE[0], ONE[1], SQUARE, SQUARE, "magenta", ""));
-        filter.append(box(OTHER[0], OTHER[1], SQUARE, SQUARE, "magenta", ""));
-        filter.append("null");
+        filter.append(Placed.square(ONE)).append(',').append(Placed.square(OTHER));
+        draw(sample, file, filter.toString());
+        return new NumberedClip(file, faceOn);
+    }
+
+    /** @param filter of FFmpeg, which draws into every frame */
+    static void draw(Path sample, Path file, String filter) throws IOException, InterruptedException {
         Shell.run(
                 "ffmpeg",
                 "-v",
@@ -50,7 +53,7 @@ record NumberedClip(Path file, boolean faceOn) {
                 "-i",
                 sample.toString(),
                 "-vf",
-                filter.toString(),
+                filter,
                 "-c:v",
                 "libx264",
                 "-preset",
@@ -62,40 +65,18 @@ record NumberedClip(Path file, boolean faceOn) {
                 "-pix_fmt",
                 "yuv420p",
                 file.toString());
-        return new NumberedClip(file, faceOn);
     }
 
     private static String box(int x, int y, int width, int height, String colour, String more) {
         return "drawbox=x=%d:y=%d:w=%d:h=%d:color=%s:t=fill%s,".formatted(x, y, width, height, colour, more);
     }
 
-    /** Where a picture of such a clip lies in another one. */
-    record Placed(double scale, double x, double y) {
-
-        int x(double clipX) {
-            return (int) Math.round(x + scale * clipX);
-        }
-
-        int y(double clipY) {
-            return (int) Math.round(y + scale * clipY);
-        }
-    }
-
     /** What is read from a picture: which of the clips it is of, and which frame. */
     record Read(boolean faceOn, int frame) {}
 
     /** Empty where there is none, or none large enough to be read. */
-    static List<Placed> in(Picture picture) {
-        List<Placed> found = new ArrayList<>();
-        List<double[]> squares = picture.squares();
-        if (squares.size() == 2) {
-            double[] a = squares.get(0)[1] < squares.get(1)[1] ? squares.get(0) : squares.get(1);
-            double[] b = a == squares.get(0) ? squares.get(1) : squares.get(0);
-            double scale = Math.hypot(b[0] - a[0], b[1] - a[1]) / Math.hypot(OTHER[0] - ONE[0], OTHER[1] - ONE[1]);
-            double half = (SQUARE - 1) / 2.0;
-            found.add(new Placed(scale, a[0] - scale * (ONE[0] + half), a[1] - scale * (ONE[1] + half)));
-        }
-        return found;
+    static Optional<Placed> in(Picture picture) {
+        return Placed.in(picture, ONE, OTHER);
     }
 
     static Read read(Picture picture, Placed placed) {

@@ -1,14 +1,14 @@
 package org.toeline.window;
 
-import java.io.IOException;
+import static org.toeline.window.RealWindow.key;
+import static org.toeline.window.RealWindow.say;
+import static org.toeline.window.RealWindow.stroke;
+import static org.toeline.window.RealWindow.until;
+
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /**
  * A lesson by mouse and keys in the real window, from an empty home, with nothing of the program's own to help: two clips are
@@ -19,8 +19,6 @@ import java.util.concurrent.Callable;
  */
 public final class WindowScript {
 
-    private static final String TITLE = "Toeline";
-    private static final int PATIENCE_S = 120;
     /** A colour that differs by more than that is another one; the still is scaled, and the clip was compressed. */
     private static final double LEVELS = 16;
 
@@ -28,56 +26,27 @@ public final class WindowScript {
     /** In the clip, from one side to the other. */
     private static final int[] BALL = {708, 628, 722, 628};
 
-    private final Path folder;
-    private final int screenWidth;
-    private final int screenHeight;
+    private final RealWindow window;
 
-    private WindowScript(Path folder) throws Exception {
-        this.folder = folder;
-        String[] size = Shell.said("xdotool", "getdisplaygeometry").split(" ");
-        screenWidth = Integer.parseInt(size[0]);
-        screenHeight = Integer.parseInt(size[1]);
+    private WindowScript(RealWindow window) {
+        this.window = window;
     }
 
     public static void main(String[] args) throws Exception {
         Path folder = Path.of(args[0]).toAbsolutePath();
-        Files.createDirectories(folder.resolve("home"));
+        Files.createDirectories(folder);
         Path samples = Path.of("sample-media", "before");
-        ProcessBuilder program =
-                new ProcessBuilder(Path.of("toeline").toAbsolutePath().toString());
-        program.environment()
-                .put(
-                        "TOELINE_JAVA_OPTIONS",
-                        "-Duser.home=%1$s -Djava.util.prefs.userRoot=%1$s -Duser.language=en -Dprism.order=sw"
-                                .formatted(folder.resolve("home")));
-        Process running = program.redirectErrorStream(true)
-                .redirectOutput(folder.resolve("program.txt").toFile())
-                .start();
-        try {
-            NumberedClip line =
-                    NumberedClip.make(samples.resolve("down-the-line.mp4"), folder.resolve("one.mp4"), false);
-            NumberedClip face = NumberedClip.make(samples.resolve("face-on.mp4"), folder.resolve("two.mp4"), true);
-            new WindowScript(folder).lesson(line, face);
-        } finally {
-            running.descendants().forEach(ProcessHandle::destroy);
-            running.destroy();
+        NumberedClip line = NumberedClip.make(samples.resolve("down-the-line.mp4"), folder.resolve("one.mp4"), false);
+        NumberedClip face = NumberedClip.make(samples.resolve("face-on.mp4"), folder.resolve("two.mp4"), true);
+        try (RealWindow window = new RealWindow(folder)) {
+            new WindowScript(window).lesson(line, face);
         }
     }
 
     private void lesson(NumberedClip line, NumberedClip face) throws Exception {
-        until(
-                "the window",
-                () -> !Shell.said("xdotool", "search", "--onlyvisible", "--name", "^" + TITLE + "$")
-                        .isEmpty());
-        String window = Shell.said("xdotool", "search", "--onlyvisible", "--name", "^" + TITLE + "$")
-                .lines()
-                .findFirst()
-                .orElseThrow();
-        Shell.run("xdotool", "windowsize", window, "100%", "100%", "windowmove", window, "0", "0");
-        stands();
-        drop(line, face);
+        window.drop(line.file(), face.file());
         until("a picture", () -> looked().isPresent());
-        stands();
+        window.stands();
         if (!looked().orElseThrow().faceOn()) {
             // what their names do not say the coach does
             key("x");
@@ -85,12 +54,12 @@ public final class WindowScript {
                     "the face-on clip",
                     () -> looked().filter(NumberedClip.Read::faceOn).isPresent());
         }
-        stands();
+        window.stands();
         // a frame that the player stands still on, and not the one that comes by itself
         for (int i = 0; i < 12; i++) {
             key("period");
         }
-        stands();
+        window.stands();
         int marked = looked().orElseThrow().frame();
         say("the frame to be marked is number %d", marked);
         mark();
@@ -101,19 +70,13 @@ public final class WindowScript {
 
     /** The ball by a stroke, and what is suggested for the body. */
     private void mark() throws Exception {
-        NumberedClip.Placed at = picture().orElseThrow();
-        move(at.x(BALL[0]), at.y(BALL[1]));
-        Shell.run("xdotool", "mousedown", "1");
-        for (int i = 0; i <= 4; i++) {
-            move(at.x(BALL[0] + i * (BALL[2] - BALL[0]) / 4.0), at.y(BALL[3]));
-            Thread.sleep(60);
-        }
-        Shell.run("xdotool", "mouseup", "1");
-        stands();
+        Placed at = picture().orElseThrow();
+        stroke(at.x(BALL[0]), at.y(BALL[1]), at.x(BALL[2]), at.y(BALL[3]));
+        window.stands();
         key("g");
-        stands();
+        window.stands();
         key("shift+Return");
-        stands();
+        window.stands();
     }
 
     /** Steps by key, wheel and button, plays forwards and back, and ends on another frame than the marked one. */
@@ -124,33 +87,33 @@ public final class WindowScript {
         until(
                 "another frame by key",
                 () -> looked().filter(r -> r.frame() > marked).isPresent());
-        NumberedClip.Placed at = picture().orElseThrow();
+        Placed at = picture().orElseThrow();
         Shell.run(
                 "xdotool", "mousemove", "" + at.x(400), "" + at.y(300), "click", "--repeat", "5", "--delay", "60", "5");
         key("space");
         until(
                 "the film's end",
                 () -> looked().filter(r -> r.frame() > marked + 40).isPresent());
-        stands();
+        window.stands();
         key("r");
         key("space");
         Thread.sleep(300);
         key("space");
-        stands();
+        window.stands();
         int there = looked().orElseThrow().frame();
         say("looked, and left at number %d", there);
         if (there == marked) {
             key("period");
-            stands();
+            window.stands();
         }
     }
 
     private Path save() throws Exception {
         key("F6");
-        stands();
+        window.stands();
         key("ctrl+shift+s");
-        until("a dialog to save in", WindowScript::dialog);
-        Path still = folder.resolve("still.png");
+        until("a dialog to save in", RealWindow::dialog);
+        Path still = window.folder().resolve("still.png");
         Files.deleteIfExists(still);
         Thread.sleep(1000);
         Shell.run("xdotool", "key", "ctrl+a");
@@ -161,15 +124,10 @@ public final class WindowScript {
         return still;
     }
 
-    private static boolean dialog() throws Exception {
-        return !Shell.said("xdotool", "getactivewindow", "getwindowname").equals(TITLE);
-    }
-
     /** Every frame of the clip against the still: the marked one must be the one that it is like. */
     private void compare(NumberedClip clip, Path file, int marked) throws Exception {
         Picture still = Picture.of(file);
-        NumberedClip.Placed placed = NumberedClip.in(still).stream()
-                .findFirst()
+        Placed placed = NumberedClip.in(still)
                 .orElseThrow(() -> new IllegalStateException("the still does not show the clip's picture"));
         NumberedClip.Read read = NumberedClip.read(still, placed);
         int best = -1;
@@ -214,7 +172,7 @@ public final class WindowScript {
     }
 
     /** The share of the still's pixels that are the frame's at their place; words and lines over it are not. */
-    private static double alike(Picture still, NumberedClip.Placed placed, Picture frame) {
+    private static double alike(Picture still, Placed placed, Picture frame) {
         int bottom = Math.min(still.height(), placed.y(NumberedClip.HEIGHT - 1));
         int right = Math.min(still.width(), placed.x(NumberedClip.WIDTH - 1));
         int alike = 0;
@@ -235,113 +193,13 @@ public final class WindowScript {
         return (double) alike / all;
     }
 
-    /** Into the middle of the window, wherever its parts are: all of it takes clips. */
-    private void drop(NumberedClip line, NumberedClip face) throws Exception {
-        int x = screenWidth - 140;
-        int y = screenHeight / 2;
-        Process files = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Dprism.order=sw",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        FilesToDrag.class.getName(),
-                        "" + x,
-                        "" + y,
-                        line.file().toString(),
-                        face.file().toString())
-                .redirectErrorStream(true)
-                .redirectOutput(folder.resolve("files.txt").toFile())
-                .start();
-        try {
-            until(
-                    "the files to drag",
-                    () -> !Shell.said("xdotool", "search", "--onlyvisible", "--name", "files to drag")
-                            .isEmpty());
-            Thread.sleep(1000);
-            move(x + 30, y + 20);
-            Shell.run("xdotool", "mousedown", "1");
-            for (int i = 1; i <= 12; i++) {
-                move(x + 30 + (screenWidth / 2 - x) * i / 12, y + 20);
-                Thread.sleep(120);
-            }
-            Thread.sleep(600);
-            Shell.run("xdotool", "mouseup", "1");
-            until("the drop", () -> !files.isAlive());
-        } finally {
-            files.destroy();
-        }
-    }
-
-    private static void move(int x, int y) throws Exception {
-        Shell.run("xdotool", "mousemove", "" + x, "" + y);
-    }
-
-    private static void key(String key) throws Exception {
-        Shell.run("xdotool", "key", key);
-        Thread.sleep(120);
-    }
-
-    private Picture screen() throws IOException, InterruptedException {
-        String size = screenWidth + "x" + screenHeight;
-        return Picture.of(
-                screenWidth,
-                screenHeight,
-                Shell.run(
-                        "ffmpeg",
-                        "-v",
-                        "error",
-                        "-f",
-                        "x11grab",
-                        "-draw_mouse",
-                        "0",
-                        "-video_size",
-                        size,
-                        "-i",
-                        System.getenv("DISPLAY"),
-                        "-frames:v",
-                        "1",
-                        "-f",
-                        "rawvideo",
-                        "-pix_fmt",
-                        "rgb24",
-                        "-"));
-    }
-
-    private Optional<NumberedClip.Placed> picture() throws Exception {
-        List<NumberedClip.Placed> placed = NumberedClip.in(screen());
-        return placed.stream().findFirst();
+    private Optional<Placed> picture() throws Exception {
+        return NumberedClip.in(window.screen());
     }
 
     /** What the large picture shows. */
     private Optional<NumberedClip.Read> looked() throws Exception {
-        Picture screen = screen();
-        return NumberedClip.in(screen).stream().findFirst().map(p -> NumberedClip.read(screen, p));
-    }
-
-    /** Until nothing on the screen has changed for a second and a half. */
-    private void stands() throws Exception {
-        Picture[] last = {screen()};
-        int[] same = {0};
-        until("the screen to stand", () -> {
-            Thread.sleep(500);
-            Picture now = screen();
-            same[0] = Arrays.equals(now.rgb(), last[0].rgb()) ? same[0] + 1 : 0;
-            last[0] = now;
-            return same[0] >= 3;
-        });
-    }
-
-    private static void until(String what, Callable<Boolean> so) throws Exception {
-        long end = System.nanoTime() + PATIENCE_S * 1_000_000_000L;
-        while (!so.call()) {
-            if (System.nanoTime() > end) {
-                throw new IllegalStateException("waited in vain for " + what);
-            }
-            Thread.sleep(200);
-        }
-    }
-
-    private static void say(String words, Object... values) {
-        System.out.println(String.format(Locale.ROOT, words, values));
+        Picture screen = window.screen();
+        return NumberedClip.in(screen).map(p -> NumberedClip.read(screen, p));
     }
 }

@@ -1,9 +1,5 @@
 package org.toeline.desk.across;
 
-import java.time.DateTimeException;
-import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -18,8 +14,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.toeline.across.Comparison;
 import org.toeline.desk.records.Records;
+import org.toeline.desk.text.Days;
 import org.toeline.desk.text.Texts;
-import org.toeline.language.Language;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.rows.LessonFindings;
@@ -35,7 +31,6 @@ final class AcrossModel {
     static final int MOST_TICKED = 6;
 
     private static final int MOST_LESSONS = 1000;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM);
 
     /**
      * What the ledger said.
@@ -185,12 +180,7 @@ final class AcrossModel {
 
     /** What a lesson is called: its day, else its number. */
     static String day(int lessonId, Optional<String> recorded) {
-        try {
-            return recorded.map(r -> OffsetDateTime.parse(r).format(DAY.withLocale(Language.now())))
-                    .orElse(Texts.of("across.lesson", Integer.toString(lessonId)));
-        } catch (DateTimeException e) {
-            return Texts.of("across.lesson", Integer.toString(lessonId));
-        }
+        return recorded.flatMap(Days::of).orElse(Texts.of("across.lesson", Integer.toString(lessonId)));
     }
 
     /** What the lessons of the comparison are called; those of one day are told apart by their numbers. */

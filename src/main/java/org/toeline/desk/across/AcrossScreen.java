@@ -14,6 +14,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -25,6 +26,7 @@ import javafx.util.Duration;
 import org.toeline.across.ChangeCall;
 import org.toeline.across.ChangeWords;
 import org.toeline.across.Comparison;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
@@ -42,6 +44,9 @@ public final class AcrossScreen implements Screen {
     private final StillLoading loading;
     private final BorderPane root = new BorderPane();
     private final StackPane middle = new StackPane();
+    /** Of the header and a row, beside usual text. */
+    private static final double LEAST_ROWS = 170;
+
     private final ComboBox<Player> players = new ComboBox<>();
     private final ComboBox<Club> clubs = new ComboBox<>();
     private final Label sentence = new Label();
@@ -91,7 +96,7 @@ public final class AcrossScreen implements Screen {
     private HBox top() {
         players.setId("across-player");
         players.setAccessibleText(Texts.of("across.player"));
-        players.setPrefWidth(260);
+        players.setPrefWidth(Look.px(260));
         players.setConverter(Controls.names(AcrossModel::name));
         players.setOnAction(e -> Optional.ofNullable(players.getValue())
                 .filter(p -> !filling)
@@ -129,9 +134,15 @@ public final class AcrossScreen implements Screen {
         }
         VBox right = new VBox(6, sentence, spread, rows);
         VBox.setVgrow(rows, Priority.ALWAYS);
-        HBox.setHgrow(right, Priority.ALWAYS);
-        right.setMinWidth(300);
-        HBox both = new HBox(12, ticks, right);
+        rows.setMinHeight(Look.px(LEAST_ROWS));
+        ScrollPane scrolled = new ScrollPane(right);
+        scrolled.setFitToWidth(true);
+        scrolled.setFitToHeight(true);
+        scrolled.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scrolled.getStyleClass().addAll("paper", "edge-to-edge");
+        scrolled.setMinWidth(300);
+        HBox.setHgrow(scrolled, Priority.ALWAYS);
+        HBox both = new HBox(12, ticks, scrolled);
         both.setPadding(new Insets(0, 8, 0, 12));
         return both;
     }
@@ -141,7 +152,7 @@ public final class AcrossScreen implements Screen {
         nothing.getStyleClass().add("next");
         nothing.setWrapText(true);
         nothing.setMaxWidth(560);
-        nothing.setStyle("-fx-text-alignment: center;");
+        nothing.setTextAlignment(javafx.scene.text.TextAlignment.CENTER);
         Button go = new Button(Texts.of("across.go-lesson"));
         go.setId("across-go-lesson");
         go.setOnAction(e -> studio.go().accept("lesson"));

@@ -10,6 +10,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.rows.LessonLine;
 
@@ -45,8 +46,8 @@ final class LessonTicks extends VBox {
         });
         VBox.setVgrow(list, Priority.ALWAYS);
         setSpacing(6);
-        setPrefWidth(WIDTH);
-        setMinWidth(WIDTH);
+        setPrefWidth(Look.px(WIDTH));
+        setMinWidth(Look.px(WIDTH));
         getChildren().addAll(title, hint, list);
     }
 
@@ -70,7 +71,7 @@ final class LessonTicks extends VBox {
 
         private Cell() {
             where.getStyleClass().add("hint");
-            where.setMaxWidth(WIDTH - 40);
+            where.setMaxWidth(Look.px(WIDTH - 40));
             box.setFocusTraversable(false);
             box.setOnAction(e -> turned.accept(getItem().id()));
         }

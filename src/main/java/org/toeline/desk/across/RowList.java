@@ -6,12 +6,13 @@ import java.util.Optional;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.jfree.fx.FXGraphics2D;
 import org.jspecify.annotations.Nullable;
 import org.toeline.across.Comparison;
 import org.toeline.advice.Words;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.paint.AcrossHeader;
 import org.toeline.paint.AcrossRow;
@@ -25,6 +26,8 @@ final class RowList extends VBox {
     private static final double BESIDE = 48;
 
     private static final double HEADER = 26;
+    /** Beside usual text. */
+    private static final double LEAST_ROW = 260;
 
     private final Canvas header = new Canvas(10, HEADER);
     private final ListView<Comparison.Row> list = new ListView<>();
@@ -39,7 +42,11 @@ final class RowList extends VBox {
         list.getStyleClass().addAll("edge-to-edge", "across-rows");
         list.widthProperty().addListener((o, a, b) -> header());
         VBox.setVgrow(list, Priority.ALWAYS);
-        getChildren().addAll(header, list);
+        // a canvas is never narrower than it was, and would keep the list so wide
+        Pane days = new Pane(header);
+        days.setMinSize(0, USE_PREF_SIZE);
+        days.setPrefWidth(0);
+        getChildren().addAll(days, list);
     }
 
     void takeFocus() {
@@ -61,15 +68,21 @@ final class RowList extends VBox {
         header();
     }
 
+    /** As large as the text, but never so large that a row has no room for its words. */
+    private double scale() {
+        return Math.max(1, Math.min(Look.scale(), rowWidth() / LEAST_ROW));
+    }
+
     private void header() {
         header.setWidth(rowWidth() + BESIDE);
-        header.getGraphicsContext2D().clearRect(0, 0, header.getWidth(), HEADER);
+        header.setHeight(HEADER * scale());
+        header.setVisible(shown.filter(c -> !c.lessons().isEmpty()).isPresent());
         shown.filter(c -> !c.lessons().isEmpty())
                 .ifPresent(c -> AcrossHeader.paint(
-                        new FXGraphics2D(header.getGraphicsContext2D()),
+                        Look.now().ink(header, scale()),
                         c,
                         days,
-                        new Rectangle2D.Double(12, 0, rowWidth(), HEADER),
+                        new Rectangle2D.Double(12 / scale(), 0, rowWidth() / scale(), HEADER),
                         ROW));
     }
 
@@ -101,12 +114,12 @@ final class RowList extends VBox {
                 return;
             }
             canvas.setWidth(rowWidth());
-            canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+            canvas.setHeight((ROW + GAP) * scale());
             AcrossRow painter = new AcrossRow(words, shown.get());
             painter.paint(
-                    new FXGraphics2D(canvas.getGraphicsContext2D()),
+                    Look.now().ink(canvas, scale()),
                     row,
-                    new Rectangle2D.Double(0, GAP / 2, rowWidth(), ROW));
+                    new Rectangle2D.Double(0, GAP / 2, rowWidth() / scale(), ROW));
             setAccessibleText(painter.spoken(row));
         }
     }

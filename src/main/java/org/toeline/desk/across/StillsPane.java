@@ -82,7 +82,6 @@ final class StillsPane extends VBox {
         controls.getChildren().addAll(own, new Label(Texts.of("across.over")), over);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("edge-to-edge");
-        scroll.setStyle("-fx-background: #24272b; -fx-background-color: #24272b;");
         scroll.viewportBoundsProperty().addListener((o, a, b) -> fit());
         tiles.setId("across-stills");
         VBox.setVgrow(scroll, Priority.ALWAYS);

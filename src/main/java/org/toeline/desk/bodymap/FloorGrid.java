@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 import org.toeline.advice.LengthUnit;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
+import org.toeline.desk.lesson.Rods;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.text.TypedNumber;
 import org.toeline.mark.FloorLayout;
@@ -43,6 +44,7 @@ final class FloorGrid extends GridPane {
         private final TextField field;
         private final double beforeM;
         private final String before;
+        private boolean isTyped;
 
         private Length(FloorReference of, String axis, double metres) {
             beforeM = metres;
@@ -97,6 +99,24 @@ final class FloorGrid extends GridPane {
                             row.h.field,
                             new Fault(row.h.field, () -> row.h.noNumber().or(() -> samePlace(row)))));
         }
+        rows.forEach(row -> Rods.otherEnd(layout, row.id)
+                .flatMap(id -> rows.stream().filter(r -> r.id.equals(id)).findFirst())
+                .ifPresent(other -> {
+                    follows(other.t, row.t);
+                    follows(other.h, row.h);
+                }));
+    }
+
+    /** A rod that is moved sideways is moved at both ends: the other end goes along until it is typed itself. */
+    private static void follows(Length other, Length typed) {
+        typed.field.textProperty().addListener((text, old, now) -> {
+            if (typed.field.isFocused()) {
+                typed.isTyped = true;
+                if (!other.isTyped && other.field.getText().equals(old)) {
+                    other.field.setText(now);
+                }
+            }
+        });
     }
 
     private Label heading(String axis) {

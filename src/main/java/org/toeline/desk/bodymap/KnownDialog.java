@@ -21,6 +21,7 @@ import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.text.TypedNumber;
 import org.toeline.ledger.LensBook.Profile;
@@ -91,8 +92,8 @@ final class KnownDialog {
                 kind,
                 grid,
                 again);
-        box.setPrefWidth(FLOOR_WIDTH);
-        box.setMinWidth(FLOOR_WIDTH);
+        box.setPrefWidth(Look.px(FLOOR_WIDTH));
+        box.setMinWidth(Look.px(FLOOR_WIDTH));
         return box;
     }
 
@@ -125,7 +126,7 @@ final class KnownDialog {
 
     private static Label heading(String key) {
         Label label = new Label(Texts.of(key));
-        label.setStyle("-fx-font-weight: bold; -fx-font-size: 14px;");
+        label.getStyleClass().add("strong");
         return label;
     }
 

@@ -22,6 +22,7 @@ import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
 import org.toeline.desk.lesson.Rods;
 import org.toeline.desk.lesson.Spread;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.LensBook.Profile;
 import org.toeline.ledger.Unfinished;
@@ -34,6 +35,9 @@ import org.toeline.mark.ViewMarks;
 public final class MarkingPane extends VBox {
 
     private static final double WIDTH = 262;
+    /** What larger text needs of a narrow window, beside text of the usual size. */
+    private static final double TIGHT = 220;
+
     /** Of three lines. */
     private static final double ANNOUNCED_HEIGHT = 68;
 
@@ -79,21 +83,22 @@ public final class MarkingPane extends VBox {
                         model, this.words, profiles.get(), getScene().getWindow(), floor));
         getStyleClass().add("paper");
         setPadding(new Insets(14));
-        setPrefWidth(WIDTH + 28);
-        setMinWidth(WIDTH + 28);
+        setPrefWidth(Look.px(WIDTH) + 28);
+        double least = Math.max(WIDTH, Look.px(TIGHT));
+        setMinWidth(least + 28);
         next.getStyleClass().add("next");
         next.setId("next");
         next.setWrapText(true);
         // none of it is ever cut off, and a shorter sentence leaves what is below in its place
         next.setMinHeight(USE_PREF_SIZE);
         StackPane announced = new StackPane(next);
-        announced.minHeightProperty().bind(Bindings.max(ANNOUNCED_HEIGHT, next.heightProperty()));
+        announced.minHeightProperty().bind(Bindings.max(Look.px(ANNOUNCED_HEIGHT), next.heightProperty()));
         announced.setAlignment(Pos.TOP_LEFT);
         hint.getStyleClass().add("hint");
         hint.setWrapText(true);
         hint.setMinHeight(USE_PREF_SIZE);
-        helps.setPrefWrapLength(WIDTH);
-        others.setPrefWrapLength(WIDTH);
+        helps.setPrefWrapLength(least);
+        others.setPrefWrapLength(least);
         helps.getChildren()
                 .setAll(
                         help("skip", "next.skip", model::skip),

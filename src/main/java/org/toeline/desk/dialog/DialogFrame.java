@@ -22,6 +22,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 import javafx.stage.Window;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 
 /**
@@ -86,7 +87,7 @@ public final class DialogFrame {
     public static Label wrapped(String words) {
         Label label = new Label(words);
         label.setWrapText(true);
-        label.setPrefWidth(TEXT_WIDTH);
+        label.setPrefWidth(Look.px(TEXT_WIDTH));
         label.setMaxWidth(Double.MAX_VALUE);
         label.setMinHeight(Region.USE_PREF_SIZE);
         return label;

@@ -8,6 +8,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.toeline.desk.look.Look;
 
 /** Fields under one another: at the left what each is called, never cut short, and below a field what is wrong with it. */
 public final class FieldRows extends GridPane {
@@ -19,7 +20,7 @@ public final class FieldRows extends GridPane {
         setVgap(8);
         ColumnConstraints fields = new ColumnConstraints();
         fields.setHgrow(Priority.ALWAYS);
-        fields.setPrefWidth(FIELD_WIDTH);
+        fields.setPrefWidth(Look.px(FIELD_WIDTH));
         getColumnConstraints().setAll(new ColumnConstraints(), fields);
     }
 

@@ -10,6 +10,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 
 /** Playing by the mouse: play or stand, how fast, which way, both views in step, and what ties them. */
@@ -28,7 +29,7 @@ public final class FilmBar extends VBox {
         setId("film");
         this.films = films;
         play.setId("film-play");
-        play.setMinWidth(92);
+        play.setMinWidth(Look.px(86));
         play.setFocusTraversable(false);
         play.setOnAction(e -> films.player().toggle());
         slowed.setId("film-speed");

@@ -22,6 +22,7 @@ import org.toeline.advice.Slip;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.advice.page.PlayerWords;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
 
@@ -49,10 +50,10 @@ public final class FindingsPane extends VBox {
     public FindingsPane(Consumer<Slip> mends) {
         mend.setOnAction(e -> slip().ifPresent(mends));
         setId("findings");
-        setPrefWidth(WIDTH + 44);
+        setPrefWidth(Look.px(WIDTH) + 44);
         setMinWidth(LEAST + 44);
         widthProperty().addListener((o, before, now) -> {
-            gauges.width(Math.max(LEAST, Math.min(WIDTH, now.doubleValue() - 44)));
+            gauges.width(Math.max(LEAST, Math.min(Look.px(WIDTH), now.doubleValue() - 44)));
         });
         getStyleClass().add("paper");
         title.getStyleClass().add("first-title");
@@ -63,12 +64,12 @@ public final class FindingsPane extends VBox {
         fitted.getStyleClass().add("first-follows");
         for (Label label : List.of(title, sentence, follows, help, fitted)) {
             label.setWrapText(true);
-            label.setMaxWidth(WIDTH);
+            label.setMaxWidth(Look.px(WIDTH));
             label.setMinHeight(USE_PREF_SIZE);
         }
         mend.setId("mend");
         mend.setWrapText(true);
-        mend.setMaxWidth(WIDTH);
+        mend.setMaxWidth(Look.px(WIDTH));
         shown(why, false);
         shown(mend, false);
         VBox first = new VBox(6, title, sentence, follows, help, mend, why, doubts);
@@ -121,7 +122,7 @@ public final class FindingsPane extends VBox {
             Label label = new Label("✕ " + new ContradictionWords(words).doubt(d));
             label.getStyleClass().add("doubt");
             label.setWrapText(true);
-            label.setMaxWidth(WIDTH);
+            label.setMaxWidth(Look.px(WIDTH));
             label.setMinHeight(USE_PREF_SIZE);
             doubts.getChildren().add(label);
         });

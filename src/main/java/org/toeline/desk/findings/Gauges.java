@@ -12,6 +12,7 @@ import org.jfree.fx.FXGraphics2D;
 import org.toeline.advice.Finding;
 import org.toeline.advice.FindingWords;
 import org.toeline.advice.Words;
+import org.toeline.desk.look.Look;
 import org.toeline.paint.BandGauge;
 
 /** One gauge a finding, below each other; under the pointer a finding is said as a sentence. */
@@ -19,6 +20,9 @@ final class Gauges extends Canvas {
 
     private static final double HEIGHT = 84;
     private static final double GAP = 16;
+    /** Beside usual text. */
+    private static final double LEAST_WIDTH = 250;
+
     private static final double TOP = 4;
     private static final double TIP_WIDTH = 340;
 
@@ -45,12 +49,17 @@ final class Gauges extends Canvas {
 
     void width(double width) {
         setWidth(width);
-        paint();
+        show(findings);
+    }
+
+    /** As large as the text, but never so large that a gauge has no room for its words. */
+    private double scale() {
+        return Math.max(1, Math.min(Look.scale(), getWidth() / LEAST_WIDTH));
     }
 
     void show(List<Finding> shown) {
         findings = List.copyOf(shown);
-        double height = Math.max(10, findings.size() * (HEIGHT + GAP));
+        double height = Math.max(10, findings.size() * scale() * (HEIGHT + GAP));
         if (getHeight() != height) {
             setHeight(height);
         }
@@ -65,7 +74,7 @@ final class Gauges extends Canvas {
 
     /** The finding whose gauge is drawn there. */
     Optional<Finding> at(double y) {
-        int index = (int) Math.floor((y - TOP) / (HEIGHT + GAP));
+        int index = (int) Math.floor((y / scale() - TOP) / (HEIGHT + GAP));
         return index >= 0 && index < findings.size() ? Optional.of(findings.get(index)) : Optional.empty();
     }
 
@@ -82,13 +91,14 @@ final class Gauges extends Canvas {
         double content = scroll.getContent().getBoundsInLocal().getHeight();
         double above = Math.max(0, content - seen.getHeight()) * scroll.getVvalue();
         double top = above - getBoundsInParent().getMinY();
-        getGraphicsContext2D().clearRect(0, 0, getWidth(), getHeight());
-        FXGraphics2D g = new FXGraphics2D(getGraphicsContext2D());
+        double scale = scale();
+        FXGraphics2D g = Look.now().ink(this, scale);
         BandGauge gauge = new BandGauge(words);
         double y = TOP;
         for (Finding finding : findings) {
-            if (y + HEIGHT + GAP > top - HEIGHT && y < top + Math.max(600, seen.getHeight()) + HEIGHT) {
-                gauge.paint(g, finding, new Rectangle2D.Double(2, y, getWidth() - 4, HEIGHT));
+            if ((y + HEIGHT + GAP) * scale > top - HEIGHT * scale
+                    && y * scale < top + Math.max(600, seen.getHeight()) + HEIGHT * scale) {
+                gauge.paint(g, finding, new Rectangle2D.Double(2, y, getWidth() / scale - 4, HEIGHT));
             }
             y += HEIGHT + GAP;
         }

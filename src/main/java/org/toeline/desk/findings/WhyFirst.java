@@ -5,13 +5,13 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
-import org.jfree.fx.FXGraphics2D;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.CauseChain;
 import org.toeline.advice.CauseGraph;
 import org.toeline.advice.CauseWords;
 import org.toeline.advice.Words;
 import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.paint.CausePicture;
 
@@ -31,9 +31,7 @@ final class WhyFirst {
         Canvas canvas = new Canvas(picture.width() * scale, picture.height() * scale);
         canvas.setId("chain");
         canvas.setAccessibleText(picture.described());
-        FXGraphics2D g = new FXGraphics2D(canvas.getGraphicsContext2D());
-        g.scale(scale, scale);
-        picture.paint(g);
+        picture.paint(Look.now().ink(canvas, scale));
         VBox steps = new VBox(
                 10, wrapped(Texts.of("why.text", words.name(assessment.sheet().club()))));
         for (CauseChain.Link link : graph.edges()) {
@@ -51,7 +49,7 @@ final class WhyFirst {
 
     private static Label wrapped(String text) {
         Label label = DialogFrame.wrapped(text);
-        label.setPrefWidth(STEPS);
+        label.setPrefWidth(Look.px(STEPS));
         return label;
     }
 }

@@ -13,6 +13,7 @@ import org.toeline.advice.Phrases;
 import org.toeline.advice.Words;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 
 /** The phrases a coach may replace, each with the field for the coach's own. */
@@ -28,7 +29,7 @@ final class PhrasesDialog {
         Words with = shipped.with(own.phrases());
         Map<String, TextField> fields = new LinkedHashMap<>();
         VBox rows = new VBox(10);
-        rows.setPrefWidth(WIDTH);
+        rows.setPrefWidth(Look.px(WIDTH));
         for (String key : Phrases.replaceable()) {
             TextField field = new TextField(with.text(key));
             fields.put(key, field);

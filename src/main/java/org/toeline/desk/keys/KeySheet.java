@@ -14,6 +14,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 
 /** All keys on one sheet; a click on a key and the next press change it. */
@@ -61,14 +62,14 @@ public final class KeySheet {
         for (Act act : Act.values()) {
             Button key = new Button();
             key.setId("key-" + act.id());
-            key.setPrefWidth(130);
+            key.setPrefWidth(Look.px(130));
             key.setAccessibleText(Texts.of("key." + act.id()));
             Runnable show = () -> key.setText(book.key(act).getDisplayText());
             show.run();
             shown.add(show);
             key.setOnAction(e -> listen(key, act, show));
             int column = 2 * (act.ordinal() / rows);
-            key.setMinWidth(130);
+            key.setMinWidth(Look.px(130));
             Label name = new Label(Texts.of("key." + act.id()));
             name.setMinWidth(Region.USE_PREF_SIZE);
             name.setPadding(new Insets(0, 0, 0, column == 0 ? 0 : APART));

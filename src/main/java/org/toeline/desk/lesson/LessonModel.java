@@ -23,13 +23,11 @@ import org.toeline.mark.ViewMarks;
  */
 public final class LessonModel extends TwiceMarkedLesson {
 
-    /** What was put somewhere last. */
-    private Optional<Selection> placed = Optional.empty();
-
     /** What lay on the ground in the lesson before that had something there. */
     private FloorLayout groundBefore = FloorLayout.NONE;
 
     private final Suggestions suggestions = new Suggestions(this);
+    private final MovedByKeys byKeys = new MovedByKeys(this);
 
     public LessonModel(Lesson lesson) {
         super(lesson);
@@ -42,7 +40,7 @@ public final class LessonModel extends TwiceMarkedLesson {
         }
         begin(opened, from);
         firstMarksShown();
-        placed = Optional.empty();
+        byKeys.placed(Optional.empty());
         large = opened.sheet().views().isEmpty()
                 ? View.FACE_ON
                 : opened.sheet().views().get(0).view();
@@ -62,6 +60,11 @@ public final class LessonModel extends TwiceMarkedLesson {
     /** What is only suggested of the large view. */
     public Suggestions suggestions() {
         return suggestions;
+    }
+
+    /** What the arrow keys move. */
+    public MovedByKeys byKeys() {
+        return byKeys;
     }
 
     public void show(View view) {
@@ -169,8 +172,8 @@ public final class LessonModel extends TwiceMarkedLesson {
         return MarkOrder.next(this);
     }
 
-    private void put(ViewMarks view, Selection selection) {
-        placed = Optional.of(selection);
+    void put(ViewMarks view, Selection selection) {
+        byKeys.placed(Optional.of(selection));
         Unfinished now = lesson.unfinished().withUnseen(view.view(), names -> {
             Marking.marked(view).forEach(item -> names.remove(item.name()));
             return names;
@@ -215,38 +218,6 @@ public final class LessonModel extends TwiceMarkedLesson {
                     : lesson.withSheet(sheet().withView(moved));
             changed();
         }
-    }
-
-    /** Moves the selected item a little; while it is not marked yet, the one that was placed last, which is answered. */
-    public Optional<Item> nudge(double dxPx, double dyPx) {
-        release();
-        if (refused()) {
-            return Optional.empty();
-        }
-        Optional<Selection> moved =
-                Optional.of(selection()).filter(this::isMarked).or(() -> placed.filter(this::isMarked));
-        moved.ifPresent(s -> {
-            ViewMarks view = marks(large).orElseThrow();
-            Item item = s.item().orElseThrow();
-            put(
-                    Marking.put(
-                            view,
-                            item,
-                            s.handle(),
-                            Marking.handles(view, item).get(s.handle()).plus(dxPx, dyPx),
-                            sheet().clickSigmaPx()),
-                    s);
-        });
-        return moved.flatMap(Selection::item);
-    }
-
-    private boolean isMarked(Selection s) {
-        return s.view() == large
-                && s.item().isPresent()
-                && marks(large)
-                        .filter(v ->
-                                s.handle() < Marking.handles(v, s.item().get()).size())
-                        .isPresent();
     }
 
     public void delete() {

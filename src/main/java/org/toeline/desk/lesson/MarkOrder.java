@@ -33,6 +33,23 @@ public final class MarkOrder {
             LEAD_ELBOW,
             TRAIL_ELBOW,
             NECK);
+    /** Down the line, where the trail side is in front: what the body mostly hides comes last. */
+    private static final List<Landmark> THEN_DOWN_THE_LINE = List.of(
+            TRAIL_WRIST,
+            HEAD_CENTRE,
+            TRAIL_HIP,
+            GRIP_END,
+            CLUB_HEAD,
+            TRAIL_KNEE,
+            TRAIL_ANKLE,
+            TRAIL_ELBOW,
+            LEAD_KNEE,
+            LEAD_ANKLE,
+            LEAD_ELBOW,
+            NECK,
+            LEAD_WRIST,
+            LEAD_HIP);
+
     private static final List<Landmark> AT_THE_TEE = List.of(CROWN, GROUND, CLUB_HEAD);
 
     private MarkOrder() {}
@@ -43,8 +60,12 @@ public final class MarkOrder {
             return AT_THE_TEE;
         }
         List<Landmark> all = new ArrayList<>(FIRST);
-        all.addAll(THEN);
+        all.addAll(then(view));
         return all;
+    }
+
+    private static List<Landmark> then(View view) {
+        return view == View.DOWN_THE_LINE ? THEN_DOWN_THE_LINE : THEN;
     }
 
     /** Everything to mark in a view, in order: what lies on the ground, the ball, what matters most, an upright, the rest. */
@@ -62,7 +83,7 @@ public final class MarkOrder {
         items.add(Item.BALL);
         FIRST.forEach(l -> items.add(new Item.OfLandmark(l)));
         items.add(new Item.OfVertical(0));
-        THEN.forEach(l -> items.add(new Item.OfLandmark(l)));
+        then(view).forEach(l -> items.add(new Item.OfLandmark(l)));
         return items;
     }
 

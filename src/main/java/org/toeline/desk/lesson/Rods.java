@@ -56,10 +56,19 @@ public final class Rods {
                 .toList();
     }
 
+    /** The other end of the rod that a point is an end of; empty for what lies at a corner and for what is none's end. */
+    public static Optional<String> otherEnd(FloorLayout floor, String id) {
+        List<String> ends = beside(floor, id);
+        return ends.size() == 1 ? Optional.of(ends.get(0)) : Optional.empty();
+    }
+
+    private static List<String> beside(FloorLayout floor, String id) {
+        return of(floor).stream().flatMap(rod -> rod.beside(id).stream()).toList();
+    }
+
     /** The other end of what a floor point is the end of, one that is not marked before one that is; empty where nobody knows. */
     public static Optional<String> otherEnd(FloorLayout floor, ViewMarks view, String id) {
-        List<String> ends =
-                of(floor).stream().flatMap(rod -> rod.beside(id).stream()).toList();
+        List<String> ends = beside(floor, id);
         return ends.stream()
                 .filter(other -> view.floorMark(other).isEmpty())
                 .findFirst()

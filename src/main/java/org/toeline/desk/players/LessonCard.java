@@ -15,6 +15,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
@@ -60,7 +61,7 @@ final class LessonCard extends VBox {
         field.setId(id);
         field.setPromptText(Texts.of("players." + id));
         field.setAccessibleText(Texts.of("players." + id));
-        field.setMaxWidth(TEXT_WIDTH);
+        field.setMaxWidth(Look.px(TEXT_WIDTH));
         field.focusedProperty().addListener((o, before, now) -> {
             if (!now) {
                 note();
@@ -117,7 +118,7 @@ final class LessonCard extends VBox {
         line.getStyleClass().add("first-follows");
         Label note = new Label(details.note());
         note.setWrapText(true);
-        note.setMaxWidth(TEXT_WIDTH);
+        note.setMaxWidth(Look.px(TEXT_WIDTH));
         note.setVisible(!details.note().isBlank());
         note.setManaged(note.isVisible());
         FlowPane row = new FlowPane(
@@ -136,13 +137,13 @@ final class LessonCard extends VBox {
         Lesson lesson = shelf.kept().lesson();
         Label when = new Label(Said.day(lesson.recorded().map(Object::toString)) + " · "
                 + Said.club(studio.words().get(), lesson.sheet().club().id()));
-        when.setStyle("-fx-font-size: 16px; -fx-font-weight: bold;");
+        when.getStyleClass().addAll("larger", "strong");
         Button open = Controls.button(
                 "open-lesson",
                 "players.open",
                 () -> studio.desk().open(shelf.kept().id()));
         open.setDefaultButton(false);
-        open.setStyle("-fx-font-weight: bold;");
+        open.getStyleClass().add("strong");
         Button again = Controls.button(
                 "same-setup",
                 "setup.again",
@@ -179,7 +180,7 @@ final class LessonCard extends VBox {
                     + Said.reading(studio.words().get(), finding.reading()) + ": "
                     + Said.figure(studio.words().get(), finding)
                     + (finding.place() == StatedFinding.Place.FIRST ? " " + Texts.of("players.was-first") : ""));
-            line.setStyle("-fx-text-fill: #9a4300;");
+            line.getStyleClass().add("warns");
             box.getChildren().add(line);
         }
         return box;

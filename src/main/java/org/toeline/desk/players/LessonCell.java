@@ -23,7 +23,7 @@ final class LessonCell extends ListCell<LessonLine> {
 
     LessonCell(Supplier<Words> words) {
         this.words = words;
-        name.setStyle("-fx-font-weight: bold; -fx-font-size: 15px;");
+        name.getStyleClass().addAll("larger", "strong");
         name.setTextOverrun(OverrunStyle.ELLIPSIS);
         name.setMinWidth(60);
         day.setMinWidth(Region.USE_PREF_SIZE);

@@ -14,6 +14,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.Ledger;
@@ -73,7 +74,7 @@ final class PlayerChooser {
         asked.setWrapText(true);
         VBox box = new VBox(8, asked, name, choices);
         box.setPadding(new Insets(8));
-        box.setPrefWidth(WIDTH);
+        box.setPrefWidth(Look.px(WIDTH));
         CustomMenuItem item = new CustomMenuItem(box, false);
         popup = new ContextMenu(item);
         popup.setOnShown(e -> {

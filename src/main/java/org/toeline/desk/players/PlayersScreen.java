@@ -23,7 +23,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 import org.toeline.advice.Words;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
@@ -36,8 +38,8 @@ import org.toeline.reading.ReadingKind;
 public final class PlayersScreen implements Screen {
 
     private static final double LIST = 460;
-    /** Three beside one another. */
-    private static final double FILTER = 136;
+    /** What larger text needs, so that the card beside it keeps its room. */
+    private static final double TIGHT = 380;
 
     private final Studio studio;
     private final LessonSearch search;
@@ -56,7 +58,7 @@ public final class PlayersScreen implements Screen {
         this.card = new LessonCard(studio, this::again);
         text.setId("find");
         text.setAccessibleText(Texts.of("players.find"));
-        text.setStyle("-fx-font-size: 18px;");
+        text.getStyleClass().add("large");
         text.textProperty().addListener((o, before, now) -> search.text(now));
         text.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         list.setId("lessons");
@@ -88,8 +90,8 @@ public final class PlayersScreen implements Screen {
         what.setMinHeight(Region.USE_PREF_SIZE);
         VBox left = new VBox(10, what, text, filters(), list, count);
         left.setPadding(new Insets(16));
-        left.setMinWidth(LIST);
-        left.setPrefWidth(LIST);
+        left.setMinWidth(listWidth());
+        left.setPrefWidth(listWidth());
         ScrollPane right = new ScrollPane(card);
         right.setFitToWidth(true);
         right.getStyleClass().addAll("paper", "edge-to-edge");
@@ -98,10 +100,14 @@ public final class PlayersScreen implements Screen {
         root.getStyleClass().add("paper");
     }
 
+    private static double listWidth() {
+        return Math.max(LIST, Look.px(TIGHT));
+    }
+
     private VBox placeholder() {
         Label label = new Label(Texts.of("players.none"));
         label.setWrapText(true);
-        label.setStyle("-fx-text-alignment: center;");
+        label.setTextAlignment(TextAlignment.CENTER);
         Button fresh = new Button(Texts.of("players.new-lesson"));
         fresh.setOnAction(e -> studio.desk().fresh());
         VBox box = new VBox(12, label, fresh);
@@ -117,18 +123,18 @@ public final class PlayersScreen implements Screen {
                 6,
                 choice("filter-club", "players.any-club", List.of(Club.values()), words::name, search::club),
                 choice(
-                        "filter-finding",
-                        "players.any-finding",
-                        List.of(ReadingKind.values()),
-                        k -> Texts.of("players.out", words.name(k).toLowerCase(Locale.ROOT)),
-                        search::outOfRange),
-                choice(
                         "filter-when",
                         "players.ever",
                         List.of(LessonSearch.When.MONTH, LessonSearch.When.YEAR),
                         w -> Texts.of("players.when." + w.name().toLowerCase(Locale.ROOT)),
-                        w -> search.when(w.orElse(LessonSearch.When.EVER))));
-        row.setPrefWrapLength(LIST - 32);
+                        w -> search.when(w.orElse(LessonSearch.When.EVER))),
+                choice(
+                        "filter-finding",
+                        "players.any-finding",
+                        List.of(ReadingKind.values()),
+                        k -> Texts.of("players.out", words.name(k).toLowerCase(Locale.ROOT)),
+                        search::outOfRange));
+        row.setPrefWrapLength(listWidth() - 32);
         return row;
     }
 
@@ -143,7 +149,7 @@ public final class PlayersScreen implements Screen {
                 Controls.names(value -> Controls.sentence(value.map(name).orElse(Texts.of(any)))));
         box.setValue(Optional.empty());
         box.setOnAction(e -> chosen.accept(box.getValue()));
-        box.setPrefWidth(FILTER);
+        box.setMaxWidth(listWidth() - 32);
         return box;
     }
 

@@ -1,13 +1,10 @@
 package org.toeline.desk.players;
 
-import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
-import java.time.format.FormatStyle;
 import java.util.Arrays;
 import java.util.Optional;
 import org.toeline.advice.Words;
 import org.toeline.desk.screen.Controls;
+import org.toeline.desk.text.Days;
 import org.toeline.desk.text.Texts;
 import org.toeline.language.Language;
 import org.toeline.ledger.store.rows.LessonLine;
@@ -27,17 +24,9 @@ public final class Said {
         return name.orElseGet(() -> Texts.of("players.nameless", Integer.toString(id)));
     }
 
-    /** The day in the words of the place; as it is written when it is no date. */
+    /** The day; as it is written when it is no date. */
     public static String day(Optional<String> recorded) {
-        return recorded.map(r -> {
-                    try {
-                        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
-                                .format(OffsetDateTime.parse(r));
-                    } catch (DateTimeParseException e) {
-                        return r;
-                    }
-                })
-                .orElse(Texts.of("players.no-date"));
+        return recorded.map(r -> Days.of(r).orElse(r)).orElse(Texts.of("players.no-date"));
     }
 
     static String club(Words words, String id) {

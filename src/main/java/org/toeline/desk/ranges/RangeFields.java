@@ -14,10 +14,14 @@ import javafx.scene.layout.VBox;
 import org.toeline.advice.Provenance;
 import org.toeline.advice.Range;
 import org.toeline.advice.Words;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 
 /** One row: three fields, on whose word the range stands, and the way back. */
 final class RangeFields {
+
+    /** With larger text there is no room for who says so beside the fields. */
+    private static final double ABREAST = 1.2;
 
     private static final double NUMBER = 76;
     private static final double WORD = 460;
@@ -40,7 +44,7 @@ final class RangeFields {
 
     void into(GridPane grid, int line) {
         Label name = new Label(words.name(row.kind()));
-        name.setStyle("-fx-font-weight: bold;");
+        name.getStyleClass().add("strong");
         name.setMinWidth(Region.USE_PREF_SIZE);
         field(low, "low", row.counts().map(Range::shownLow));
         field(aim, "aim", row.counts().map(Range::shownAim));
@@ -56,13 +60,20 @@ final class RangeFields {
                     default -> row.kind().unit().id();
                 });
         unit.setMinWidth(Region.USE_PREF_SIZE);
-        grid.addRow(line, name, low, aim, high, unit, new VBox(2, word(), wrong), back());
+        VBox said = new VBox(2, word(), wrong);
+        grid.addRow(2 * line, name, low, aim, high, unit);
+        grid.add(back(), 6, 2 * line);
+        if (Look.scale() > ABREAST) {
+            grid.add(said, 0, 2 * line + 1, 7, 1);
+        } else {
+            grid.add(said, 5, 2 * line);
+        }
     }
 
     private void field(TextField field, String what, Optional<Double> value) {
         field.setText(value.map(RangeRow::shown).orElse(""));
-        field.setPrefWidth(NUMBER);
-        field.setMinWidth(NUMBER);
+        field.setPrefWidth(Look.px(NUMBER));
+        field.setMinWidth(Look.px(NUMBER));
         field.setId("range-" + row.kind().id() + "-" + what);
         field.setAccessibleText(words.name(row.kind()) + ", " + Texts.of("ranges." + what));
         field.setOnAction(e -> take());
@@ -77,7 +88,7 @@ final class RangeFields {
         Label word = new Label(row.counts().map(this::word).orElse(Texts.of("ranges.none")));
         word.getStyleClass().add("hint");
         word.setWrapText(true);
-        word.setPrefWidth(WORD);
+        word.setPrefWidth(Look.px(WORD));
         word.setMinHeight(Region.USE_PREF_SIZE);
         word.setId("range-" + row.kind().id() + "-word");
         row.counts().filter(r -> !r.note().isBlank()).ifPresent(r -> word.setTooltip(new Tooltip(r.note())));

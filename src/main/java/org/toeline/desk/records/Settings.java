@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.document.Json;
 import org.toeline.document.WholeFile;
@@ -20,6 +21,7 @@ import org.toeline.ledger.store.place.LedgerPlace;
  * @param server  the database of several bays; empty when the ledger is a file of this machine
  * @param folder  the ledger's folder; with a server, that of copied clips and stills
  * @param language what the desk speaks; empty for the system's
+ * @param look    how large its text is, and on what paper
  * @param bay     what other bays are told this one is called, 1 to 60 characters
  */
 public record Settings(
@@ -28,6 +30,7 @@ public record Settings(
         String bay,
         Clips clips,
         Optional<Locale> language,
+        Look look,
         ObjectNode rest) {
 
     private static final int LONGEST_BAY = 60;
@@ -54,6 +57,7 @@ public record Settings(
                 Texts.of("settings.this-bay"),
                 Clips.STAY,
                 Optional.empty(),
+                Look.USUAL,
                 Json.object());
     }
 
@@ -62,23 +66,27 @@ public record Settings(
     }
 
     public Settings withServer(Optional<LedgerPlace.Server> changed) {
-        return new Settings(changed, folder, bay, clips, language, rest);
+        return new Settings(changed, folder, bay, clips, language, look, rest);
     }
 
     public Settings withFolder(Path changed) {
-        return new Settings(server, new LedgerPlace.Folder(changed), bay, clips, language, rest);
+        return new Settings(server, new LedgerPlace.Folder(changed), bay, clips, language, look, rest);
     }
 
     public Settings withBay(String changed) {
-        return new Settings(server, folder, changed, clips, language, rest);
+        return new Settings(server, folder, changed, clips, language, look, rest);
     }
 
     public Settings withClips(Clips changed) {
-        return new Settings(server, folder, bay, changed, language, rest);
+        return new Settings(server, folder, bay, changed, language, look, rest);
     }
 
     public Settings withLanguage(Optional<Locale> changed) {
-        return new Settings(server, folder, bay, clips, changed, rest);
+        return new Settings(server, folder, bay, clips, changed, look, rest);
+    }
+
+    public Settings withLook(Look changed) {
+        return new Settings(server, folder, bay, clips, language, changed, rest);
     }
 
     /** @throws IllegalArgumentException when it does not tell what settings tell */
@@ -87,8 +95,8 @@ public record Settings(
                 || !object.path("format").asText().equals("toeline-settings")) {
             throw new IllegalArgumentException(Texts.of("settings.format"));
         }
-        Settings read =
-                new Settings(usual.server, usual.folder, usual.bay, usual.clips, usual.language, object.deepCopy());
+        Settings read = new Settings(
+                usual.server, usual.folder, usual.bay, usual.clips, usual.language, usual.look, object.deepCopy());
         if (object.has("folder")) {
             read = read.withFolder(Path.of(text(object, "folder")));
         }
@@ -103,6 +111,12 @@ public record Settings(
             read = read.withLanguage(Language.all().stream()
                     .filter(l -> l.toLanguageTag().equals(tag))
                     .findFirst());
+        }
+        if (Look.SIZES.contains(object.path("text").asInt())) {
+            read = read.withLook(new Look(object.path("text").asInt(), read.look.paper()));
+        }
+        if (object.path("paper").asText().equals("dark")) {
+            read = read.withLook(new Look(read.look.textPercent(), Look.Paper.DARK));
         }
         if (object.get("server") instanceof ObjectNode server) {
             read = read.withServer(Optional.of(new LedgerPlace.Server(
@@ -127,7 +141,9 @@ public record Settings(
                 .put("version", 1)
                 .put("folder", folder.folder().toString())
                 .put("bay", bay)
-                .put("clips", clips == Clips.COPY ? "copy" : "stay");
+                .put("clips", clips == Clips.COPY ? "copy" : "stay")
+                .put("text", look.textPercent())
+                .put("paper", look.paper() == Look.Paper.DARK ? "dark" : "light");
         out.remove(List.of("server", "language"));
         language.ifPresent(l -> out.put("language", l.toLanguageTag()));
         server.ifPresent(s -> out.putObject("server")

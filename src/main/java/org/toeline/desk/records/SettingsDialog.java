@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -22,6 +23,7 @@ import javafx.util.StringConverter;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.dialog.FieldRows;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.language.Language;
 import org.toeline.ledger.store.place.LedgerPlace;
@@ -35,6 +37,8 @@ public final class SettingsDialog {
     private final PasswordField password = new PasswordField();
     private final TextField bay = new TextField();
     private final ComboBox<Optional<Locale>> language = new ComboBox<>();
+    private final ComboBox<Integer> text = new ComboBox<>();
+    private final CheckBox dark = new CheckBox(Texts.of("settings.dark"));
     private final CheckBox copy = new CheckBox(Texts.of("settings.copy"));
     private final Settings before;
 
@@ -56,22 +60,33 @@ public final class SettingsDialog {
         password.setId("settings-password");
         bay.setId("settings-bay");
         copy.setId("settings-copy");
+        text.setId("settings-text");
+        text.getItems().setAll(Look.SIZES);
+        text.setConverter(chosen(percent -> Texts.of("settings.percent", percent)));
+        text.setValue(before.look().textPercent());
+        dark.setId("settings-dark");
+        dark.setSelected(before.look().paper() == Look.Paper.DARK);
         language.setId("settings-language");
         language.setMaxWidth(Double.MAX_VALUE);
         language.getItems().add(Optional.empty());
         Language.all().forEach(l -> language.getItems().add(Optional.of(l)));
-        language.setConverter(new StringConverter<>() {
+        language.setConverter(chosen(
+                locale -> locale.map(l -> l.getDisplayLanguage(l)).orElse(Texts.of("settings.language.system"))));
+        language.setValue(before.language());
+    }
+
+    private static <T> StringConverter<T> chosen(Function<T, String> name) {
+        return new StringConverter<>() {
             @Override
-            public String toString(Optional<Locale> chosen) {
-                return chosen.map(l -> l.getDisplayLanguage(l)).orElse(Texts.of("settings.language.system"));
+            public String toString(T value) {
+                return name.apply(value);
             }
 
             @Override
-            public Optional<Locale> fromString(String typed) {
+            public T fromString(String typed) {
                 throw new UnsupportedOperationException("chosen, not typed");
             }
-        });
-        language.setValue(before.language());
+        };
     }
 
     /** @param say is told, once the settings were changed and written, how that went */
@@ -107,7 +122,9 @@ public final class SettingsDialog {
                 user.getText(),
                 password.getText(),
                 copy.isSelected(),
-                language.getValue());
+                language.getValue(),
+                text.getValue(),
+                dark.isSelected());
     }
 
     private FieldRows rows() {
@@ -136,6 +153,8 @@ public final class SettingsDialog {
                 .row(Texts.of("settings.user"), user)
                 .row(Texts.of("settings.password"), password)
                 .row(Texts.of("settings.language"), language)
+                .row(Texts.of("settings.text"), text)
+                .row("", dark)
                 .row("", copy)
                 .across(hint);
     }
@@ -159,6 +178,7 @@ public final class SettingsDialog {
                 .withFolder(folder())
                 .withBay(bay.getText())
                 .withLanguage(language.getValue())
+                .withLook(new Look(text.getValue(), dark.isSelected() ? Look.Paper.DARK : Look.Paper.LIGHT))
                 .withClips(copy.isSelected() ? Settings.Clips.COPY : Settings.Clips.STAY);
     }
 }

@@ -8,6 +8,7 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
 import org.toeline.language.Language;
@@ -37,8 +38,8 @@ final class AwayLine extends FlowPane {
         said.setId("away-text");
         said.getStyleClass().add("badge");
         said.setWrapText(true);
-        said.setMaxWidth(SAID_WIDTH);
-        said.setPrefWidth(SAID_WIDTH);
+        said.setMaxWidth(Look.px(SAID_WIDTH));
+        said.setPrefWidth(Look.px(SAID_WIDTH));
         this.rest = rest;
         this.model = model;
         this.clips = clips;

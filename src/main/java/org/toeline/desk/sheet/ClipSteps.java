@@ -9,6 +9,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 import org.toeline.desk.film.Films;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
 import org.toeline.language.Language;
@@ -41,9 +42,9 @@ final class ClipSteps extends FlowPane {
         setId("steps");
         time.setId("time");
         time.setAccessibleText(Texts.of("time.name"));
-        time.setMinWidth(74);
-        time.setPrefWidth(74);
-        length.setMinWidth(62);
+        time.setMinWidth(Look.px(74));
+        time.setPrefWidth(Look.px(74));
+        length.setMinWidth(Look.px(62));
         time.setOnAction(e -> seek());
         time.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE) {

@@ -49,6 +49,10 @@ final class OverThePicture extends StackPane {
         welcome.setVisible(shown);
     }
 
+    boolean isWelcome() {
+        return welcome.isVisible();
+    }
+
     /** Which of several clips was taken for which view; asked until it is answered or something is marked. */
     ArrivedBar whichIsWhich() {
         return arrived;

@@ -86,7 +86,8 @@ final class SheetActs {
 
     /** What moves need not be what is selected: just after a click it is what was clicked. */
     private void nudge(double dxPx, double dyPx) {
-        model.nudge(dxPx, dyPx)
+        model.byKeys()
+                .move(dxPx, dyPx)
                 .filter(i -> !model.selected().equals(Optional.of(i)))
                 .ifPresent(i -> sheet.say(Texts.of("nudged", ItemNames.of(i, sheet.words()))));
     }

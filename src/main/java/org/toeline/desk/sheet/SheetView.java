@@ -5,15 +5,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javafx.geometry.Insets;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
@@ -21,6 +18,7 @@ import org.toeline.advice.Words;
 import org.toeline.desk.bodymap.MarkingPane;
 import org.toeline.desk.findings.FindingsPane;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
 import org.toeline.language.Language;
@@ -31,16 +29,17 @@ import org.toeline.mark.View;
 /** The window's parts: pictures on the left in a dark surround, body map and findings on paper beside them. */
 final class SheetView extends BorderPane {
 
-    /** In a narrow window. */
-    private static final double LEAST_PICTURES = 380;
-
-    private static final double PICTURES = 660;
+    /** With less, beside text of the usual size, the row of views has no small pictures. */
+    private static final double LEAST_FOR_SMALL = 560;
+    /** Beside what is scrolled. */
+    private static final double BAR = 16;
 
     private final LessonModel model;
     private final Sheet sheet;
     private final PicturePane picture;
     private final MarkingPane marking;
-    private final ScrollPane column;
+    private final Scrolled column;
+    private final Pictures pictures;
     private final FindingsPane findings;
     private final Toolbar toolbar;
     private final ViewRow views;
@@ -78,34 +77,19 @@ final class SheetView extends BorderPane {
         this.steps = new ClipSteps(model, sheet, picture);
         this.over = new OverThePicture(model, sheet, watched, light, picture::requestFocus);
         picture.wheel(watched::wheeled);
-        VBox.setVgrow(over, Priority.ALWAYS);
-        VBox pictures = new VBox(8, views, over, watched.strips(), watched.bar(), steps, tied);
-        pictures.setPadding(new Insets(10));
-        pictures.getStyleClass().add("surround");
+        this.pictures = new Pictures(views, over, watched.strips(), watched.bar(), steps, tied);
         Dropped.onto(this, files -> arrived(files, model.large()));
         Dropped.onto(
                 watched.second(),
                 files -> arrived(files, sheet.films().companion().orElse(model.large())));
         HBox.setHgrow(pictures, Priority.ALWAYS);
-        pictures.setMinWidth(LEAST_PICTURES);
-        // whatever is said below the picture, and however long it is, must not move it
-        pictures.setPrefWidth(PICTURES);
-        column = scrolled(marking);
+        column = new Scrolled(marking);
+        column.setMinWidth(marking.getMinWidth() + BAR);
+        column.setId("marking-column");
+        column.getStyleClass().add("paper");
+        heightProperty().addListener((o, before, now) -> views.pictures(now.doubleValue() > Look.px(LEAST_FOR_SMALL)));
         setCenter(new HBox(pictures, column, findings));
         setTop(toolbar);
-    }
-
-    /** In a low window the body map is scrolled, so that the picture keeps its controls. */
-    private static ScrollPane scrolled(Region tall) {
-        ScrollPane pane = new ScrollPane(tall);
-        pane.setFitToWidth(true);
-        pane.setFitToHeight(true);
-        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        pane.setMinWidth(tall.getMinWidth() + 2);
-        pane.setMinHeight(0);
-        pane.setId("marking-column");
-        pane.getStyleClass().addAll("paper", "edge-to-edge");
-        return pane;
     }
 
     /** Offers the last lesson, first. */
@@ -220,6 +204,7 @@ final class SheetView extends BorderPane {
         tied.update(sheet.assessment());
         watched.update();
         room(!sheet.films().together(), views, column);
+        pictures.controls(!over.isWelcome());
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();

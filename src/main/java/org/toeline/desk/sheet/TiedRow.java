@@ -7,15 +7,18 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.CustomMenuItem;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.toeline.advice.Assessment;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.look.Look;
 
 /** How well the large view is tied to the world, and where its camera stands; away from the marked frame, how far away one looks. */
 final class TiedRow extends StackPane {
+
+    /** Of two lines of usual text. */
+    private static final double BADGE_HEIGHT = 32;
 
     private final LessonModel model;
     private final Label badge = new Label();
@@ -32,8 +35,10 @@ final class TiedRow extends StackPane {
         badge.setId("badge");
         badge.setWrapText(true);
         badge.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(badge, Priority.ALWAYS);
-        HBox tied = new HBox(10, badge, filmedAt, where);
+        // room for two lines, said or not: the picture above stays where it is
+        badge.setMinHeight(Look.px(BADGE_HEIGHT));
+        badge.setPrefHeight(Look.px(BADGE_HEIGHT));
+        VBox tied = new VBox(4, badge, new FlowPane(10, 4, filmedAt, where));
         tied.setAlignment(Pos.CENTER_LEFT);
         tied.visibleProperty().bind(away.visibleProperty().not());
         getChildren().addAll(tied, away);
@@ -42,10 +47,10 @@ final class TiedRow extends StackPane {
     private static void said(String text, Button where) {
         Label label = new Label(text);
         label.setWrapText(true);
-        label.setPrefWidth(420);
+        label.setPrefWidth(Look.px(420));
         label.setMinHeight(USE_PREF_SIZE);
         label.setId("camera-text");
-        label.setStyle("-fx-font-size: 14px; -fx-text-fill: #1c1c1c;");
+        label.getStyleClass().add("on-paper");
         CustomMenuItem item = new CustomMenuItem(new VBox(label), true);
         new ContextMenu(item).show(where, Side.TOP, 0, -4);
     }

@@ -3,12 +3,12 @@ package org.toeline.desk.sheet;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.collections.FXCollections;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Separator;
-import javafx.scene.control.ToolBar;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
 import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Words;
 import org.toeline.desk.keys.Act;
@@ -20,7 +20,7 @@ import org.toeline.mark.Handedness;
 import org.toeline.mark.Takes;
 
 /** Undo and redo, who plays which club, units, and handing over. */
-final class Toolbar extends ToolBar {
+final class Toolbar extends FlowPane {
 
     private final LessonModel model;
     private final Button undo = new Button(Texts.of("tool.undo"));
@@ -31,6 +31,7 @@ final class Toolbar extends ToolBar {
     private final Button still = new Button(Texts.of("tool.still"));
 
     Toolbar(LessonModel model, Sheet sheet, Consumer<LengthUnit> unit) {
+        super(8, 4);
         this.model = model;
         Words words = Words.usual();
         hand.setConverter(Controls.names(h -> Controls.sentence(Texts.of("hand." + h.id()))));
@@ -53,9 +54,12 @@ final class Toolbar extends ToolBar {
         inch.setId("inches");
         inch.setOnAction(e -> unit.accept(inch.isSelected() ? LengthUnit.INCH : LengthUnit.CENTIMETRE));
         still.setId("hand-over");
-        still.setStyle("-fx-font-weight: bold;");
+        still.getStyleClass().add("strong");
         still.setOnAction(e -> sheet.handOver());
-        getItems().addAll(undo, redo, new Separator(), hand, club, oneMoment, inch, new Separator(), still);
+        getChildren().addAll(undo, redo, hand, club, oneMoment, inch, still);
+        setId("tools");
+        getStyleClass().add("tools");
+        setAlignment(Pos.CENTER_LEFT);
     }
 
     void update() {

@@ -2,6 +2,7 @@ package org.toeline.desk.sheet;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import javafx.stage.FileChooser;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Words;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.mark.View;
 
@@ -33,6 +35,8 @@ final class ViewRow extends FlowPane {
 
     private final Preferences left = Preferences.userRoot().node("/org/toeline/desk");
     private final LessonModel model;
+    private final VBox actions = new VBox(4);
+    private final List<Button> acts = new ArrayList<>();
     private final Map<View, ToggleButton> views = new EnumMap<>(View.class);
     private final Map<View, ImageView> small = new EnumMap<>(View.class);
 
@@ -49,16 +53,15 @@ final class ViewRow extends FlowPane {
         for (View view : View.values()) {
             ToggleButton button = toggle(view, words, shown);
             Dropped.onto(button, files -> chosen.accept(files, view));
-            getChildren().add(button);
         }
         Button open = new Button(Texts.of("view.clip"));
         open.setMinWidth(USE_PREF_SIZE);
         open.setId("open-clip");
         open.setOnAction(e -> choose(chosen));
-        VBox actions = new VBox(4, open);
-        actions.getChildren().addAll(more);
-        actions.getChildren().forEach(b -> ((Button) b).setMaxWidth(Double.MAX_VALUE));
-        getChildren().add(actions);
+        acts.add(open);
+        acts.addAll(List.of(more));
+        acts.forEach(b -> b.setMaxWidth(Double.MAX_VALUE));
+        pictures(true);
     }
 
     /** Begins in the folder of the clips that were chosen last. */
@@ -80,7 +83,7 @@ final class ViewRow extends FlowPane {
         small.put(view, thumb);
         ToggleButton button = new ToggleButton((view.ordinal() + 1) + "  " + Texts.of("view." + view.id()), thumb);
         button.setContentDisplay(ContentDisplay.TOP);
-        button.setMinWidth(92);
+        button.setMinWidth(Look.px(82));
         button.setId("view-" + view.id());
         button.setAccessibleText(words.name(view));
         button.setOnAction(e -> {
@@ -93,6 +96,22 @@ final class ViewRow extends FlowPane {
 
     void picture(View view, @Nullable Image image) {
         Objects.requireNonNull(small.get(view)).setImage(image);
+    }
+
+    /** In a low window the large picture needs the room of the small ones. */
+    void pictures(boolean room) {
+        getChildren().clear();
+        actions.getChildren().clear();
+        views.forEach((view, button) -> {
+            button.setGraphic(room ? Objects.requireNonNull(small.get(view)) : null);
+            getChildren().add(button);
+        });
+        if (room) {
+            actions.getChildren().setAll(acts);
+            getChildren().add(actions);
+        } else {
+            getChildren().addAll(acts);
+        }
     }
 
     /** Forgets the pictures of an earlier lesson. */

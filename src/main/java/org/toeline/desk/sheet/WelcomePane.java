@@ -5,6 +5,8 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.players.Said;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.rows.LessonLine;
@@ -24,12 +26,19 @@ final class WelcomePane extends VBox {
         super(SPACING);
         this.open = open;
         Label title = new Label(Texts.of("welcome.title"));
+        title.setWrapText(true);
+        title.setTextAlignment(TextAlignment.CENTER);
+        title.setMinHeight(USE_PREF_SIZE);
         title.getStyleClass().add("first-title");
-        title.setStyle("-fx-text-fill: #f2f0eb;");
+        title.setWrapText(true);
+        title.setTextAlignment(TextAlignment.CENTER);
+        title.setMinHeight(USE_PREF_SIZE);
+        title.getStyleClass().add("on-surround");
         Label text = new Label(Texts.of("welcome.text"));
         text.setWrapText(true);
-        text.setMaxWidth(420);
-        text.setStyle("-fx-text-alignment: center;");
+        text.setMinHeight(USE_PREF_SIZE);
+        text.setMaxWidth(Look.px(420));
+        text.setTextAlignment(TextAlignment.CENTER);
         setAlignment(Pos.CENTER);
         getChildren().addAll(title, text, button("open-sample", Texts.of("sample.open"), sample));
         setVisible(false);
@@ -38,7 +47,7 @@ final class WelcomePane extends VBox {
     private static Button button(String id, String text, Runnable action) {
         Button button = new Button(text);
         button.setId(id);
-        button.setStyle("-fx-font-size: 18px; -fx-padding: 10 22 10 22;");
+        button.getStyleClass().add("first-button");
         button.setOnAction(e -> action.run());
         return button;
     }

@@ -6,6 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.Air;
 import org.toeline.flight.FigureUnit;
@@ -55,7 +56,7 @@ final class AirBar extends FlowPane {
                         fault);
         getChildren().forEach(c -> {
             if (c instanceof Label label) {
-                label.setMinHeight(30);
+                label.setMinHeight(Look.px(30));
             }
         });
     }

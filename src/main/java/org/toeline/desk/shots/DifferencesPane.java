@@ -10,7 +10,6 @@ import javafx.geometry.Insets;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.toeline.desk.text.Texts;
@@ -55,9 +54,7 @@ final class DifferencesPane extends VBox {
         Label label = new Label(Texts.of("shots.compare"));
         label.setLabelFor(with);
         label.setMinWidth(USE_PREF_SIZE);
-        HBox.setHgrow(with, Priority.ALWAYS);
-        HBox row = new HBox(6, label, with);
-        row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        VBox row = new VBox(2, label, with);
         grid.setId("shots-differences");
         help.setId("shots-differences-help");
         expected.setId("shots-expected");

@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.table.Column;
@@ -57,8 +58,8 @@ final class ImportGrid extends GridPane {
     private void column(int place, String heading) {
         Label head = new Label(heading);
         head.setWrapText(true);
-        head.setMaxWidth(WIDTH);
-        head.setMinHeight(38);
+        head.setMaxWidth(Look.px(WIDTH));
+        head.setMinHeight(Look.px(38));
         head.getStyleClass().add("shots-head");
         add(head, place, 0);
         if (!heading.isEmpty()) {
@@ -67,7 +68,7 @@ final class ImportGrid extends GridPane {
         List<List<String>> rows = model.look().rows();
         for (int r = 0; r < rows.size(); r++) {
             Label cell = new Label(rows.get(r).get(place));
-            cell.setMaxWidth(WIDTH);
+            cell.setMaxWidth(Look.px(WIDTH));
             cell.getStyleClass().add("shots-line");
             add(cell, place, r + 4);
         }
@@ -119,7 +120,7 @@ final class ImportGrid extends GridPane {
         box.getItems().setAll(choices);
         box.setConverter(new ShownAs<>(words));
         box.setValue(now);
-        box.setPrefWidth(WIDTH);
+        box.setPrefWidth(Look.px(WIDTH));
         box.setOnAction(e -> {
             if (!box.getValue().equals(now)) {
                 act.accept(box.getValue());

@@ -2,6 +2,7 @@ package org.toeline.desk.shots;
 
 import java.util.Optional;
 import org.toeline.advice.Words;
+import org.toeline.desk.text.Days;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.rows.Player;
@@ -16,7 +17,7 @@ record LessonNames(Words words) {
                 player.flatMap(p -> p.details().name()).or(lesson::playerName).orElse(Texts.of("shots.nobody"));
         String day = own.flatMap(PlayersShots.OfLesson::day)
                 .or(() -> lesson.recorded().map(t -> t.toLocalDate().toString()))
-                .map(d -> ", " + d)
+                .map(d -> ", " + day(d))
                 .orElse("");
         return Texts.of("shots.title", who, day, words.name(lesson.sheet().club()));
     }
@@ -24,13 +25,19 @@ record LessonNames(Words words) {
     String own(Optional<PlayersShots.OfLesson> lesson) {
         return Texts.of(
                 "shots.this-lesson",
-                lesson.flatMap(PlayersShots.OfLesson::day).map(d -> ", " + d).orElse(""));
+                lesson.flatMap(PlayersShots.OfLesson::day)
+                        .map(d -> ", " + day(d))
+                        .orElse(""));
     }
 
     String shortly(PlayersShots.OfLesson lesson) {
         return lesson.day()
-                .map(d -> Texts.of("shots.other-lesson", d))
+                .map(d -> Texts.of("shots.other-lesson", day(d)))
                 .orElseGet(() -> Texts.of("shots.other-lesson.number", String.valueOf(lesson.lessonId())));
+    }
+
+    private static String day(String iso) {
+        return Days.of(iso).orElse(iso);
     }
 
     String choice(PlayersShots.OfLesson lesson) {

@@ -6,7 +6,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.text.TextAlignment;
-import org.jfree.fx.FXGraphics2D;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.paint.ShotPicture;
@@ -15,6 +15,9 @@ import org.toeline.paint.ShotPicture;
 final class ShotPlotPane extends Region {
 
     private static final double MARGIN = 8;
+    /** Of two plots with their words beside usual text. */
+    private static final double LEAST_HEIGHT = 300;
+
     private static final double HINT_WIDTH = 420;
 
     private final Canvas canvas = new Canvas();
@@ -59,12 +62,15 @@ final class ShotPlotPane extends Region {
     }
 
     private void paint() {
-        canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
         if (canvas.getWidth() > 2 * MARGIN && canvas.getHeight() > 2 * MARGIN) {
+            double scale = Math.max(1, Math.min(Look.scale(), canvas.getHeight() / LEAST_HEIGHT));
             picture.paint(
-                    new FXGraphics2D(canvas.getGraphicsContext2D()),
+                    Look.now().ink(canvas, scale),
                     new Rectangle2D.Double(
-                            MARGIN, MARGIN, canvas.getWidth() - 2 * MARGIN, canvas.getHeight() - 2 * MARGIN));
+                            MARGIN,
+                            MARGIN,
+                            canvas.getWidth() / scale - 2 * MARGIN,
+                            canvas.getHeight() / scale - 2 * MARGIN));
         }
     }
 }

@@ -22,6 +22,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.skin.VirtualFlow;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.table.Meaning;
@@ -64,9 +65,12 @@ final class ShotTable extends TableView<Integer> {
     private static final double AROUND = 4;
 
     private static final double WIDE = 84;
+    /** One below a heading that is made for several. */
+    private static final double ALONE = 124;
+
     private static final double ROW = 28;
     /** What is odd needs at least so much room; it has all that is left. */
-    private static final double NOTES = 170;
+    private static final double NOTES = 330;
 
     private static final double SCROLL_BAR = 20;
 
@@ -89,7 +93,7 @@ final class ShotTable extends TableView<Integer> {
         this.picked = picked;
         setId("shots-table");
         setItems(numbers);
-        setFixedCellSize(ROW);
+        setFixedCellSize(Look.px(ROW));
         getSelectionModel().setCellSelectionEnabled(false);
         getStyleClass().add("shots-table");
         setAccessibleText(Texts.of("shots.table"));
@@ -125,6 +129,10 @@ final class ShotTable extends TableView<Integer> {
                 group.getColumns().add(typed(meaning, Texts.of("shots.column.measured")));
             }
             computed.columns(meaning).forEach(c -> group.getColumns().add(shown(c.heading(), WIDE, c.text())));
+            if (group.getColumns().size() == 1) {
+                TableColumn<Integer, ?> only = group.getColumns().get(0);
+                only.setPrefWidth(Math.max(only.getPrefWidth(), Look.px(ALONE)));
+            }
             if (!group.getColumns().isEmpty()) {
                 group.setSortable(false);
                 group.setReorderable(false);
@@ -134,7 +142,8 @@ final class ShotTable extends TableView<Integer> {
         TableColumn<Integer, Integer> notes = shown(Texts.of("shots.column.notes"), NOTES, computed::note);
         notes.setId("column-notes");
         double others = all.stream().mapToDouble(ShotTable::width).sum();
-        notes.prefWidthProperty().bind(Bindings.max(NOTES, widthProperty().subtract(others + SCROLL_BAR)));
+        notes.prefWidthProperty()
+                .bind(Bindings.max(Look.px(NOTES), widthProperty().subtract(others + SCROLL_BAR)));
         all.add(notes);
         getColumns().setAll(all);
     }
@@ -168,7 +177,8 @@ final class ShotTable extends TableView<Integer> {
         return column;
     }
 
-    private static TableColumn<Integer, Integer> column(String heading, double width) {
+    private static TableColumn<Integer, Integer> column(String heading, double usualWidth) {
+        double width = Look.px(usualWidth);
         TableColumn<Integer, Integer> column = new TableColumn<>();
         Label label = new Label(heading);
         label.setWrapText(true);

@@ -117,6 +117,11 @@ final class ShotsModel {
         change(rows);
     }
 
+    /** So many shots were put aside. */
+    long aside() {
+        return rows().stream().filter(r -> !r.shot().aside().isEmpty()).count();
+    }
+
     /** @param why a shot is put aside; empty lets it count again */
     void putAside(int row, String why) {
         if (row >= 0 && row < kept.size()) {

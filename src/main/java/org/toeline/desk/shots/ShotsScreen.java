@@ -3,28 +3,16 @@ package org.toeline.desk.shots;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import javafx.animation.Animation;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyEvent;
-import javafx.util.Duration;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
-import org.toeline.flight.RememberedFlights;
 import org.toeline.flight.Shot;
-import org.toeline.flight.compare.GoesTogether;
 
 /** The screen of the shots: joins the table, what follows from it, and the ledger. */
 public final class ShotsScreen implements Screen, ShotBar.Acts {
-
-    /** So many shots are reckoned before anyone could read how far it has come. */
-    private static final int LONG = 3000;
-
-    private static final Duration LOOK_EVERY = Duration.millis(100);
 
     private final Studio studio;
     private final ShotKeeping keeping;
@@ -36,22 +24,15 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private final DifferencesPane differences = new DifferencesPane(lesson -> other().choose(lesson));
     private final TogetherPane together = new TogetherPane();
     private final ShotsView view;
-    private final Background.Lane reckoning;
-    private final Background.Lane pairing;
+    private final Reckoning reckoning;
     private final Background.Lane writing;
     private final ShotFiles files;
     private final ShotExchange exchange;
     private final OtherLesson other;
     private ShotSettings settings = ShotSettings.USUAL;
-    private RememberedFlights air = new RememberedFlights(settings.conditions().air());
-    private Reckoned reckoned = Reckoned.NOTHING;
-    private Watch watch = new Watch(0);
-    private final Timeline looking = new Timeline(new KeyFrame(LOOK_EVERY, e -> working()));
 
     public ShotsScreen(Studio studio) {
         this.studio = studio;
-        this.reckoning = studio.background().lane();
-        this.pairing = studio.background().lane();
         this.writing = studio.background().lane();
         this.files = new ShotFiles(studio.records().settings().folder().folder());
         this.keeping = new ShotKeeping(studio, this::opened);
@@ -61,10 +42,11 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         this.bar = new ShotBar(this, this::use);
         this.airBar = new AirBar(c -> use(settings.withConditions(c)));
         this.view = new ShotsView(bar, airBar, table, plot, differences, together);
+        this.reckoning =
+                new Reckoning(studio.background(), settings.conditions().air(), view::working);
         this.exchange = new ShotExchange(studio, files, model, view, table);
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-        view.onStop(() -> watch.stop());
-        looking.setCycleCount(Animation.INDEFINITE);
+        view.onStop(reckoning::stop);
         model.listen(this::reckon);
         show(settings);
         offer();
@@ -106,7 +88,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     }
 
     Reckoned reckoned() {
-        return reckoned;
+        return reckoning.reckoned();
     }
 
     private void key(KeyEvent e) {
@@ -139,67 +121,45 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         reckon();
     }
 
-    /** What follows from the shots, off the interface thread; of what is typed fast only the latest is shown. */
     private void reckon() {
         bar.show(model);
-        Reckoned.Asked mine = other.mine(model.shots());
-        Optional<Reckoned.Asked> theirs = other.theirs();
         Reckoned.Order order = other.isEarlier() ? Reckoned.Order.OTHER_FIRST : Reckoned.Order.OWN_FIRST;
-        RememberedFlights through = air;
         PlayersShots lessons = other.allWith(model.shots());
-        watch.stop();
-        Watch begun = new Watch(mine.shots().size());
-        watch = begun;
-        if (begun.all() > LONG) {
-            looking.play();
-        }
-        reckoning.run(() -> Reckoned.of(mine, theirs, order, through, begun), done -> {
-            reckoned = done;
-            looking.stop();
-            view.working(-1);
-            shown();
-        });
-        pairing.run(
-                () -> TogetherPane.of(lessons, through),
-                (List<GoesTogether> pairs) -> together.show(
+        reckoning.setups(other.mine(model.shots()), other.theirs(), order, this::shown);
+        reckoning.lessons(
+                lessons,
+                pairs -> together.show(
                         lessons, pairs, new ExpectationWords(studio.words().get())));
-    }
-
-    private void working() {
-        view.working((double) watch.done() / Math.max(1, watch.all()));
     }
 
     private void shown() {
         table.refreshCells();
         differences.show(
-                reckoned.compared(),
+                reckoned().compared(),
                 settings.units(),
-                other.expectations(reckoned.compared().comparison()));
+                other.expectations(reckoned().compared().comparison()));
         picked();
     }
 
     /** The picture points out the row that is typed into, and what is odd about it is said in full. */
     private void picked() {
-        PictureOfSetups pictures = new PictureOfSetups(reckoned.compared(), settings);
+        PictureOfSetups pictures = new PictureOfSetups(reckoned().compared(), settings);
         plot.show(pictures.onScreen(other.isEarlier() ? 1 : 0, table.row()));
         String note = new ShotColumns(model, this::reckoned).note(table.row());
         List<String> said = new ArrayList<>();
         keeping.unable().ifPresent(said::add);
-        if (watch.stopped()) {
-            said.add(Texts.of("shots.said.stopped", watch.done(), watch.all()));
-        }
-        long aside =
-                model.rows().stream().filter(r -> !r.shot().aside().isEmpty()).count();
+        reckoning.stopped().ifPresent(w -> said.add(Texts.of("shots.said.stopped", w.done(), w.all())));
+        long aside = model.aside();
         if (aside > 0) {
             said.add(Texts.of("shots.said.aside", aside));
         }
-        if (reckoned.impossible() > 0) {
-            said.add(Texts.of("shots.said.impossible", reckoned.impossible()));
+        if (reckoned().impossible() > 0) {
+            said.add(Texts.of("shots.said.impossible", reckoned().impossible()));
         }
         if (!note.isEmpty()) {
             said.add(Texts.of("shots.said.row", table.row() + 1, note));
         }
-        reckoned.together().ifPresent(t -> said.add("! " + t.reason()));
+        reckoned().together().ifPresent(t -> said.add("! " + t.reason()));
         view.said(String.join("\n", said));
     }
 
@@ -219,7 +179,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     }
 
     private void airChanged() {
-        air = new RememberedFlights(settings.conditions().air());
+        reckoning.through(settings.conditions().air());
         reckon();
     }
 
@@ -256,7 +216,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     /** A PDF page of lines, or PNG, JPEG or SVG, as the file's name asks; a PNG when it asks for nothing. */
     public void exportPicture(Path file) {
-        exchange.writePicture(file, new PictureOfSetups(reckoned.compared(), settings).forFile());
+        exchange.writePicture(file, new PictureOfSetups(reckoned().compared(), settings).forFile());
     }
 
     @Override

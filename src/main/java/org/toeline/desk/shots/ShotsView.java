@@ -6,6 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -13,13 +14,17 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 
 /** How the screen of the shots is laid out: the table above, below it the picture and what changed. */
 final class ShotsView extends StackPane {
 
     private static final double TABLE_SHARE = 0.40;
-    private static final double PICTURE_SHARE = 0.52;
+    private static final double PICTURE_SHARE = 0.48;
+    private static final double LEAST_PICTURE = 220;
+    /** Of the headings and two rows, beside usual text. */
+    private static final double LEAST_TABLE = 150;
 
     private final Label title = new Label();
     private final Label said = new Label();
@@ -51,6 +56,7 @@ final class ShotsView extends StackPane {
         VBox tableAndSaid = new VBox(2, table, working, said);
         VBox.setVgrow(table, javafx.scene.layout.Priority.ALWAYS);
         said.setPadding(new Insets(0, 12, 2, 12));
+        tableAndSaid.setMinHeight(Look.px(LEAST_TABLE));
         TabPane tabs = new TabPane(tab("changed", differences), tab("together", together));
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         SplitPane below = new SplitPane(picture, tabs);
@@ -60,7 +66,14 @@ final class ShotsView extends StackPane {
         all.setDividerPositions(TABLE_SHARE);
         BorderPane root = new BorderPane(all);
         root.setTop(head);
-        getChildren().add(root);
+        below.setMinHeight(LEAST_PICTURE);
+        // in a low window the screen is scrolled, so that neither the table nor the picture is squeezed
+        ScrollPane whole = new ScrollPane(root);
+        whole.setFitToWidth(true);
+        whole.setFitToHeight(true);
+        whole.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        whole.getStyleClass().addAll("paper", "edge-to-edge");
+        getChildren().add(whole);
         said("");
         working(-1);
     }

@@ -236,7 +236,7 @@ class LessonModelTest {
         model.select(TOE);
         model.place(HERE);
         Optional<Item> next = model.selected();
-        assertThat(model.nudge(1, 0)).contains(TOE);
+        assertThat(model.byKeys().move(1, 0)).contains(TOE);
         assertThat(model.marks(View.FACE_ON)
                         .orElseThrow()
                         .mark(Landmark.LEAD_TOE)
@@ -246,7 +246,7 @@ class LessonModelTest {
         assertThat(model.selected()).as("the next click is still for the next").isEqualTo(next);
         model.show(View.DOWN_THE_LINE);
         MarkSheet before = model.sheet();
-        assertThat(model.nudge(1, 0)).as("it is not in this view").isEmpty();
+        assertThat(model.byKeys().move(1, 0)).as("it is not in this view").isEmpty();
         assertThat(model.sheet()).isEqualTo(before);
     }
 
