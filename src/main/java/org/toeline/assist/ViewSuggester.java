@@ -8,8 +8,6 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.toeline.assist.BonyPoints.Axes;
 import org.toeline.assist.PoseModel.Seen;
@@ -66,9 +64,9 @@ final class ViewSuggester {
         Optional<View> view = Standing.view(seen);
         Optional<Handedness> hand = Standing.hand(seen, asked.view());
         List<Mark> marks = new ArrayList<>(body(seen, asked, view, hand));
-        Map<Strokes.Of, List<Stroke>> strokes = strokes(frame);
+        List<List<Stroke>> strokes = strokes(frame);
         check();
-        List<Stroke> bright = strokes.get(Strokes.Of.BRIGHTNESS);
+        List<Stroke> bright = strokes.get(Strokes.Of.BRIGHTNESS.ordinal());
         Optional<Shaft> shaft = new ShaftSearch(frame, seen).in(bright);
         double span = PoseSearch.span(seen);
         List<BallMark> discs = new ArrayList<>();
@@ -99,15 +97,17 @@ final class ViewSuggester {
         return new ViewSuggestion(view, hand, marks, ball, rods, uprights, missing);
     }
 
-    private static Map<Strokes.Of, List<Stroke>> strokes(Frame frame) {
+    /** In the order of {@link Strokes.Of}. */
+    private static List<List<Stroke>> strokes(Frame frame) {
         return Stream.of(Strokes.Of.values())
                 .parallel()
-                .collect(Collectors.toConcurrentMap(Function.identity(), of -> Strokes.of(frame, of)));
+                .map(of -> Strokes.of(frame, of))
+                .toList();
     }
 
-    private static List<Stroke> coloured(Map<Strokes.Of, List<Stroke>> strokes) {
-        List<Stroke> coloured = new ArrayList<>(strokes.get(Strokes.Of.BLUE));
-        coloured.addAll(strokes.get(Strokes.Of.RED));
+    private static List<Stroke> coloured(List<List<Stroke>> strokes) {
+        List<Stroke> coloured = new ArrayList<>(strokes.get(Strokes.Of.BLUE.ordinal()));
+        coloured.addAll(strokes.get(Strokes.Of.RED.ordinal()));
         return coloured;
     }
 

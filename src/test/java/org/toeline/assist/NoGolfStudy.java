@@ -104,9 +104,7 @@ final class NoGolfStudy {
         for (int i = 0; i < there.length; i++) {
             tally[i] += there[i] ? 1 : 0;
         }
-        if (!seen.isEmpty()) {
-            System.out.printf("%s, %s: %s%n", name, view.id(), Arrays.toString(there));
-        }
+        System.out.printf("%s, %s: %s%n", name, view.id(), seen.isEmpty() ? seen.missing() : Arrays.toString(there));
     }
 
     private static BufferedImage picture(String kind, SplittableRandom random) throws Exception {

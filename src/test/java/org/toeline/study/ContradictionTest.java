@@ -22,8 +22,10 @@ import org.toeline.advice.Slip;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
 /** The sample lesson spoilt in the usual ways: nothing is judged, and the slip is named and can be undone. */
@@ -117,5 +119,33 @@ class ContradictionTest {
                 advice.findings().stream().filter(f -> !f.kind().landmarks().isEmpty());
         assertThat(body).isNotEmpty().allMatch(Finding::isDraft);
         assertThat(advice.allInRange()).isFalse();
+    }
+
+    /** What one view suggests is held against the other before anybody has accepted either. */
+    @Test
+    void aSuggestionThatTheOtherViewContradictsIsDoubted() throws Exception {
+        MarkSheet sheet = sample("before");
+        for (ViewMarks marked : sheet.views()) {
+            ViewMarks v = marked;
+            for (Mark m : marked.marks()) {
+                v = v.withMark(suggested(m, 0));
+            }
+            sheet = sheet.withView(v);
+        }
+        assertThat(Assessment.of(sheet).posture().doubts()).isEmpty();
+        ViewMarks side = sheet.view(View.DOWN_THE_LINE).orElseThrow();
+        for (Landmark landmark : List.of(Landmark.TRAIL_WRIST, Landmark.TRAIL_HIP, Landmark.TRAIL_ANKLE)) {
+            Mark wrong = suggested(side.mark(landmark).orElseThrow(), -80);
+            assertThat(Assessment.of(sheet.withView(side.withMark(wrong)))
+                            .posture()
+                            .doubts())
+                    .as(landmark.id())
+                    .anyMatch(d -> d.view() == View.DOWN_THE_LINE && d.mark().equals(landmark.id()) && d.odds() > 0.5);
+        }
+    }
+
+    /** As the program suggests it: known to some nine pixels. */
+    private static Mark suggested(Mark mark, double downPx) {
+        return new Mark(mark.landmark(), mark.at().plus(0, downPx), 9, Mark.Origin.SUGGESTED);
     }
 }
