@@ -38,8 +38,8 @@ public final class MarkingPane extends VBox {
     /** What larger text needs of a narrow window, beside text of the usual size. */
     private static final double TIGHT = 220;
 
-    /** Of three lines. */
-    private static final double ANNOUNCED_HEIGHT = 68;
+    /** Of four lines: what stands below it must not move while one marks. */
+    private static final double ANNOUNCED_HEIGHT = 91;
 
     private final LessonModel model;
     private Words words;
