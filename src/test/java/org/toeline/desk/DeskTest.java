@@ -40,8 +40,9 @@ import org.toeline.mark.ViewMarks;
 @ExtendWith(ApplicationExtension.class)
 class DeskTest {
 
+    /** Of each test its own: the sample lesson is opened as it was left. */
     @TempDir
-    static Path folder;
+    Path folder;
 
     private Screens screens;
     private Sheet sheet;

@@ -18,22 +18,37 @@ final class Pictures extends VBox {
     /** A row of controls. */
     private static final double LEAST_BELOW = 40;
 
+    private final VBox controls;
     private final Scrolled below;
+    private double laidOutWidth;
 
-    Pictures(ViewRow views, OverThePicture over, Node strips, Node... controls) {
+    Pictures(ViewRow views, OverThePicture over, Node strips, Node... parts) {
         super(8);
         setVgrow(over, Priority.ALWAYS);
         over.setMinHeight(LEAST_HEIGHT);
-        below = new Scrolled(new VBox(8, controls));
+        controls = new VBox(8, parts);
+        below = new Scrolled(controls);
         below.setId("below");
         below.setMinHeight(Look.px(LEAST_BELOW));
-        below.setPrefHeight(USE_COMPUTED_SIZE);
         getChildren().setAll(views, over, strips, below);
         setPadding(new Insets(10));
         getStyleClass().add("surround");
         setMinWidth(LEAST_WIDTH);
         // whatever is said below the picture, and however long it is, must not move it
         setPrefWidth(USUAL_WIDTH);
+    }
+
+    /** What is below gets the height that it needs at this width; what it once needed it keeps, so that the picture stays. */
+    @Override
+    protected void layoutChildren() {
+        double width = getWidth() - snappedLeftInset() - snappedRightInset();
+        double needed = Math.ceil(controls.prefHeight(width)) + 1;
+        double kept = width == laidOutWidth ? Math.max(needed, below.getPrefHeight()) : needed;
+        laidOutWidth = width;
+        if (kept != below.getPrefHeight()) {
+            below.setPrefHeight(kept);
+        }
+        super.layoutChildren();
     }
 
     /** While nothing is open there is nothing to control. */
