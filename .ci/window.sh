@@ -1,5 +1,6 @@
 #!/bin/sh
-# A lesson by mouse and keys in the real window under a virtual screen: WindowScript says what is done and what must come out.
+# Lessons by mouse and keys in the real window under a virtual screen: WindowScript and LessonScript say what is done and what must
+# come out.
 # Needs the program and its tests built, Xvfb, openbox, xdotool and ffmpeg.
 set -eu
 cd "$(dirname "$0")/.."
@@ -19,7 +20,9 @@ export DISPLAY
 openbox >"$folder/manager.txt" 2>&1 &
 manager=$!
 
-if ! java -cp "target/test-classes:target/lib/*" org.toeline.window.WindowScript "$folder/lesson"; then
-    tail -n 20 "$folder/lesson/program.txt" "$folder/lesson/files.txt" >&2 || true
-    exit 1
-fi
+for script in WindowScript LessonScript; do
+    if ! java -cp "target/test-classes:target/lib/*" "org.toeline.window.$script" "$folder/$script"; then
+        tail -n 20 "$folder/$script/program.txt" "$folder/$script/files.txt" >&2 || true
+        exit 1
+    fi
+done
