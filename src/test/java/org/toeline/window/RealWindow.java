@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
 /**
@@ -78,6 +79,17 @@ final class RealWindow implements AutoCloseable {
 
     int height() {
         return screenHeight;
+    }
+
+    /** What the program holds in memory, its children included. */
+    long residentKilobytes() throws Exception {
+        long sum = 0;
+        for (ProcessHandle one : Stream.concat(Stream.of(program.toHandle()), program.descendants())
+                .toList()) {
+            String said = Shell.said("ps", "-o", "rss=", "-p", "" + one.pid());
+            sum += said.isEmpty() ? 0 : Long.parseLong(said);
+        }
+        return sum;
     }
 
     boolean runs() {
