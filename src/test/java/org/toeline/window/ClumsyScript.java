@@ -101,7 +101,7 @@ public final class ClumsyScript {
         until("the program's end", () -> !window.runs());
         List<String> faults = said.lines()
                 .filter(l -> l.contains("Exception") || l.contains("SEVERE") || l.contains("\tat "))
-                // the toolkit's own, of a list whose field has left the window meanwhile
+                // the toolkit's own, of a list that opens before its colours are known; it is drawn right
                 .filter(l -> !l.contains("while converting value for"))
                 .limit(8)
                 .toList();
