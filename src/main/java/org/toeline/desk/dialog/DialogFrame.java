@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -218,15 +219,18 @@ public final class DialogFrame {
 
     private void leave() {
         if (typed.get().equals(typedAtFirst)) {
-            stage.hide();
+            close(() -> {});
         } else {
-            ask(Texts.of("dialog.unkept"), Texts.of("dialog.go-on"), Texts.of("dialog.lose"), stage::hide);
+            ask(Texts.of("dialog.unkept"), Texts.of("dialog.go-on"), Texts.of("dialog.lose"), () -> close(() -> {}));
         }
     }
 
+    /** After the key that asked for it: a window that goes while it is told of a key takes the program with it on Linux. */
     private void close(Runnable action) {
-        stage.hide();
-        action.run();
+        Platform.runLater(() -> {
+            stage.hide();
+            action.run();
+        });
     }
 
     /** Looks at every field again, and goes to the first that has a fault. */

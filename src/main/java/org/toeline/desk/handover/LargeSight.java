@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
 import javafx.scene.image.Image;
@@ -93,7 +94,8 @@ final class LargeSight {
         scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             e.consume();
             if (e.getCode() == KeyCode.ESCAPE || !keys.test(e)) {
-                shown.hide();
+                // after the key: a window that goes while it is told of one takes the program with it on Linux
+                Platform.runLater(shown::hide);
             }
         });
         scene.setOnMouseClicked(e -> shown.hide());
