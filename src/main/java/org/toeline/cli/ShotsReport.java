@@ -130,7 +130,7 @@ final class ShotsReport {
                     f.figure().words(),
                     shown.figure(f.figure(), f.centre()),
                     f.halfWidth().isPresent()
-                            ? "± " + shown.width(f.figure(), f.halfWidth().getAsDouble())
+                            ? "± " + shown.half(f.figure(), f.halfWidth().getAsDouble())
                             : "too few for an interval",
                     f.count());
         }

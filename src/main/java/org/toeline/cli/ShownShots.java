@@ -9,6 +9,9 @@ enum ShownShots {
     METRIC,
     YARDS;
 
+    /** What a number of the computer's may be above a round one. */
+    private static final double SLACK = 1e-9;
+
     FigureUnit unit(ShotFigure figure) {
         if (this == METRIC) {
             return figure.shownUnit();
@@ -41,6 +44,14 @@ enum ShownShots {
     String width(ShotFigure figure, double inside) {
         return String.format(
                 Locale.ROOT, "%." + decimals(figure) + "f", unit(figure).fromInside(inside));
+    }
+
+    /** Half an interval, rounded up: it is never nothing. */
+    String half(ShotFigure figure, double inside) {
+        double step = Math.pow(10, -decimals(figure));
+        double shown = unit(figure).fromInside(inside);
+        double up = Math.max(1, Math.ceil(shown / step - SLACK)) * step;
+        return width(figure, unit(figure).toInside(up));
     }
 
     /** A change, with its sign; of a sided figure with the side it goes to. */

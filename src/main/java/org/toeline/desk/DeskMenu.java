@@ -210,6 +210,7 @@ final class DeskMenu extends MenuButton {
         licences.setId("licences");
         licences.setEditable(false);
         licences.setPrefRowCount(14);
+        licences.setWrapText(true);
         TitledPane folded = new TitledPane(Texts.of("about.licences"), licences);
         folded.setExpanded(false);
         folded.setAnimated(false);

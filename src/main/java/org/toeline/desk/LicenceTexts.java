@@ -21,7 +21,7 @@ final class LicenceTexts {
 
     /** The list, then each library's texts and notices under its name. Reads every library: not on the interface thread. */
     static String all() throws IOException {
-        StringBuilder text = new StringBuilder(list().orElse(""));
+        StringBuilder text = new StringBuilder(list().map(LicenceTexts::plain).orElse(""));
         for (Path jar : libraries()) {
             of(jar, text);
         }
@@ -37,6 +37,33 @@ final class LicenceTexts {
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * A list as the build writes it, without its marks: a row of a table becomes a line, the lines of a paragraph one, so that a
+     * text of any width wraps them.
+     */
+    static String plain(String markdown) {
+        StringBuilder text = new StringBuilder();
+        boolean goesOn = false;
+        for (String line : markdown.lines().toList()) {
+            boolean row = line.startsWith("|");
+            if (row && line.chars().allMatch(c -> "|-: ".indexOf(c) >= 0)) {
+                continue;
+            }
+            String said = line.replaceFirst("^#+ *", "").replace("`", "").strip();
+            String[] cells = row ? said.substring(1).split(" *\\| *") : new String[] {said};
+            boolean begins = row || line.isBlank() || line.startsWith("#") || line.startsWith("- ");
+            text.append(text.isEmpty() ? "" : goesOn && !begins ? " " : "\n")
+                    .append(
+                            row
+                                    ? cells[0].strip() + " "
+                                            + String.join(
+                                                    " · ", Arrays.asList(cells).subList(1, cells.length))
+                                    : said);
+            goesOn = !row && !line.isBlank() && !line.startsWith("#");
+        }
+        return text.append("\n").toString();
     }
 
     private static List<Path> libraries() {

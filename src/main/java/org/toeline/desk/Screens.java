@@ -114,6 +114,7 @@ public final class Screens {
     private HBox row(Node menu, Node name) {
         FlowPane row = new FlowPane(4, 2, menu);
         row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("screens-row");
         screens.keySet().forEach(id -> {
             ToggleButton button = new ToggleButton(Texts.of("screen." + id));
             button.setId("go-" + id);

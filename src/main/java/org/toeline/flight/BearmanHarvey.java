@@ -1,5 +1,7 @@
 package org.toeline.flight;
 
+import org.toeline.language.Sentences;
+
 /**
  * Bearman and Harvey 1976 (Aeronautical Quarterly 27:112–122), as far as it is quoted: C_L from 0.08 to 0.25 and C_D
  * from 0.27 to 0.32 as S goes from 0.02 to 0.3, for 126 000 &lt; Re &lt; 238 000. Between the ends a straight line; the
@@ -15,7 +17,7 @@ public record BearmanHarvey() implements Aerodynamics {
 
     @Override
     public String words() {
-        return "Bearman & Harvey 1976, between its quoted ends";
+        return Sentences.of(BearmanHarvey.class).of("model.bearman-harvey");
     }
 
     @Override

@@ -2,12 +2,14 @@ package org.toeline.flight;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.toeline.flight.Implausible.Grade;
+import org.toeline.language.Language;
+import org.toeline.language.Sentences;
 
 /**
  * What of a shot's figures no flight could give, with the likely reason. Mechanics first: lift and drag do no more work
@@ -16,6 +18,8 @@ import org.toeline.flight.Implausible.Grade;
  * bound: lift carries a low drive past it. Then what a golf ball can do at all, then what the models of flight give.
  */
 public final class Plausibility {
+
+    private static final Sentences SAID = Sentences.of(Plausibility.class);
 
     /** The longest model is still some 10 % short at times, and a helping wind adds as much. */
     private static final double LONGER = 1.25;
@@ -80,9 +84,8 @@ public final class Plausibility {
     }
 
     private static Implausible outOfRange(ShotFigure figure, double value) {
-        String beyond = String.format(
-                Locale.ROOT,
-                "%s of %s; %s to %s is possible",
+        String beyond = SAID.of(
+                "odd.beyond",
                 figure.words(),
                 UnitSlip.shown(figure, value),
                 UnitSlip.shown(figure, figure.least()),
@@ -95,7 +98,7 @@ public final class Plausibility {
 
     private static String withSlip(String sentence, ShotFigure figure, double value, DoublePredicate fits) {
         return UnitSlip.words(figure, value, fits)
-                .map(s -> sentence + ": " + s + "?")
+                .map(s -> SAID.of("slip.asked", sentence, s))
                 .orElse(sentence);
     }
 
@@ -106,30 +109,27 @@ public final class Plausibility {
                         shot,
                         ShotFigure.APEX,
                         farthest / 2,
-                        "more than a ball of " + UnitSlip.shown(ShotFigure.BALL_SPEED, speedMps)
-                                + " thrown straight up would reach without any air")
+                        () -> SAID.of("odd.thrown", UnitSlip.shown(ShotFigure.BALL_SPEED, speedMps)))
                 .ifPresent(found::add);
         above(
                         shot,
                         ShotFigure.CARRY,
                         farthest,
-                        "more than the longest flight of a ball of " + UnitSlip.shown(ShotFigure.BALL_SPEED, speedMps)
-                                + " without any air")
+                        () -> SAID.of("odd.longest", UnitSlip.shown(ShotFigure.BALL_SPEED, speedMps)))
                 .ifPresent(found::add);
         return found;
     }
 
-    private static Optional<Implausible> above(Shot shot, ShotFigure figure, double most, String why) {
+    private static Optional<Implausible> above(Shot shot, ShotFigure figure, double most, Supplier<String> why) {
         OptionalDouble value = shot.figure(figure);
         if (value.isEmpty() || value.getAsDouble() <= most) {
             return Optional.empty();
         }
-        String sentence = String.format(
-                Locale.ROOT,
-                "%s of %s is %s, %s",
+        String sentence = SAID.of(
+                "odd.more",
                 figure.words(),
                 UnitSlip.shown(figure, value.getAsDouble()),
-                why,
+                why.get(),
                 UnitSlip.shown(figure, most));
         return Optional.of(new Implausible(
                 figure,
@@ -147,18 +147,18 @@ public final class Plausibility {
                             shot,
                             ShotFigure.APEX,
                             Trajectory.GRAVITY * seconds * seconds / 2,
-                            String.format(Locale.ROOT, "higher than a ball can fall from in %.1f s", seconds))
+                            () -> SAID.of("odd.fall", tenths(seconds)))
                     .ifPresent(found::add);
             shot.figure(ShotFigure.BALL_SPEED)
                     .ifPresent(v -> above(
-                                    shot,
-                                    ShotFigure.CARRY,
-                                    v * seconds,
-                                    String.format(
-                                            Locale.ROOT, "farther than %.1f s at the ball's first speed", seconds))
+                                    shot, ShotFigure.CARRY, v * seconds, () -> SAID.of("odd.farther", tenths(seconds)))
                             .ifPresent(found::add));
         }
         return found;
+    }
+
+    private static String tenths(double seconds) {
+        return String.format(Language.written(), "%.1f", seconds);
     }
 
     private static Optional<Implausible> club(Shot shot) {
@@ -169,8 +169,7 @@ public final class Plausibility {
                         shot,
                         ShotFigure.BALL_SPEED,
                         FASTEST_OFF_THE_CLUB * club.getAsDouble(),
-                        "faster than a ball leaves a club of "
-                                + UnitSlip.shown(ShotFigure.CLUB_SPEED, club.getAsDouble()));
+                        () -> SAID.of("odd.faster", UnitSlip.shown(ShotFigure.CLUB_SPEED, club.getAsDouble())));
     }
 
     private List<Implausible> models(Shot shot) {
@@ -200,9 +199,8 @@ public final class Plausibility {
         if (value.isEmpty() || value.getAsDouble() >= least && value.getAsDouble() <= most) {
             return Optional.empty();
         }
-        String sentence = String.format(
-                Locale.ROOT,
-                "%s of %s does not go with this launch: the models, with plenty to " + "spare, allow %s to %s",
+        String sentence = SAID.of(
+                "odd.models",
                 figure.words(),
                 UnitSlip.shown(figure, value.getAsDouble()),
                 UnitSlip.shown(figure, least),
@@ -232,11 +230,6 @@ public final class Plausibility {
         return Optional.of(new Implausible(
                 ShotFigure.CARRY,
                 Grade.DOUBTFUL,
-                String.format(
-                        Locale.ROOT,
-                        "over %d shots the carry is %.0f %% longer than the longest model gives: a helping wind, or"
-                                + " yards read as metres (which adds 9 %%)?",
-                        shares.length,
-                        100 * (shares[shares.length / 2] - 1))));
+                SAID.of("odd.together", shares.length, Math.round(100 * (shares[shares.length / 2] - 1)))));
     }
 }

@@ -2,6 +2,7 @@ package org.toeline.flight;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.toeline.language.Sentences;
 
 /**
  * The figures that can be measured of a shot. Directions are positive towards {@code h}, the left of the target line for
@@ -66,9 +67,9 @@ public enum ShotFigure {
         return id;
     }
 
-    /** The name in sentences. */
+    /** The name in sentences, in the language of the person. */
     public String words() {
-        return id.replace('-', ' ');
+        return Sentences.of(ShotFigure.class).of("figure." + id);
     }
 
     public Quantity quantity() {

@@ -1,5 +1,7 @@
 package org.toeline.flight;
 
+import org.toeline.language.Sentences;
+
 /**
  * Smits and Smith 1994 (Science and Golf II, 340–347), measured on one ball in a wind tunnel for 70 000 &lt; Re &lt;
  * 210 000 and 0.08 &lt; S &lt; 0.2: C_D = 0.24 + 0.18 S + 0.06 sin(π(Re − 90 000)/200 000), C_L = 0.54 S^0.4.
@@ -9,25 +11,25 @@ package org.toeline.flight;
  */
 public enum SmitsSmith implements Aerodynamics {
     /** As published. */
-    WITH_REYNOLDS_TERM("Smits & Smith 1994"),
+    WITH_REYNOLDS_TERM("model.smits-smith"),
     /**
      * Without the term in Re, hence with less drag as long as the ball is fast. Not as published: many have used it so,
      * and it is the longer end of the band.
      */
-    WITHOUT_REYNOLDS_TERM("Smits & Smith 1994 without the Reynolds term");
+    WITHOUT_REYNOLDS_TERM("model.smits-smith-plain");
 
     private static final double RE_LEAST = 70_000;
     private static final double RE_MOST = 210_000;
 
-    private final String words;
+    private final String key;
 
-    SmitsSmith(String words) {
-        this.words = words;
+    SmitsSmith(String key) {
+        this.key = key;
     }
 
     @Override
     public String words() {
-        return words;
+        return Sentences.of(SmitsSmith.class).of(key);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package org.toeline.flight;
 
+import org.toeline.language.Sentences;
+
 /**
  * The regression of the rule makers' indoor test range for the example ball of US patent 6,186,002 B1: C_L = 0.0860 + 0.6463 S
  * − 0.0122/Re² + 1.4789 S², C_D = 0.2028 + 2.8466 S² + 0.0165 Re − 0.2159 S, Re in 10⁵, for Re from 0.81 to 2.0 and S from
@@ -16,7 +18,7 @@ public record TestRange() implements Aerodynamics {
 
     @Override
     public String words() {
-        return "test range, US 6,186,002";
+        return Sentences.of(TestRange.class).of("model.test-range");
     }
 
     @Override

@@ -5,9 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
+import org.toeline.language.Language;
+import org.toeline.language.Sentences;
 
 /** Whether a figure would make sense had it been written down in another unit than it was read in. */
 final class UnitSlip {
+
+    private static final Sentences SAID = Sentences.of(UnitSlip.class);
 
     private UnitSlip() {}
 
@@ -24,16 +28,11 @@ final class UnitSlip {
             for (FigureUnit read : FigureUnit.of(figure.quantity())) {
                 double meant = written.toInside(read.fromInside(value));
                 if (written != read && usual(read) && fits.test(meant)) {
-                    slips.add(String.format(
-                            Locale.ROOT,
-                            "%s read as %s (%s would fit)",
-                            plural(written),
-                            plural(read),
-                            shown(figure, meant)));
+                    slips.add(SAID.of("slip", plural(written), plural(read), shown(figure, meant)));
                 }
             }
         }
-        return slips.isEmpty() ? Optional.empty() : Optional.of(String.join(", or ", slips));
+        return slips.isEmpty() ? Optional.empty() : Optional.of(String.join(SAID.of("slip.or"), slips));
     }
 
     /** Slips from one unit a coach uses to another; radians are never a coach's. */
@@ -44,16 +43,14 @@ final class UnitSlip {
     static String shown(ShotFigure figure, double value) {
         double inUnit = figure.shownUnit().fromInside(value);
         String format = Math.abs(inUnit) >= 1000 ? "%.0f %s" : "%.1f %s";
-        return String.format(Locale.ROOT, format, inUnit, figure.shownUnit().id());
+        return String.format(
+                Language.written(), format, inUnit, figure.shownUnit().id());
     }
 
     private static String plural(FigureUnit unit) {
         return switch (unit) {
-            case METRE -> "metres";
-            case YARD -> "yards";
-            case FOOT -> "feet";
-            case DEGREE -> "degrees";
-            case RADIAN -> "radians";
+            case METRE, YARD, FOOT, DEGREE, RADIAN ->
+                SAID.of("unit." + unit.name().toLowerCase(Locale.ROOT));
             default -> unit.id();
         };
     }

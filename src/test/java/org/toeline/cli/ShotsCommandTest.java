@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.toeline.flight.ShotFigure;
 
 /** The shots command as a person and as a program use it. */
 class ShotsCommandTest {
@@ -175,5 +176,14 @@ class ShotsCommandTest {
                 .contains("not a shot template")
                 .contains("furlongs")
                 .contains("99");
+    }
+
+    /** No uncertainty is nothing, and none is shown smaller than it is: half widths are rounded up (JCGM 100:2008, 7.2.6). */
+    @Test
+    void aHalfWidthIsRoundedUp() {
+        assertThat(ShownShots.METRIC.half(ShotFigure.BALL_SPEED, 0.31)).isEqualTo("0.4");
+        assertThat(ShownShots.METRIC.half(ShotFigure.BALL_SPEED, 0.3)).isEqualTo("0.3");
+        assertThat(ShownShots.METRIC.half(ShotFigure.HANG_TIME, 0.0001)).isEqualTo("0.01");
+        assertThat(ShownShots.METRIC.half(ShotFigure.SPIN_RATE, 0.001)).isEqualTo("1");
     }
 }

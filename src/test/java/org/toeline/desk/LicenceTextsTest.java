@@ -12,9 +12,39 @@ class LicenceTextsTest {
     @Test
     void namesTheLibrariesAndShowsTheirTexts() throws IOException {
         String text = LicenceTexts.all();
-        assertThat(text).contains("| org.bytedeco:ffmpeg |", "GNU Lesser General Public License, version 3");
+        assertThat(text).contains("\norg.bytedeco:ffmpeg ", "GNU Lesser General Public License, version 3");
         assertThat(List.of("pdfbox-", "commons-csv-", "jackson-databind-", "flyway-core-"))
                 .allSatisfy(library -> assertThat(text).contains("――― " + library));
         assertThat(text).contains("TERMS AND CONDITIONS FOR USE, REPRODUCTION, AND DISTRIBUTION");
+    }
+
+    @Test
+    void theListIsReadWithoutItsMarks() {
+        assertThat(LicenceTexts.plain(String.join(
+                        "\n",
+                        "# Libraries",
+                        "",
+                        "Written by `mvn` from what",
+                        "they say.",
+                        "",
+                        "| library | version | licence |",
+                        "| --- | --- | ---: |",
+                        "| org.a:b | 1.2 | MIT |",
+                        "",
+                        "- FFmpeg: a licence, and",
+                        "  its source.",
+                        "- OpenCV: another.")))
+                .isEqualTo(String.join(
+                        "\n",
+                        "Libraries",
+                        "",
+                        "Written by mvn from what they say.",
+                        "",
+                        "library version · licence",
+                        "org.a:b 1.2 · MIT",
+                        "",
+                        "- FFmpeg: a licence, and its source.",
+                        "- OpenCV: another.",
+                        ""));
     }
 }

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.Scene;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -30,6 +32,9 @@ import org.toeline.language.Language;
 class LookTest {
 
     private static final int[][] SIZES = {{1920, 1080}, {1366, 768}, {1100, 700}};
+    /** All is laid out as in a window of its size, and hardly any of it drawn: drawing is what takes time, and is not looked at. */
+    private static final int SEEN = 16;
+
     private static final List<String> SCREENS = List.of("lesson", "players", "across", "shots", "hand-over", "ranges");
 
     @TempDir
@@ -43,11 +48,6 @@ class LookTest {
         stage = window;
         stage.setX(0);
         stage.setY(0);
-    }
-
-    private void atFirst() {
-        stage.setWidth(SIZES[0][0]);
-        stage.setHeight(SIZES[0][1]);
     }
 
     @AfterEach
@@ -78,6 +78,7 @@ class LookTest {
         private final int percent;
         private Screens screens;
         private Scene scene;
+        private Region shown;
 
         Desktop(FxRobot robot, String name, int percent) throws Exception {
             this.robot = robot;
@@ -87,9 +88,10 @@ class LookTest {
                     .withLook(new Look(percent, Look.Paper.LIGHT));
             robot.interact(() -> {
                 screens = new Screens(folder.resolve(name), usual);
-                scene = new Scene(screens.root(), 1920, 1080);
+                shown = (Region) screens.root();
+                shown.setManaged(false);
+                scene = new Scene(new Pane(shown), SEEN, SEEN);
                 stage.setScene(scene);
-                atFirst();
                 stage.show();
                 screens.sheet().welcome();
             });
@@ -115,18 +117,15 @@ class LookTest {
                     look.dress(scene);
                 });
                 for (int[] size : SIZES) {
-                    robot.interact(() -> {
-                        stage.setWidth(size[0]);
-                        stage.setHeight(size[1]);
-                    });
+                    robot.interact(() -> shown.resize(size[0], size[1]));
                     for (String screen : which) {
                         robot.interact(() -> screens.go(screen));
                         String where = screen + state + "-" + name + "-" + size[0] + "-"
                                 + paper.name().toLowerCase(Locale.ROOT);
                         // two pulses: what is laid out by its width comes to rest in the second
                         WaitForAsyncUtils.waitForFxEvents(3);
-                        robot.interact(() -> faults.addAll(new Looked(scene, where).faults()));
-                        ScreenPicture.keep(robot, scene, where);
+                        robot.interact(() -> faults.addAll(new Looked(shown, where).faults()));
+                        ScreenPicture.keep(robot, shown, where);
                     }
                 }
             }

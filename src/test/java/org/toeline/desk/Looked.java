@@ -6,7 +6,6 @@ import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import javafx.scene.Scene;
 import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
@@ -34,20 +33,20 @@ final class Looked {
     private static final double LARGE_PX = 24;
     private static final double LARGE_BOLD_PX = 18.66;
 
-    private final Scene scene;
+    private final Parent whole;
     private final String where;
     private final List<String> faults = new ArrayList<>();
     private final List<Control> controls = new ArrayList<>();
 
-    Looked(Scene scene, String where) {
-        this.scene = scene;
+    Looked(Parent whole, String where) {
+        this.whole = whole;
         this.where = where;
     }
 
     List<String> faults() {
-        scene.getRoot().applyCss();
-        scene.getRoot().layout();
-        visit(scene.getRoot());
+        whole.applyCss();
+        whole.layout();
+        visit(whole);
         for (int i = 0; i < controls.size(); i++) {
             for (int j = 0; j < i; j++) {
                 apart(controls.get(i), controls.get(j));
@@ -73,6 +72,9 @@ final class Looked {
         if (node instanceof Text text && !blank(text.getText())) {
             inside(text, "“" + text.getText() + "”");
             readable(text);
+        }
+        if (node instanceof TextInputControl && !isDisabled(node) && !isTable(node)) {
+            seenAsField((Region) node);
         }
         if (isLeaf(node)) {
             controls.add((Control) node);
@@ -130,7 +132,7 @@ final class Looked {
         Bounds at = node.localToScene(node.getLayoutBounds());
         boolean down = true;
         boolean across = true;
-        for (Parent p = node.getParent(); p != null && across; p = p.getParent()) {
+        for (Parent p = node.getParent(); p != null && p != whole.getParent() && across; p = p.getParent()) {
             Bounds in = p.localToScene(p.getLayoutBounds());
             if (p.getStyleClass().contains("viewport") || p.getStyleClass().contains("clipped-container")) {
                 down = false;
@@ -232,6 +234,20 @@ final class Looked {
         if (contrast < least) {
             fault("“" + text.getText() + "” in " + described(text.getParent()) + ": contrast "
                     + Math.round(contrast * 10) / 10.0 + " of " + fill + " on " + ground);
+        }
+    }
+
+    /** WCAG 2.2, 1.4.11: where one can type is told from the ground around it, by its edge or by its own ground. */
+    private void seenAsField(Region field) {
+        Color ground = ground(field);
+        double contrast = field.getBackground().getFills().stream()
+                .map(BackgroundFill::getFill)
+                .filter(Color.class::isInstance)
+                .mapToDouble(fill -> Contrast.of(Contrast.over((Color) fill, ground), ground))
+                .max()
+                .orElse(1);
+        if (contrast < LEAST_LARGE_TEXT_CONTRAST) {
+            fault(described(field) + ": its edge has a contrast of " + Math.round(contrast * 10) / 10.0);
         }
     }
 

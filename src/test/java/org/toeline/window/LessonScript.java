@@ -26,10 +26,11 @@ import java.util.stream.Stream;
 public final class LessonScript {
 
     private static final Path SAMPLES = Path.of("sample-media", "before");
+    /** Where nothing is marked, written or magnified; in another direction from each other in every view. */
     private static final Map<String, int[][]> SQUARES = Map.of(
-            "face-on", new int[][] {{760, 160}, {700, 400}},
-            "down-the-line", new int[][] {{760, 160}, {700, 400}},
-            "tee", new int[][] {{180, 60}, {100, 300}});
+            "face-on", new int[][] {{1236, 560}, {30, 690}},
+            "down-the-line", new int[][] {{1236, 480}, {30, 690}},
+            "tee", new int[][] {{1236, 640}, {30, 690}});
 
     private static final int MOST_GESTURES = 40;
     /** 13 landmarks face-on, 10 down the line, 2 at the tee, four ends of rods in two views, three balls. */
@@ -68,7 +69,12 @@ public final class LessonScript {
         }
         try (RealWindow window = new RealWindow(folder)) {
             LessonScript script = new LessonScript(window);
-            script.byHand(clips);
+            try {
+                script.byHand(clips);
+            } catch (Exception e) {
+                window.photograph(folder.resolve("seen.png"));
+                throw e;
+            }
             say("%d gestures by hand", script.gestures);
             if (script.gestures > MOST_GESTURES) {
                 throw new IllegalStateException("more than %d gestures".formatted(MOST_GESTURES));

@@ -8,6 +8,9 @@ record Placed(double scale, double x, double y) {
 
     static final int SQUARE = 14;
 
+    /** Squares that lie in another direction than these are those of another clip. */
+    private static final double TURNED = 0.02;
+
     /**
      * Empty where there is none, or none large enough to be read.
      *
@@ -21,6 +24,10 @@ record Placed(double scale, double x, double y) {
         }
         double[] a = squares.get(0)[1] < squares.get(1)[1] ? squares.get(0) : squares.get(1);
         double[] b = a == squares.get(0) ? squares.get(1) : squares.get(0);
+        double turned = Math.atan2(b[1] - a[1], b[0] - a[0]) - Math.atan2(other[1] - one[1], other[0] - one[0]);
+        if (Math.abs(Math.sin(turned)) > TURNED) {
+            return Optional.empty();
+        }
         double scale = Math.hypot(b[0] - a[0], b[1] - a[1]) / Math.hypot(other[0] - one[0], other[1] - one[1]);
         double half = (SQUARE - 1) / 2.0;
         return Optional.of(new Placed(scale, a[0] - scale * (one[0] + half), a[1] - scale * (one[1] + half)));

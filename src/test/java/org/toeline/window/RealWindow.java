@@ -1,5 +1,6 @@
 package org.toeline.window;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import javax.imageio.ImageIO;
 
 /**
  * The program in its real window, from an empty home, moved by mouse and keys only and looked at by its pixels. Needs a
@@ -40,12 +42,20 @@ final class RealWindow implements AutoCloseable {
         try {
             until("the window", () -> !visible("^" + TITLE + "$").isEmpty());
             String window = visible("^" + TITLE + "$").get(0);
-            Shell.run("xdotool", "windowsize", window, "100%", "100%", "windowmove", window, "0", "0");
-            stands();
+            // a program that is still setting its window up takes it back
+            until("the whole screen", () -> {
+                Shell.run("xdotool", "windowsize", window, "100%", "100%", "windowmove", window, "0", "0");
+                stands();
+                return fills(Shell.said("xdotool", "getwindowgeometry", "--shell", window));
+            });
         } catch (Exception e) {
             close();
             throw e;
         }
+    }
+
+    private boolean fills(String geometry) {
+        return geometry.contains("WIDTH=" + screenWidth) && geometry.contains("HEIGHT=" + screenHeight);
     }
 
     /** The program with the same home, which prints what it says. */
@@ -194,6 +204,14 @@ final class RealWindow implements AutoCloseable {
         }
         Shell.run("xdotool", "mouseup", "1");
         Thread.sleep(120);
+    }
+
+    /** What the screen shows, as a file to be looked at when something went wrong. */
+    void photograph(Path file) throws Exception {
+        Picture seen = screen();
+        BufferedImage image = new BufferedImage(seen.width(), seen.height(), BufferedImage.TYPE_INT_RGB);
+        image.setRGB(0, 0, seen.width(), seen.height(), seen.rgb(), 0, seen.width());
+        ImageIO.write(image, "png", file.toFile());
     }
 
     static void say(String words, Object... values) {

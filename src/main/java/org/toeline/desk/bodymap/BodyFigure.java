@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import javafx.scene.paint.Color;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.FloorReference;
 import org.toeline.mark.Landmark;
 
 /**
@@ -20,6 +21,10 @@ final class BodyFigure implements Figure {
     static final double WIDTH = 230;
     static final double HEIGHT = 330;
 
+    /** Scale of the floor in the drawing, which is seen from the front and a little from above. */
+    private static final double PX_PER_M_ALONG = 150;
+
+    private static final double PX_PER_M_DEEP = 45;
     private static final ImagePoint BALL = new ImagePoint(188, 320);
     private static final Map<Landmark, ImagePoint> AT = new EnumMap<>(Landmark.class);
 
@@ -68,6 +73,12 @@ final class BodyFigure implements Figure {
         return BALL;
     }
 
+    /** Towards the target is towards the lead side, towards the player is up. */
+    @Override
+    public ImagePoint floor(FloorReference point) {
+        return Figure.kept(BALL.xPx() + PX_PER_M_ALONG * point.t(), BALL.yPx() - PX_PER_M_DEEP * point.h());
+    }
+
     @Override
     public void draw(Pen pen) {
         limb(pen, 26, LEAD_HIP, LEAD_KNEE);
@@ -78,7 +89,7 @@ final class BodyFigure implements Figure {
         limb(pen, 16, TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST);
         limb(pen, 16, LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST);
         pen.oval(BodyMap.BODY, at(HEAD_CENTRE), 40, 48);
-        pen.lines(BodyMap.INK, 3, at(GRIP_END), at(CLUB_HEAD));
+        pen.lines(BodyMap.ink(), 3, at(GRIP_END), at(CLUB_HEAD));
         pen.oval(Color.WHITE, BALL, 10, 10);
         pen.rim(BodyMap.INK, 1, BALL, 10, 10);
     }

@@ -18,6 +18,7 @@ import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.Handedness;
@@ -38,7 +39,9 @@ public final class BodyMap extends Pane {
     private static final Color UNSEEN = Color.web("#8a8780");
     private static final Color DOUBT = Color.web("#D55E00");
     private static final Color CHOSEN = Color.web("#F0E442");
+    private static final Color PALE_INK = Color.web("#cfcac0");
     private static final Figure TEE = new TeeFigure();
+    private static final Figure DOWN_THE_LINE = new DownTheLineFigure();
 
     private final LessonModel model;
     private final Words words;
@@ -71,7 +74,7 @@ public final class BodyMap extends Pane {
     /** Brings the drawing and its rings up to date. */
     public void update(Set<String> doubted) {
         View large = model.large();
-        Figure shown = large == View.TEE ? TEE : BodyFigure.BODY;
+        Figure shown = of(large);
         Pen pen = new Pen(
                 drawing.getGraphicsContext2D(),
                 model.sheet().handedness() == Handedness.LEFT ? Pen.Way.MIRRORED : Pen.Way.AS_DRAWN);
@@ -97,6 +100,19 @@ public final class BodyMap extends Pane {
         });
     }
 
+    static Figure of(View view) {
+        return switch (view) {
+            case TEE -> TEE;
+            case DOWN_THE_LINE -> DOWN_THE_LINE;
+            case FACE_ON -> BodyFigure.BODY;
+        };
+    }
+
+    /** What is drawn thin and stands on the paper itself. */
+    static Color ink() {
+        return Look.now().paper() == Look.Paper.DARK ? PALE_INK : INK;
+    }
+
     private void draw(Figure shown, Pen pen) {
         GraphicsContext g = pen.g();
         g.clearRect(0, 0, BodyFigure.WIDTH, BodyFigure.HEIGHT);
@@ -104,12 +120,16 @@ public final class BodyMap extends Pane {
         g.setLineJoin(StrokeLineJoin.ROUND);
         boolean wholePlayer = model.large() != View.TEE;
         if (wholePlayer) {
-            Surroundings.draw(pen, model.sheet().floor(), shown.ball(), model.selected());
+            Surroundings.draw(pen, model.sheet().floor(), shown, model.selected());
         }
         shown.draw(pen);
         if (wholePlayer) {
-            Surroundings.drawEnd(pen, model.sheet().floor(), shown.ball(), model.selected());
+            Surroundings.drawEnd(pen, model.sheet().floor(), shown, model.selected());
         }
+        model.selected()
+                .filter(Item.OfLandmark.class::isInstance)
+                .map(i -> ((Item.OfLandmark) i).landmark())
+                .ifPresent(l -> BonyPoint.draw(pen, l));
     }
 
     /** A ring's look, by what is known of the thing. */

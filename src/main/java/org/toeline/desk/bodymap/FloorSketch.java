@@ -37,8 +37,8 @@ final class FloorSketch extends Canvas {
                 along > 0 ? (WIDTH - 2 * ROOM) / along : Double.MAX_VALUE,
                 across > 0 ? drawnHeight / across : Double.MAX_VALUE);
         GraphicsContext g = getGraphicsContext2D();
-        g.setStroke(BodyMap.INK);
-        g.setFill(BodyMap.INK);
+        g.setStroke(BodyMap.ink());
+        g.setFill(BodyMap.ink());
         g.setLineWidth(2);
         for (FloorReference p : points) {
             g.fillOval(x(p) - DOT, y(p) - DOT, 2 * DOT, 2 * DOT);

@@ -2,6 +2,7 @@ package org.toeline.desk.bodymap;
 
 import javafx.scene.paint.Color;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.FloorReference;
 import org.toeline.mark.Landmark;
 
 /** The ball on its tee and the soled club head behind it, as the tee view shows them. */
@@ -29,13 +30,18 @@ final class TeeFigure implements Figure {
     }
 
     @Override
+    public ImagePoint floor(FloorReference point) {
+        return BodyFigure.BODY.floor(point);
+    }
+
+    @Override
     public void draw(Pen pen) {
         pen.lines(Color.web("#b9b4a8"), 3, new ImagePoint(8, GROUND), new ImagePoint(222, GROUND));
-        pen.lines(BodyMap.INK, 3, new ImagePoint(58, 14), SOLE);
+        pen.lines(BodyMap.ink(), 3, new ImagePoint(58, 14), SOLE);
         pen.oval(BodyMap.BODY, new ImagePoint(84, (CROWN.yPx() + GROUND) / 2), 96, GROUND - CROWN.yPx());
         pen.rim(BodyMap.INK, 1.5, new ImagePoint(84, (CROWN.yPx() + GROUND) / 2), 96, GROUND - CROWN.yPx());
         pen.lines(
-                BodyMap.INK,
+                BodyMap.ink(),
                 3,
                 new ImagePoint(MIDDLE.xPx(), MIDDLE.yPx() + BALL / 2),
                 new ImagePoint(MIDDLE.xPx(), GROUND));

@@ -32,7 +32,7 @@ public record Look(int textPercent, Paper paper) {
 
     public Look {
         if (!SIZES.contains(textPercent)) {
-            throw new IllegalArgumentException("text of " + textPercent + " %, not one of " + SIZES);
+            throw new IllegalArgumentException(Integer.toString(textPercent));
         }
     }
 

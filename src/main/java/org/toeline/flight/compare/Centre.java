@@ -23,7 +23,9 @@ record Centre(double value, double variance, double freedom, int count, int apar
     /** Fewer shots than this say nothing of their spread. */
     static final int LEAST = 3;
 
-    private static final int LEAST_ROBUST = 6;
+    /** Of fewer none can be told to be a mishit. */
+    static final int LEAST_ROBUST = 6;
+
     private static final double TUNING = 6;
     private static final double FREEDOM = 0.7;
     private static final int ROUNDS = 12;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.toeline.flight.ShotFigure;
+import org.toeline.language.Sentences;
 
 /**
  * What went together over one player's lessons: a reading beside a launch figure. Never a proof that one makes the other.
@@ -58,6 +59,6 @@ public record GoesTogether(String reading, ShotFigure figure, RankCorrelation co
     public String words() {
         return shown || !correlation.shown()
                 ? correlation.words()
-                : "may go together by chance: " + correlation.words();
+                : Sentences.of(GoesTogether.class).of("together.by-chance", correlation.words());
     }
 }

@@ -15,21 +15,27 @@ final class Likeness {
     private static final double NORMAL = 1.4826;
 
     private static final double MOST = 0.75;
+    private static final double LEAST = -0.6;
     /** Fewer neighbours tell nothing. */
-    private static final int LEAST = 6;
+    private static final int PAIRS = 6;
 
-    private static final int LAGS = 10;
     /** As much as is allowed for. */
     static final double ALLOWED = 0.4;
 
-    /** By how much more than was estimated is allowed for, since it is hardly known: found by simulation. */
-    private static final double GUARD = 1.15;
+    /** No likeness makes a variance smaller than by so much. */
+    private static final double SMALLEST = 0.05;
 
-    private static final double GUARD_OF_FEW = 1.3;
-    private static final int FEW = 6;
+    /**
+     * The fewer neighbours, the less of a likeness is found in them, and the more what is found has to count; found by
+     * simulation, so that shots alike by {@link #ALLOWED} are called different as often as shots by themselves.
+     */
+    private static final double OF_FEW = 130;
+
+    private static final double FEWER = 1.5;
 
     private Likeness() {}
 
+    /** The likeness found in the figures of two setups with these middles; zero where there are too few neighbours. */
     static double of(double[] values, boolean[] second, double before, double after) {
         int n = values.length;
         double first = spread(values, second, false, before);
@@ -49,12 +55,12 @@ final class Likeness {
             }
             last = now;
         }
-        if (pairs < LEAST || squares == 0) {
+        if (pairs < PAIRS || squares == 0) {
             return 0;
         }
         double plain = products / pairs / (squares / n);
         double freed = plain + (1 + 3 * Math.max(0, plain)) * 2 / n;
-        return Math.max(0, Math.min(MOST, freed));
+        return Math.max(LEAST, Math.min(MOST, freed));
     }
 
     private static double spread(double[] values, boolean[] second, boolean wanted, double centre) {
@@ -68,64 +74,35 @@ final class Likeness {
         return NORMAL * Centre.median(Arrays.copyOf(off, n));
     }
 
-    /** The variance of the difference of two middles whose shots are like the one before by so much. */
-    static double variance(boolean[] second, Centre before, Centre after, double rho) {
-        double variance = before.variance() + after.variance();
-        if (rho == 0) {
-            return variance;
-        }
-        // what each shot adds to the difference, in units of its own spread
-        double first = -Math.sqrt(before.variance() / before.count());
-        double other = Math.sqrt(after.variance() / after.count());
-        double power = 1;
-        for (int lag = 1; lag <= Math.min(LAGS, second.length - 1); lag++) {
-            power *= rho;
-            for (int i = lag; i < second.length; i++) {
-                variance += 2 * power * (second[i] ? other : first) * (second[i - lag] ? other : first);
-            }
-        }
-        return Math.max(variance, 0.05 * (before.variance() + after.variance()));
-    }
-
     /**
-     * By what a standard error that knows nothing of likeness is multiplied: by what the likeness found does, and somewhat more,
-     * but no less than by one and no more than shots alike by {@link #ALLOWED} ask for.
+     * By what a standard error that knows nothing of likeness is multiplied: what the likeness found asks for, and more the fewer
+     * neighbours there are to find it in, but no more than shots alike by {@link #ALLOWED} ask for. Below one where shots are
+     * unlike those before them: where chance alone made them so it narrows as often as it widens, and the shuffles, which
+     * have it too, leave it at that.
      */
-    static double widening(boolean[] second, Centre before, Centre after, double rho) {
-        double found = Math.sqrt(variance(second, before, after, rho) / (before.variance() + after.variance()));
-        double guard = Math.min(before.count(), after.count()) < FEW ? GUARD_OF_FEW : GUARD;
-        return Math.max(1, Math.min(allowed(second), found * guard));
+    static double widening(Neighbours neighbours, Centre before, Centre after, double rho) {
+        if (rho == 0 || neighbours.pairs() < PAIRS) {
+            return 1;
+        }
+        double variance = before.variance() + after.variance();
+        // what each shot adds to the difference, in units of its own spread
+        double first = Math.sqrt(before.variance() / before.count());
+        double other = Math.sqrt(after.variance() / after.count());
+        double found = Math.max(SMALLEST, 1 + neighbours.added(rho, first, other) / variance);
+        double counts = 1 + OF_FEW / neighbours.runs() / Math.pow(neighbours.pairs(), FEWER);
+        return Math.min(Math.max(1, allowed(neighbours)), Math.pow(found, counts / 2));
     }
 
     /**
      * What shots alike by {@link #ALLOWED} do to the standard error of the difference of two means: the means vary more, and the
      * spread, from which that is told, is found too small; exactly for normal shots of one spread, in the order they were hit.
      */
-    static double allowed(boolean[] second) {
-        int[] count = {0, 0};
-        for (boolean s : second) {
-            count[s ? 1 : 0]++;
-        }
-        double[] alike = {count[0], count[1]};
-        double between = 0;
-        double power = 1;
-        for (int lag = 1; lag <= Math.min(LAGS, second.length - 1); lag++) {
-            power *= ALLOWED;
-            for (int i = lag; i < second.length; i++) {
-                if (second[i] == second[i - lag]) {
-                    alike[second[i] ? 1 : 0] += 2 * power;
-                } else {
-                    between += 2 * power;
-                }
-            }
-        }
-        double variance = -2 * between / (2.0 * count[0] * count[1]);
-        double thought = 0;
-        for (int setup = 0; setup < 2; setup++) {
-            double n = count[setup];
-            variance += alike[setup] / (n * n);
-            thought += (1 - alike[setup] / (n * n)) / (n - 1);
-        }
-        return Math.sqrt(Math.max(variance, 0) / thought);
+    static double allowed(Neighbours neighbours) {
+        double n = neighbours.shots()[0];
+        double m = neighbours.shots()[1];
+        double one = (n + neighbours.added(ALLOWED, 1, 0)) / (n * n);
+        double two = (m + neighbours.added(ALLOWED, 0, 1)) / (m * m);
+        double variance = (n + m) / (n * m) + neighbours.added(ALLOWED, 1 / n, 1 / m);
+        return Math.sqrt(Math.max(variance, 0) / ((1 - one) / (n - 1) + (1 - two) / (m - 1)));
     }
 }

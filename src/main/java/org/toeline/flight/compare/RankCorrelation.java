@@ -1,10 +1,11 @@
 package org.toeline.flight.compare;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.correlation.SpearmansCorrelation;
+import org.toeline.language.Language;
+import org.toeline.language.Sentences;
 
 /**
  * Whether a reading goes with a launch figure over a player's lessons: Spearman's rank correlation with a 95 % interval
@@ -76,14 +77,12 @@ public record RankCorrelation(double value, double low, double high, int lessons
 
     /** In words, such as “goes with, over 9 lessons (rank correlation 0.78, 0.15 to 0.96)”. */
     public String words() {
-        String what = !shown() ? "not shown to go with" : value > 0 ? "goes with" : "goes against";
-        return String.format(
-                Locale.ROOT,
-                "%s, over %d lessons (rank correlation %.2f, %.2f to %.2f)",
-                what,
-                lessons,
-                value,
-                low,
-                high);
+        String what = !shown() ? "goes-not" : value > 0 ? "goes-with" : "goes-against";
+        return Sentences.of(RankCorrelation.class)
+                .of("together." + what, lessons, written(value), written(low), written(high));
+    }
+
+    private static String written(double correlation) {
+        return String.format(Language.written(), "%.2f", correlation);
     }
 }

@@ -6,6 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.jspecify.annotations.Nullable;
 import org.toeline.flight.Shot;
@@ -14,16 +16,17 @@ import org.toeline.flight.ShotFigure;
 /**
  * Two setups by the shots hit from them: each figure's difference, with an interval and in words.
  *
- * <p>An interval is the wider of two: the usual calibrated one ({@link Calibration}) and what shuffling the shots between the
- * setups allows ({@link Shuffled}); both are in units of a standard error that knows of unequal spreads, and both are widened
- * for shots that are like the one before ({@link Likeness}). Intervals are each figure's own; <em>real</em> allows for all figures that are
- * looked at together, by the largest of them in each shuffle and by Holm's method (Holm 1979, Scand. J. Stat. 6:65), whichever
- * is stricter. How often that is wrong, and how often a true change is found, is in {@code docs/flight.md}.
+ * <p>An interval is what shuffling the shots between the setups allows ({@link Shuffled}), in units of a standard error that
+ * knows of unequal spreads and of shots that are like the one before ({@link Likeness}). Intervals are each figure's own;
+ * <em>real</em> allows for all figures that are looked at together, by the largest of them in each shuffle, and by Holm's
+ * method on usual calibrated intervals ({@link Calibration}; Holm 1979, Scand. J. Stat. 6:65), whichever is stricter. Very
+ * many shots are not shuffled. How often that is wrong, and
+ * how often a true change is found, is in {@code docs/flight.md}.
  */
 public record SetupComparison(List<Difference> differences, List<SpreadDifference> spreads, List<SharesOfSides> sides) {
 
-    /** Among many figures chance reaches farther, where a likeness taken for too little counts more; found by simulation. */
-    private static final double OF_MANY = 1.1;
+    /** Among many figures chance reaches farther than a usual interval is calibrated for; found by simulation. */
+    private static final double OF_MANY = 1.15;
 
     public SetupComparison {
         differences = List.copyOf(differences);
@@ -84,54 +87,75 @@ public record SetupComparison(List<Difference> differences, List<SpreadDifferenc
 
     private static Map<ShotFigure, Found> found(
             HitOrder order, Map<ShotFigure, OrderedFigures> enough, Map<ShotFigure, int[]> places) {
+        if (enough.isEmpty()) {
+            return Map.of();
+        }
+        return order.shots().size() > Shuffled.MANY
+                ? ofMany(enough)
+                : ofFew(enough, places, order.shots().size());
+    }
+
+    private static Map<ShotFigure, Found> ofFew(
+            Map<ShotFigure, OrderedFigures> enough, Map<ShotFigure, int[]> places, int shots) {
         List<ShotFigure> looked = List.copyOf(enough.keySet());
-        int shots = order.shots().size();
-        @Nullable
-        Shuffled shuffled = shots > Shuffled.MANY || looked.isEmpty()
-                ? null
-                : Shuffled.of(
-                        List.copyOf(enough.values()),
-                        looked.stream()
-                                .map(f -> Objects.requireNonNull(places.get(f)))
-                                .toList(),
-                        shots);
-        Map<ShotFigure, OrderedFigures.Studentized> all = new EnumMap<>(ShotFigure.class);
-        Map<ShotFigure, Double> usual = new EnumMap<>(ShotFigure.class);
-        enough.forEach((figure, values) -> {
-            OrderedFigures.Studentized s = values.studentized();
-            all.put(figure, s);
-            usual.put(figure, s.usualP());
-        });
-        var holding = Holm.holding(usual);
-        double together = together(order, all);
+        Shuffled shuffled = Shuffled.of(
+                List.copyOf(enough.values()),
+                looked.stream().map(f -> Objects.requireNonNull(places.get(f))).toList(),
+                shots);
+        Map<ShotFigure, OrderedFigures.Studentized> all = studentized(enough);
+        // far out, where one of many figures must lie, unequal spreads reach farther than shuffles do
+        Set<ShotFigure> holding = looked.size() > 1 ? holding(all, f -> OF_MANY) : Set.copyOf(looked);
         Map<ShotFigure, Found> found = new EnumMap<>(ShotFigure.class);
         for (int f = 0; f < looked.size(); f++) {
             ShotFigure figure = looked.get(f);
             OrderedFigures.Studentized s = Objects.requireNonNull(all.get(figure));
-            double wide = s.widening();
-            double wider = Math.max(wide, together);
-            double half = wide * s.error() * Math.max(s.usual(), shuffled == null ? 0 : shuffled.quantile(f));
-            double p = Math.max(s.usualP(), shuffled == null ? 0 : shuffled.p(f, wide));
-            boolean real = holding.contains(figure)
-                    && (shuffled == null || shuffled.familyP(f, wider) <= Holm.CHANCE)
-                    && half < Math.abs(s.difference());
-            int apart = s.before().apart() + s.after().apart();
-            Estimate estimate = new Estimate(s.difference(), s.difference() - half, s.difference() + half, p, apart);
-            found.put(figure, new Found(s, estimate, real));
+            double half = shuffled.widening()[f] * s.error() * shuffled.quantile(f);
+            boolean real =
+                    shuffled.familyP(f) <= Holm.CHANCE && holding.contains(figure) && half < Math.abs(s.difference());
+            found.put(figure, new Found(s, estimate(s, half, shuffled.p(f)), real));
         }
         return found;
     }
 
-    /** Of many figures the one whose likeness is taken for least would be called real most: none is taken for less than all. */
-    private static double together(HitOrder order, Map<ShotFigure, OrderedFigures.Studentized> all) {
-        if (all.size() < 2) {
-            return 1;
-        }
-        double mean = all.values().stream()
-                .mapToDouble(OrderedFigures.Studentized::widening)
-                .average()
-                .orElseThrow();
-        return Math.min(Likeness.allowed(order.seconds()), OF_MANY * mean);
+    /** So many shots that Student's t and the likeness found in them hold as they are. */
+    private static Map<ShotFigure, Found> ofMany(Map<ShotFigure, OrderedFigures> enough) {
+        Map<ShotFigure, OrderedFigures.Studentized> all = studentized(enough);
+        Map<ShotFigure, Double> widening = new EnumMap<>(ShotFigure.class);
+        all.forEach((figure, s) -> widening.put(figure, usualWidening(Objects.requireNonNull(enough.get(figure)), s)));
+        Set<ShotFigure> holding = holding(all, f -> Objects.requireNonNull(widening.get(f)));
+        Map<ShotFigure, Found> found = new EnumMap<>(ShotFigure.class);
+        all.forEach((figure, s) -> {
+            double wide = Objects.requireNonNull(widening.get(figure));
+            Estimate estimate = estimate(s, wide * s.error() * s.usual(), s.usualP(wide));
+            found.put(figure, new Found(s, estimate, holding.contains(figure)));
+        });
+        return found;
+    }
+
+    private static Map<ShotFigure, OrderedFigures.Studentized> studentized(Map<ShotFigure, OrderedFigures> enough) {
+        Map<ShotFigure, OrderedFigures.Studentized> all = new EnumMap<>(ShotFigure.class);
+        enough.forEach((figure, values) -> all.put(figure, values.studentized()));
+        return all;
+    }
+
+    private static Set<ShotFigure> holding(
+            Map<ShotFigure, OrderedFigures.Studentized> all, ToDoubleFunction<ShotFigure> widening) {
+        Map<ShotFigure, Double> chances = new EnumMap<>(ShotFigure.class);
+        all.forEach((figure, s) -> chances.put(figure, s.usualP(widening.applyAsDouble(figure))));
+        return Holm.holding(chances);
+    }
+
+    private static double usualWidening(OrderedFigures figures, OrderedFigures.Studentized s) {
+        return Math.max(1, Likeness.widening(figures.neighbours(), s.before(), s.after(), s.likeness()));
+    }
+
+    private static Estimate estimate(OrderedFigures.Studentized s, double half, double p) {
+        return new Estimate(
+                s.difference(),
+                s.difference() - half,
+                s.difference() + half,
+                p,
+                s.before().apart() + s.after().apart());
     }
 
     private static Difference difference(

@@ -13,6 +13,7 @@ import org.toeline.flight.Flight;
 import org.toeline.flight.Launch;
 import org.toeline.flight.SmitsSmith;
 import org.toeline.flight.Trajectory;
+import org.toeline.language.Sentences;
 
 /** Whether the columns that are each sure of themselves are so together; those that contradict each other are asked about. */
 record Agreement(TableBody body, Map<ColumnJudge, Column> columns, List<Asked> asked, List<String> unmapped) {
@@ -35,7 +36,7 @@ record Agreement(TableBody body, Map<ColumnJudge, Column> columns, List<Asked> a
                 one.put(meaning, judges.get(0));
                 judges.stream().skip(1).forEach(j -> unmapped.add(heading(j)));
             } else {
-                judges.forEach(j -> ask(j, "several columns call themselves " + meaning.id()));
+                judges.forEach(j -> ask(j, Sentences.of(Agreement.class).of("table.several", meaning.words())));
             }
         });
         spin(one);
@@ -98,28 +99,25 @@ record Agreement(TableBody body, Map<ColumnJudge, Column> columns, List<Asked> a
                 && !one.containsKey(Meaning.SPIN_RATE)
                 && !one.containsKey(Meaning.SIDE_SPIN)
                 && !one.containsKey(Meaning.SPIN_AXIS)) {
-            ask(
-                    one,
-                    "back spin alone is less than the whole spin, and nothing beside it tells how much less",
-                    Meaning.BACK_SPIN);
+            ask(one, Sentences.of(Agreement.class).of("table.back-alone"), Meaning.BACK_SPIN);
         }
         if (one.containsKey(Meaning.SIDE_SPIN) && !one.containsKey(Meaning.BACK_SPIN)) {
-            ask(one, "side spin tells nothing without back spin", Meaning.SIDE_SPIN);
+            ask(one, Sentences.of(Agreement.class).of("table.side-alone"), Meaning.SIDE_SPIN);
         }
         if (share(one, Meaning.BACK_SPIN, Meaning.SPIN_RATE, (back, all) -> back <= all * (1 + SAME) + 1) < MOST) {
-            ask(one, "there is more back spin than spin", Meaning.BACK_SPIN, Meaning.SPIN_RATE);
+            ask(one, Sentences.of(Agreement.class).of("table.more-back"), Meaning.BACK_SPIN, Meaning.SPIN_RATE);
         }
     }
 
     private void longer(Map<Meaning, ColumnJudge> one) {
         if (share(one, Meaning.CARRY, Meaning.TOTAL, (carry, total) -> total >= carry * (1 - SAME)) < MOST) {
-            ask(one, "many a ball would have lain shorter than it carried", Meaning.TOTAL, Meaning.CARRY);
+            ask(one, Sentences.of(Agreement.class).of("table.shorter"), Meaning.TOTAL, Meaning.CARRY);
         }
         if (share(one, Meaning.SIDE, Meaning.CARRY, (side, carry) -> Math.abs(side) < carry) < MOST) {
-            ask(one, "many a ball would have landed farther to the side than it carried", Meaning.SIDE);
+            ask(one, Sentences.of(Agreement.class).of("table.wider"), Meaning.SIDE);
         }
         if (share(one, Meaning.APEX, Meaning.CARRY, (apex, carry) -> apex < 0.7 * carry) < MOST) {
-            ask(one, "many a ball would have flown as high as far", Meaning.APEX, Meaning.CARRY);
+            ask(one, Sentences.of(Agreement.class).of("table.as-high"), Meaning.APEX, Meaning.CARRY);
         }
     }
 
@@ -127,7 +125,7 @@ record Agreement(TableBody body, Map<ColumnJudge, Column> columns, List<Asked> a
         if (share(one, Meaning.CLUB_SPEED, Meaning.BALL_SPEED, (c, b) -> b > SMASH[0] * c && b < SMASH[1] * c) < MOST) {
             ask(
                     one,
-                    "the speeds of club and ball do not agree",
+                    Sentences.of(Agreement.class).of("table.speeds"),
                     Meaning.CLUB_SPEED,
                     Meaning.BALL_SPEED,
                     Meaning.SMASH_FACTOR);
@@ -147,7 +145,7 @@ record Agreement(TableBody body, Map<ColumnJudge, Column> columns, List<Asked> a
             if (middle.isPresent() && Math.abs(middle.getAsDouble() - 1) > 0.05) {
                 ask(
                         one,
-                        "the speeds of club and ball and the smash factor do not agree",
+                        Sentences.of(Agreement.class).of("table.smash"),
                         Meaning.SMASH_FACTOR,
                         Meaning.CLUB_SPEED,
                         Meaning.BALL_SPEED);
@@ -199,7 +197,7 @@ record Agreement(TableBody body, Map<ColumnJudge, Column> columns, List<Asked> a
         if (middle.isPresent() && (middle.getAsDouble() < ends[0] || middle.getAsDouble() > ends[1])) {
             ask(
                     one,
-                    "no such flight comes of such launches: a unit is not what it is said to be",
+                    Sentences.of(Agreement.class).of("table.no-such"),
                     meaning,
                     Meaning.BALL_SPEED,
                     Meaning.LAUNCH_ANGLE);

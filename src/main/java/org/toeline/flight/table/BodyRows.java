@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import org.toeline.language.Sentences;
 
 /**
  * The rows below the headings, told apart by what they are: shots, units, headings again, titles within the table, rows
@@ -78,8 +79,8 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
                 Row row = below.get(i);
                 if (i > 0 && anotherTable(row)) {
                     below.subList(i, below.size())
-                            .forEach(r -> out.add(
-                                    LeftOut.row(r.line(), "another table, which begins on line " + row.line())));
+                            .forEach(r -> out.add(LeftOut.row(
+                                    r.line(), Sentences.of(BodyRows.class).of("table.another", row.line()))));
                     break;
                 }
                 Optional<String> fault = fault(row);
@@ -89,7 +90,7 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
                             .findFirst()
                             .orElseThrow();
                     out.add(LeftOut.row(
-                            row.line(), "a title within the table (“" + FigureCell.shortened(section) + "”)"));
+                            row.line(), Sentences.of(BodyRows.class).of("table.title", FigureCell.shortened(section))));
                 } else if (fault.isPresent()) {
                     out.add(LeftOut.row(row.line(), fault.get()));
                 } else {
@@ -173,20 +174,20 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
                 if (units.isEmpty() && shots.isEmpty()) {
                     units = Optional.of(row);
                 }
-                return Optional.of("units, not a shot");
+                return Optional.of(Sentences.of(BodyRows.class).of("table.units"));
             }
             if (row.cells().equals(headings.cells())) {
-                return Optional.of("the headings again");
+                return Optional.of(Sentences.of(BodyRows.class).of("table.headings"));
             }
-            Optional<String> label = label(row).map(l -> "a summary, not a shot (“" + FigureCell.shortened(l) + "”)");
+            Optional<String> label =
+                    label(row).map(l -> Sentences.of(BodyRows.class).of("table.summary", FigureCell.shortened(l)));
             if (label.isPresent()) {
                 return label;
             }
             long beyond =
                     row.cells().stream().skip(width).filter(c -> !c.isEmpty()).count();
             return beyond > 0
-                    ? Optional.of(
-                            (width + beyond) + " cells under " + width + " headings: a separator within a figure?")
+                    ? Optional.of(Sentences.of(BodyRows.class).of("table.cells", width + beyond, width))
                     : Optional.empty();
         }
 
@@ -220,16 +221,14 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
                 if (!hasDigit(row.cell(place))) {
                     return Optional.of(
                             row.cell(place).isEmpty()
-                                    ? "nothing stands under “" + headings.cell(place)
-                                            + "”, where the shots have a number"
-                                    : "“" + FigureCell.shortened(row.cell(place))
-                                            + "” stands where the shots have a number");
+                                    ? Sentences.of(BodyRows.class).of("table.no-number", headings.cell(place))
+                                    : Sentences.of(BodyRows.class)
+                                            .of("table.word-for-number", FigureCell.shortened(row.cell(place))));
                 }
             }
             for (int place : key.labelled) {
                 if (row.cell(place).isEmpty()) {
-                    return Optional.of(
-                            "nothing stands under “" + headings.cell(place) + "”, where the shots have a label");
+                    return Optional.of(Sentences.of(BodyRows.class).of("table.no-label", headings.cell(place)));
                 }
             }
             return Optional.empty();

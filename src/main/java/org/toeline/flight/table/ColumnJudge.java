@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Quantity;
+import org.toeline.language.Sentences;
 
 /**
  * What one column is taken for. Surely ours is only a column whose heading names a figure word for word, whose unit is stated
@@ -104,31 +105,32 @@ record ColumnJudge(TableBody body, int place) {
             Optional<PositiveSide> plus,
             Column column) {
         if (named.isEmpty()) {
-            return "the heading says more, or less, than " + meaning.id();
+            return Sentences.of(ColumnJudge.class).of("table.heading-other", meaning.words());
         }
         if (body.twoRows()) {
-            return "words above the headings may say more of it";
+            return Sentences.of(ColumnJudge.class).of("table.words-above");
         }
         if (stated.isPresent() && stated.get().quantity() != meaning.quantity()) {
-            return stated.get().id() + " is no unit for " + meaning.id();
+            return Sentences.of(ColumnJudge.class)
+                    .of("table.no-unit-for", stated.get().id(), meaning.words());
         }
         if (body.style().found() == NumberStyle.Found.MIXED) {
-            return "decimal points and decimal commas stand side by side in this table";
+            return Sentences.of(ColumnJudge.class).of("table.marks-mixed");
         }
         if (body.style().found() == NumberStyle.Found.UNDECIDED
                 && cells.stream().anyMatch(c -> NumberStyle.only(c) == '?')) {
-            return "nothing in the table tells whether a point or a comma stands before the decimals";
+            return Sentences.of(ColumnJudge.class).of("table.marks-unknown");
         }
         if (stated.isEmpty()
                 && !inCells
                 && (possible.size() != 1 || cells.stream().anyMatch(FigureCell::united))) {
-            return "no unit is stated";
+            return Sentences.of(ColumnJudge.class).of("table.no-unit");
         }
         if (meaning.sided() && (plus.isEmpty() || text.twoVoices())) {
-            return "on which side of the target line a plus is, is not said";
+            return Sentences.of(ColumnJudge.class).of("table.plus-side");
         }
         if (meaning == Meaning.ATTACK_ANGLE && !text.up()) {
-            return "whether a plus is up or down is not said";
+            return Sentences.of(ColumnJudge.class).of("table.plus-up");
         }
         double[] read = Arrays.stream(inside(body, place, column))
                 .filter(x -> !Double.isNaN(x))
@@ -138,12 +140,12 @@ record ColumnJudge(TableBody body, int place) {
                 .filter(r -> !FigureCell.nothing(r.cell(place)))
                 .count();
         if (read.length < READABLE * filled) {
-            return "many of its cells are no figures";
+            return Sentences.of(ColumnJudge.class).of("table.not-figures");
         }
         return Usual.fits(meaning, read)
                 ? ""
-                : "its figures are not those of " + meaning.id() + " in "
-                        + column.unit().id();
+                : Sentences.of(ColumnJudge.class)
+                        .of("table.not-those", meaning.words(), column.unit().id());
     }
 
     /** The figures of a column in the unit used inside, a figure a row; not a number where there is none. */

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.toeline.flight.FigureUnit;
+import org.toeline.language.Sentences;
 
 /** The figure in a cell: a number with or without sign, side, grouping and unit. */
 final class FigureCell {
@@ -78,7 +79,7 @@ final class FigureCell {
     static double read(String cell, Column column, char decimal) throws Unreadable {
         Matcher parts = PARTS.matcher(plain(cell));
         if (cell.length() > MOST_LETTERS || !parts.matches()) {
-            throw new Unreadable("“" + shortened(cell) + "” is not a number");
+            throw new Unreadable(Sentences.of(FigureCell.class).of("table.no-figure", shortened(cell)));
         }
         String rest = parts.group("rest");
         Optional<String> side = Optional.ofNullable(parts.group("before"));
@@ -94,7 +95,7 @@ final class FigureCell {
             return sided(cell, column, figure, HeadingNames.words("left").contains(side.get()), minus);
         }
         if (column.meaning().sided() && column.positiveSide() == PositiveSide.LETTERS && figure != 0) {
-            throw new Unreadable("“" + shortened(cell) + "” names no side");
+            throw new Unreadable(Sentences.of(FigureCell.class).of("table.no-side", shortened(cell)));
         }
         double signed = minus ? -figure : figure;
         return column.meaning().sided() ? column.positiveSide().towardsH(signed) : signed;
@@ -103,11 +104,11 @@ final class FigureCell {
     private static double sided(String cell, Column column, double figure, boolean left, boolean minus)
             throws Unreadable {
         if (!column.meaning().sided()) {
-            throw new Unreadable("“" + shortened(cell) + "” names a side, but "
-                    + column.meaning().id() + " has none");
+            throw new Unreadable(Sentences.of(FigureCell.class)
+                    .of("table.side-of-none", shortened(cell), column.meaning().words()));
         }
         if (minus) {
-            throw new Unreadable("“" + shortened(cell) + "” has both a minus and a side");
+            throw new Unreadable(Sentences.of(FigureCell.class).of("table.minus-and-side", shortened(cell)));
         }
         return left ? figure : -figure;
     }
@@ -116,11 +117,12 @@ final class FigureCell {
         if (rest.isBlank()) {
             return column.unit();
         }
-        FigureUnit stated =
-                UnitWords.of(rest).orElseThrow(() -> new Unreadable("“" + shortened(cell) + "” is not a number"));
+        FigureUnit stated = UnitWords.of(rest)
+                .orElseThrow(
+                        () -> new Unreadable(Sentences.of(FigureCell.class).of("table.no-figure", shortened(cell))));
         if (stated.quantity() != column.meaning().quantity()) {
-            throw new Unreadable("“" + shortened(cell) + "” is not in a unit for "
-                    + column.meaning().id());
+            throw new Unreadable(Sentences.of(FigureCell.class)
+                    .of("table.other-unit", shortened(cell), column.meaning().words()));
         }
         return stated;
     }
@@ -129,7 +131,7 @@ final class FigureCell {
         char group = decimal == '.' ? ',' : '.';
         String plain = GROUPING.matcher(digits.strip()).replaceAll("");
         if (plain.length() > MOST_DIGITS) {
-            throw new Unreadable("“" + shortened(cell) + "” has too many digits for a figure");
+            throw new Unreadable(Sentences.of(FigureCell.class).of("table.digits", shortened(cell)));
         }
         int mark = plain.indexOf(decimal);
         String whole = mark < 0 ? plain : plain.substring(0, mark);
@@ -139,7 +141,7 @@ final class FigureCell {
                                 .matches()
                 || mark >= 0 && !DIGITS.matcher(plain.substring(mark + 1)).matches()) {
             throw new Unreadable(
-                    "“" + shortened(cell) + "” is not a number with a decimal " + (decimal == '.' ? "point" : "comma"));
+                    Sentences.of(FigureCell.class).of("table.no-figure-with", shortened(cell), mark(decimal)));
         }
         return Double.parseDouble(whole.replace(String.valueOf(group), "")
                 + (mark < 0 ? "" : "." + plain.substring(mark + 1))
@@ -195,6 +197,11 @@ final class FigureCell {
                 .replace("\"", "")
                 .strip()
                 .toLowerCase(Locale.ROOT);
+    }
+
+    /** The mark before the decimals, by its name. */
+    static String mark(char decimal) {
+        return Sentences.of(FigureCell.class).of(decimal == ',' ? "table.comma" : "table.point");
     }
 
     static String shortened(String cell) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.toeline.flight.Quantity;
 import org.toeline.flight.ShotFigure;
+import org.toeline.language.Sentences;
 
 /** What a column of figures can mean: a figure of a shot, or back and side spin, which make up rate and axis. */
 public enum Meaning {
@@ -44,6 +45,11 @@ public enum Meaning {
     /** The name in documents. */
     public String id() {
         return id;
+    }
+
+    /** The name in sentences, in the language of the person. */
+    String words() {
+        return Sentences.of(Meaning.class).of("figure." + id);
     }
 
     public Quantity quantity() {

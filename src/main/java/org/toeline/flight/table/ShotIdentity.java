@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
+import org.toeline.language.Sentences;
 
 /**
  * What makes rows the same shot: the same number or the same time within one club, player, day and title, if the figures
@@ -99,9 +100,9 @@ final class ShotIdentity {
     /**
      * An earlier shot that a row is about as well.
      *
-     * @param merged that shot with what this row adds
+     * @param merged that shot with what this row adds; empty where the two contradict each other, and the first stays
      */
-    record Twin(int shot, Optional<Shot> merged, String why) {}
+    record Twin(int shot, Optional<Shot> merged) {}
 
     Optional<Twin> twin(int index, Shot shot, List<Shot> shots) {
         Integer earlier = keys.isEmpty() ? null : shotOf.get(key(index));
@@ -124,10 +125,7 @@ final class ShotIdentity {
         if (both > 0 && 2 * same < both) {
             return Optional.empty();
         }
-        return Optional.of(
-                same == both
-                        ? new Twin(earlier, Optional.of(merged), "")
-                        : new Twin(earlier, Optional.empty(), ", with other figures; the first stays"));
+        return Optional.of(same == both ? new Twin(earlier, Optional.of(merged)) : new Twin(earlier, Optional.empty()));
     }
 
     void seen(int index, int shot) {
@@ -144,11 +142,11 @@ final class ShotIdentity {
         }
         alike++;
         return alike <= LISTED
-                ? Optional.of("line " + row.line() + " is like line " + lines.get(before) + "; both are kept")
+                ? Optional.of(Sentences.of(ShotIdentity.class).of("table.alike", row.line(), lines.get(before)))
                 : Optional.empty();
     }
 
     List<String> notes() {
-        return alike > LISTED ? List.of(alike + " rows are like earlier ones; all are kept") : List.of();
+        return alike > LISTED ? List.of(Sentences.of(ShotIdentity.class).of("table.alike-many", alike)) : List.of();
     }
 }

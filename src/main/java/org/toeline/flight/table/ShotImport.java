@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
+import org.toeline.language.Sentences;
 
 /**
  * Shots out of a table, by a template. Whatever can be read is kept; whatever cannot is listed by line and reason. Never
@@ -34,8 +35,6 @@ public final class ShotImport {
             Meaning.SMASH_FACTOR);
     /** Numbers that programs write where they have none. */
     private static final String FILLER = "[+-]?9{3,}([.,]9+|[.,]0+)?";
-
-    private static final String NOT_MEASURED = "a zero says that nothing was measured";
 
     private final Template template;
     private final List<Shot> shots = new ArrayList<>();
@@ -75,9 +74,9 @@ public final class ShotImport {
             leftOut.add(LeftOut.row(
                     1,
                     sought.isEmpty()
-                            ? "no heading in the first " + Header.LOOK_AT + " lines says what a column means"
-                            : "none of the headings of “" + template.name() + "” stands in the first " + Header.LOOK_AT
-                                    + " lines"));
+                            ? Sentences.of(ShotImport.class).of("table.no-heading", Header.LOOK_AT)
+                            : Sentences.of(ShotImport.class)
+                                    .of("table.no-heading-of", template.name(), Header.LOOK_AT)));
             return;
         }
         TableBody body = TableBody.of(grid, found.get(), template.decimalMark());
@@ -98,12 +97,10 @@ public final class ShotImport {
     private void say(NumberStyle style) {
         switch (style.found()) {
             case DECIDED ->
-                notes.add("a " + (style.decimal() == ',' ? "comma" : "point") + " stands before the decimals");
+                notes.add(Sentences.of(ShotImport.class).of("table.decimals", FigureCell.mark(style.decimal())));
             case MIXED ->
-                notes.add("decimal points and decimal commas stand side by side; what does not fit the "
-                        + (style.decimal() == ',' ? "comma" : "point") + " was not read");
-            case UNDECIDED ->
-                notes.add("nothing tells whether a point or a comma stands before the decimals; a point is read so");
+                notes.add(Sentences.of(ShotImport.class).of("table.decimals-mixed", FigureCell.mark(style.decimal())));
+            case UNDECIDED -> notes.add(Sentences.of(ShotImport.class).of("table.decimals-unknown"));
             case NOT_NEEDED -> {}
         }
     }
@@ -114,13 +111,13 @@ public final class ShotImport {
             header.column(column.header())
                     .ifPresentOrElse(
                             i -> place(body, column, i),
-                            () -> notes.add("there is no column “" + column.header() + "”"));
+                            () -> notes.add(Sentences.of(ShotImport.class).of("table.no-column", column.header())));
             long often = header.row().cells().stream()
                     .filter(c -> Header.plain(c).equals(Header.plain(column.header())))
                     .count();
             if (often > 1) {
-                notes.add("“" + FigureCell.shortened(column.header()) + "” stands over " + often
-                        + " columns; the first was read");
+                notes.add(Sentences.of(ShotImport.class)
+                        .of("table.columns", FigureCell.shortened(column.header()), often));
             }
         }
         template.remarks().forEach(r -> header.column(r).ifPresent(remarkPlaces::add));
@@ -149,11 +146,13 @@ public final class ShotImport {
                             figure(row, place, column, body.style().decimal()));
                 } catch (FigureCell.Unreadable e) {
                     cells.add(LeftOut.cell(
-                            row.line(), "“" + FigureCell.shortened(column.header()) + "”: " + e.getMessage()));
+                            row.line(),
+                            Sentences.of(ShotImport.class)
+                                    .of("table.cell", FigureCell.shortened(column.header()), e.getMessage())));
                 }
             }
         });
-        if (cells.stream().anyMatch(c -> c.reason().endsWith(NOT_MEASURED))) {
+        if (cells.stream().anyMatch(c -> c.reason().endsWith(nothingMeasured()))) {
             figures.values().removeIf(v -> v == 0);
         }
         Shot shot = new Shot(figuresOf(figures), remark(row));
@@ -161,7 +160,7 @@ public final class ShotImport {
             leftOut.add(LeftOut.row(
                     row.line(),
                     cells.isEmpty()
-                            ? "no figure stands under a heading that was mapped"
+                            ? Sentences.of(ShotImport.class).of("table.no-figures")
                             : cells.get(0).reason()));
             return;
         }
@@ -171,8 +170,10 @@ public final class ShotImport {
             twin.get().merged().ifPresent(m -> shots.set(twin.get().shot(), m));
             leftOut.add(LeftOut.row(
                     row.line(),
-                    "the same shot as line " + lines.get(twin.get().shot())
-                            + twin.get().why()));
+                    Sentences.of(ShotImport.class)
+                            .of(
+                                    twin.get().merged().isPresent() ? "table.twin" : "table.twin-other",
+                                    lines.get(twin.get().shot()))));
             return;
         }
         identity.seen(index, shots.size());
@@ -182,19 +183,24 @@ public final class ShotImport {
         groups.add(identity.group(index));
     }
 
+    private static String nothingMeasured() {
+        return Sentences.of(ShotImport.class).of("table.zero");
+    }
+
     private double figure(Row row, int place, Column column, char decimal) throws FigureCell.Unreadable {
         String cell = row.cell(place);
         String united = Boolean.TRUE.equals(beside.get(column)) ? cell + " " + row.cell(place + 1) : cell;
         double figure = FigureCell.read(united, column, decimal);
         if ((column.meaning() == Meaning.SPIN_RATE || column.meaning() == Meaning.BACK_SPIN) && figure < 0) {
-            throw new FigureCell.Unreadable("a spin rate of “" + FigureCell.shortened(cell) + "” is below zero");
+            throw new FigureCell.Unreadable(
+                    Sentences.of(ShotImport.class).of("table.spin-below", FigureCell.shortened(cell)));
         }
         if (figure == 0 && NEVER_ZERO.contains(column.meaning())) {
-            throw new FigureCell.Unreadable(NOT_MEASURED);
+            throw new FigureCell.Unreadable(nothingMeasured());
         }
         if (cell.strip().matches(FILLER)) {
             throw new FigureCell.Unreadable(
-                    "“" + FigureCell.shortened(cell) + "” fills a place where nothing was measured");
+                    Sentences.of(ShotImport.class).of("table.filler", FigureCell.shortened(cell)));
         }
         return figure;
     }

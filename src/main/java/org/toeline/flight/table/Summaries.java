@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.toeline.language.Sentences;
 
 /**
  * Rows that say nothing of themselves but are the mean, the middle, the spread, the best, the least or the count of the rows
@@ -147,12 +148,12 @@ final class Summaries {
         return agrees.entrySet().stream()
                 .filter(e -> e.getValue() == all)
                 .map(Map.Entry::getKey)
-                .filter(n -> all >= 3
-                        || all == 2 && !n.startsWith("the most") && !n.startsWith("the least")
-                        || all == 1 && n.equals("the mean"))
+                .filter(n ->
+                        all >= 3 || all == 2 && !n.equals("most") && !n.equals("least") || all == 1 && n.equals("mean"))
                 .sorted()
                 .findFirst()
-                .map(n -> "a summary, not a shot: it is " + n + " of the others");
+                .map(n -> Sentences.of(Summaries.class)
+                        .of("table.summary-of", Sentences.of(Summaries.class).of("table.statistic." + n)));
     }
 
     private double[] numbersOf(Row row) {
@@ -166,25 +167,25 @@ final class Summaries {
         double squares = Arrays.stream(sorted).map(x -> (x - mean) * (x - mean)).sum();
         double absolute = Arrays.stream(sorted).map(Math::abs).sum() / n;
         return Map.of(
-                "the mean",
+                "mean",
                 mean,
-                "the mean size",
+                "mean-size",
                 absolute,
-                "the middle",
+                "middle",
                 (sorted[(n - 1) / 2] + sorted[n / 2]) / 2,
-                "the spread",
+                "spread",
                 Math.sqrt(squares / (n - 1)),
-                "the spread (of all)",
+                "spread-all",
                 Math.sqrt(squares / n),
-                "the range",
+                "range",
                 sorted[n - 1] - sorted[0],
-                "the most",
+                "most",
                 sorted[n - 1],
-                "the least",
+                "least",
                 sorted[0],
-                "the sum",
+                "sum",
                 sum,
-                "the count",
+                "count",
                 (double) n);
     }
 

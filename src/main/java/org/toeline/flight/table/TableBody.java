@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.flight.FigureUnit;
+import org.toeline.language.Sentences;
 
 /**
  * A table cut into what it consists of: headings, units, rows that may be shots, and what else there is.
@@ -18,7 +19,8 @@ record TableBody(
         List<LeftOut> above = new ArrayList<>();
         grid.rows().subList(0, header.index()).stream()
                 .filter(r -> !r.blank())
-                .forEach(r -> above.add(LeftOut.row(r.line(), "stands above the headings")));
+                .forEach(r -> above.add(
+                        LeftOut.row(r.line(), Sentences.of(TableBody.class).of("table.above"))));
         boolean two = header.index() > 0 && coversHeadings(grid.rows().get(header.index() - 1), header);
         List<Row> below = grid.rows().subList(header.index() + 1, grid.rows().size());
         BodyRows rows = BodyRows.of(header.row(), below, mark);

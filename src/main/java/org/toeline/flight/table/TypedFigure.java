@@ -3,6 +3,7 @@ package org.toeline.flight.table;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.toeline.flight.FigureUnit;
+import org.toeline.language.Sentences;
 
 /**
  * What a person typed into one cell: a figure, nothing, or something that is not one. Decimal points and commas, units, and
@@ -26,7 +27,7 @@ public record TypedFigure(OptionalDouble inside, Optional<String> fault) {
                     FigureCell.decisive(text) == ',' ? ',' : '.');
             boolean below = (meaning == Meaning.SPIN_RATE || meaning == Meaning.BACK_SPIN) && figure < 0;
             return below
-                    ? unread("“" + FigureCell.shortened(text) + "” is below zero")
+                    ? unread(Sentences.of(TypedFigure.class).of("table.below-zero", FigureCell.shortened(text)))
                     : new TypedFigure(OptionalDouble.of(figure), Optional.empty());
         } catch (FigureCell.Unreadable e) {
             return unread(e.getMessage());

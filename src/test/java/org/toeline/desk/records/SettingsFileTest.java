@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.toeline.desk.look.Look;
 import org.toeline.document.OwnDocument;
 import org.toeline.ledger.store.place.LedgerPlace;
 
@@ -37,6 +38,7 @@ class SettingsFileTest {
         Settings changed = usual.withBay("Bay “2”")
                 .withClips(Settings.Clips.COPY)
                 .withFolder(folder.resolve("elsewhere"))
+                .withLook(new Look(150, Look.Paper.DARK))
                 .withServer(Optional.of(
                         new LedgerPlace.Server("jdbc:postgresql://localhost:5432/academy", "coach", "pä ss")));
         file.write(changed);
@@ -46,9 +48,17 @@ class SettingsFileTest {
         assertThat(read.value().bay()).isEqualTo("Bay “2”");
         assertThat(read.value().clips()).isEqualTo(Settings.Clips.COPY);
         assertThat(read.value().folder()).isEqualTo(changed.folder());
+        assertThat(read.value().look()).isEqualTo(changed.look());
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file.file())))
                 .as("it holds a password")
                 .isEqualTo("rw-------");
+    }
+
+    @Test
+    void aSizeThereIsNotIsTheUsualOne() throws Exception {
+        Files.writeString(
+                file.file(), "{\"format\": \"toeline-settings\", \"version\": 1, \"text\": 137, \"paper\": \"dark\"}");
+        assertThat(file.read().value().look()).isEqualTo(new Look(100, Look.Paper.DARK));
     }
 
     @Test

@@ -193,9 +193,9 @@ class SetupComparisonTest {
         HitOrder order = new HitOrder(turns, second);
         assertThat(order.inTurns()).isTrue();
         assertThat(HitOrder.oneAfterTheOther(before, after).inTurns()).isFalse();
-        assertThat(Likeness.allowed(order.seconds()))
+        assertThat(Likeness.allowed(Neighbours.of(order.seconds())))
                 .isLessThan(Likeness.allowed(
-                        HitOrder.oneAfterTheOther(before, after).seconds()));
+                        Neighbours.of(HitOrder.oneAfterTheOther(before, after).seconds())));
         assertThat(of(SetupComparison.of(order), ShotFigure.CARRY).estimate()).isPresent();
     }
 
@@ -208,14 +208,16 @@ class SetupComparisonTest {
     void likenessIsAllowedForByTheKnownFormula() {
         boolean[] runs = new boolean[4000];
         java.util.Arrays.fill(runs, 2000, 4000, true);
-        assertThat(Likeness.allowed(runs)).isCloseTo(Math.sqrt(7 / 3.0), org.assertj.core.api.Assertions.within(2e-3));
+        assertThat(Likeness.allowed(Neighbours.of(runs)))
+                .isCloseTo(Math.sqrt(7 / 3.0), org.assertj.core.api.Assertions.within(2e-3));
         boolean[] turns = new boolean[4000];
         for (int i = 1; i < turns.length; i += 2) {
             turns[i] = true;
         }
-        assertThat(Likeness.allowed(turns)).isCloseTo(Math.sqrt(3 / 7.0), org.assertj.core.api.Assertions.within(2e-3));
+        assertThat(Likeness.allowed(Neighbours.of(turns)))
+                .isCloseTo(Math.sqrt(3 / 7.0), org.assertj.core.api.Assertions.within(2e-3));
         Centre any = Centre.of(new double[] {1, 2, 3, 4, 5, 6, 7});
-        assertThat(Likeness.widening(turns, any, any, 0.4)).isEqualTo(1);
+        assertThat(Likeness.widening(Neighbours.of(turns), any, any, 0.4)).isEqualTo(1);
     }
 
     /** Ten figures, no difference in any: some figure is called real in at most 5 % of comparisons (three standard errors). */
