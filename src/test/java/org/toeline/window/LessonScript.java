@@ -251,25 +251,21 @@ public final class LessonScript {
         int marks = 0;
         double worst = 0;
         for (JsonNode view : kept.path("views")) {
-            for (JsonNode mark : view.path("marks")) {
-                JsonNode aimed = named(
-                        view(view.path("view").asText()).path("marks"),
-                        "landmark",
-                        mark.path("landmark").asText());
-                worst = Math.max(worst, off(mark, aimed));
-                marks++;
+            JsonNode aimed = view(view.path("view").asText());
+            for (String[] list : new String[][] {{"marks", "landmark"}, {"floorMarks", "point"}}) {
+                for (JsonNode mark : view.path(list[0])) {
+                    worst = Math.max(
+                            worst,
+                            off(
+                                    mark,
+                                    named(
+                                            aimed.path(list[0]),
+                                            list[1],
+                                            mark.path(list[1]).asText())));
+                    marks++;
+                }
             }
-            for (JsonNode mark : view.path("floorMarks")) {
-                JsonNode aimed = named(
-                        view(view.path("view").asText()).path("floorMarks"),
-                        "point",
-                        mark.path("point").asText());
-                worst = Math.max(worst, off(mark, aimed));
-                marks++;
-            }
-            worst = Math.max(
-                    worst,
-                    off(view.path("ball"), view(view.path("view").asText()).path("ball")));
+            worst = Math.max(worst, off(view.path("ball"), aimed.path("ball")));
             marks++;
         }
         say("%d marks kept, the farthest %.1f px from where it was aimed", marks, worst);

@@ -53,6 +53,8 @@ public final class DialogFrame {
     private Optional<Button> safe = Optional.empty();
     private Supplier<?> typed = () -> "";
     private Object typedAtFirst = "";
+    /** Something was decided; another key or click comes too late. */
+    private boolean closing;
 
     /** @param title what the dialog's window is called */
     public DialogFrame(Window owner, String title) {
@@ -225,8 +227,12 @@ public final class DialogFrame {
         }
     }
 
-    /** After the key that asked for it: a window that goes while it is told of a key takes the program with it on Linux. */
+    /** Once, and after the key that asked for it: a window that goes while it is told of a key takes the program with it on Linux. */
     private void close(Runnable action) {
+        if (closing) {
+            return;
+        }
+        closing = true;
         Platform.runLater(() -> {
             stage.hide();
             action.run();

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
@@ -92,6 +93,21 @@ class DialogFrameTest {
                 .text("It cannot be undone.")
                 .leave("Cancel")
                 .destroy("delete", "Delete", () -> done.add("deleted"));
+    }
+
+    @Test
+    void whatIsPressedTwiceBeforeItGoesIsDoneOnce(FxRobot robot) {
+        show(robot, this::question);
+        robot.interact(() -> {
+            Button delete = (Button) dialog().getScene().lookup("#delete");
+            Button leave = (Button) dialog().getScene().lookup("#dialog-leave");
+            delete.fire();
+            delete.fire();
+            leave.fire();
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(done).containsExactly("deleted");
+        assertThat(dialogs()).isEmpty();
     }
 
     @Test
