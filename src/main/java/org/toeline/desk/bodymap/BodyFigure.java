@@ -85,16 +85,16 @@ final class BodyFigure implements Figure {
         limb(pen, 26, TRAIL_HIP, TRAIL_KNEE);
         limb(pen, 19, LEAD_KNEE, LEAD_ANKLE, LEAD_TOE);
         limb(pen, 19, TRAIL_KNEE, TRAIL_ANKLE, TRAIL_TOE);
-        pen.area(BodyMap.BODY, 22, at(LEAD_SHOULDER), at(LEAD_HIP), at(TRAIL_HIP), at(TRAIL_SHOULDER));
+        pen.area(BodyMap.body(), 22, at(LEAD_SHOULDER), at(LEAD_HIP), at(TRAIL_HIP), at(TRAIL_SHOULDER));
         limb(pen, 16, TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST);
         limb(pen, 16, LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST);
-        pen.oval(BodyMap.BODY, at(HEAD_CENTRE), 40, 48);
+        pen.oval(BodyMap.body(), at(HEAD_CENTRE), 40, 48);
         pen.lines(BodyMap.ink(), 3, at(GRIP_END), at(CLUB_HEAD));
         pen.oval(Color.WHITE, BALL, 10, 10);
         pen.rim(BodyMap.INK, 1, BALL, 10, 10);
     }
 
     private void limb(Pen pen, double width, Landmark... along) {
-        pen.lines(BodyMap.BODY, width, Arrays.stream(along).map(this::at).toArray(ImagePoint[]::new));
+        pen.lines(BodyMap.body(), width, Arrays.stream(along).map(this::at).toArray(ImagePoint[]::new));
     }
 }

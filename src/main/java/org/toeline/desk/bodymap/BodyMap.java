@@ -40,6 +40,9 @@ public final class BodyMap extends Pane {
     private static final Color DOUBT = Color.web("#D55E00");
     private static final Color CHOSEN = Color.web("#F0E442");
     private static final Color PALE_INK = Color.web("#cfcac0");
+    private static final Color DARK_BODY = Color.web("#5b5f66");
+    private static final Color FAR_BODY = Color.web("#c2bdb2");
+    private static final Color DARK_FAR_BODY = Color.web("#484c52");
     private static final Figure TEE = new TeeFigure();
     private static final Figure DOWN_THE_LINE = new DownTheLineFigure();
 
@@ -110,7 +113,21 @@ public final class BodyMap extends Pane {
 
     /** What is drawn thin and stands on the paper itself. */
     static Color ink() {
-        return Look.now().paper() == Look.Paper.DARK ? PALE_INK : INK;
+        return on(PALE_INK, INK);
+    }
+
+    /** The player, on the paper. */
+    static Color body() {
+        return on(DARK_BODY, BODY);
+    }
+
+    /** The player's side that is away from the camera. */
+    static Color farBody() {
+        return on(DARK_FAR_BODY, FAR_BODY);
+    }
+
+    private static Color on(Color darkPaper, Color lightPaper) {
+        return Look.now().paper() == Look.Paper.DARK ? darkPaper : lightPaper;
     }
 
     private void draw(Figure shown, Pen pen) {

@@ -16,7 +16,6 @@ import org.toeline.mark.Landmark;
  */
 final class DownTheLineFigure implements Figure {
 
-    private static final Color FAR = Color.web("#c2bdb2");
     private static final ImagePoint BALL = new ImagePoint(204, 312);
     private static final double PX_PER_M_AWAY = 95;
     private static final double PX_PER_M_DEEP = 42;
@@ -70,17 +69,17 @@ final class DownTheLineFigure implements Figure {
 
     @Override
     public void draw(Pen pen) {
-        limb(pen, FAR, 24, LEAD_HIP, LEAD_KNEE);
-        limb(pen, FAR, 17, LEAD_KNEE, LEAD_ANKLE, LEAD_TOE);
-        limb(pen, FAR, 14, LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST);
-        pen.area(BodyMap.BODY, 24, at(NECK), at(LEAD_SHOULDER), at(LEAD_HIP), at(TRAIL_HIP));
-        limb(pen, BodyMap.BODY, 26, TRAIL_HIP, TRAIL_KNEE);
-        limb(pen, BodyMap.BODY, 19, TRAIL_KNEE, TRAIL_ANKLE, TRAIL_TOE);
-        pen.lines(BodyMap.BODY, 16, at(NECK), at(HEAD_CENTRE));
-        pen.oval(BodyMap.BODY, at(HEAD_CENTRE), 44, 46);
+        limb(pen, BodyMap.farBody(), 24, LEAD_HIP, LEAD_KNEE);
+        limb(pen, BodyMap.farBody(), 17, LEAD_KNEE, LEAD_ANKLE, LEAD_TOE);
+        limb(pen, BodyMap.farBody(), 14, LEAD_SHOULDER, LEAD_ELBOW, LEAD_WRIST);
+        pen.area(BodyMap.body(), 24, at(NECK), at(LEAD_SHOULDER), at(LEAD_HIP), at(TRAIL_HIP));
+        limb(pen, BodyMap.body(), 26, TRAIL_HIP, TRAIL_KNEE);
+        limb(pen, BodyMap.body(), 19, TRAIL_KNEE, TRAIL_ANKLE, TRAIL_TOE);
+        pen.lines(BodyMap.body(), 16, at(NECK), at(HEAD_CENTRE));
+        pen.oval(BodyMap.body(), at(HEAD_CENTRE), 44, 46);
         // so that the arm in front is told from the body behind it
-        limb(pen, FAR, 18, TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST);
-        limb(pen, BodyMap.BODY, 15, TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST);
+        limb(pen, BodyMap.farBody(), 18, TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST);
+        limb(pen, BodyMap.body(), 15, TRAIL_SHOULDER, TRAIL_ELBOW, TRAIL_WRIST);
         pen.lines(BodyMap.ink(), 3, at(GRIP_END), at(CLUB_HEAD));
         pen.oval(Color.WHITE, BALL, 10, 10);
         pen.rim(BodyMap.INK, 1, BALL, 10, 10);

@@ -38,7 +38,7 @@ final class TeeFigure implements Figure {
     public void draw(Pen pen) {
         pen.lines(Color.web("#b9b4a8"), 3, new ImagePoint(8, GROUND), new ImagePoint(222, GROUND));
         pen.lines(BodyMap.ink(), 3, new ImagePoint(58, 14), SOLE);
-        pen.oval(BodyMap.BODY, new ImagePoint(84, (CROWN.yPx() + GROUND) / 2), 96, GROUND - CROWN.yPx());
+        pen.oval(BodyMap.body(), new ImagePoint(84, (CROWN.yPx() + GROUND) / 2), 96, GROUND - CROWN.yPx());
         pen.rim(BodyMap.INK, 1.5, new ImagePoint(84, (CROWN.yPx() + GROUND) / 2), 96, GROUND - CROWN.yPx());
         pen.lines(
                 BodyMap.ink(),

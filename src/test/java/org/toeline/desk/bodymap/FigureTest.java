@@ -6,7 +6,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.toeline.desk.Contrast;
 import org.toeline.desk.lesson.MarkOrder;
+import org.toeline.desk.look.Look;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.FloorReference;
 import org.toeline.mark.Landmark;
@@ -19,6 +21,20 @@ class FigureTest {
     private static final double LEAST_APART_PX = 8;
 
     private static final double RING_PX = 6.5;
+
+    /** As WCAG 2.2 asks of what is drawn (1.4.11). */
+    @ParameterizedTest
+    @EnumSource(Look.Paper.class)
+    void theClubIsSeenBeforeTheBody(Look.Paper paper) {
+        Look before = Look.now();
+        try {
+            Look.choose(new Look(before.textPercent(), paper));
+            assertThat(Contrast.of(BodyMap.ink(), BodyMap.body())).isGreaterThan(3);
+            assertThat(Contrast.of(BodyMap.ink(), BodyMap.farBody())).isGreaterThan(3);
+        } finally {
+            Look.choose(before);
+        }
+    }
 
     @ParameterizedTest
     @EnumSource(View.class)
