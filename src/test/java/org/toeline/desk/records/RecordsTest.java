@@ -107,8 +107,7 @@ class RecordsTest {
     @Test
     void aPlaceThatFailsInAWayNobodyThoughtOfIsSaid() throws Exception {
         Path gone;
-        try (FileSystem archive =
-                FileSystems.newFileSystem(folder.resolve("a.zip"), Map.of("create", "true"))) {
+        try (FileSystem archive = FileSystems.newFileSystem(folder.resolve("a.zip"), Map.of("create", "true"))) {
             gone = archive.getPath("ledger");
         }
         Records records = records(gone);
