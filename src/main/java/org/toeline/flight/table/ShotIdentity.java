@@ -86,7 +86,7 @@ final class ShotIdentity {
         names.forEach(n -> group.put(body.header().row().cell(n), value(row, n)));
         String title = body.rows().sections().get(index);
         if (titled) {
-            group.put("title", title.isEmpty() ? "–" : title);
+            group.put(Imported.TITLE, title.isEmpty() ? "–" : title);
         }
         return group;
     }

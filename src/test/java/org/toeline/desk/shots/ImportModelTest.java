@@ -30,13 +30,13 @@ class ImportModelTest {
     void whatTheHeadingsDoNotSayTheCoachSays() throws IOException {
         ImportModel model = ImportModel.read(table(), List.of());
         assertThat(model.column("Tempo")).isEmpty();
-        model.means("Tempo", Meaning.BALL_SPEED);
+        model = model.means("Tempo", Meaning.BALL_SPEED);
         assertThat(model.asked()).extracting(a -> a.heading()).containsExactly("Launch (deg)", "Start line");
-        model.means("Launch (deg)", Meaning.LAUNCH_ANGLE);
-        model.means("Start line", Meaning.LAUNCH_DIRECTION);
+        model = model.means("Launch (deg)", Meaning.LAUNCH_ANGLE);
+        model = model.means("Start line", Meaning.LAUNCH_DIRECTION);
         assertThat(model.asked()).isEmpty();
-        model.plusIs("Start line", PositiveSide.LEFT);
-        model.meansRemark("Who");
+        model = model.plusIs("Start line", PositiveSide.LEFT);
+        model = model.meansRemark("Who");
         assertThat(model.imported().shots()).hasSize(2);
         assertThat(model.imported().shots().get(0).figure(ShotFigure.BALL_SPEED).orElseThrow())
                 .isEqualTo(65.2);
@@ -51,17 +51,17 @@ class ImportModelTest {
             assertThat(out.line()).isEqualTo(3);
             assertThat(out.reason()).contains("“x” is not a number");
         });
-        model.in("Tempo", FigureUnit.KILOMETRES_PER_HOUR);
+        model = model.in("Tempo", FigureUnit.KILOMETRES_PER_HOUR);
         assertThat(model.imported().shots().get(0).figure(ShotFigure.BALL_SPEED).orElseThrow())
                 .isCloseTo(65.2 / 3.6, within(1e-9));
-        model.means("Start line", Meaning.BALL_SPEED);
+        model = model.means("Start line", Meaning.BALL_SPEED);
         assertThat(model.column("Tempo")).as("a meaning stands over one column").isEmpty();
     }
 
     @Test
     void aKeptTemplateIsRecognised() throws IOException {
         ImportModel first = ImportModel.read(table(), List.of());
-        first.means("Tempo", Meaning.BALL_SPEED);
+        first = first.means("Tempo", Meaning.BALL_SPEED);
         Template kept = first.taken("mine").template().orElseThrow();
         assertThat(first.taken(" ").template()).isEmpty();
         ShotFiles files = new ShotFiles(folder);
