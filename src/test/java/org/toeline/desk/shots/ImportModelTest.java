@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.toeline.flight.FigureUnit;
@@ -56,6 +57,29 @@ class ImportModelTest {
                 .isCloseTo(65.2 / 3.6, within(1e-9));
         model = model.means("Start line", Meaning.BALL_SPEED);
         assertThat(model.column("Tempo")).as("a meaning stands over one column").isEmpty();
+    }
+
+    /** Two clubs, two players: nothing is mixed, and nothing is chosen for the coach. */
+    @Test
+    void clubsAndPlayersAreChosenAndNeverMixed() throws IOException {
+        Path mixed = Files.writeString(
+                folder.resolve("mixed.csv"),
+                "Player,Club,Ball speed (m/s),Carry (m)\nA,Driver,65.2,210.5\nB,Driver,60.1,180.2\nA,7 iron,50.3,150.1\n"
+                        + "A,Driver,64.8,208.3\nA,7 iron,49.9,148.8\n");
+        ImportModel model = ImportModel.read(mixed, List.of());
+        assertThat(model.filters().get("Player")).isEqualTo(Map.of("A", 4, "B", 1));
+        assertThat(model.filters().get("Club")).isEqualTo(Map.of("Driver", 3, "7 iron", 2));
+        assertThat(model.chosen()).isFalse();
+        model = model.only("Club", "Driver");
+        assertThat(model.chosen()).isFalse();
+        model = model.only("Player", "A");
+        assertThat(model.chosen()).isTrue();
+        assertThat(model.taken("").rows())
+                .extracting(r -> r.shot().figure(ShotFigure.CARRY).orElseThrow())
+                .containsExactly(210.5, 208.3);
+        assertThat(model.meansNothing("Carry (m)").chosen())
+                .as("read otherwise, it is asked again")
+                .isFalse();
     }
 
     @Test
