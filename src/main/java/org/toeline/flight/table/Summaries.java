@@ -160,10 +160,13 @@ final class Summaries {
         if (all == 0 || varying == 0) {
             return Optional.empty();
         }
+        boolean again = rest.stream().anyMatch(r -> Arrays.equals(numbersOf(r), numbersOf(row)));
         // one column alone: only a mean is told from a shot, and only with decimals or many rows
         return agrees.entrySet().stream()
                 .filter(e -> e.getValue() == all)
                 .map(Map.Entry::getKey)
+                // a shot that is the worst in all and was hit twice is not a row of the least
+                .filter(n -> !again || !n.equals("most") && !n.equals("least"))
                 .filter(n ->
                         all >= 3 || all == 2 && !n.equals("most") && !n.equals("least") || all == 1 && n.equals("mean"))
                 .sorted()

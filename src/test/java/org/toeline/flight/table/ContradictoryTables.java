@@ -13,8 +13,10 @@ import static org.toeline.flight.ShotFigure.SPIN_RATE;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.toeline.flight.Shot;
 
 /**
@@ -66,12 +68,30 @@ final class ContradictoryTables {
                                 BALL_SPEED,
                                 v -> String.format(Locale.ROOT, "%.3e", MILES_PER_HOUR.fromInside(v)))
                         .col("Spin Rate (rpm)", SPIN_RATE, TURNS_PER_MINUTE, 0),
+                new MadeTable("the worst shot twice", worstTwice())
+                        .col("Ball Speed (mph)", BALL_SPEED, MILES_PER_HOUR, 1)
+                        .col("Launch Angle (deg)", LAUNCH_ANGLE, DEGREE, 1)
+                        .col("Spin Rate (rpm)", SPIN_RATE, TURNS_PER_MINUTE, 0)
+                        .col("Carry (yd)", CARRY, YARD, 1),
                 MadeTables.made("a mean below each block, without a word")
                         .commas()
                         .col("Ball Speed (mph)", BALL_SPEED, MILES_PER_HOUR, 1)
                         .col("Carry (yd)", CARRY, YARD, 1)
                         .before(4, mean(0, 4))
                         .before(8, mean(4, 8)));
+    }
+
+    private static List<Shot> worstTwice() {
+        Shot worst = new Shot(Map.of(
+                BALL_SPEED,
+                55.0,
+                LAUNCH_ANGLE,
+                Math.toRadians(6),
+                SPIN_RATE,
+                TURNS_PER_MINUTE.toInside(2000),
+                CARRY,
+                140.0));
+        return Stream.concat(DRIVES.stream(), Stream.of(worst, worst)).toList();
     }
 
     private static MadeTable minus(String name, ToText written) {
