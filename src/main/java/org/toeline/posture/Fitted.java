@@ -1,10 +1,8 @@
 package org.toeline.posture;
 
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.toeline.mark.MarkSheet;
 
@@ -25,7 +23,7 @@ final class Fitted {
     private final MarkSheet sheet;
     private List<Misfits.Misfit> misfits = List.of();
     private boolean looked;
-    private final Map<Problem.MarkName, Fitted> without = new HashMap<>();
+    private Optional<Fitted> evidence = Optional.empty();
 
     private Fitted(Problem problem, Set<Problem.MarkName> leftOut, Minimum minimum) {
         this.sheet = problem.sheet;
@@ -75,10 +73,6 @@ final class Fitted {
 
     /** The same with one mark more left out. */
     Fitted without(Problem.MarkName mark) {
-        return without.computeIfAbsent(mark, this::fitWithout);
-    }
-
-    private Fitted fitWithout(Problem.MarkName mark) {
         Set<Problem.MarkName> more = new HashSet<>(leftOut);
         more.add(mark);
         return again(new Problem(sheet, more), more);
@@ -101,13 +95,17 @@ final class Fitted {
     }
 
     /**
-     * How much evidence alone, without the habits of people, speaks against a mark: the score of {@link Misfits} of what
-     * evidence foretells of it when it is left out.
+     * How much evidence alone, without the habits of people, speaks against a mark: its score where all marks are fitted to
+     * each other and to what no player can help.
      */
     double evidenceAgainst(Problem.MarkName mark) {
-        Fitted rest = without(mark);
-        Fitted evidence = rest.again(new Problem(sheet, rest.leftOut, Problem.Belief.EVIDENCE), rest.leftOut);
-        Sight sight = Objects.requireNonNull(evidence.problem.aside.get(mark));
-        return Misfits.unseen(sight, evidence.state, evidence.laplace).score();
+        if (evidence.isEmpty()) {
+            evidence = Optional.of(again(new Problem(sheet, leftOut, Problem.Belief.EVIDENCE), leftOut));
+        }
+        return evidence.get().misfits().stream()
+                .filter(m -> m.name().equals(mark))
+                .mapToDouble(Misfits.Misfit::score)
+                .findFirst()
+                .orElse(Double.NEGATIVE_INFINITY);
     }
 }

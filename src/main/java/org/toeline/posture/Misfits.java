@@ -74,21 +74,7 @@ final class Misfits {
             return Optional.empty();
         }
         look.spreadBy(laplace);
-        return Optional.of(look.misfit(1 - look.aa, -look.ab, 1 - look.bb, Residual.OF_THE_FIT));
-    }
-
-    /** Of a mark that the fit knows nothing of: how far it lies from where the fit expects it. */
-    static Misfit unseen(Sight sight, State state, Laplace laplace) {
-        sight.weigh(state, 0);
-        Look look = new Look(sight, state);
-        look.spreadBy(laplace);
-        return look.misfit(1 + look.aa, look.ab, 1 + look.bb, Residual.OF_WHAT_IS_FORETOLD);
-    }
-
-    /** Whether a mark's residual is what a fit left of it, or its distance from what others foretell. */
-    private enum Residual {
-        OF_THE_FIT,
-        OF_WHAT_IS_FORETOLD
+        return Optional.of(look.misfit());
     }
 
     /** A mark's two residuals and the fit's own spread there, all in units of the mark's standard deviation. */
@@ -128,8 +114,11 @@ final class Misfits {
             bb = dot(slopes[1], slopes[1]);
         }
 
-        /** The score, along the two directions in which the covariance with entries a, b, b, c has no mixed part. */
-        Misfit misfit(double a, double b, double c, Residual residual) {
+        /** The score, along the two directions in which the residuals' covariance has no mixed part. */
+        Misfit misfit() {
+            double a = 1 - aa;
+            double b = -ab;
+            double c = 1 - bb;
             double half = (a + c) / 2;
             double root = Math.hypot((a - c) / 2, b);
             double wrongPx = WRONG_SHARE * focal;
@@ -139,15 +128,14 @@ final class Misfits {
             double offX = 0;
             double offY = 0;
             for (int side = -1; side <= 1; side += 2) {
-                double value = half + side * root;
-                double share = residual == Residual.OF_THE_FIT ? value : 1 / value;
+                double share = half + side * root;
                 if (share < REDUNDANT) {
                     moment += wrongPx2;
                     continue;
                 }
                 double angle = Math.atan2(2 * b, a - c) / 2 + (side < 0 ? Math.PI / 2 : 0);
                 double along = across * Math.cos(angle) + down * Math.sin(angle);
-                double foretold = residual == Residual.OF_THE_FIT ? along / share : along;
+                double foretold = along / share;
                 double expectedPx2 = sight.sigmaPx() * sight.sigmaPx() / share;
                 double wrong = expectedPx2 / (expectedPx2 + wrongPx2);
                 double off = foretold * sight.sigmaPx();

@@ -2,7 +2,6 @@ package org.toeline.posture;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -50,8 +49,6 @@ final class Problem {
     final Unknowns unknowns;
     final ClubStance stance;
     final List<Knowledge> knowledge = new ArrayList<>();
-    /** The marks that are left out, as they would be seen. */
-    final Map<MarkName, Sight> aside = new HashMap<>();
 
     private final Set<MarkName> leftOut;
     private final Belief belief;
@@ -228,12 +225,8 @@ final class Problem {
             double spreadM,
             double radiusM) {
         double x = mirrored() ? v.widthPx() - at.xPx() : at.xPx();
-        Sight sight = new Sight(v.view(), name, source, place, x, at.yPx(), clickPx, spreadM, radiusM);
-        MarkName mark = new MarkName(v.view(), name);
-        if (leftOut.contains(mark)) {
-            aside.put(mark, sight);
-        } else {
-            knowledge.add(sight);
+        if (!leftOut.contains(new MarkName(v.view(), name))) {
+            knowledge.add(new Sight(v.view(), name, source, place, x, at.yPx(), clickPx, spreadM, radiusM));
         }
     }
 

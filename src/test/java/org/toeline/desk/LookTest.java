@@ -106,7 +106,8 @@ class LookTest {
 
         private boolean isJudged() {
             return screens.sheet().findings().filter(a -> a.advice().isJudged()).isPresent()
-                    && screens.sheet().clips().frames().size() == 2;
+                    && screens.sheet().clips().frames().size()
+                            == screens.sheet().model().sheet().views().size();
         }
 
         private void all(List<String> which, String state, List<String> faults) throws Exception {

@@ -75,6 +75,11 @@ final class OpenLedger {
         } catch (LedgerException e) {
             unusable = e.getMessage();
             lasting(Report.Trouble.NO_LEDGER, Texts.of("records.not-opened", unusable));
+        } catch (RuntimeException | Error e) {
+            // whatever stands in the way, nothing may wait for it without a word
+            LOG.log(Level.WARNING, "the ledger was not opened", e);
+            unusable = e.toString();
+            lasting(Report.Trouble.NO_LEDGER, Texts.of("records.not-opened", unusable));
         }
         Platform.runLater(then);
         inTurn(this::warm);
@@ -164,27 +169,37 @@ final class OpenLedger {
     /** In the order it was asked for; nothing once it is closed. */
     void inTurn(Runnable work) {
         if (!thread.isShutdown()) {
-            thread.execute(work);
+            thread.execute(() -> told(work));
         }
     }
 
     void later(Runnable work, long delayMs) {
         if (!thread.isShutdown()) {
-            thread.schedule(work, delayMs, TimeUnit.MILLISECONDS);
+            thread.schedule(() -> told(work), delayMs, TimeUnit.MILLISECONDS);
+        }
+    }
+
+    /** A thread that takes its work from a queue of times keeps to itself what its work throws. */
+    private void told(Runnable work) {
+        try {
+            work.run();
+        } catch (RuntimeException | Error e) {
+            LOG.log(Level.WARNING, "what was asked of the ledger failed", e);
+            tell(Texts.of("work.failed", e));
         }
     }
 
     /** The last that is done, then it is closed. */
     void close(Runnable last) {
         thread.execute(() -> {
-            last.run();
+            told(last);
             ledger().ifPresent(Ledger::close);
             ledger = null;
         });
         thread.shutdown();
         try {
             if (!thread.awaitTermination(CLOSING_S, TimeUnit.SECONDS)) {
-                LOG.warning("the ledger did not finish in " + CLOSING_S + " s");
+                LOG.log(Level.WARNING, "the ledger did not finish in {0} s", CLOSING_S);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

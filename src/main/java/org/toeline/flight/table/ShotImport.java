@@ -112,22 +112,27 @@ public final class ShotImport {
                     .ifPresentOrElse(
                             i -> place(body, column, i),
                             () -> notes.add(Sentences.of(ShotImport.class).of("table.no-column", column.header())));
-            long often = header.row().cells().stream()
-                    .filter(c -> Header.plain(c).equals(Header.plain(column.header())))
-                    .count();
-            if (often > 1) {
-                notes.add(Sentences.of(ShotImport.class)
-                        .of("table.columns", FigureCell.shortened(column.header()), often));
-            }
         }
         template.remarks().forEach(r -> header.column(r).ifPresent(remarkPlaces::add));
     }
 
-    /** A unit that the table itself states below the heading goes before the template's. */
+    /**
+     * A unit that the table itself states below the heading goes before the template's, and that is said; not where the
+     * heading states another, since then somebody decided.
+     */
     private void place(TableBody body, Column column, int place) {
+        Optional<FigureUnit> own = HeadingText.of(column.header()).unit();
         FigureUnit unit = body.unitBelow(place)
-                .filter(u -> u.quantity() == column.meaning().quantity())
+                .filter(u -> u.quantity() == column.meaning().quantity() && (own.isEmpty() || own.get() == u))
                 .orElse(column.unit());
+        if (unit != column.unit()) {
+            notes.add(Sentences.of(ShotImport.class)
+                    .of(
+                            "table.unit-below",
+                            FigureCell.shortened(column.header()),
+                            unit.id(),
+                            column.unit().id()));
+        }
         Column placed = new Column(column.header(), column.meaning(), unit, column.positiveSide());
         places.put(placed, place);
         beside.put(placed, body.unitsBeside(place));

@@ -2,6 +2,8 @@ package org.toeline.desk.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -89,6 +91,31 @@ class RecordsTest {
         records.keep(lesson);
         until(() -> records.lessonId().isPresent());
         return records.lessonId().getAsInt();
+    }
+
+    @Test
+    void aQuestionThatFailsInAWayNobodyThoughtOfIsSaid() throws Exception {
+        Records records = records(folder);
+        records.ask(
+                ledger -> {
+                    throw new AssertionError("a broken promise");
+                },
+                answer -> {});
+        until(() -> said.stream().anyMatch(s -> s.contains("a broken promise")));
+    }
+
+    @Test
+    void aPlaceThatFailsInAWayNobodyThoughtOfIsSaid() throws Exception {
+        Path gone;
+        try (FileSystem archive = FileSystems.newFileSystem(folder.resolve("a.zip"), Map.of("create", "true"))) {
+            gone = archive.getPath("ledger");
+        }
+        Records records = records(gone);
+        assertThat(records.failed()).isTrue();
+        until(() -> !said.isEmpty());
+        records.ask(ledger -> "", answer -> {});
+        until(() -> said.size() == 2);
+        assertThat(said).allMatch(s -> s.contains("Closed"));
     }
 
     @Test
