@@ -63,7 +63,10 @@ final class TeeSuggester {
                 .filter(s -> s.steepnessRad() > STEEP_RAD && s.lengthPx() > SHORTEST_SHAFT * frame.height())
                 .toList();
         check();
-        List<BallMark> balls = balls(steep);
+        List<BallMark> balls = asked.ball()
+                .filter(b -> b.diameterPx().isPresent())
+                .map(List::of)
+                .orElseGet(() -> balls(steep));
         check();
         if (balls.size() != 1) {
             Reason none = steep.isEmpty() ? Reason.NO_SHAFT : Reason.NOT_FOUND;
@@ -74,9 +77,8 @@ final class TeeSuggester {
         }
         BallMark ball = balls.get(0);
         List<Mark> marks = new ArrayList<>();
-        ImagePoint shaft = shaft(steep, ball.centre(), diameter(ball)).orElseThrow();
-        new HeadTop(frame, ball, shaft)
-                .find()
+        shaft(steep, ball.centre(), diameter(ball))
+                .flatMap(shaft -> new HeadTop(frame, ball, shaft).find())
                 .ifPresentOrElse(marks::add, () -> missing.put(Part.CROWN, Reason.NOT_FOUND));
         new TeeFoot(frame, ball).find().ifPresentOrElse(marks::add, () -> missing.put(Part.GROUND, Reason.NOT_FOUND));
         return seen(marks, Optional.of(ball));

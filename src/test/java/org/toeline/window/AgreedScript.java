@@ -40,6 +40,9 @@ public final class AgreedScript {
 
     private static final int MOST_WHEN_RIGHT = 10;
     private static final int MOST_EACH_CORRECTION = 2;
+    /** Three views are looked at, one after the other, beside whatever else the machine does. */
+    private static final int PATIENCE_S = 600;
+
     private static final double LEAST_HELD = 0.85;
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -73,7 +76,7 @@ public final class AgreedScript {
                     clips[i],
                     Placed.square(squares[0]) + "," + Placed.square(squares[1]));
         }
-        try (RealWindow window = new RealWindow(folder)) {
+        try (RealWindow window = RealWindow.suggesting(folder)) {
             AgreedScript script = new AgreedScript(window, sample);
             try {
                 script.lesson(corrections, clips);
@@ -94,13 +97,13 @@ public final class AgreedScript {
     private void lesson(int corrections, Path... clips) throws Exception {
         window.drop(clips);
         gestures.add("three clips dropped");
-        until("suggestions of all views", () -> {
+        until("suggestions of all views", PATIENCE_S, () -> {
             JsonNode lesson = kept();
             return VIEWS.stream().allMatch(v -> !suggested(lesson, v).isEmpty());
         });
         window.photograph(window.folder().resolve("drafted.png"));
         ground();
-        until("rods that are suggested", () -> {
+        until("rods that are suggested", PATIENCE_S, () -> {
             JsonNode lesson = kept();
             return !view(lesson, "face-on").path("floorMarks").isEmpty();
         });
@@ -150,7 +153,7 @@ public final class AgreedScript {
         int left = suggested(kept(), view).size();
         press("shift+Return", "accepted all likely " + view);
         int before = left;
-        until("what was accepted to be kept", () -> suggested(kept(), view).size() < before);
+        until("what was accepted to be kept", PATIENCE_S, () -> suggested(kept(), view).size() < before);
         for (left = suggested(kept(), view).size(); left > 0; left--) {
             int now = left;
             press("Return", "accepted one that is doubtful " + view);

@@ -7,13 +7,14 @@ import java.util.prefs.Preferences;
 import org.toeline.assist.Movement;
 import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.mark.BallMark;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
 import org.toeline.video.Frame;
 
 /**
  * Views whose clips arrive together are looked at by themselves, one after the other, as soon as the moment of address of each is
- * shown; and once more when the coach says that the player plays from the other hand.
+ * shown; once more when the coach says that the player plays from the other hand, and the tee when its ball was drawn by hand.
  */
 public final class Drafts implements LessonListener {
 
@@ -27,6 +28,7 @@ public final class Drafts implements LessonListener {
     private final Set<View> lookedThrough = EnumSet.noneOf(View.class);
     private Optional<View> going = Optional.empty();
     private Handedness hand;
+    private Optional<BallMark> teed = Optional.empty();
 
     Drafts(LessonModel model, Suggesting suggesting, ClipDrawer clips) {
         this.model = model;
@@ -106,5 +108,18 @@ public final class Drafts implements LessonListener {
             }
             next();
         }
+        Optional<BallMark> ball =
+                model.sheet().view(View.TEE).flatMap(v -> v.onlyAccepted().ball());
+        boolean placed = teed.isEmpty() && ball.isPresent();
+        teed = ball;
+        // before a white shoe the ball is drawn by hand, and the rest is found beside it
+        if (placed && wanted() && suggesting.hand(View.TEE).isPresent() && isBallAlone()) {
+            awaited.add(View.TEE);
+            next();
+        }
+    }
+
+    private boolean isBallAlone() {
+        return model.sheet().view(View.TEE).filter(v -> v.marks().isEmpty()).isPresent();
     }
 }

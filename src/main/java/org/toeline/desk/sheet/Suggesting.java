@@ -28,6 +28,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Unfinished;
+import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorMark;
 import org.toeline.mark.Handedness;
@@ -138,11 +139,9 @@ final class Suggesting implements LessonListener {
     }
 
     private Asked asked(View of, Frame frame) {
-        List<ImagePoint> hints = model.marks(of)
-                .flatMap(v -> v.onlyAccepted().ball())
-                .map(b -> List.of(b.centre()))
-                .orElse(List.of());
-        return new Asked(frame, of, model.sheet().handedness(), hints, focalPx(model, of, frame));
+        Optional<BallMark> ball = model.marks(of).flatMap(v -> v.onlyAccepted().ball());
+        List<ImagePoint> hints = ball.map(b -> List.of(b.centre())).orElse(List.of());
+        return new Asked(frame, of, model.sheet().handedness(), hints, focalPx(model, of, frame), ball);
     }
 
     private Optional<ViewSuggestion> look(Asked asked, BooleanSupplier stopped) {
