@@ -1,8 +1,10 @@
 package org.toeline.assist;
 
 import java.util.List;
+import java.util.Optional;
 import org.toeline.geometry.Finite;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.BallMark;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
 import org.toeline.video.Frame;
@@ -10,11 +12,23 @@ import org.toeline.video.Frame;
 /**
  * In which picture the player is looked for, and what is known of it.
  *
- * @param view    only {@link View#FACE_ON} and {@link View#DOWN_THE_LINE} show a player
+ * @param view    only {@link View#FACE_ON} and {@link View#DOWN_THE_LINE} show a whole player
  * @param hints   marks already placed, such as the ball: where is looked first; may be empty
  * @param focalPx about the focal length, pixels
+ * @param ball    as somebody marked it: at the tee the rest is looked for around it
  */
-public record Asked(Frame frame, View view, Handedness handedness, List<ImagePoint> hints, double focalPx) {
+public record Asked(
+        Frame frame,
+        View view,
+        Handedness handedness,
+        List<ImagePoint> hints,
+        double focalPx,
+        Optional<BallMark> ball) {
+
+    /** Without a ball that is known. */
+    public Asked(Frame frame, View view, Handedness handedness, List<ImagePoint> hints, double focalPx) {
+        this(frame, view, handedness, hints, focalPx, Optional.empty());
+    }
 
     public Asked {
         hints = List.copyOf(hints);

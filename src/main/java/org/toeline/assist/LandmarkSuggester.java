@@ -32,7 +32,7 @@ public final class LandmarkSuggester implements AutoCloseable {
      */
     public synchronized ViewSuggestion suggest(Asked asked, BooleanSupplier stopped) {
         return asked.view() == View.TEE
-                ? ViewSuggestion.nothing(ViewSuggestion.Reason.OTHER_VIEW)
+                ? new TeeSuggester(asked, stopped).suggest()
                 : new ViewSuggester(model, stopped).suggest(asked);
     }
 

@@ -37,7 +37,11 @@ public record ViewSuggestion(
         SHAFT,
         BALL,
         RODS,
-        UPRIGHTS
+        UPRIGHTS,
+        /** The highest point of the club's head, beside the ball at the tee. */
+        CROWN,
+        /** Where the tee or the ball meets the ground. */
+        GROUND
     }
 
     /** Why something is missing. */

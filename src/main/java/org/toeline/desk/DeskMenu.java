@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
@@ -44,6 +45,7 @@ final class DeskMenu extends MenuButton {
             Map.of("new", Act.NEW, "open", Act.OPEN, "kept", Act.KEPT, "find", Act.FIND, "keys", Act.KEYS);
 
     private final Menu recent = new Menu(Texts.of("menu.recent"));
+    private final CheckMenuItem suggests = new CheckMenuItem(Texts.of("menu.suggests"));
     private final Studio studio;
     private final Sheet sheet;
     private final SettingsFile settings;
@@ -56,7 +58,10 @@ final class DeskMenu extends MenuButton {
         setId("menu");
         setMinWidth(USE_PREF_SIZE);
         recent.setId("menu-recent");
+        suggests.setId("menu-suggests");
+        suggests.setOnAction(e -> sheet.assistant().drafts().want(suggests.isSelected()));
         setOnShowing(e -> {
+            suggests.setSelected(sheet.assistant().drafts().wanted());
             showKeys();
             recentLessons();
         });
@@ -79,6 +84,7 @@ final class DeskMenu extends MenuButton {
                         item("go-back", () -> GoingBack.ask(studio, getScene().getWindow())),
                         new SeparatorMenuItem(),
                         item("settings", this::settings),
+                        suggests,
                         item(
                                 "guide",
                                 () -> new GuideWindow(studio).show(getScene().getWindow())),

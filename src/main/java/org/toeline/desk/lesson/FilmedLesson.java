@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
+import org.toeline.ledger.Unfinished;
+import org.toeline.mark.MarkSheet;
 import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -48,8 +50,8 @@ abstract class FilmedLesson extends UndoableLesson {
         release();
         ClipMoment one = lesson.clips().get(View.FACE_ON);
         ClipMoment other = lesson.clips().get(View.DOWN_THE_LINE);
-        Optional<ViewMarks> oneMarks = sheet().view(View.FACE_ON).filter(ViewMarks::isBlank);
-        Optional<ViewMarks> otherMarks = sheet().view(View.DOWN_THE_LINE).filter(ViewMarks::isBlank);
+        Optional<ViewMarks> oneMarks = sheet().view(View.FACE_ON).filter(v -> !begun(v.view()));
+        Optional<ViewMarks> otherMarks = sheet().view(View.DOWN_THE_LINE).filter(v -> !begun(v.view()));
         if (one == null || other == null || oneMarks.isEmpty() || otherMarks.isEmpty()) {
             throw new IllegalStateException("two clips without marks are needed");
         }
@@ -88,14 +90,43 @@ abstract class FilmedLesson extends UndoableLesson {
 
     /** Whether the large view has a frame that words can be pinned to. */
     public boolean isPinnable() {
-        return !away(large) && sheet().view(large).filter(v -> !v.isBlank()).isPresent();
+        return !away(large) && begun(large);
     }
 
-    /** The frame that a view will be marked on, while nothing is marked on it. */
+    /** The frame that a view will be marked on, while nothing is marked on it; what was suggested of another one goes. */
     public void propose(View view, double seconds) {
-        if (sheet().view(view).filter(v -> !v.isBlank()).isEmpty()) {
-            describe(l -> l.withMoment(view, m -> m.at(seconds)));
+        if (begun(view) || markedAt(view).equals(OptionalDouble.of(seconds))) {
+            return;
         }
+        describe(l -> l.withMoment(view, m -> m.at(seconds))
+                .withSheet(sheet().view(view)
+                        .map(v -> sheet().withView(v.onlyAccepted()))
+                        .orElse(sheet())));
+    }
+
+    /** What the program sees in a view's marked frame. */
+    public interface Draft {
+
+        /** The view's marks with what is seen and not there yet. */
+        ViewMarks onto(MarkSheet sheet, Unfinished unfinished);
+    }
+
+    /**
+     * Suggests of a view's marked frame what is not marked there. That is no step of its own: undoing takes back what the hand
+     * did, and nothing that came meanwhile.
+     */
+    public void draft(View view, Draft draft) {
+        ClipMoment now = lesson.clips().get(view);
+        if (now == null) {
+            return;
+        }
+        everywhere(l -> {
+            boolean there = isOf(l, view, now.clip())
+                    && (!begun(l, view) || now.equals(l.clips().get(view)));
+            return there
+                    ? l.withMoment(view, m -> now).withSheet(l.sheet().withView(draft.onto(l.sheet(), l.unfinished())))
+                    : l;
+        });
     }
 
     /** At what rate a view's clip was filmed, frames a second, as the coach says; empty for as the file says. */

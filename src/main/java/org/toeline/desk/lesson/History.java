@@ -1,9 +1,7 @@
 package org.toeline.desk.lesson;
 
 import java.util.ArrayDeque;
-import java.util.Collections;
 import java.util.Deque;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,16 +53,6 @@ final class History {
                     .withClips(clips)
                     .withWords(words);
         }
-
-        private Step with(View view, String clip, UnaryOperator<ClipMoment> change) {
-            ClipMoment moment = clips.get(view);
-            if (moment == null || !moment.clip().equals(clip)) {
-                return this;
-            }
-            Map<View, ClipMoment> changed = new EnumMap<>(clips);
-            changed.put(view, change.apply(moment));
-            return new Step(sheet, unfinished, Collections.unmodifiableMap(changed), words, selection);
-        }
     }
 
     private final Deque<Step> undo = new ArrayDeque<>();
@@ -83,11 +71,10 @@ final class History {
         }
     }
 
-    /** Something is known of a view's clip, where it lies or how it was filmed, also for what is brought back. */
-    void everywhere(View view, String clip, UnaryOperator<ClipMoment> change) {
+    /** Changes all that can be brought back. */
+    void each(UnaryOperator<Step> change) {
         for (Deque<Step> steps : List.of(undo, redo)) {
-            List<Step> changed =
-                    steps.stream().map(s -> s.with(view, clip, change)).toList();
+            List<Step> changed = steps.stream().map(change).toList();
             steps.clear();
             steps.addAll(changed);
         }

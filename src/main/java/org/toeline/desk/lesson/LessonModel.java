@@ -138,7 +138,7 @@ public final class LessonModel extends TwiceMarkedLesson {
             refuse();
             return;
         }
-        boolean isNew = Marking.handles(view.get(), item).isEmpty();
+        boolean isNew = MarkOrder.isOpen(view.get(), item);
         put(Marking.put(view.get(), item, handle, at, sheet().clickSigmaPx()), selection());
         if (isNew && !(item instanceof Item.OfVertical)) {
             goOn(large, item);
@@ -161,7 +161,7 @@ public final class LessonModel extends TwiceMarkedLesson {
         release();
         marks(of).ifPresent(v -> {
             put(v.withBall(Optional.of(ball)), new Selection(of, Optional.of(Item.BALL), 0));
-            if (v.ball().isEmpty()) {
+            if (MarkOrder.isOpen(v, Item.BALL)) {
                 goOn(of, Item.BALL);
             }
         });

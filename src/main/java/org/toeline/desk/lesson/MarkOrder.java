@@ -87,20 +87,19 @@ public final class MarkOrder {
         return items;
     }
 
-    /** The first thing of the large view that is to be marked or, when nothing is, that is only suggested. */
+    /** The first thing of the large view that is to be marked, or that is only suggested. */
     public static Optional<Item> next(LessonModel model) {
-        Optional<ViewMarks> view = model.marks(model.large());
-        return view.flatMap(v -> items(model, v.view()).stream()
-                .filter(item -> isToBeMarked(model, v, item))
-                .findFirst()
-                .or(() -> items(model, v.view()).stream()
-                        .filter(item -> suggested(v, item))
-                        .findFirst()));
+        return after(model, Optional.empty());
     }
 
-    /** Whether an item is not marked yet and nobody said that it cannot be seen; the second time, whether that teaches anything. */
+    /** Whether the hand has still to place or to accept an item. */
+    public static boolean isOpen(ViewMarks view, Item item) {
+        return Marking.handles(view, item).isEmpty() || suggested(view, item);
+    }
+
+    /** Whether an item is open and nobody said that it cannot be seen; the second time, whether that teaches anything. */
     private static boolean isToBeMarked(LessonModel model, ViewMarks view, Item item) {
-        return Marking.handles(view, item).isEmpty()
+        return isOpen(view, item)
                 && !model.unseen(view.view(), item)
                 && (!model.repeating(view.view())
                         || ClickSpread.learnsFrom(
@@ -124,7 +123,7 @@ public final class MarkOrder {
         return origin.filter(o -> o == Mark.Origin.SUGGESTED).isPresent();
     }
 
-    /** The first thing that is to be marked after an item, beginning anew at the end; then what is only suggested. */
+    /** The first thing that is to be marked after an item, beginning anew at the end. */
     static Optional<Item> after(LessonModel model, Optional<Item> item) {
         Optional<ViewMarks> view = model.marks(model.large());
         if (view.isEmpty()) {
@@ -138,6 +137,6 @@ public final class MarkOrder {
                 return Optional.of(next);
             }
         }
-        return next(model);
+        return Optional.empty();
     }
 }

@@ -1,18 +1,24 @@
 package org.toeline.desk.lesson;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
 /**
  * What is only suggested of the large view: looked at one by one, what is doubtful first, and taken as right or taken away.
- * Doubtful is what the other marks speak against, and down the line the shoulders: there one hides the other.
+ * Doubtful is what the other marks speak against, and down the line shoulders of which one hides the other.
  */
 public final class Suggestions {
+
+    /** Down the line shoulders nearer than this share of the trunk have been exchanged: which is which is asked. */
+    private static final double CLEAR_OF_ONE_ANOTHER = 0.1;
 
     private final LessonModel lesson;
     private Set<String> doubted = Set.of();
@@ -34,7 +40,7 @@ public final class Suggestions {
         }
         suggestion().ifPresent(item -> {
             lesson.put(accepted(lesson.marks(lesson.large()).orElseThrow(), item));
-            lookAtNext();
+            goOn();
         });
     }
 
@@ -59,38 +65,64 @@ public final class Suggestions {
         if (lesson.refused()) {
             return;
         }
-        lesson.marks(lesson.large()).ifPresent(v -> {
+        lesson.marks(lesson.large()).filter(v -> !left().isEmpty()).ifPresent(v -> {
             ViewMarks all = v;
             for (Item item : left()) {
                 all = doubtful(item) ? all : accepted(all, item);
             }
             lesson.put(all);
-            lookAtNext();
+            goOn();
         });
     }
 
     /** What is still to be looked at in the large view: the doubtful first, then in the order of marking. */
     public List<Item> left() {
-        Optional<ViewMarks> view = lesson.marks(lesson.large());
+        List<Item> items = left(lesson.large());
+        items.sort((a, b) -> Boolean.compare(doubtful(b), doubtful(a)));
+        return items;
+    }
+
+    private List<Item> left(View of) {
+        Optional<ViewMarks> view = lesson.marks(of);
         if (view.isEmpty()) {
-            return List.of();
+            return new ArrayList<>();
         }
-        List<Item> order = MarkOrder.items(lesson, lesson.large());
+        List<Item> order = MarkOrder.items(lesson, of);
         List<Item> items = new ArrayList<>(
                 order.stream().filter(i -> MarkOrder.suggested(view.get(), i)).toList());
         Marking.marked(view.get()).stream()
                 .filter(i -> !order.contains(i) && MarkOrder.suggested(view.get(), i))
                 .forEach(items::add);
-        items.sort((a, b) -> Boolean.compare(doubtful(b), doubtful(a)));
         return items;
     }
 
     /** Whether it is to be looked at by itself. */
     public boolean doubtful(Item item) {
-        boolean hidden = lesson.large() == View.DOWN_THE_LINE
+        boolean shoulder = lesson.large() == View.DOWN_THE_LINE
                 && item instanceof Item.OfLandmark l
                 && (l.landmark() == Landmark.LEAD_SHOULDER || l.landmark() == Landmark.TRAIL_SHOULDER);
-        return hidden || doubted.contains(item instanceof Item.OfFloor f ? f.pointId() : item.name());
+        return shoulder && !apart() || doubted.contains(item instanceof Item.OfFloor f ? f.pointId() : item.name());
+    }
+
+    /** Whether the shoulders of the large view lie clear of one another, by the length of its trunk. */
+    private boolean apart() {
+        return lesson.marks(lesson.large())
+                .filter(v -> {
+                    OptionalDouble shoulders = between(v, Landmark.LEAD_SHOULDER, Landmark.TRAIL_SHOULDER);
+                    OptionalDouble trunk = between(v, Landmark.TRAIL_SHOULDER, Landmark.TRAIL_HIP);
+                    return shoulders.isPresent()
+                            && trunk.isPresent()
+                            && shoulders.getAsDouble() > CLEAR_OF_ONE_ANOTHER * trunk.getAsDouble();
+                })
+                .isPresent();
+    }
+
+    private static OptionalDouble between(ViewMarks view, Landmark one, Landmark other) {
+        Optional<Mark> a = view.mark(one);
+        Optional<Mark> b = view.mark(other);
+        return a.isPresent() && b.isPresent()
+                ? OptionalDouble.of(a.get().at().distancePx(b.get().at()))
+                : OptionalDouble.empty();
     }
 
     /** Selects what is to be looked at first; when that is nothing, what is to be marked. */
@@ -101,6 +133,17 @@ public final class Suggestions {
         } else {
             lesson.selectNext();
         }
+    }
+
+    /** To what is to be looked at next; when that is nothing in this view, to the next one of which anything is suggested. */
+    private void goOn() {
+        if (left().isEmpty()) {
+            Arrays.stream(View.values())
+                    .filter(v -> !left(v).isEmpty() && !lesson.away(v))
+                    .findFirst()
+                    .ifPresent(lesson::show);
+        }
+        lookAtNext();
     }
 
     private ViewMarks accepted(ViewMarks view, Item item) {

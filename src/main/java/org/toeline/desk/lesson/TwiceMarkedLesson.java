@@ -27,9 +27,16 @@ abstract class TwiceMarkedLesson extends FilmedLesson {
         repeating.remove(view);
     }
 
-    /** What is marked on a view; while it is being marked again, what has been marked again so far. */
+    /**
+     * What is marked on a view; while it is being marked again, what has been marked again so far. What is only suggested of
+     * another frame than is shown is nothing to the hand.
+     */
     public Optional<ViewMarks> marks(View view) {
-        return repeating(view) ? lesson.unfinished().again(view) : sheet().view(view);
+        if (repeating(view)) {
+            return lesson.unfinished().again(view);
+        }
+        boolean elsewhere = !begun(view) && film().has(view) && !film().shows(view, markedAt(view));
+        return elsewhere ? sheet().view(view).map(ViewMarks::onlyAccepted) : sheet().view(view);
     }
 
     /** Whether the large view is being marked a second time, to learn how steadily the coach clicks. */

@@ -172,8 +172,8 @@ abstract class UndoableLesson {
         for (ViewMarks marks : to.sheet().views()) {
             View view = marks.view();
             OptionalDouble shown = film.shown(view);
-            boolean first = !marks.isBlank()
-                    && sheet().view(view).map(ViewMarks::isBlank).orElse(true);
+            boolean first =
+                    !begun(view) && !marks.isBlank() && !sheet().view(view).equals(Optional.of(marks));
             if (first && shown.isPresent()) {
                 pinned = pinned.withMoment(view, m -> m.at(shown.getAsDouble()));
             }
@@ -190,13 +190,23 @@ abstract class UndoableLesson {
         return film;
     }
 
+    /** Whether anything of a view was placed or accepted; what is only suggested gives way to the hand. */
+    public boolean begun(View view) {
+        return begun(lesson, view);
+    }
+
+    static boolean begun(Lesson of, View view) {
+        return of.sheet().view(view).filter(v -> !v.onlyAccepted().isBlank()).isPresent();
+    }
+
     /** Whether another frame of a view is shown than the one it is marked on, or one whose picture is still on its way. */
     public boolean away(View view) {
         if (!film.has(view)) {
             return false;
         }
-        boolean blank = sheet().view(view).map(ViewMarks::isBlank).orElse(true);
-        return blank ? film.shown(view).isEmpty() : !film.shows(view, markedAt(view));
+        return begun(view)
+                ? !film.shows(view, markedAt(view))
+                : film.shown(view).isEmpty();
     }
 
     /** Time of the marked frame; empty for the first of the clip, or while there is none. */
@@ -228,9 +238,21 @@ abstract class UndoableLesson {
     void known(View view, UnaryOperator<ClipMoment> change) {
         ClipMoment moment = lesson.clips().get(view);
         if (moment != null) {
-            history.everywhere(view, moment.clip(), change);
-            describe(l -> l.withMoment(view, change));
+            everywhere(l -> isOf(l, view, moment.clip()) ? l.withMoment(view, change) : l);
         }
+    }
+
+    static boolean isOf(Lesson lesson, View view, String clip) {
+        ClipMoment moment = lesson.clips().get(view);
+        return moment != null && moment.clip().equals(clip);
+    }
+
+    /** Changes the lesson as it is and as undoing and redoing have it, so that neither takes the change back. */
+    void everywhere(UnaryOperator<Lesson> change) {
+        UnaryOperator<History.Step> step = s -> History.Step.of(change.apply(s.in(lesson)), s.selection());
+        history.each(step);
+        gesture = gesture.map(step);
+        describe(change);
     }
 
     /** Changes what is written of the lesson, not what is marked. */

@@ -6,10 +6,13 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
+import org.toeline.desk.lesson.Rods;
 import org.toeline.desk.picture.PicturePane.Gestures;
 import org.toeline.desk.picture.PicturePane.Stroke;
 import org.toeline.geometry.ImagePoint;
+import org.toeline.mark.FloorMark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -49,6 +52,8 @@ final class PictureHand {
     private Optional<Item> meant = Optional.empty();
     private Optional<Item> under = Optional.empty();
     private int underHandle;
+    /** Of a suggested rod or upright that is held at one end. */
+    private Optional<ImagePoint> otherEnd = Optional.empty();
 
     PictureHand(PicturePane pane, LessonModel model, Gestures gestures) {
         this.pane = pane;
@@ -93,8 +98,7 @@ final class PictureHand {
         for (Item item : Marking.marked(marks)) {
             int handle = 0;
             for (ImagePoint p : Marking.handles(marks, item)) {
-                double d = Math.hypot(
-                        pane.transform().deviceX(p) - pressX, pane.transform().deviceY(p) - pressY);
+                double d = fromPress(p);
                 if (d < nearest) {
                     nearest = d;
                     under = Optional.of(item);
@@ -103,6 +107,16 @@ final class PictureHand {
                 handle++;
             }
         }
+        meant.filter(i -> MarkOrder.suggested(marks, i) && reaches(marks, i)).ifPresent(i -> under = meant);
+    }
+
+    /** Where several lie close together the press is for the suggestion that is looked at. */
+    private boolean reaches(ViewMarks marks, Item item) {
+        return !isStroked(item) && fromPress(Marking.handles(marks, item).get(0)) < REACH;
+    }
+
+    private double fromPress(ImagePoint p) {
+        return Math.hypot(pane.transform().deviceX(p) - pressX, pane.transform().deviceY(p) - pressY);
     }
 
     private void dragged(MouseEvent e) {
@@ -136,12 +150,26 @@ final class PictureHand {
     private void begin() {
         if (under.isPresent()) {
             doing = Doing.MARK;
+            otherEnd = model.marks(view)
+                    .filter(v -> MarkOrder.suggested(v, under.get()))
+                    .flatMap(v -> otherEnd(v, under.get()));
             model.select(under.get(), underHandle);
             model.grab();
         } else {
             // away from the marked frame there is nothing to place, and the picture is moved
             doing = meant.filter(this::isStroked).isPresent() && !model.away(view) ? Doing.STROKE : Doing.PICTURE;
         }
+    }
+
+    private Optional<ImagePoint> otherEnd(ViewMarks marks, Item item) {
+        if (item instanceof Item.OfVertical) {
+            return Optional.of(Marking.handles(marks, item).get(1 - underHandle));
+        }
+        return item instanceof Item.OfFloor f
+                ? Rods.otherEnd(model.sheet().floor(), f.pointId())
+                        .flatMap(marks::floorMark)
+                        .map(FloorMark::at)
+                : Optional.empty();
     }
 
     /** Whether a stroke is meant for an item and does not pan: for the ball, a rod's end or an upright that is to be placed. */
@@ -151,7 +179,11 @@ final class PictureHand {
     }
 
     private boolean isToBePlaced(Item item) {
-        return model.marks(view).filter(v -> Marking.handles(v, item).isEmpty()).isPresent();
+        return model.marks(view).filter(v -> MarkOrder.isOpen(v, item)).isPresent();
+    }
+
+    private boolean isSuggested(Item item) {
+        return model.marks(view).filter(v -> MarkOrder.suggested(v, item)).isPresent();
     }
 
     private boolean isStillMeant() {
@@ -166,7 +198,10 @@ final class PictureHand {
         Doing was = doing;
         doing = Doing.NOTHING;
         pane.pointing();
-        if (was == Doing.MARK) {
+        if (was == Doing.MARK && isAlongItsRod(e)) {
+            model.drop();
+            gestures.stroked(pane.transform().picture(pressX, pressY), at(e), snap(e));
+        } else if (was == Doing.MARK) {
             model.release();
         } else if (was == Doing.PRESSED && isStillMeant()) {
             clicked(at(e), e);
@@ -180,9 +215,24 @@ final class PictureHand {
         }
     }
 
-    /** What is to be placed next goes where the click is, also close beside another mark; else that mark is chosen. */
+    /** Whoever draws from one suggested end of a rod or an upright to its other end draws it, and moves no end. */
+    private boolean isAlongItsRod(MouseEvent e) {
+        return otherEnd.filter(end -> Math.hypot(
+                                pane.transform().deviceX(end) - e.getX(),
+                                pane.transform().deviceY(end) - e.getY())
+                        < REACH)
+                .isPresent();
+    }
+
+    /**
+     * What is to be placed next goes where the click is, also close beside another mark or on its own suggestion; else the mark
+     * there is chosen.
+     */
     private void clicked(ImagePoint at, MouseEvent e) {
-        if (under.isPresent() && meant.filter(this::isToBePlaced).isEmpty()) {
+        boolean free = meant.filter(i -> under.equals(meant) || !isSuggested(i))
+                .filter(this::isToBePlaced)
+                .isPresent();
+        if (under.isPresent() && !free) {
             model.select(under.get(), underHandle);
         } else if (!isSecondHalf(e) && pane.shows(at)) {
             clickX = e.getX();

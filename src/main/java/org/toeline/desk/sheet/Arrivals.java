@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.lesson.LessonModel;
@@ -51,7 +52,7 @@ final class Arrivals {
                 .findFirst();
         if (already.isPresent()) {
             sheet.say(Texts.of("replace.twice", file.getFileName(), name(already.get())));
-        } else if (isMarked(view)) {
+        } else if (model.begun(view)) {
             ask(view, file);
         } else {
             clips.choose(view, file);
@@ -67,10 +68,6 @@ final class Arrivals {
                     .normalize()
                     .equals(other.toAbsolutePath().normalize());
         }
-    }
-
-    private boolean isMarked(View view) {
-        return model.sheet().view(view).filter(v -> !v.isBlank()).isPresent();
     }
 
     private static String name(View view) {
@@ -91,7 +88,7 @@ final class Arrivals {
     /** In the order of what their names say, else in that of the views; said, since it is only likely. */
     private void several(List<Path> files) {
         for (View view : View.values()) {
-            if (isMarked(view)) {
+            if (model.begun(view)) {
                 sheet.say(Texts.of("drop.marked"));
                 return;
             }
@@ -102,6 +99,7 @@ final class Arrivals {
         placed.forEach((view, file) -> said.add(Texts.of("drop.one", name(view), file.getFileName())));
         model.show(placed.keySet().iterator().next());
         clips.chooseAll(placed);
+        sheet.assistant().drafts().arrived(placed.keySet());
         String key = sheet.keyBook().key(Act.EXCHANGE).getDisplayText();
         String many = files.size() > views.length ? Texts.of("drop.too-many", files.size()) + " " : "";
         which.ask(many + Texts.of("drop.several", String.join(", ", said), key));
@@ -110,11 +108,12 @@ final class Arrivals {
     /** The face-on and the down-the-line clip change places. */
     void exchange() {
         boolean both = clips.has(View.FACE_ON) && clips.has(View.DOWN_THE_LINE);
-        if (!both || isMarked(View.FACE_ON) || isMarked(View.DOWN_THE_LINE)) {
+        if (!both || model.begun(View.FACE_ON) || model.begun(View.DOWN_THE_LINE)) {
             sheet.say(Texts.of(both ? "exchange.marked" : "exchange.one"));
             return;
         }
         model.exchangeClips();
+        sheet.assistant().drafts().arrived(Set.of(View.FACE_ON, View.DOWN_THE_LINE));
         which.answered();
         sheet.say(Texts.of("exchange.done"));
     }

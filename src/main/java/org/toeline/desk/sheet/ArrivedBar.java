@@ -3,7 +3,6 @@ package org.toeline.desk.sheet;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.screen.Controls;
 import org.toeline.mark.View;
-import org.toeline.mark.ViewMarks;
 
 /** Which of several clips was taken for which view, until somebody says that it is right or something is marked. */
 final class ArrivedBar extends OverPicture {
@@ -47,6 +46,6 @@ final class ArrivedBar extends OverPicture {
     }
 
     private boolean isBlank(View view) {
-        return model.sheet().view(view).filter(ViewMarks::isBlank).isPresent();
+        return model.sheet().view(view).isPresent() && !model.begun(view);
     }
 }

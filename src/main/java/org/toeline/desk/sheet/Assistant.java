@@ -38,6 +38,7 @@ public final class Assistant implements PicturePane.Gestures {
     private final Searches searches;
     private final Steadier steadier;
     private final Suggesting suggesting;
+    private final Drafts drafts;
 
     public Assistant(
             LessonModel model, Background background, ClipDrawer clips, Supplier<Words> words, Consumer<String> say) {
@@ -46,6 +47,7 @@ public final class Assistant implements PicturePane.Gestures {
         this.say = say;
         this.searches = new Searches(model, background, clips, say);
         this.suggesting = new Suggesting(model, searches, clips, say);
+        this.drafts = new Drafts(model, suggesting, clips);
         this.steadier = new Steadier(model, background, clips, words, say);
     }
 
@@ -59,7 +61,7 @@ public final class Assistant implements PicturePane.Gestures {
             model.place(at);
             return;
         }
-        double focalPx = Suggesting.focalPx(model, frame.get());
+        double focalPx = Suggesting.focalPx(model, of, frame.get());
         searches.run(
                 of,
                 Item.BALL,
@@ -145,6 +147,11 @@ public final class Assistant implements PicturePane.Gestures {
         suggesting.suggest();
     }
 
+    /** What is suggested of clips that arrive, by itself. */
+    public Drafts drafts() {
+        return drafts;
+    }
+
     /** Puts the large view's marks where they are on the average while the player stands still. */
     public void steady() {
         steadier.steady();
@@ -152,6 +159,7 @@ public final class Assistant implements PicturePane.Gestures {
 
     /** Gives up what is being looked for; answers whether anything was. */
     public boolean stop() {
+        drafts.stop();
         return searches.stop() | steadier.stop();
     }
 

@@ -23,7 +23,6 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.mark.View;
-import org.toeline.mark.ViewMarks;
 import org.toeline.video.Clip;
 import org.toeline.video.ClipInfo;
 import org.toeline.video.Frame;
@@ -154,10 +153,15 @@ abstract class LookedClips implements Film {
         return Optional.ofNullable(open.get(view)).map(o -> o.fetcher.clip().file());
     }
 
-    /** The picture that a view's marks belong to; while it has none, the one that is shown. */
+    /** The picture that a view's marks belong to; while nothing is more than suggested, the one that is shown. */
     public Optional<Frame> frame(View view) {
-        boolean blank = model.sheet().view(view).map(ViewMarks::isBlank).orElse(true);
-        return Optional.ofNullable(open.get(view)).flatMap(o -> blank ? o.shown : o.marked);
+        return Optional.ofNullable(open.get(view)).flatMap(o -> model.begun(view) ? o.marked : o.shown);
+    }
+
+    /** The picture that a view is marked on or will be, whatever is shown; empty while it is not there. */
+    Optional<Frame> toBeMarked(View view) {
+        return Optional.ofNullable(open.get(view))
+                .flatMap(o -> o.marked.or(() -> o.shown).filter(f -> f.index() == o.place(o.markedAt)));
     }
 
     /** The pictures that the marks belong to. */

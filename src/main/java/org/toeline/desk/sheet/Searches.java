@@ -29,7 +29,7 @@ final class Searches {
     /** A thing of a view; no item for the whole player. */
     private record Target(View view, Optional<Item> item) {}
 
-    private record Search(Frame in, boolean again, List<ImagePoint> was, WorkLines.Work line) {}
+    private record Search(BooleanSupplier stands, boolean again, List<ImagePoint> was, WorkLines.Work line) {}
 
     private final LessonModel model;
     private final Background background;
@@ -50,21 +50,31 @@ final class Searches {
      * @param what the line that tells of it
      */
     <T> void run(View of, Item item, Frame in, String what, Supplier<T> work, Consumer<T> then) {
-        run(new Target(of, Optional.of(item)), in, what, stopped -> work.get(), then);
+        run(new Target(of, Optional.of(item)), isShown(of, in), what, stopped -> work.get(), then);
     }
 
     /** Looks for all there is in a view, and may be asked whether it is still wanted. */
     <T> void run(View of, Frame in, String what, Function<BooleanSupplier, T> work, Consumer<T> then) {
-        run(new Target(of, Optional.empty()), in, what, work, then);
+        run(of, isShown(of, in), what, work, then);
     }
 
-    private <T> void run(Target target, Frame in, String what, Function<BooleanSupplier, T> work, Consumer<T> then) {
+    /** @param stands whether the answer still counts */
+    <T> void run(View of, BooleanSupplier stands, String what, Function<BooleanSupplier, T> work, Consumer<T> then) {
+        run(new Target(of, Optional.empty()), stands, what, work, then);
+    }
+
+    private BooleanSupplier isShown(View of, Frame in) {
+        return () -> clips.frame(of).filter(f -> f == in).isPresent();
+    }
+
+    private <T> void run(
+            Target target, BooleanSupplier stands, String what, Function<BooleanSupplier, T> work, Consumer<T> then) {
         stop(target::equals);
         WorkLines.Work line = clips.lines().begin(what, () -> {
             going.remove(target);
             say.accept(Texts.of("search.stopped"));
         });
-        Search search = new Search(in, model.repeating(target.view()), was(target), line);
+        Search search = new Search(stands, model.repeating(target.view()), was(target), line);
         going.put(target, search);
         background.run(() -> line.during(() -> work.apply(line::stopped)), found -> {
             if (going.remove(target, search) && stands(target, search)) {
@@ -80,7 +90,7 @@ final class Searches {
     }
 
     private boolean stands(Target target, Search search) {
-        return clips.frame(target.view()).filter(f -> f == search.in()).isPresent()
+        return search.stands().getAsBoolean()
                 && search.again() == model.repeating(target.view())
                 && search.was().equals(was(target));
     }

@@ -239,6 +239,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
     private void shown(View of, @Nullable WritableImage image) {
         view.picture(of, image);
         frames.changed();
+        assistant.drafts().next();
     }
 
     Arrivals arrivals() {
@@ -267,6 +268,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
         public void lookedThrough(View of) {
             ties.lookedThrough();
             view.lookedThrough(of);
+            assistant.drafts().lookedThrough(of);
         }
     }
 

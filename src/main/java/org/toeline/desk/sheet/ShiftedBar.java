@@ -60,7 +60,7 @@ final class ShiftedBar extends OverPicture {
     /** A view's clip was looked through: once, its marks are too. */
     void lookedThrough(View view) {
         Optional<Movement> movement = clips.movement(view);
-        Optional<ViewMarks> marks = model.sheet().view(view).filter(v -> !v.isBlank());
+        Optional<ViewMarks> marks = model.sheet().view(view).filter(v -> model.begun(view));
         boolean asked = model.lesson().framesSure().contains(view.id());
         if (movement.isEmpty() || marks.isEmpty() || clips.marked(view).isEmpty() || asked || !looked.add(view)) {
             return;

@@ -64,11 +64,36 @@ class SuggestionsTest {
             assertThat(model.selected()).contains(model.suggestions().left().get(0));
             model.suggestions().accept();
         }
-        assertThat(marks().isAccepted()).isTrue();
-        assertThat(marks().ball().orElseThrow()).isEqualTo(BALL.accepted());
-        assertThat(marks().mark(Landmark.LEAD_SHOULDER).orElseThrow().sigmaPx()).isEqualTo(9);
-        assertThat(model.selected()).as("on to what is to be marked").isPresent();
+        ViewMarks faceOn = model.marks(View.FACE_ON).orElseThrow();
+        assertThat(faceOn.isAccepted()).isTrue();
+        assertThat(faceOn.ball().orElseThrow()).isEqualTo(BALL.accepted());
+        assertThat(faceOn.mark(Landmark.LEAD_SHOULDER).orElseThrow().sigmaPx()).isEqualTo(9);
+        assertThat(model.large()).as("on to what is suggested of the next view").isEqualTo(View.DOWN_THE_LINE);
+        assertThat(model.selected()).as("the doubtful first").contains(SHOULDER);
+    }
+
+    /** After the last suggestion of all, what nobody marked yet. */
+    @Test
+    void afterTheLastSuggestionComesWhatIsToBeMarked() {
+        model.suggestions().acceptAll();
+        model.suggestions().acceptAll();
+        model.suggestions().accept();
+        assertThat(model.sheet().views()).allMatch(ViewMarks::isAccepted);
+        assertThat(model.selected()).isPresent();
         assertThat(model.suggestions().suggestion()).isEmpty();
+    }
+
+    /** By hand one goes through a view in its order, whether the program suggests the next thing or not. */
+    @Test
+    void theHandPlacesOnInTheSameOrderOverSuggestions() {
+        model.select(ROD);
+        for (Item item : List.of(ROD, new Item.OfFloor("rod-far"))) {
+            assertThat(model.selected()).contains(item);
+            model.place(THERE);
+        }
+        ViewMarks v = model.marks(View.FACE_ON).orElseThrow();
+        assertThat(v.floorMark("rod-near").orElseThrow().at()).isEqualTo(THERE);
+        assertThat(v.floorMark("rod-near").orElseThrow().origin()).isEqualTo(Origin.PLACED);
     }
 
     @Test
@@ -102,7 +127,20 @@ class SuggestionsTest {
         model.suggestions().acceptAll();
         assertThat(model.suggestions().left()).containsExactly(SHOULDER);
         model.suggestions().accept();
-        assertThat(marks().isAccepted()).isTrue();
+        assertThat(model.marks(View.DOWN_THE_LINE).orElseThrow().isAccepted()).isTrue();
+    }
+
+    /** Where they lie clear of one another nothing is hidden. */
+    @Test
+    void shouldersDownTheLineThatLieApartAreLikely() {
+        model.show(View.DOWN_THE_LINE);
+        MarkSheet sheet = model.sheet();
+        model.apply(sheet.withView(marks().withMark(new Mark(Landmark.TRAIL_SHOULDER, THERE, 9, Origin.SUGGESTED))
+                .withMark(new Mark(Landmark.TRAIL_HIP, HERE.plus(0, 300), 9, Origin.SUGGESTED))));
+        assertThat(model.suggestions().doubtful(SHOULDER)).isFalse();
+        model.apply(sheet.withView(
+                marks().withMark(new Mark(Landmark.TRAIL_SHOULDER, HERE.plus(20, 0), 9, Origin.SUGGESTED))));
+        assertThat(model.suggestions().doubtful(SHOULDER)).isTrue();
     }
 
     @Test
