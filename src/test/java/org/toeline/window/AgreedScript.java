@@ -153,7 +153,10 @@ public final class AgreedScript {
         int left = suggested(kept(), view).size();
         press("shift+Return", "accepted all likely " + view);
         int before = left;
-        until("what was accepted to be kept", PATIENCE_S, () -> suggested(kept(), view).size() < before);
+        until(
+                "what was accepted to be kept",
+                PATIENCE_S,
+                () -> suggested(kept(), view).size() < before);
         for (left = suggested(kept(), view).size(); left > 0; left--) {
             int now = left;
             press("Return", "accepted one that is doubtful " + view);

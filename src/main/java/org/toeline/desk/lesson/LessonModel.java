@@ -1,7 +1,6 @@
 package org.toeline.desk.lesson;
 
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.advice.Mend;
@@ -92,14 +91,6 @@ public final class LessonModel extends TwiceMarkedLesson {
         List<Item> items = MarkOrder.items(this, large);
         int from = selected.map(items::indexOf).orElse(-1);
         select(items.get(Math.floorMod(from < 0 && step < 0 ? step : from + step, items.size())));
-    }
-
-    /** Whether the coach said that an item cannot be seen in a view. */
-    public boolean unseen(View view, Item item) {
-        return item instanceof Item.OfGround
-                ? Arrays.stream(View.values())
-                        .anyMatch(v -> lesson.unfinished().unseen(v).contains(item.name()))
-                : lesson.unfinished().unseen(view).contains(item.name());
     }
 
     /**

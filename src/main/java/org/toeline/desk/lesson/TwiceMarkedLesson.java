@@ -1,5 +1,6 @@
 package org.toeline.desk.lesson;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -92,5 +93,13 @@ abstract class TwiceMarkedLesson extends FilmedLesson {
             change(sheet(), lesson.unfinished().withoutAgain(large), selection());
         }
         return spread;
+    }
+
+    /** Whether the coach said that an item cannot be seen in a view. */
+    public boolean unseen(View view, Item item) {
+        return item instanceof Item.OfGround
+                ? Arrays.stream(View.values())
+                        .anyMatch(v -> lesson.unfinished().unseen(v).contains(item.name()))
+                : lesson.unfinished().unseen(view).contains(item.name());
     }
 }

@@ -4,7 +4,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
 /** What is beside and below the picture: scrolled in a low window, so that the picture keeps its room. */
-final class Scrolled extends ScrollPane {
+class Scrolled extends ScrollPane {
 
     Scrolled(Region tall) {
         super(tall);

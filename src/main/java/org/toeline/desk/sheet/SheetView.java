@@ -32,18 +32,12 @@ final class SheetView extends BorderPane {
 
     /** With less, beside text of the usual size, the row of views has no small pictures. */
     private static final double LEAST_FOR_SMALL = 560;
-    /** Higher than this the guide is seen whole as it is. */
-    private static final double LOW = 860;
-
-    private static final double WIDE = 1300;
-    /** Beside what is scrolled. */
-    private static final double BAR = 16;
 
     private final LessonModel model;
     private final Sheet sheet;
     private final PicturePane picture;
     private final MarkingPane marking;
-    private final Scrolled column;
+    private final MarkingColumn column;
     private final Pictures pictures;
     private final FindingsPane findings;
     private final Toolbar toolbar;
@@ -57,7 +51,6 @@ final class SheetView extends BorderPane {
     private final PinDialog pins;
     private final ShownLight light;
     private Words words = Words.usual();
-    private MarkingPane.@Nullable Room room;
 
     SheetView(LessonModel model, Sheet sheet, FrameChange change) {
         this.model = model;
@@ -89,28 +82,10 @@ final class SheetView extends BorderPane {
                 watched.second(),
                 files -> arrived(files, sheet.films().companion().orElse(model.large())));
         HBox.setHgrow(pictures, Priority.ALWAYS);
-        column = new Scrolled(marking);
-        column.setId("marking-column");
-        column.getStyleClass().add("paper");
+        column = new MarkingColumn(marking, this, () -> marking.update(sheet.doubted(model.large())));
         heightProperty().addListener((o, before, now) -> views.pictures(now.doubleValue() > Look.px(LEAST_FOR_SMALL)));
-        heightProperty().addListener((o, before, now) -> marking());
-        widthProperty().addListener((o, before, now) -> marking());
-        marking();
         setCenter(new HBox(pictures, column, findings));
         setTop(toolbar);
-    }
-
-    /** Where it is low, what is to be marked takes a little of the width, of which the picture cannot make use then. */
-    private void marking() {
-        boolean low = getHeight() < Look.px(LOW) && getWidth() >= Look.px(WIDE);
-        MarkingPane.Room now = low ? MarkingPane.Room.LOW : MarkingPane.Room.USUAL;
-        if (now == room) {
-            return;
-        }
-        room = now;
-        marking.room(now);
-        column.setMinWidth(marking.getMinWidth() + BAR);
-        marking.update(sheet.doubted(model.large()));
     }
 
     /** Offers the last lesson, first. */
