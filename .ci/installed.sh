@@ -13,6 +13,8 @@ desk=""
 clean_up() {
     kill $desk $manager $screen 2>/dev/null || true
     sleep 2
+    umount "$root/opt/toeline" 2>/dev/null || true
+    umount "$work/small" 2>/dev/null || true
     umount "$root/proc" 2>/dev/null || true
     mountpoint -q "$root/proc" || rm -rf "$work"
 }
@@ -142,6 +144,7 @@ if inside dpkg -r toeline >>"$work/over.txt" 2>&1; then fail "it was removed"; f
 grep "toeline: " "$work/over.txt"
 rm "$root/var/cache/toeline.deb"
 coach toeline measure /opt/toeline/sample-media/before/before.lesson.json >/dev/null || fail "the refused one left it broken"
+[ -s "$root/opt/toeline/classes.jsa" ] || fail "the refused one took the archive of classes away"
 xdotool windowfocus "$window" key alt+F4
 open=yes
 for _ in 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20 21 22 23 24 25 26 27 28 29 30; do
@@ -154,11 +157,30 @@ coach toeline ledger find "" >"$work/find.txt" || true
 cat "$work/find.txt"
 grep -q . "$work/find.txt" || fail "the lesson that was double-clicked is not in the ledger"
 
-say "a damaged download"
+say "a damaged download, by its published sum and by itself"
+cp "$package" "$work/damaged.deb"
+printf 'x' | dd of="$work/damaged.deb" bs=1 seek=1000000 conv=notrunc status=none
+if (cd "$work" && sed 's| .*|  damaged.deb|' "$package.sha256" | sha256sum -c --status); then fail "its sum is that of another file"; fi
 head -c 20000000 "$package" >"$root/var/cache/half.deb"
 if inside dpkg -i /var/cache/half.deb >"$work/half.txt" 2>&1; then fail "half a package was installed"; fi
 rm "$root/var/cache/half.deb"
 coach toeline measure /opt/toeline/sample-media/before/before.lesson.json >/dev/null || fail "half a package left it broken"
+
+say "a disk that is full in the middle of installing"
+sums() { (cd "$root/opt/toeline" && find . -type f -exec sha256sum {} + | LC_ALL=C sort -k 2); }
+mkdir "$work/small"
+mount -t tmpfs -o "size=$(($(du -sm "$root/opt/toeline" | cut -f 1) + 60))m" tmpfs "$work/small"
+cp -a "$root/opt/toeline/." "$work/small/"
+mount --bind "$work/small" "$root/opt/toeline"
+sums >"$work/sums.txt"
+cp "$package" "$root/var/cache/toeline.deb"
+if inside dpkg -i /var/cache/toeline.deb >"$work/full.txt" 2>&1; then fail "it was installed on a full disk"; fi
+rm "$root/var/cache/toeline.deb"
+grep -i "no space left" "$work/full.txt" | head -n 1
+sums | diff "$work/sums.txt" - || fail "the full disk changed what was installed"
+coach toeline measure /opt/toeline/sample-media/before/before.lesson.json >/dev/null || fail "the full disk left it broken"
+umount "$root/opt/toeline"
+umount "$work/small"
 
 say "removal"
 inside apt-get purge -q -y toeline >>"$work/apt.txt" 2>&1 || {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.toeline.document.Json;
-import org.toeline.document.WholeFile;
 import org.toeline.flight.table.Asked;
 import org.toeline.flight.table.Imported;
 import org.toeline.flight.table.Proposal;
@@ -72,8 +71,8 @@ record ShotTable(Path file, Template template, Imported imported, List<Asked> as
         return only;
     }
 
-    static void write(Template template, Path file) throws IOException {
-        WholeFile.write(file, TemplateDocument.write(template));
+    static void write(Template template, Path file) throws DocumentException, IOException {
+        OutFiles.write(file, TemplateDocument.write(template), true);
     }
 
     private static Template template(Path file) throws DocumentException {

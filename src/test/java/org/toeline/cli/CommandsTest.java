@@ -207,6 +207,7 @@ class CommandsTest {
                 "address /",
                 "lens / --name a --square 25 --columns 9 --rows 6",
                 "shots /",
+                "shots sample-media/shots/before.csv --save-template /",
                 "ledger export --csv / --ledger ROOM",
                 "ledger import / --ledger ROOM",
                 "ledger restore / --ledger ROOM"
