@@ -27,6 +27,8 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
 
     /** So many and more shots are drawn with smaller points. */
     private static final int MANY = 30;
+    /** A flight's points lie closer together than anyone sees its curve bend. */
+    private static final double STEP_PX = 4;
 
     void paint(ShotPicture.Setup setup) {
         Color faint = pen.faint(setup.shots().size());
@@ -69,13 +71,17 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
 
     private void curve(Flight flight, Color color, BasicStroke stroke) {
         Path2D path = new Path2D.Double();
-        boolean first = true;
-        for (FlightPoint p : flight.points()) {
-            if (first) {
-                path.moveTo(view.x(p), view.y(p));
-                first = false;
-            } else {
-                path.lineTo(view.x(p), view.y(p));
+        List<FlightPoint> points = flight.points();
+        double lastX = view.x(points.get(0));
+        double lastY = view.y(points.get(0));
+        path.moveTo(lastX, lastY);
+        for (int i = 1; i < points.size(); i++) {
+            double x = view.x(points.get(i));
+            double y = view.y(points.get(i));
+            if (i == points.size() - 1 || Math.abs(x - lastX) + Math.abs(y - lastY) > STEP_PX) {
+                path.lineTo(x, y);
+                lastX = x;
+                lastY = y;
             }
         }
         g.setColor(color);

@@ -129,6 +129,28 @@ class ShotsScreenTest extends DrivenDesk {
                 to, new javafx.scene.input.KeyEvent(type, text, text, code, false, false, false, false));
     }
 
+    /** A table of two clubs: nothing is taken in before one of them is chosen. */
+    @Test
+    void asksWhichClubIsWanted(FxRobot robot) throws Exception {
+        Path mixed = Files.writeString(
+                folder.resolve("mixed.csv"),
+                "Club,Ball speed (m/s),Carry (m)\nDriver,65.2,210.5\n7 iron,50.3,150.1\nDriver,64.8,208.3\n");
+        robot.interact(() -> screens.go("shots"));
+        robot.interact(() -> shots.takeIn(mixed));
+        until(() -> robot.lookup("#import-only-0").tryQuery().isPresent());
+        assertThat(robot.lookup("#import-take").queryButton().isDisabled()).isTrue();
+        robot.interact(() -> {
+            ComboBox<?> clubs = robot.lookup("#import-only-0").queryAs(ComboBox.class);
+            clubs.getSelectionModel().select(clubs.getItems().indexOf("Driver"));
+        });
+        until(() -> !robot.lookup("#import-take").queryButton().isDisabled());
+        robot.interact(() -> robot.lookup("#import-take").queryButton().fire());
+        until(() -> inLedger().size() == 2);
+        assertThat(inLedger())
+                .extracting(s -> s.figure(ShotFigure.CARRY).orElseThrow())
+                .containsExactly(210.5, 208.3);
+    }
+
     /** Before and after of the sample player: ten shots each, one of them a mishit. */
     @Test
     void takesTenInAndComparesTwoSetups(FxRobot robot) throws Exception {

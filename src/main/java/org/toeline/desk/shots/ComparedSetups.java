@@ -32,6 +32,8 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
      *
      * @param measured as they were typed
      * @param counts   for each, whether it counts
+     * @param drawn    the places of those that are drawn: of many some, from all over them
+     * @param counted  how many count
      * @param middles  where they lie in each figure, computed ones included
      * @param flights  each shot's flight by the model whose figures stand first, where it can be computed
      * @param middle   the flight of the middle launch, by each model; empty when it cannot be computed
@@ -41,6 +43,8 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
             String name,
             List<Shot> measured,
             List<Boolean> counts,
+            List<Integer> drawn,
+            int counted,
             List<SetupFigure> middles,
             List<Optional<Flight>> flights,
             List<Flight> middle,
@@ -76,6 +80,8 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
     }
 
     static final int MOST_CURVES = 150;
+    /** More points than this nobody tells apart. */
+    private static final int MOST_POINTS = 600;
     /** Slower balls are not hit as far as they go. */
     private static final double SLOW_MPS = 30;
 
@@ -104,6 +110,8 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
                     one.name,
                     one.shots,
                     one.counts,
+                    drawn(one.counts),
+                    filled.size(),
                     middles,
                     curves(one, air),
                     middleFlight(middles, air),
@@ -115,6 +123,15 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
                 figures.size() < 2
                         ? Optional.empty()
                         : Optional.of(SetupComparison.of(figures.get(0), figures.get(1))));
+    }
+
+    private static List<Integer> drawn(List<Boolean> counts) {
+        int points = Math.max(1, counts.size() / MOST_POINTS);
+        int curves = Math.max(1, counts.size() / MOST_CURVES);
+        return IntStream.range(0, counts.size())
+                .filter(i -> counts.get(i) && (i % points == 0 || i % curves == 0))
+                .boxed()
+                .toList();
     }
 
     /** Of many shots some, from all over them, have a curve: more nobody tells apart. Those put aside have none. */

@@ -3,6 +3,9 @@ package org.toeline.desk.shots;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -20,25 +23,27 @@ final class ImportGrid extends GridPane {
 
     private static final double WIDTH = 150;
 
-    private final ImportModel model;
-    private final Runnable changed;
+    private final Consumer<UnaryOperator<ImportModel>> change;
 
     /** What a column can be taken for. */
     private record Use(Optional<Meaning> meaning, String words, String id) {}
 
     private static final Use NOTHING = new Use(Optional.empty(), Texts.of("shots.import.nothing"), "nothing");
+    /** What a person has to decide yet; leaving it out is a decision too. */
+    private static final Use UNDECIDED = new Use(Optional.empty(), Texts.of("shots.import.undecided"), "undecided");
+
     private static final Use REMARK = new Use(Optional.empty(), Texts.of("shots.import.remark"), "remark");
 
-    ImportGrid(ImportModel model, Runnable changed) {
-        this.model = model;
-        this.changed = changed;
+    /** @param change given what the coach corrects */
+    ImportGrid(Consumer<UnaryOperator<ImportModel>> change) {
+        this.change = change;
         setHgap(6);
         setVgap(4);
         setPadding(new Insets(6));
     }
 
     /** Only what is not shown yet is made anew: the focus stays where it was when nothing moved. */
-    void update() {
+    void update(ImportModel model) {
         Optional<String> focused =
                 getChildren().stream().filter(Node::isFocused).map(Node::getId).findFirst();
         getChildren().clear();
@@ -47,7 +52,7 @@ final class ImportGrid extends GridPane {
             add(new Label(Texts.of("shots.import.empty")), 0, 0);
         }
         for (int i = 0; i < headings.size(); i++) {
-            column(i, headings.get(i));
+            column(model, i, headings.get(i));
         }
         focused.ifPresent(id -> getChildren().stream()
                 .filter(n -> id.equals(n.getId()))
@@ -55,7 +60,7 @@ final class ImportGrid extends GridPane {
                 .ifPresent(Node::requestFocus));
     }
 
-    private void column(int place, String heading) {
+    private void column(ImportModel model, int place, String heading) {
         Label head = new Label(heading);
         head.setWrapText(true);
         head.setMaxWidth(Look.px(WIDTH));
@@ -63,7 +68,7 @@ final class ImportGrid extends GridPane {
         head.getStyleClass().add("shots-head");
         add(head, place, 0);
         if (!heading.isEmpty()) {
-            choices(place, heading);
+            choices(model, place, heading);
         }
         List<List<String>> rows = model.look().rows();
         for (int r = 0; r < rows.size(); r++) {
@@ -74,9 +79,10 @@ final class ImportGrid extends GridPane {
         }
     }
 
-    private void choices(int place, String heading) {
+    private void choices(ImportModel model, int place, String heading) {
         Optional<Column> column = model.column(heading);
-        List<Use> uses = new ArrayList<>(List.of(NOTHING, REMARK));
+        boolean asked = model.asked().stream().anyMatch(a -> a.heading().equals(heading));
+        List<Use> uses = new ArrayList<>(asked ? List.of(UNDECIDED, NOTHING, REMARK) : List.of(NOTHING, REMARK));
         for (Meaning meaning : Meaning.values()) {
             uses.add(new Use(Optional.of(meaning), Texts.of("shots.figure." + meaning.id()), meaning.id()));
         }
@@ -85,37 +91,34 @@ final class ImportGrid extends GridPane {
                 column.flatMap(c -> uses.stream()
                                 .filter(u -> u.meaning().equals(Optional.of(c.meaning())))
                                 .findFirst())
-                        .orElse(model.remark(heading) ? REMARK : NOTHING),
+                        .orElse(model.remark(heading) ? REMARK : asked ? UNDECIDED : NOTHING),
                 Use::words,
-                use -> means(heading, use));
+                use -> m -> means(m, heading, use));
         put(meaning, "import-meaning-" + place, "shots.import.meaning", heading, place, 1);
         column.ifPresent(c -> {
             ComboBox<FigureUnit> unit =
-                    box(FigureUnit.of(c.meaning().quantity()), c.unit(), FigureUnit::id, u -> model.in(heading, u));
+                    box(FigureUnit.of(c.meaning().quantity()), c.unit(), FigureUnit::id, u -> m -> m.in(heading, u));
             put(unit, "import-unit-" + place, "shots.import.unit", heading, place, 2);
             if (c.meaning().sided()) {
                 ComboBox<PositiveSide> side = box(
                         List.of(PositiveSide.values()),
                         c.positiveSide(),
                         s -> Texts.of("shots.import.plus." + s.id()),
-                        s -> model.plusIs(heading, s));
+                        s -> m -> m.plusIs(heading, s));
                 put(side, "import-plus-" + place, "shots.import.plus", heading, place, 3);
             }
         });
     }
 
-    private void means(String heading, Use use) {
+    private static ImportModel means(ImportModel model, String heading, Use use) {
         if (use.meaning().isPresent()) {
-            model.means(heading, use.meaning().get());
-        } else if (use.equals(REMARK)) {
-            model.meansRemark(heading);
-        } else {
-            model.meansNothing(heading);
+            return model.means(heading, use.meaning().get());
         }
+        return use.equals(REMARK) ? model.meansRemark(heading) : model.meansNothing(heading);
     }
 
     private <T> ComboBox<T> box(
-            List<T> choices, T now, java.util.function.Function<T, String> words, java.util.function.Consumer<T> act) {
+            List<T> choices, T now, Function<T, String> words, Function<T, UnaryOperator<ImportModel>> act) {
         ComboBox<T> box = new ComboBox<>();
         box.getItems().setAll(choices);
         box.setConverter(new ShownAs<>(words));
@@ -123,8 +126,7 @@ final class ImportGrid extends GridPane {
         box.setPrefWidth(Look.px(WIDTH));
         box.setOnAction(e -> {
             if (!box.getValue().equals(now)) {
-                act.accept(box.getValue());
-                changed.run();
+                change.accept(act.apply(box.getValue()));
             }
         });
         return box;

@@ -4,12 +4,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
+import org.toeline.flight.ShotFigure;
 import org.toeline.flight.table.Asked;
 import org.toeline.flight.table.Column;
 import org.toeline.flight.table.DecimalMark;
@@ -23,8 +28,9 @@ import org.toeline.flight.table.TableLook;
 import org.toeline.flight.table.Template;
 
 /**
- * A table that is looked at before its shots are taken in: what each column is taken to mean, corrected by the coach. Knows no
- * control.
+ * A table that is looked at before its shots are taken in: what each column is taken to mean, and which of its clubs, players
+ * and days are wanted. Does not change: what the coach corrects makes another, which of a long table takes a while and may be
+ * made on any thread. Knows no control.
  */
 final class ImportModel {
 
@@ -33,28 +39,53 @@ final class ImportModel {
 
     private static final int ROWS = 5;
 
-    private final Path file;
-    private final byte[] bytes;
-    private final List<Template> templates;
-    private final Proposal proposal;
-    private final Set<String> decided = new HashSet<>();
-    private Template template;
-    private TableLook look;
-    private Imported imported;
+    /**
+     * A file and what is proposed for it.
+     *
+     * @param templates the proposal first, then those that were kept
+     */
+    private record Source(Path file, byte[] bytes, Proposal proposal, List<Template> templates) {}
 
-    private ImportModel(Path file, byte[] bytes, List<Template> kept) {
-        this.file = file;
-        this.bytes = bytes;
-        this.proposal = Proposal.of(bytes, Texts.of("shots.import.proposed"));
-        List<Template> all = new ArrayList<>(List.of(proposal.template()));
-        all.addAll(kept);
-        this.templates = List.copyOf(all);
-        this.template = kept.stream()
-                .filter(t -> TableLook.of(bytes, t, 1).has(t))
-                .findFirst()
-                .orElse(proposal.template());
-        this.look = TableLook.of(bytes, template, ROWS);
-        this.imported = ShotImport.read(bytes, template);
+    private final Source source;
+    private final Set<String> decided;
+    private final Template template;
+    private final TableLook look;
+    private final Imported all;
+    private final Map<String, Map<String, Integer>> filters;
+    private final Map<String, String> wanted;
+    private final Imported imported;
+    private final Set<ShotFigure> figures;
+    private final List<TypedShot> rows;
+
+    private ImportModel(Source source, Set<String> decided, Template template) {
+        this(
+                source,
+                decided,
+                template,
+                TableLook.of(source.bytes, template, ROWS),
+                ShotImport.read(source.bytes, template),
+                Map.of());
+    }
+
+    private ImportModel(
+            Source source,
+            Set<String> decided,
+            Template template,
+            TableLook look,
+            Imported all,
+            Map<String, String> wanted) {
+        this.source = source;
+        this.decided = Set.copyOf(decided);
+        this.template = template;
+        this.look = look;
+        this.all = all;
+        this.filters = all.filters();
+        this.wanted = Map.copyOf(wanted);
+        this.imported = wanted.isEmpty() ? all : all.only(wanted);
+        this.figures = imported.shots().stream()
+                .flatMap(s -> s.figures().keySet().stream())
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(ShotFigure.class)));
+        this.rows = ShotsModel.rowsOf(imported.shots());
     }
 
     /** @param kept the templates kept so far; the first whose headings all stand in the table is chosen */
@@ -63,22 +94,61 @@ final class ImportModel {
         if (size > MOST_BYTES) {
             throw new IOException(Texts.of("shots.import.too-large", file, size, MOST_BYTES));
         }
-        return new ImportModel(file, Files.readAllBytes(file), kept);
+        byte[] bytes = Files.readAllBytes(file);
+        Proposal proposal = Proposal.of(bytes, Texts.of("shots.import.proposed"));
+        List<Template> templates = new ArrayList<>(List.of(proposal.template()));
+        templates.addAll(kept);
+        Template first = kept.stream()
+                .filter(t -> TableLook.of(bytes, t, 1).has(t))
+                .findFirst()
+                .orElse(proposal.template());
+        return new ImportModel(new Source(file, bytes, proposal, List.copyOf(templates)), Set.of(), first);
     }
 
-    /** What came of it. */
-    record Taken(Path file, Imported imported, Optional<Template> template) {}
+    /**
+     * What came of it.
+     *
+     * @param rows its shots as the table of shots has them
+     */
+    record Taken(Path file, List<TypedShot> rows, int leftOut, Optional<Template> template) {}
 
     Path file() {
-        return file;
+        return source.file;
     }
 
     TableLook look() {
         return look;
     }
 
+    /** The shots that are wanted; all of them as long as nothing is chosen. */
     Imported imported() {
         return imported;
+    }
+
+    /** The figures that some shot has. */
+    Set<ShotFigure> figures() {
+        return figures;
+    }
+
+    /** By which headings the shots are of several clubs, players or days, which no one mixes: how many of each. */
+    Map<String, Map<String, Integer>> filters() {
+        return filters;
+    }
+
+    /** Which of them is wanted, by heading. */
+    Optional<String> wanted(String heading) {
+        return Optional.ofNullable(wanted.get(heading));
+    }
+
+    /** Whether it is said of each heading which is wanted. */
+    boolean chosen() {
+        return wanted.keySet().containsAll(filters.keySet());
+    }
+
+    ImportModel only(String heading, String value) {
+        Map<String, String> more = new HashMap<>(wanted);
+        more.put(heading, value);
+        return new ImportModel(source, decided, template, look, all, more);
     }
 
     Template template() {
@@ -87,13 +157,13 @@ final class ImportModel {
 
     /** The proposal first, then those that were kept. */
     List<Template> templates() {
-        return templates;
+        return source.templates;
     }
 
     /** What a person has to decide; nothing of a column that is decided, or once another template is used. */
     List<Asked> asked() {
-        return template.name().equals(proposal.template().name())
-                ? proposal.asked().stream()
+        return template.name().equals(source.proposal.template().name())
+                ? source.proposal.asked().stream()
                         .filter(a -> !decided.contains(a.heading())
                                 && column(a.heading()).isEmpty())
                         .toList()
@@ -110,53 +180,53 @@ final class ImportModel {
         return template.remarks().contains(heading);
     }
 
-    void use(Template changed) {
-        template = changed;
-        look = TableLook.of(bytes, template, ROWS);
-        imported = ShotImport.read(bytes, template);
+    ImportModel use(Template changed) {
+        return new ImportModel(source, decided, changed);
     }
 
     /** A heading means a figure from now on; another heading that did means nothing any more. */
-    void means(String heading, Meaning meaning) {
+    ImportModel means(String heading, Meaning meaning) {
         FigureUnit unit = column(heading)
                 .map(Column::unit)
                 .filter(u -> u.quantity() == meaning.quantity())
                 .orElseGet(() -> ShotUnits.METRIC.of(meaning));
         Column plain = new Column(heading, meaning, unit, PositiveSide.RIGHT);
-        Column meant = proposal.asked().stream()
+        Column meant = source.proposal.asked().stream()
                 .filter(a -> a.heading().equals(heading))
                 .flatMap(a -> a.perhaps().stream())
                 .filter(c -> c.meaning() == meaning)
                 .findFirst()
                 .orElse(plain);
-        put(heading, Optional.of(meant), false);
+        return put(heading, Optional.of(meant), false);
     }
 
-    void meansNothing(String heading) {
-        put(heading, Optional.empty(), false);
+    ImportModel meansNothing(String heading) {
+        return put(heading, Optional.empty(), false);
     }
 
-    void meansRemark(String heading) {
-        put(heading, Optional.empty(), true);
+    ImportModel meansRemark(String heading) {
+        return put(heading, Optional.empty(), true);
     }
 
-    void in(String heading, FigureUnit unit) {
-        column(heading)
-                .ifPresent(c ->
-                        put(heading, Optional.of(new Column(heading, c.meaning(), unit, c.positiveSide())), false));
+    ImportModel in(String heading, FigureUnit unit) {
+        return column(heading)
+                .map(c -> put(heading, Optional.of(new Column(heading, c.meaning(), unit, c.positiveSide())), false))
+                .orElse(this);
     }
 
-    void plusIs(String heading, PositiveSide side) {
-        column(heading)
-                .ifPresent(c -> put(heading, Optional.of(new Column(heading, c.meaning(), c.unit(), side)), false));
+    ImportModel plusIs(String heading, PositiveSide side) {
+        return column(heading)
+                .map(c -> put(heading, Optional.of(new Column(heading, c.meaning(), c.unit(), side)), false))
+                .orElse(this);
     }
 
-    void cutAt(Separator separator, DecimalMark mark) {
-        use(new Template(template.name(), separator, mark, template.columns(), template.remarks()));
+    ImportModel cutAt(Separator separator, DecimalMark mark) {
+        return use(new Template(template.name(), separator, mark, template.columns(), template.remarks()));
     }
 
-    private void put(String heading, Optional<Column> column, boolean asRemark) {
-        decided.add(heading);
+    private ImportModel put(String heading, Optional<Column> column, boolean asRemark) {
+        Set<String> more = new HashSet<>(decided);
+        more.add(heading);
         List<Column> columns = new ArrayList<>(template.columns().stream()
                 .filter(c -> !c.header().equals(heading)
                         && column.map(n -> n.meaning() != c.meaning()).orElse(true))
@@ -167,14 +237,18 @@ final class ImportModel {
         if (asRemark) {
             remarks.add(heading);
         }
-        use(new Template(template.name(), template.separator(), template.decimalMark(), columns, remarks));
+        return new ImportModel(
+                source,
+                more,
+                new Template(template.name(), template.separator(), template.decimalMark(), columns, remarks));
     }
 
     /** @param name under which the template is to be kept; blank when it is not */
     Taken taken(String name) {
         return new Taken(
-                file,
-                imported,
+                source.file,
+                rows,
+                imported.leftOut().size(),
                 name.isBlank() || template.columns().isEmpty()
                         ? Optional.empty()
                         : Optional.of(template.withName(name.strip())));

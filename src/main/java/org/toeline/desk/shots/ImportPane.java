@@ -1,8 +1,8 @@
 package org.toeline.desk.shots;
 
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -12,9 +12,11 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.work.Background;
 import org.toeline.flight.table.DecimalMark;
 import org.toeline.flight.table.Imported;
 import org.toeline.flight.table.LeftOut;
@@ -27,24 +29,34 @@ final class ImportPane extends BorderPane {
     /** More lines nobody reads, and making them takes long. */
     private static final int SAID = 150;
 
-    private final ImportModel model;
-    private final ImportGrid grid;
+    private final Background.Lane reading;
+    private final ImportGrid grid = new ImportGrid(this::change);
+    private final FlowPane filters = new FlowPane(8, 4);
     private final ComboBox<Template> templates = new ComboBox<>();
     private final ComboBox<Separator> separator = new ComboBox<>();
     private final ComboBox<DecimalMark> mark = new ComboBox<>();
     private final VBox read = new VBox(3);
     private final TextField name = new TextField();
     private final Button take = new Button();
+    private ImportModel model;
+    /** What was corrected since that one. */
+    private UnaryOperator<ImportModel> corrections = UnaryOperator.identity();
+
     private boolean filling;
 
-    /** @param done given what is to be taken in, or nothing */
-    ImportPane(ImportModel model, Consumer<Optional<ImportModel.Taken>> done) {
+    /**
+     * @param reading reads the table anew after each correction
+     * @param done    given what is to be taken in, or nothing
+     */
+    ImportPane(ImportModel model, Background.Lane reading, Consumer<Optional<ImportModel.Taken>> done) {
         this.model = model;
-        this.grid = new ImportGrid(model, this::update);
+        this.reading = reading;
         setId("shots-import-pane");
         getStyleClass().add("paper");
         setPadding(new Insets(12));
-        setTop(new VBox(8, title(), choices()));
+        filters.setId("import-filters");
+        filters.setAlignment(Pos.CENTER_LEFT);
+        setTop(new VBox(8, title(), choices(), filters));
         ScrollPane columns = new ScrollPane(grid);
         columns.setFitToHeight(true);
         columns.setMinHeight(300);
@@ -73,15 +85,15 @@ final class ImportPane extends BorderPane {
         templates.getItems().setAll(model.templates());
         templates.setConverter(new ShownAs<>(Template::name));
         templates.setId("import-template");
-        templates.setOnAction(e -> change(() -> model.use(templates.getValue())));
+        templates.setOnAction(e -> change(m -> m.use(templates.getValue())));
         separator.getItems().setAll(Separator.values());
         separator.setConverter(new ShownAs<>(s -> Texts.of("shots.separator." + s.id())));
         separator.setId("import-separator");
-        separator.setOnAction(e -> change(() -> model.cutAt(separator.getValue(), mark.getValue())));
+        separator.setOnAction(e -> change(m -> m.cutAt(separator.getValue(), mark.getValue())));
         mark.getItems().setAll(DecimalMark.values());
         mark.setConverter(new ShownAs<>(d -> Texts.of("shots.decimal." + d.id())));
         mark.setId("import-decimal");
-        mark.setOnAction(e -> change(() -> model.cutAt(separator.getValue(), mark.getValue())));
+        mark.setOnAction(e -> change(m -> m.cutAt(separator.getValue(), mark.getValue())));
         HBox row = new HBox(
                 8,
                 labelled("shots.import.template", templates),
@@ -117,11 +129,21 @@ final class ImportPane extends BorderPane {
         return row;
     }
 
-    private void change(Runnable act) {
-        if (!filling) {
-            act.run();
-            update();
+    /** Reads the table as it is corrected; until that is done nothing can be taken in. */
+    private void change(UnaryOperator<ImportModel> correction) {
+        if (filling) {
+            return;
         }
+        UnaryOperator<ImportModel> earlier = corrections;
+        UnaryOperator<ImportModel> all = m -> correction.apply(earlier.apply(m));
+        ImportModel from = model;
+        corrections = all;
+        take.setDisable(true);
+        reading.run(() -> all.apply(from), read -> {
+            model = read;
+            corrections = UnaryOperator.identity();
+            update();
+        });
     }
 
     private void update() {
@@ -133,13 +155,17 @@ final class ImportPane extends BorderPane {
         separator.setValue(model.template().separator());
         mark.setValue(model.template().decimalMark());
         filling = false;
-        grid.update();
+        grid.update(model);
+        showFilters();
         Imported imported = model.imported();
         int n = imported.shots().size();
         take.setText(Texts.of("shots.import.take", n));
-        take.setDisable(n == 0);
+        take.setDisable(n == 0 || !model.chosen());
         read.getChildren().clear();
-        say("shots-head", n == 0 ? Texts.of("shots.import.none") : Texts.of("shots.import.read", n, figures(imported)));
+        say("shots-head", n == 0 ? Texts.of("shots.import.none") : Texts.of("shots.import.read", n, figures()));
+        model.filters().keySet().stream()
+                .filter(heading -> model.wanted(heading).isEmpty())
+                .forEach(heading -> say("shots-head", "? " + Texts.of("shots.import.mixed", name(heading))));
         model.asked()
                 .forEach(a -> say(
                         "shots-head",
@@ -168,9 +194,31 @@ final class ImportPane extends BorderPane {
         }
     }
 
-    private static String figures(Imported imported) {
-        return Arrays.stream(org.toeline.flight.ShotFigure.values())
-                .filter(f -> imported.shots().stream().anyMatch(s -> s.figure(f).isPresent()))
+    /** Of several clubs, players or days one is chosen; they are never mixed. */
+    private void showFilters() {
+        filters.getChildren().clear();
+        model.filters().forEach((heading, values) -> {
+            ComboBox<String> box = new ComboBox<>();
+            box.getItems().setAll(values.keySet());
+            box.setConverter(new ShownAs<>(v -> Texts.of("shots.import.group", v, values.getOrDefault(v, 0))));
+            box.setPromptText(Texts.of("shots.import.choose"));
+            model.wanted(heading).ifPresent(box::setValue);
+            box.setId("import-only-" + filters.getChildren().size() / 2);
+            box.setOnAction(e -> change(m -> m.only(heading, box.getValue())));
+            Label label = new Label(Texts.of("shots.import.only", name(heading)));
+            label.setLabelFor(box);
+            box.setAccessibleText(label.getText());
+            filters.getChildren().addAll(label, box);
+        });
+        filters.setManaged(!filters.getChildren().isEmpty());
+    }
+
+    private static String name(String heading) {
+        return heading.equals(Imported.TITLE) ? Texts.of("shots.import.title-group") : heading;
+    }
+
+    private String figures() {
+        return model.figures().stream()
                 .map(f -> Texts.of("shots.figure." + f.id()))
                 .collect(Collectors.joining(", "));
     }

@@ -18,9 +18,6 @@ import org.toeline.paint.ShotPicture;
 /** What the picture shows of one or two setups, and what is said beside it. */
 record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
 
-    /** More points than this nobody tells apart. */
-    private static final int MOST_POINTS = 600;
-
     /**
      * @param own  which of the setups has the rows of the table
      * @param row  the row to point out; one that is not there points out none
@@ -47,30 +44,30 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
     }
 
     private static ShotPicture.Setup setup(ComparedSetups.Setup setup, int row) {
-        List<ShotPicture.Trace> traces = new ArrayList<>();
-        int step = Math.max(1, setup.measured().size() / MOST_POINTS);
-        for (int i = 0; i < setup.measured().size(); i++) {
-            boolean drawn = i % step == 0 || i == row || setup.flights().get(i).isPresent();
-            if (!setup.counts().get(i) || !drawn) {
-                continue;
-            }
-            Shot shot = setup.measured().get(i);
-            traces.add(new ShotPicture.Trace(
-                    setup.flights().get(i),
-                    shot.figure(ShotFigure.CARRY),
-                    shot.figure(ShotFigure.SIDE),
-                    shot.figure(ShotFigure.APEX),
-                    i == row ? Texts.of("shots.picture.shot", row + 1) : ""));
+        List<Integer> drawn = new ArrayList<>(setup.drawn());
+        if (row >= 0 && row < setup.counts().size() && setup.counts().get(row) && !drawn.contains(row)) {
+            drawn.add(row);
         }
+        List<ShotPicture.Trace> traces =
+                drawn.stream().map(i -> trace(setup, i, row)).toList();
         Map<ShotFigure, SetupFigure> middles = setup.middles().stream()
                 .collect(Collectors.toMap(
                         SetupFigure::figure, m -> m, (a, b) -> a, () -> new EnumMap<>(ShotFigure.class)));
         // one shot is its own middle: a second curve upon it would only hide it
         List<Flight> middle =
                 setup.measured().size() < 2 ? setup.middle().stream().skip(1).toList() : setup.middle();
-        int count = (int) setup.counts().stream().filter(c -> c).count();
         return new ShotPicture.Setup(
-                setup.name(), count, traces, setup.measured().size() < 2 ? List.of() : middle, middles);
+                setup.name(), setup.counted(), traces, setup.measured().size() < 2 ? List.of() : middle, middles);
+    }
+
+    private static ShotPicture.Trace trace(ComparedSetups.Setup setup, int i, int row) {
+        Shot shot = setup.measured().get(i);
+        return new ShotPicture.Trace(
+                setup.flights().get(i),
+                shot.figure(ShotFigure.CARRY),
+                shot.figure(ShotFigure.SIDE),
+                shot.figure(ShotFigure.APEX),
+                i == row ? Texts.of("shots.picture.shot", row + 1) : "");
     }
 
     private List<String> notes() {

@@ -14,6 +14,7 @@ import org.toeline.flight.Shot;
  *
  * @param shots    those of this lesson, in the order of the rows
  * @param impossible how many of this lesson's shots no flight could give
+ * @param aside    how many of them the coach put aside
  * @param together what is odd about all of them together
  * @param compared this lesson's shots and, where chosen, another's
  * @param air      remembers the flights
@@ -21,6 +22,7 @@ import org.toeline.flight.Shot;
 record Reckoned(
         List<FlownShot> shots,
         long impossible,
+        long aside,
         Optional<Implausible> together,
         ComparedSetups compared,
         RememberedFlights air) {
@@ -58,6 +60,7 @@ record Reckoned(
         return new Reckoned(
                 flown,
                 flown.stream().filter(s -> s.impossible().isPresent()).count(),
+                own.shots.stream().filter(s -> !s.aside().isEmpty()).count(),
                 new Plausibility(air).checkTogether(complete),
                 ComparedSetups.of(named, air),
                 air);

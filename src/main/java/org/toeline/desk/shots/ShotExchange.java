@@ -9,6 +9,7 @@ import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.work.Background;
 import org.toeline.document.WholeFile;
 import org.toeline.flight.Shot;
 import org.toeline.flight.table.ShotExport;
@@ -24,6 +25,7 @@ final class ShotExchange {
     private final ShotsModel model;
     private final ShotsView view;
     private final ShotTable table;
+    private final Background.Lane reading;
 
     ShotExchange(Studio studio, ShotFiles files, ShotsModel model, ShotsView view, ShotTable table) {
         this.studio = studio;
@@ -31,6 +33,7 @@ final class ShotExchange {
         this.model = model;
         this.view = view;
         this.table = table;
+        this.reading = studio.background().lane();
         view.setOnDragOver(e -> {
             if (e.getDragboard().hasFiles()) {
                 e.acceptTransferModes(TransferMode.COPY);
@@ -57,7 +60,7 @@ final class ShotExchange {
         studio.background().run(() -> ImportModel.read(file, files.templates()), read -> {
             studio.say().accept("");
             ImportPane[] pane = new ImportPane[1];
-            pane[0] = new ImportPane(read, taken -> {
+            pane[0] = new ImportPane(read, reading, taken -> {
                 view.away(pane[0]);
                 taken.ifPresent(this::taken);
                 table.goToEnd();
@@ -69,18 +72,12 @@ final class ShotExchange {
 
     private void taken(ImportModel.Taken taken) {
         table.forget();
-        List<Shot> more = taken.imported().shots();
         List<TypedShot> before = model.rows();
-        int added = more.size();
-        model.add(more);
-        studio.background().run(() -> ShotsModel.alike(before, more), alike -> {
+        int added = taken.rows().size();
+        model.add(taken.rows());
+        studio.background().run(() -> ShotsModel.alike(before, taken.rows()), alike -> {
             studio.say()
-                    .accept(Texts.of(
-                            "shots.import.done",
-                            added,
-                            taken.file().getFileName(),
-                            alike,
-                            taken.imported().leftOut().size()));
+                    .accept(Texts.of("shots.import.done", added, taken.file().getFileName(), alike, taken.leftOut()));
             taken.template().ifPresent(t -> keep(t, added));
         });
     }

@@ -18,12 +18,12 @@ import org.toeline.ledger.Lesson;
 final class ShotKeeping {
 
     private final Studio studio;
-    private final Consumer<List<Shot>> opened;
+    private final Consumer<List<TypedShot>> opened;
     private OptionalInt loaded = OptionalInt.empty();
     private @Nullable List<Shot> waiting;
 
-    /** @param opened is given the shots when another lesson is on the desk */
-    ShotKeeping(Studio studio, Consumer<List<Shot>> opened) {
+    /** @param opened is given the rows when another lesson is on the desk */
+    ShotKeeping(Studio studio, Consumer<List<TypedShot>> opened) {
         this.studio = studio;
         this.opened = opened;
         studio.records().listen(this::lessonChanged);
@@ -73,9 +73,9 @@ final class ShotKeeping {
         } else if (now.isPresent() && !now.equals(loaded)) {
             loaded = now;
             int lesson = now.getAsInt();
-            studio.records().ask(l -> l.shots(lesson), shots -> {
+            studio.records().ask(l -> ShotsModel.rowsOf(l.shots(lesson)), rows -> {
                 if (loaded.equals(OptionalInt.of(lesson))) {
-                    opened.accept(shots);
+                    opened.accept(rows);
                 }
             });
         } else if (now.isEmpty() && (loaded.isPresent() || studio.records().failed())) {

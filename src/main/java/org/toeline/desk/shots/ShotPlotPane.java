@@ -2,6 +2,7 @@ package org.toeline.desk.shots;
 
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
@@ -23,6 +24,8 @@ final class ShotPlotPane extends Region {
     private final Canvas canvas = new Canvas();
     private final Label hint = new Label();
     private ShotPicture picture = new ShotPicture(List.of(), FigureUnit.METRE, List.of(), "");
+
+    private boolean waiting;
 
     ShotPlotPane() {
         setId("shots-picture");
@@ -46,7 +49,10 @@ final class ShotPlotPane extends Region {
         canvas.setAccessibleText(changed.described());
         hint.setVisible(changed.setups().stream().allMatch(s -> s.shots().isEmpty()));
         canvas.setVisible(!hint.isVisible());
-        paint();
+        if (!waiting) {
+            waiting = true;
+            Platform.runLater(this::paint);
+        }
     }
 
     @Override
@@ -61,7 +67,9 @@ final class ShotPlotPane extends Region {
         hint.resizeRelocate((getWidth() - width) / 2, (getHeight() - height) / 2, width, height);
     }
 
+    /** At the interface's next turn, once for whatever came meanwhile: many curves take as long as the rest of a turn. */
     private void paint() {
+        waiting = false;
         if (canvas.getWidth() > 2 * MARGIN && canvas.getHeight() > 2 * MARGIN) {
             double scale = Math.max(1, Math.min(Look.scale(), canvas.getHeight() / LEAST_HEIGHT));
             picture.paint(

@@ -7,12 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.collections.FXCollections;
-import javafx.collections.ObservableList;
 import javafx.css.PseudoClass;
 import javafx.geometry.Bounds;
 import javafx.scene.control.Label;
@@ -73,17 +71,19 @@ final class ShotTable extends TableView<Integer> {
     private static final double NOTES = 330;
 
     private static final double SCROLL_BAR = 20;
+    /** The toolkit goes through all rows several times in the layout that first knows of them, unless they come bit by bit. */
+    private static final int MOST_AT_ONCE = 4000;
 
     private final ShotsModel model;
     private final IntConsumer picked;
     private final List<Runnable> liveCells = new ArrayList<>();
     private final List<ShotCell> typedCells = new ArrayList<>();
-    private final ObservableList<Integer> numbers = FXCollections.observableArrayList(0);
+    private final RowNumbers numbers = new RowNumbers();
     private List<Meaning> typed = List.of();
     private int cursorRow;
     private Meaning cursorColumn = Meaning.BALL_SPEED;
     private final ShotEditor editor = new ShotEditor(this);
-    private final Runnable afterLayout = editor::place;
+    private final Runnable afterLayout = this::laidOut;
 
     static final PseudoClass ASIDE = PseudoClass.getPseudoClass("aside");
 
@@ -92,6 +92,7 @@ final class ShotTable extends TableView<Integer> {
         this.model = model;
         this.picked = picked;
         setId("shots-table");
+        numbers.resize(1);
         setItems(numbers);
         setFixedCellSize(Look.px(ROW));
         getSelectionModel().setCellSelectionEnabled(false);
@@ -252,14 +253,26 @@ final class ShotTable extends TableView<Integer> {
     }
 
     private void update() {
-        int wanted = model.rows().size() + 1;
         // rows that are there already stay: the one that is typed into must not lose the focus
-        if (numbers.size() < wanted) {
-            numbers.addAll(IntStream.range(numbers.size(), wanted).boxed().toList());
-        } else if (numbers.size() > wanted) {
-            numbers.remove(wanted, numbers.size());
-        }
+        numbers.resize(Math.min(model.rows().size() + 1, numbers.size() + MOST_AT_ONCE));
         refreshCells();
+    }
+
+    /** After a layout: the editor lies over its cell; if more rows are to come, some more do. */
+    private void laidOut() {
+        editor.place();
+        if (numbers.size() <= model.rows().size()) {
+            Platform.runLater(this::grow);
+        }
+    }
+
+    private void grow() {
+        boolean waiting = cursorRow >= numbers.size();
+        update();
+        if (waiting && cursorRow < numbers.size()) {
+            getSelectionModel().clearAndSelect(cursorRow);
+            bringIntoSight();
+        }
     }
 
     /** Brings what is seen up to date. */

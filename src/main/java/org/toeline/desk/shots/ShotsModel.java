@@ -1,11 +1,13 @@
 package org.toeline.desk.shots;
 
+import java.util.AbstractList;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.toeline.flight.Shot;
 import org.toeline.flight.table.Meaning;
@@ -26,7 +28,7 @@ final class ShotsModel {
     private List<TypedShot> shown = List.of();
     private ShotUnits units = ShotUnits.METRIC;
 
-    /** @param keep is given all shots of the lesson after each change */
+    /** @param keep is given all shots of the lesson after each change: a list that does not change, to be read on any thread */
     ShotsModel(Consumer<List<Shot>> keep) {
         this.keep = keep;
     }
@@ -36,11 +38,16 @@ final class ShotsModel {
         listeners.add(listener);
     }
 
+    /** Rows of shots as the ledger or a table has them; of many that takes a while. */
+    static List<TypedShot> rowsOf(List<Shot> shots) {
+        return List.copyOf(shots.stream().map(TypedShot::of).toList());
+    }
+
     /** Other shots, those of another lesson; nothing of the earlier ones can be undone. */
-    void load(List<Shot> shots) {
+    void load(List<TypedShot> rows) {
         earlier.clear();
         undone.clear();
-        kept = shots.stream().map(TypedShot::of).toList();
+        kept = List.copyOf(rows);
         show(kept);
     }
 
@@ -64,7 +71,22 @@ final class ShotsModel {
     }
 
     List<Shot> shots() {
-        return shown.stream().map(TypedShot::shot).toList();
+        return seen(shown, TypedShot::shot);
+    }
+
+    /** Rows seen as something else: nothing is copied, since of many rows that would hold up whoever types. */
+    private static <T> List<T> seen(List<TypedShot> rows, Function<TypedShot, T> as) {
+        return new AbstractList<>() {
+            @Override
+            public T get(int index) {
+                return as.apply(rows.get(index));
+            }
+
+            @Override
+            public int size() {
+                return rows.size();
+            }
+        };
     }
 
     /** A cell as far as it is typed: shown, not kept yet. */
@@ -103,23 +125,21 @@ final class ShotsModel {
     }
 
     /** How many of these shots look exactly like a row; of many that takes a while. */
-    static int alike(List<TypedShot> rows, List<Shot> shots) {
+    static int alike(List<TypedShot> rows, List<TypedShot> more) {
         Set<Shot> known = rows.stream().map(TypedShot::kept).collect(Collectors.toSet());
         return known.isEmpty()
                 ? 0
-                : (int) shots.stream().filter(known::contains).count();
+                : (int) more.stream()
+                        .map(TypedShot::kept)
+                        .filter(known::contains)
+                        .count();
     }
 
     /** More shots after those that are there, all of them. */
-    void add(List<Shot> more) {
+    void add(List<TypedShot> more) {
         List<TypedShot> rows = new ArrayList<>(kept);
-        more.forEach(s -> rows.add(TypedShot.of(s)));
+        rows.addAll(more);
         change(rows);
-    }
-
-    /** So many shots were put aside. */
-    long aside() {
-        return rows().stream().filter(r -> !r.shot().aside().isEmpty()).count();
     }
 
     /** @param why a shot is put aside; empty lets it count again */
@@ -183,7 +203,7 @@ final class ShotsModel {
     }
 
     private void handOn() {
-        keep.accept(kept.stream().map(TypedShot::kept).toList());
+        keep.accept(seen(kept, TypedShot::kept));
     }
 
     private void show(List<TypedShot> rows) {

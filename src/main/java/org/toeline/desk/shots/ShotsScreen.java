@@ -99,10 +99,10 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     }
 
     /** Other shots came from the ledger: those of another lesson. */
-    private void opened(List<Shot> shots) {
+    private void opened(List<TypedShot> rows) {
         boolean typing = table.isFocusWithin();
         table.forget();
-        model.load(shots);
+        model.load(rows);
         if (typing) {
             table.goToEnd();
         }
@@ -124,8 +124,9 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private void reckon() {
         bar.show(model);
         Reckoned.Order order = other.isEarlier() ? Reckoned.Order.OTHER_FIRST : Reckoned.Order.OWN_FIRST;
-        PlayersShots lessons = other.allWith(model.shots());
-        reckoning.setups(other.mine(model.shots()), other.theirs(), order, this::shown);
+        List<Shot> shots = model.shots();
+        PlayersShots lessons = other.allWith(shots);
+        reckoning.setups(other.mine(shots), other.theirs(), order, this::shown);
         reckoning.lessons(
                 lessons,
                 pairs -> together.show(
@@ -149,9 +150,8 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         List<String> said = new ArrayList<>();
         keeping.unable().ifPresent(said::add);
         reckoning.stopped().ifPresent(w -> said.add(Texts.of("shots.said.stopped", w.done(), w.all())));
-        long aside = model.aside();
-        if (aside > 0) {
-            said.add(Texts.of("shots.said.aside", aside));
+        if (reckoned().aside() > 0) {
+            said.add(Texts.of("shots.said.aside", reckoned().aside()));
         }
         if (reckoned().impossible() > 0) {
             said.add(Texts.of("shots.said.impossible", reckoned().impossible()));

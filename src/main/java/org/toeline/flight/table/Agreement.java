@@ -53,7 +53,7 @@ record Agreement(TableBody body, Map<ColumnJudge, Column> columns, List<Asked> a
     }
 
     private String heading(ColumnJudge judge) {
-        return body.header().row().cell(judge.place());
+        return body.header().heading(judge.place());
     }
 
     private double[] inside(ColumnJudge judge) {

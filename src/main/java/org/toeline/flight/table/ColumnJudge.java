@@ -26,7 +26,7 @@ record ColumnJudge(TableBody body, int place) {
     }
 
     private String heading() {
-        return body.header().row().cell(place);
+        return body.header().heading(place);
     }
 
     List<String> cells() {
@@ -105,7 +105,7 @@ record ColumnJudge(TableBody body, int place) {
             Optional<PositiveSide> plus,
             Column column) {
         if (named.isEmpty()) {
-            return Sentences.of(ColumnJudge.class).of("table.heading-other", meaning.words());
+            return Sentences.of(ColumnJudge.class).of("table.heading-other");
         }
         if (body.twoRows()) {
             return Sentences.of(ColumnJudge.class).of("table.words-above");
@@ -113,6 +113,17 @@ record ColumnJudge(TableBody body, int place) {
         if (stated.isPresent() && stated.get().quantity() != meaning.quantity()) {
             return Sentences.of(ColumnJudge.class)
                     .of("table.no-unit-for", stated.get().id(), meaning.words());
+        }
+        Optional<FigureUnit> below = body.unitBelow(place);
+        if (below.isPresent() && text.unit().isPresent() && !below.equals(text.unit())) {
+            return Sentences.of(ColumnJudge.class)
+                    .of(
+                            "table.units-differ",
+                            text.unit().get().id(),
+                            below.get().id());
+        }
+        if (cells.stream().anyMatch(FigureCell::perhapsMinus)) {
+            return Sentences.of(ColumnJudge.class).of("table.perhaps-minus");
         }
         if (body.style().found() == NumberStyle.Found.MIXED) {
             return Sentences.of(ColumnJudge.class).of("table.marks-mixed");

@@ -31,6 +31,7 @@ final class FigureCell {
     private static final Pattern GROUPING = Pattern.compile("['’ ]");
     private static final Pattern BY_COMMAS = Pattern.compile("\\d{1,3}(,\\d{3})+");
     private static final Pattern BY_POINTS = Pattern.compile("\\d{1,3}(\\.\\d{3})+");
+    private static final Pattern PERHAPS_MINUS = Pattern.compile("\\(\\s*[\\d.,]+\\s*\\)|[\\d.,]+\\s*-");
     private static final Pattern DIGITS = Pattern.compile("\\d*");
 
     private static final int MOST_DIGITS = 24;
@@ -57,6 +58,11 @@ final class FigureCell {
     /** Whether a cell says that there is no figure. */
     static boolean nothing(String cell) {
         return NOTHING.contains(plain(cell));
+    }
+
+    /** Whether a cell is a number with a minus behind it or in brackets, as accounts have it, or something else again. */
+    static boolean perhapsMinus(String cell) {
+        return PERHAPS_MINUS.matcher(plain(cell)).matches();
     }
 
     /** Which decimal mark a cell can only have; 0 if it fits both, else ',' or '.'. */

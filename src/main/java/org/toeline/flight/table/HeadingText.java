@@ -59,7 +59,7 @@ record HeadingText(
     }
 
     static HeadingText of(String heading) {
-        String text = Normalizer.normalize(heading.replace('º', '°'), Normalizer.Form.NFKC)
+        String text = Normalizer.normalize(Header.unnumbered(heading).replace('º', '°'), Normalizer.Form.NFKC)
                 .replaceAll("[\u2212\u2012\u2013]", "-")
                 .replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ")
                 .replaceAll("\\s+", " ")

@@ -25,6 +25,9 @@ public record Imported(
         List<String> notes,
         String encoding) {
 
+    /** Stands for a heading where titles within the table tell its parts from each other. */
+    public static final String TITLE = "title";
+
     public Imported {
         shots = List.copyOf(shots);
         lines = List.copyOf(lines);

@@ -68,7 +68,7 @@ public record Proposal(Template template, List<Asked> asked, List<String> unmapp
         List<String> unmapped = new ArrayList<>();
         for (int i = 0; i < body.header().width(); i++) {
             ColumnJudge judge = new ColumnJudge(body, i);
-            String heading = body.header().row().cell(i);
+            String heading = body.header().heading(i);
             ColumnJudge.Verdict verdict = judge.verdict();
             verdict.asked().ifPresent(asked::add);
             if (verdict.surely().isPresent()) {

@@ -83,10 +83,10 @@ final class ShotIdentity {
     Map<String, String> group(int index) {
         Map<String, String> group = new LinkedHashMap<>();
         Row row = body.rows().shots().get(index);
-        names.forEach(n -> group.put(body.header().row().cell(n), value(row, n)));
+        names.forEach(n -> group.put(body.header().heading(n), value(row, n)));
         String title = body.rows().sections().get(index);
         if (titled) {
-            group.put("title", title.isEmpty() ? "–" : title);
+            group.put(Imported.TITLE, title.isEmpty() ? "–" : title);
         }
         return group;
     }

@@ -92,6 +92,25 @@ public final class ShotImport {
             read(body, i, identity);
         }
         notes.addAll(identity.notes());
+        places.keySet().forEach(this::doubt);
+    }
+
+    /** Whoever decided what a column is may not have seen that its unit or its decimals are others. */
+    private void doubt(Column column) {
+        double[] figures = column.meaning()
+                .figure()
+                .map(f -> shots.stream()
+                        .flatMapToDouble(s -> s.figure(f).stream())
+                        .toArray())
+                .orElse(new double[0]);
+        if (figures.length > 0 && !Usual.fits(column.meaning(), figures)) {
+            notes.add(Sentences.of(ShotImport.class)
+                    .of(
+                            "table.not-those-read",
+                            FigureCell.shortened(column.header()),
+                            column.meaning().words(),
+                            column.unit().id()));
+        }
     }
 
     private void say(NumberStyle style) {
@@ -112,22 +131,27 @@ public final class ShotImport {
                     .ifPresentOrElse(
                             i -> place(body, column, i),
                             () -> notes.add(Sentences.of(ShotImport.class).of("table.no-column", column.header())));
-            long often = header.row().cells().stream()
-                    .filter(c -> Header.plain(c).equals(Header.plain(column.header())))
-                    .count();
-            if (often > 1) {
-                notes.add(Sentences.of(ShotImport.class)
-                        .of("table.columns", FigureCell.shortened(column.header()), often));
-            }
         }
         template.remarks().forEach(r -> header.column(r).ifPresent(remarkPlaces::add));
     }
 
-    /** A unit that the table itself states below the heading goes before the template's. */
+    /**
+     * A unit that the table itself states below the heading goes before the template's, and that is said; not where the
+     * heading states another, since then somebody decided.
+     */
     private void place(TableBody body, Column column, int place) {
+        Optional<FigureUnit> own = HeadingText.of(column.header()).unit();
         FigureUnit unit = body.unitBelow(place)
-                .filter(u -> u.quantity() == column.meaning().quantity())
+                .filter(u -> u.quantity() == column.meaning().quantity() && (own.isEmpty() || own.get() == u))
                 .orElse(column.unit());
+        if (unit != column.unit()) {
+            notes.add(Sentences.of(ShotImport.class)
+                    .of(
+                            "table.unit-below",
+                            FigureCell.shortened(column.header()),
+                            unit.id(),
+                            column.unit().id()));
+        }
         Column placed = new Column(column.header(), column.meaning(), unit, column.positiveSide());
         places.put(placed, place);
         beside.put(placed, body.unitsBeside(place));

@@ -69,6 +69,7 @@ final class Summaries {
                         .mapToDouble(f -> FigureCell.bare(r.cell(f), decimal).orElse(Double.NaN))
                         .toArray()));
         ends(rows);
+        betweenFound(rows);
         int begin = 0;
         for (int i = 1; i <= rows.size(); i++) {
             if (i == rows.size() || !group(rows, sections, i).equals(group(rows, sections, i - 1))) {
@@ -78,6 +79,21 @@ final class Summaries {
                 begin = i;
             }
         }
+    }
+
+    /** What lies between two rows that sum up may have a sum of its own. */
+    private void betweenFound(List<Row> rows) {
+        int before;
+        do {
+            before = found.size();
+            int begin = 0;
+            for (int i = 0; i <= rows.size() && before > 0; i++) {
+                if (i == rows.size() || found.containsKey(rows.get(i))) {
+                    ends(rows.subList(begin, i));
+                    begin = i + 1;
+                }
+            }
+        } while (found.size() > before);
     }
 
     private List<String> group(List<Row> rows, List<String> sections, int i) {
@@ -144,10 +160,13 @@ final class Summaries {
         if (all == 0 || varying == 0) {
             return Optional.empty();
         }
+        boolean again = rest.stream().anyMatch(r -> Arrays.equals(numbersOf(r), numbersOf(row)));
         // one column alone: only a mean is told from a shot, and only with decimals or many rows
         return agrees.entrySet().stream()
                 .filter(e -> e.getValue() == all)
                 .map(Map.Entry::getKey)
+                // a shot that is the worst in all and was hit twice is not a row of the least
+                .filter(n -> !again || !n.equals("most") && !n.equals("least"))
                 .filter(n ->
                         all >= 3 || all == 2 && !n.equals("most") && !n.equals("least") || all == 1 && n.equals("mean"))
                 .sorted()

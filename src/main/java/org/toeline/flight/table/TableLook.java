@@ -2,6 +2,7 @@ package org.toeline.flight.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The top of a table as a person looks at it before it is read: the row of headings and the first rows below.
@@ -32,14 +33,15 @@ public record TableLook(List<String> headings, List<List<String>> rows) {
             return new TableLook(List.of(), List.of());
         }
         Row headings = grid.rows().get(top);
-        int width = Math.max(1, new Header(headings, top).width());
+        Header header = new Header(headings, top);
+        int width = Math.max(1, header.width());
         List<List<String>> rows = grid.rows().stream()
                 .skip(top + 1L)
                 .filter(r -> !r.blank())
                 .limit(most)
                 .map(r -> cells(r, width))
                 .toList();
-        return new TableLook(cells(headings, width), rows);
+        return new TableLook(IntStream.range(0, width).mapToObj(header::heading).toList(), rows);
     }
 
     /** Whether every heading of a template stands among these. */

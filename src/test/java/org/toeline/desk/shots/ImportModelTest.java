@@ -7,12 +7,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.ShotFigure;
+import org.toeline.flight.table.DecimalMark;
 import org.toeline.flight.table.Meaning;
 import org.toeline.flight.table.PositiveSide;
+import org.toeline.flight.table.Separator;
 import org.toeline.flight.table.Template;
 
 /** A table looked at before it is taken in: proposed, corrected, kept as a template and recognised by it. */
@@ -30,13 +33,13 @@ class ImportModelTest {
     void whatTheHeadingsDoNotSayTheCoachSays() throws IOException {
         ImportModel model = ImportModel.read(table(), List.of());
         assertThat(model.column("Tempo")).isEmpty();
-        model.means("Tempo", Meaning.BALL_SPEED);
+        model = model.means("Tempo", Meaning.BALL_SPEED);
         assertThat(model.asked()).extracting(a -> a.heading()).containsExactly("Launch (deg)", "Start line");
-        model.means("Launch (deg)", Meaning.LAUNCH_ANGLE);
-        model.means("Start line", Meaning.LAUNCH_DIRECTION);
+        model = model.means("Launch (deg)", Meaning.LAUNCH_ANGLE);
+        model = model.means("Start line", Meaning.LAUNCH_DIRECTION);
         assertThat(model.asked()).isEmpty();
-        model.plusIs("Start line", PositiveSide.LEFT);
-        model.meansRemark("Who");
+        model = model.plusIs("Start line", PositiveSide.LEFT);
+        model = model.meansRemark("Who");
         assertThat(model.imported().shots()).hasSize(2);
         assertThat(model.imported().shots().get(0).figure(ShotFigure.BALL_SPEED).orElseThrow())
                 .isEqualTo(65.2);
@@ -51,17 +54,64 @@ class ImportModelTest {
             assertThat(out.line()).isEqualTo(3);
             assertThat(out.reason()).contains("“x” is not a number");
         });
-        model.in("Tempo", FigureUnit.KILOMETRES_PER_HOUR);
+        model = model.in("Tempo", FigureUnit.KILOMETRES_PER_HOUR);
         assertThat(model.imported().shots().get(0).figure(ShotFigure.BALL_SPEED).orElseThrow())
                 .isCloseTo(65.2 / 3.6, within(1e-9));
-        model.means("Start line", Meaning.BALL_SPEED);
+        model = model.means("Start line", Meaning.BALL_SPEED);
         assertThat(model.column("Tempo")).as("a meaning stands over one column").isEmpty();
+    }
+
+    /** Whole turns written with a point between thousands: who says what they are, but not how, is told that it cannot be so. */
+    @Test
+    void figuresThatCannotBeAreSaidToBeOthers() throws IOException {
+        Path thousands = Files.writeString(
+                folder.resolve("thousands.csv"),
+                "Nr;Gesamtspin (U/min);Carry (m)\n1;3.035;214\n2;2.911;209\n3;3.120;211\n");
+        ImportModel model = ImportModel.read(thousands, List.of());
+        String heading = "Gesamtspin (U/min)";
+        assertThat(model.asked()).extracting(a -> a.heading()).containsExactly(heading);
+        assertThat(model.meansNothing(heading).asked())
+                .as("to leave it out is an answer")
+                .isEmpty();
+        ImportModel said = model.means(heading, Meaning.SPIN_RATE);
+        assertThat(said.imported().notes()).anyMatch(n -> n.contains(heading) && n.contains("as it is read here"));
+        ImportModel right = said.cutAt(Separator.GUESS, DecimalMark.COMMA);
+        assertThat(right.imported().notes()).noneMatch(n -> n.contains("as it is read here"));
+        assertThat(FigureUnit.TURNS_PER_MINUTE.fromInside(right.imported()
+                        .shots()
+                        .get(0)
+                        .figure(ShotFigure.SPIN_RATE)
+                        .orElseThrow()))
+                .isCloseTo(3035, within(1e-6));
+    }
+
+    /** Two clubs, two players: nothing is mixed, and nothing is chosen for the coach. */
+    @Test
+    void clubsAndPlayersAreChosenAndNeverMixed() throws IOException {
+        Path mixed = Files.writeString(
+                folder.resolve("mixed.csv"),
+                "Player,Club,Ball speed (m/s),Carry (m)\nA,Driver,65.2,210.5\nB,Driver,60.1,180.2\nA,7 iron,50.3,150.1\n"
+                        + "A,Driver,64.8,208.3\nA,7 iron,49.9,148.8\n");
+        ImportModel model = ImportModel.read(mixed, List.of());
+        assertThat(model.filters().get("Player")).isEqualTo(Map.of("A", 4, "B", 1));
+        assertThat(model.filters().get("Club")).isEqualTo(Map.of("Driver", 3, "7 iron", 2));
+        assertThat(model.chosen()).isFalse();
+        model = model.only("Club", "Driver");
+        assertThat(model.chosen()).isFalse();
+        model = model.only("Player", "A");
+        assertThat(model.chosen()).isTrue();
+        assertThat(model.taken("").rows())
+                .extracting(r -> r.shot().figure(ShotFigure.CARRY).orElseThrow())
+                .containsExactly(210.5, 208.3);
+        assertThat(model.meansNothing("Carry (m)").chosen())
+                .as("read otherwise, it is asked again")
+                .isFalse();
     }
 
     @Test
     void aKeptTemplateIsRecognised() throws IOException {
         ImportModel first = ImportModel.read(table(), List.of());
-        first.means("Tempo", Meaning.BALL_SPEED);
+        first = first.means("Tempo", Meaning.BALL_SPEED);
         Template kept = first.taken("mine").template().orElseThrow();
         assertThat(first.taken(" ").template()).isEmpty();
         ShotFiles files = new ShotFiles(folder);

@@ -54,7 +54,7 @@ public final class ManyShotsScenario {
     public static void main(String[] args) throws Exception {
         ManyShotsScenario scenario = new ManyShotsScenario(args.length > 0 ? Integer.parseInt(args[0]) : 100_000);
         Path folder = Files.createTempDirectory("many");
-        List<Shot> more = more(scenario.shots);
+        List<TypedShot> more = ShotsModel.rowsOf(more(scenario.shots));
         Platform.startup(() -> scenario.open(folder, more));
         Thread watcher = new Thread(scenario::watch);
         watcher.setDaemon(true);
@@ -126,7 +126,7 @@ public final class ManyShotsScenario {
         return more;
     }
 
-    private void open(Path folder, List<Shot> more) {
+    private void open(Path folder, List<TypedShot> more) {
         desk = new OpenDesk(folder);
         screen = desk.shots();
         desk.sample();
@@ -138,7 +138,7 @@ public final class ManyShotsScenario {
         }.start();
     }
 
-    private void pulse(List<Shot> more) {
+    private void pulse(List<TypedShot> more) {
         if (!given
                 && screen.model().rows().size() == 10
                 && screen.reckoned().compared().setups().size() == 2) {

@@ -67,7 +67,7 @@ class ShotsModelTest {
                 .contains("is not a number");
         Shot inLedger = kept.get(kept.size() - 1).get(0);
         assertThat(inLedger.remark()).isEqualTo("[launch-angle? 1x2)]");
-        model.load(List.of(inLedger));
+        model.load(ShotsModel.rowsOf(List.of(inLedger)));
         assertThat(model.row(0).text(Meaning.LAUNCH_ANGLE, ShotUnits.METRIC)).isEqualTo("1x2)");
         assertThat(model.row(0).shot().remark()).isEmpty();
         model.type(0, Meaning.LAUNCH_ANGLE, "12");
@@ -120,10 +120,12 @@ class ShotsModelTest {
     void shotsThatLookLikeOneThereAlreadyAreKeptAndCounted() {
         Shot one = new Shot(Map.of(ShotFigure.CARRY, 200.0));
         Shot two = new Shot(Map.of(ShotFigure.CARRY, 210.0));
-        assertThat(ShotsModel.alike(model.rows(), List.of(one))).isZero();
-        model.add(List.of(one));
-        assertThat(ShotsModel.alike(model.rows(), List.of(one, two))).isEqualTo(1);
-        model.add(List.of(one, two));
+        assertThat(ShotsModel.alike(model.rows(), ShotsModel.rowsOf(List.of(one))))
+                .isZero();
+        model.add(ShotsModel.rowsOf(List.of(one)));
+        assertThat(ShotsModel.alike(model.rows(), ShotsModel.rowsOf(List.of(one, two))))
+                .isEqualTo(1);
+        model.add(ShotsModel.rowsOf(List.of(one, two)));
         assertThat(model.rows()).hasSize(3);
         model.undo();
         assertThat(model.rows()).hasSize(1);
@@ -149,11 +151,13 @@ class ShotsModelTest {
         List<List<Shot>> kept = new java.util.ArrayList<>();
         ShotsModel model = new ShotsModel(kept::add);
         Shot shot = new Shot(java.util.Map.of(ShotFigure.CARRY, 200.0));
-        assertThat(ShotsModel.alike(model.rows(), List.of(shot, shot, shot))).isZero();
-        model.add(List.of(shot, shot, shot));
+        assertThat(ShotsModel.alike(model.rows(), ShotsModel.rowsOf(List.of(shot, shot, shot))))
+                .isZero();
+        model.add(ShotsModel.rowsOf(List.of(shot, shot, shot)));
         assertThat(model.rows()).hasSize(3);
-        assertThat(ShotsModel.alike(model.rows(), List.of(shot))).isEqualTo(1);
-        model.add(List.of(shot));
+        assertThat(ShotsModel.alike(model.rows(), ShotsModel.rowsOf(List.of(shot))))
+                .isEqualTo(1);
+        model.add(ShotsModel.rowsOf(List.of(shot)));
         assertThat(model.rows()).hasSize(4);
         model.putAside(1, "a mishit");
         assertThat(kept.get(kept.size() - 1).get(1).aside()).isEqualTo("a mishit");

@@ -86,7 +86,7 @@ public final class TypeScenario {
                     && screen.reckoned().compared().setups().size() == 2) {
                 done = 0;
                 screen = desk.shots();
-                screen.model().add(more());
+                screen.model().add(ShotsModel.rowsOf(more()));
                 type();
             }
         } else if (done < millis.length && screen.reckoned() != before) {

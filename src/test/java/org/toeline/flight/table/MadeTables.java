@@ -43,16 +43,16 @@ import org.toeline.flight.ShotFigure;
  */
 final class MadeTables {
 
-    private static final List<Shot> DRIVES = DrawnShots.of(8, 66, 12.5, 2650, 11);
+    static final List<Shot> DRIVES = DrawnShots.of(8, 66, 12.5, 2650, 11);
     private static final List<Shot> IRONS = DrawnShots.of(8, 53, 17, 6400, 12);
 
     private MadeTables() {}
 
-    private static MadeTable made(String name) {
+    static MadeTable made(String name) {
         return new MadeTable(name, DRIVES);
     }
 
-    private static MadeTable english(String name) {
+    static MadeTable english(String name) {
         return made(name)
                 .commas()
                 .number("Shot")
@@ -114,7 +114,7 @@ final class MadeTables {
                 .col("キャリー(ヤード)", CARRY, YARD, 1);
     }
 
-    private static Function<Shot, String> drawn(double middle, double spread, int decimals) {
+    static Function<Shot, String> drawn(double middle, double spread, int decimals) {
         SplittableRandom random = new SplittableRandom(99);
         Map<Shot, String> kept = new java.util.HashMap<>();
         return s -> kept.computeIfAbsent(
@@ -131,6 +131,7 @@ final class MadeTables {
         numbers(all);
         rows(all);
         delivery(all);
+        all.addAll(ContradictoryTables.all());
         return all;
     }
 
