@@ -70,7 +70,9 @@ final class Looked {
             cutShort(labeled);
         }
         if (node instanceof Text text && !blank(text.getText())) {
-            inside(text, "“" + text.getText() + "”");
+            if (!isTyped(text)) {
+                inside(text, "“" + text.getText() + "”");
+            }
             readable(text);
         }
         if (node instanceof TextInputControl && !isDisabled(node) && !isTable(node)) {
@@ -160,6 +162,16 @@ final class Looked {
     /** What a scroll pane moves about behind its window. */
     private static boolean isScrolled(Parent p) {
         return p.getParent() != null && p.getParent().getStyleClass().contains("viewport");
+    }
+
+    /** What is longer than its field is scrolled in it. */
+    private static boolean isTyped(Node text) {
+        for (Parent p = text.getParent(); p != null; p = p.getParent()) {
+            if (p instanceof TextInputControl) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A table is scrolled across. */

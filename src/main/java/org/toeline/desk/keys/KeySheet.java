@@ -21,6 +21,11 @@ import org.toeline.desk.text.Texts;
 public final class KeySheet {
 
     private static final int COLUMNS = 3;
+    /** Of text from this size on, in percent. */
+    private static final int LARGE = 130;
+
+    private static final int COLUMNS_OF_LARGE_TEXT = 2;
+    private static final double NAME_WIDTH = 220;
     private static final double APART = 16;
 
     private final KeyBook book;
@@ -58,7 +63,8 @@ public final class KeySheet {
         GridPane grid = new GridPane();
         grid.setHgap(12);
         grid.setVgap(1);
-        int rows = (Act.values().length + COLUMNS - 1) / COLUMNS;
+        int columns = Look.now().textPercent() < LARGE ? COLUMNS : COLUMNS_OF_LARGE_TEXT;
+        int rows = (Act.values().length + columns - 1) / columns;
         for (Act act : Act.values()) {
             Button key = new Button();
             key.setId("key-" + act.id());
@@ -71,7 +77,10 @@ public final class KeySheet {
             int column = 2 * (act.ordinal() / rows);
             key.setMinWidth(Look.px(130));
             Label name = new Label(Texts.of("key." + act.id()));
-            name.setMinWidth(Region.USE_PREF_SIZE);
+            name.setWrapText(true);
+            name.setMinHeight(Region.USE_PREF_SIZE);
+            name.setMinWidth(Look.px(NAME_WIDTH));
+            name.setPrefWidth(Look.px(NAME_WIDTH));
             name.setPadding(new Insets(0, 0, 0, column == 0 ? 0 : APART));
             grid.add(name, column, act.ordinal() % rows);
             grid.add(key, column + 1, act.ordinal() % rows);

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.logging.Level;
@@ -100,7 +101,7 @@ final class Thumbnails {
         }
         works = true;
         int lesson = waiting.removeFirst();
-        ReadOnlyObjectWrapper<Thumb> thumb = made.get(lesson);
+        ReadOnlyObjectWrapper<Thumb> thumb = Objects.requireNonNull(made.get(lesson));
         int before = thumb.get().looked() ? thumb.get().version() : -1;
         LedgerPlace.Folder place = records.settings().folder();
         records.ask(l -> Source.of(l, lesson), source -> {

@@ -121,7 +121,7 @@ class HandOverScreenTest extends ScreenUnderTest {
         assertThat(robot.lookup("#hand-over-nothing")
                         .queryAs(javafx.scene.control.Label.class)
                         .getText())
-                .contains("below the floor");
+                .contains("below the ground");
         assertThat(shown(robot)).isNull();
         assertThat(robot.lookup("#keep-all").query().isDisabled()).isTrue();
         robot.interact(() -> screen.writeAll(folder.resolve("contradictory")));
