@@ -75,6 +75,7 @@ final class PictureHand {
 
     private void pressed(MouseEvent e) {
         pane.requestFocus();
+        pane.aim().leave();
         if (pane.picture() == null) {
             return;
         }

@@ -29,6 +29,9 @@ final class ImportGrid extends GridPane {
     private record Use(Optional<Meaning> meaning, String words, String id) {}
 
     private static final Use NOTHING = new Use(Optional.empty(), Texts.of("shots.import.nothing"), "nothing");
+    /** What a person has to decide yet; leaving it out is a decision too. */
+    private static final Use UNDECIDED = new Use(Optional.empty(), Texts.of("shots.import.undecided"), "undecided");
+
     private static final Use REMARK = new Use(Optional.empty(), Texts.of("shots.import.remark"), "remark");
 
     /** @param change given what the coach corrects */
@@ -78,7 +81,8 @@ final class ImportGrid extends GridPane {
 
     private void choices(ImportModel model, int place, String heading) {
         Optional<Column> column = model.column(heading);
-        List<Use> uses = new ArrayList<>(List.of(NOTHING, REMARK));
+        boolean asked = model.asked().stream().anyMatch(a -> a.heading().equals(heading));
+        List<Use> uses = new ArrayList<>(asked ? List.of(UNDECIDED, NOTHING, REMARK) : List.of(NOTHING, REMARK));
         for (Meaning meaning : Meaning.values()) {
             uses.add(new Use(Optional.of(meaning), Texts.of("shots.figure." + meaning.id()), meaning.id()));
         }
@@ -87,7 +91,7 @@ final class ImportGrid extends GridPane {
                 column.flatMap(c -> uses.stream()
                                 .filter(u -> u.meaning().equals(Optional.of(c.meaning())))
                                 .findFirst())
-                        .orElse(model.remark(heading) ? REMARK : NOTHING),
+                        .orElse(model.remark(heading) ? REMARK : asked ? UNDECIDED : NOTHING),
                 Use::words,
                 use -> m -> means(m, heading, use));
         put(meaning, "import-meaning-" + place, "shots.import.meaning", heading, place, 1);

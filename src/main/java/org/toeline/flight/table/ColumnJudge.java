@@ -105,7 +105,7 @@ record ColumnJudge(TableBody body, int place) {
             Optional<PositiveSide> plus,
             Column column) {
         if (named.isEmpty()) {
-            return Sentences.of(ColumnJudge.class).of("table.heading-other", meaning.words());
+            return Sentences.of(ColumnJudge.class).of("table.heading-other");
         }
         if (body.twoRows()) {
             return Sentences.of(ColumnJudge.class).of("table.words-above");

@@ -92,6 +92,25 @@ public final class ShotImport {
             read(body, i, identity);
         }
         notes.addAll(identity.notes());
+        places.keySet().forEach(this::doubt);
+    }
+
+    /** Whoever decided what a column is may not have seen that its unit or its decimals are others. */
+    private void doubt(Column column) {
+        double[] figures = column.meaning()
+                .figure()
+                .map(f -> shots.stream()
+                        .flatMapToDouble(s -> s.figure(f).stream())
+                        .toArray())
+                .orElse(new double[0]);
+        if (figures.length > 0 && !Usual.fits(column.meaning(), figures)) {
+            notes.add(Sentences.of(ShotImport.class)
+                    .of(
+                            "table.not-those-read",
+                            FigureCell.shortened(column.header()),
+                            column.meaning().words(),
+                            column.unit().id()));
+        }
     }
 
     private void say(NumberStyle style) {

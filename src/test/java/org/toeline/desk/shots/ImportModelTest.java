@@ -12,8 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.ShotFigure;
+import org.toeline.flight.table.DecimalMark;
 import org.toeline.flight.table.Meaning;
 import org.toeline.flight.table.PositiveSide;
+import org.toeline.flight.table.Separator;
 import org.toeline.flight.table.Template;
 
 /** A table looked at before it is taken in: proposed, corrected, kept as a template and recognised by it. */
@@ -57,6 +59,30 @@ class ImportModelTest {
                 .isCloseTo(65.2 / 3.6, within(1e-9));
         model = model.means("Start line", Meaning.BALL_SPEED);
         assertThat(model.column("Tempo")).as("a meaning stands over one column").isEmpty();
+    }
+
+    /** Whole turns written with a point between thousands: who says what they are, but not how, is told that it cannot be so. */
+    @Test
+    void figuresThatCannotBeAreSaidToBeOthers() throws IOException {
+        Path thousands = Files.writeString(
+                folder.resolve("thousands.csv"),
+                "Nr;Gesamtspin (U/min);Carry (m)\n1;3.035;214\n2;2.911;209\n3;3.120;211\n");
+        ImportModel model = ImportModel.read(thousands, List.of());
+        String heading = "Gesamtspin (U/min)";
+        assertThat(model.asked()).extracting(a -> a.heading()).containsExactly(heading);
+        assertThat(model.meansNothing(heading).asked())
+                .as("to leave it out is an answer")
+                .isEmpty();
+        ImportModel said = model.means(heading, Meaning.SPIN_RATE);
+        assertThat(said.imported().notes()).anyMatch(n -> n.contains(heading) && n.contains("as it is read here"));
+        ImportModel right = said.cutAt(Separator.GUESS, DecimalMark.COMMA);
+        assertThat(right.imported().notes()).noneMatch(n -> n.contains("as it is read here"));
+        assertThat(FigureUnit.TURNS_PER_MINUTE.fromInside(right.imported()
+                        .shots()
+                        .get(0)
+                        .figure(ShotFigure.SPIN_RATE)
+                        .orElseThrow()))
+                .isCloseTo(3035, within(1e-6));
     }
 
     /** Two clubs, two players: nothing is mixed, and nothing is chosen for the coach. */
