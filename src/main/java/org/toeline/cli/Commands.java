@@ -3,6 +3,7 @@ package org.toeline.cli;
 import java.io.PrintWriter;
 import java.nio.file.NoSuchFileException;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.store.place.LedgerException;
@@ -10,8 +11,14 @@ import org.toeline.ledger.store.place.LedgerException.Fault;
 import org.toeline.video.ClipException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.MutuallyExclusiveArgsException;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: {@code toeline COMMAND …}. */
 @Command(
@@ -50,9 +57,7 @@ public final class Commands implements Runnable {
         line.setOut(out);
         line.setErr(err);
         line.setParameterExceptionHandler((e, rest) -> {
-            e.getCommandLine()
-                    .getErr()
-                    .println(Sentences.of(Commands.class).of("error.help", firstLine(String.valueOf(e.getMessage()))));
+            e.getCommandLine().getErr().println(Sentences.of(Commands.class).of("error.help", firstLine(said(e))));
             e.getCommandLine().getErr().flush();
             return AT_FAULT;
         });
@@ -75,6 +80,29 @@ public final class Commands implements Runnable {
             line.getErr().println(lacking(e));
             return FAILED;
         }
+    }
+
+    /** What the library of commands found, in the person's language; what a command found is said already. */
+    private static String said(ParameterException e) {
+        Sentences sentences = Sentences.of(Commands.class);
+        if (e instanceof UnmatchedArgumentException unmatched) {
+            return sentences.of("error.unmatched", String.join(" ", unmatched.getUnmatched()));
+        }
+        if (e instanceof MutuallyExclusiveArgsException) {
+            return sentences.of("error.exclusive");
+        }
+        if (e instanceof MissingParameterException missing) {
+            return sentences.of(
+                    "error.missing",
+                    missing.getMissing().stream().map(Commands::name).collect(Collectors.joining(", ")));
+        }
+        return e.getArgSpec() != null && e.getValue() != null
+                ? sentences.of("error.value", name(e.getArgSpec()), e.getValue())
+                : String.valueOf(e.getMessage());
+    }
+
+    private static String name(ArgSpec arg) {
+        return arg instanceof OptionSpec option ? option.longestName() : arg.paramLabel();
     }
 
     static String lacking(Throwable e) {

@@ -86,7 +86,9 @@ final class KeptHandout {
         for (Take take : ledger.takes(id)) {
             Optional<Path> file = media.locate(take, clips);
             if (file.isPresent()) {
-                pictures.put(take.view(), LessonPictures.frame(lesson, take.view(), file.get(), "lesson " + id));
+                pictures.put(
+                        take.view(),
+                        LessonPictures.frame(lesson, take.view(), file.get(), SENTENCES.of("kept.lesson", id)));
             }
         }
         return handout(lesson, Assessment.of(lesson.sheet()), pictures);
@@ -112,7 +114,7 @@ final class KeptHandout {
             View view = Handout.shows(assessment, options, takes.keySet()).orElseThrow();
             Optional<Path> file = media.locate(Objects.requireNonNull(takes.remove(view)), clips);
             if (file.isPresent()) {
-                return Map.of(view, LessonPictures.frame(lesson, view, file.get(), "lesson " + id));
+                return Map.of(view, LessonPictures.frame(lesson, view, file.get(), SENTENCES.of("kept.lesson", id)));
             }
         }
         throw new DocumentException(none ? SENTENCES.of("kept.no-clip") : SENTENCES.of("kept.clips"));

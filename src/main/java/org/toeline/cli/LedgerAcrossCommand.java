@@ -5,9 +5,11 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.toeline.across.AcrossLessons;
+import org.toeline.across.ChangeCall;
+import org.toeline.language.Language;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.mark.Club;
@@ -19,14 +21,10 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** A player's readings over lessons. */
-@Command(
-        name = "across",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description =
-                "A player's readings with a club over all lessons, as they were stated; the change from the first to"
-                        + " the last, and the trend. The player's own spread is learnt from lessons that share a “setup”.")
+@Command(name = "across", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LedgerAcrossCommand implements Callable<Integer> {
+
+    private static final Sentences SENTENCES = Sentences.of(LedgerAcrossCommand.class);
 
     @Spec
     private CommandSpec spec;
@@ -40,13 +38,13 @@ final class LedgerAcrossCommand implements Callable<Integer> {
     @Option(names = "--club", required = true, paramLabel = "CLUB")
     private String club;
 
-    @Option(names = "--json", description = "One JSON object on standard output.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override
     public Integer call() throws LedgerException {
         Club chosen = Club.of(club)
-                .orElseThrow(() -> new ParameterException(spec.commandLine(), "“" + club + "” is no club"));
+                .orElseThrow(() -> new ParameterException(spec.commandLine(), SENTENCES.of("ledger.no-club", club)));
         try (Ledger ledger = options.open()) {
             List<AcrossLessons> readings = AcrossLessons.of(ledger.acrossLessons(player, chosen));
             PrintWriter out = spec.commandLine().getOut();
@@ -94,25 +92,27 @@ final class LedgerAcrossCommand implements Callable<Integer> {
     }
 
     private static void print(AcrossLessons r, PrintWriter out) {
-        StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%-27s %-8s", r.reading(), r.unit()));
+        StringBuilder line = new StringBuilder(String.format("%-27s %-8s", r.reading(), r.unit()));
         r.points()
                 .forEach(p -> line.append(String.format(
-                        Locale.ROOT,
+                        Language.written(),
                         " %.1f±%.1f",
                         p.measured().value(),
                         1.96 * p.measured().standardUncertainty())));
         r.change()
-                .ifPresent(c -> line.append(String.format(
-                        Locale.ROOT,
-                        "  change %+.1f: %s",
-                        c.difference(),
-                        c.call().id())));
+                .ifPresent(c -> line.append("  ")
+                        .append(SENTENCES.of("across.change", signed("%+.1f", c.difference()), words(c.call()))));
         r.trend()
-                .ifPresent(t -> line.append(String.format(
-                        Locale.ROOT,
-                        ", trend %+.2f a lesson: %s",
-                        t.slope(),
-                        t.call().id())));
+                .ifPresent(t -> line.append(", ")
+                        .append(SENTENCES.of("across.trend", signed("%+.2f", t.slope()), words(t.call()))));
         out.println(line);
+    }
+
+    private static String signed(String format, double value) {
+        return String.format(Language.written(), format, value);
+    }
+
+    private static String words(ChangeCall call) {
+        return SENTENCES.of("across." + call.id());
     }
 }

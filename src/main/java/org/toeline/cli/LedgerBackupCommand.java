@@ -9,14 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** Makes a checked copy. */
-@Command(
-        name = "backup",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description =
-                "Makes a copy of the ledger in its folder “backups”, opens it and checks it whole; the five newest"
-                        + " stay. With --server, the server copies its tables as they stand at one moment, and the copy is"
-                        + " read back to check it.")
+@Command(name = "backup", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LedgerBackupCommand implements Callable<Integer> {
 
     @Spec

@@ -2,6 +2,7 @@ package org.toeline.cli;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
 import picocli.CommandLine.Command;
@@ -10,11 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** Reads the whole ledger. */
-@Command(
-        name = "check",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Reads the whole ledger and compares every lesson with the sum that was kept of it.")
+@Command(name = "check", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LedgerCheckCommand implements Callable<Integer> {
 
     @Spec
@@ -30,11 +27,14 @@ final class LedgerCheckCommand implements Callable<Integer> {
             if (fault.isPresent()) {
                 spec.commandLine()
                         .getErr()
-                        .println(ledger.place().name() + ": the ledger is damaged (" + fault.get()
-                                + "); go back to a backup with “ledger restore”");
+                        .println(Sentences.of(LedgerCheckCommand.class)
+                                .of("ledger.damaged", ledger.place().name(), fault.get()));
                 return Commands.FAILED;
             }
-            spec.commandLine().getOut().println(ledger.place().name() + ": whole");
+            spec.commandLine()
+                    .getOut()
+                    .println(Sentences.of(LedgerCheckCommand.class)
+                            .of("ledger.whole", ledger.place().name()));
             return Commands.DONE;
         }
     }

@@ -1,5 +1,6 @@
 package org.toeline.cli;
 
+import org.toeline.language.Sentences;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -10,7 +11,6 @@ import picocli.CommandLine.Spec;
         name = "ledger",
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
-        description = "Keeps players and lessons.",
         subcommands = {
             LedgerImportCommand.class,
             LedgerExportCommand.class,
@@ -30,6 +30,7 @@ final class LedgerCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "say what to do with the ledger");
+        throw new CommandLine.ParameterException(
+                spec.commandLine(), Sentences.of(LedgerCommand.class).of("ledger.say"));
     }
 }

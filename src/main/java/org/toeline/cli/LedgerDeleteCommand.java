@@ -21,13 +21,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Deletes a player or a lesson for good. */
-@Command(
-        name = "delete",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description =
-                "Deletes a player with all lessons, or one lesson, for good: rows, copied clips, stills, and what they"
-                        + " left on the disk.")
+@Command(name = "delete", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LedgerDeleteCommand implements Callable<Integer> {
 
     private static final Sentences SENTENCES = Sentences.of(LedgerDeleteCommand.class);
@@ -41,15 +35,10 @@ final class LedgerDeleteCommand implements Callable<Integer> {
     @ArgGroup(multiplicity = "1")
     private What what;
 
-    @Option(
-            names = "--export-first",
-            paramLabel = "DIR",
-            description = "Gives the lessons out as archives first; nothing is deleted when that fails.")
+    @Option(names = "--export-first", paramLabel = "DIR")
     private @org.jspecify.annotations.Nullable Path exportFirst;
 
-    @Option(
-            names = "--backups-too",
-            description = "Makes a new backup, and takes away the older ones, which hold it still.")
+    @Option(names = "--backups-too")
     private boolean backupsToo;
 
     /** A player or a lesson. */
@@ -75,8 +64,7 @@ final class LedgerDeleteCommand implements Callable<Integer> {
                             ledger,
                             options.folder(),
                             ledger.lesson(id)
-                                    .orElseThrow(() -> new DocumentException(
-                                            "there is no lesson " + id + "; nothing was deleted")),
+                                    .orElseThrow(() -> new DocumentException(SENTENCES.of("delete.no-lesson", id))),
                             Path.of("."),
                             file);
                     out.println(file);
@@ -86,9 +74,8 @@ final class LedgerDeleteCommand implements Callable<Integer> {
             Deleted deleted = what.lesson != null
                     ? ledger.deleteLesson(what.lesson, backups, options.folder())
                     : ledger.deletePlayer(what.player == null ? 0 : what.player, backups, options.folder());
-            out.println("deleted: " + deleted.lessons() + (deleted.lessons() == 1 ? " lesson, " : " lessons, ")
-                    + deleted.clips() + (deleted.clips() == 1 ? " copied clip" : " copied clips"));
-            deleted.stillHolding().forEach(b -> out.println("a backup from before may hold it still: " + b));
+            out.println(SENTENCES.of("delete.done", deleted.lessons(), deleted.clips()));
+            deleted.stillHolding().forEach(b -> out.println(SENTENCES.of("delete.holds", b)));
             if (deleted.unfinished().isPresent()) {
                 spec.commandLine()
                         .getErr()

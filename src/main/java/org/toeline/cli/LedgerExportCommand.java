@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.Ledger;
@@ -31,12 +32,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Gives lessons out. */
-@Command(
-        name = "export",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description =
-                "Gives lessons out: as documents, as archives with their clips and stills, or all readings as a table.")
+@Command(name = "export", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LedgerExportCommand implements Callable<Integer> {
 
     @Spec
@@ -45,32 +41,29 @@ final class LedgerExportCommand implements Callable<Integer> {
     @Mixin
     private LedgerOptions options;
 
-    @Option(names = "--lesson", paramLabel = "NUMBER", description = "Only this lesson; may be given several times.")
+    @Option(names = "--lesson", paramLabel = "NUMBER")
     private List<Integer> lessons = new ArrayList<>();
 
-    @Option(names = "--player", paramLabel = "NUMBER", description = "Only this player's lessons.")
+    @Option(names = "--player", paramLabel = "NUMBER")
     private @org.jspecify.annotations.Nullable Integer player;
 
-    @Option(names = "--out", paramLabel = "DIR", description = "Where documents or archives go, lesson-NUMBER.…")
+    @Option(names = "--out", paramLabel = "DIR")
     private @org.jspecify.annotations.Nullable Path out;
 
-    @Option(names = "--archive", description = "Archives, each with its clips and stills as far as they are found.")
+    @Option(names = "--archive")
     private boolean archive;
 
-    @Option(
-            names = "--clips",
-            paramLabel = "DIR",
-            defaultValue = ".",
-            description = "The folder that relative clip names are " + "relative to (default: where the command runs).")
+    @Option(names = "--clips", paramLabel = "DIR", defaultValue = ".")
     private Path clips;
 
-    @Option(names = "--csv", paramLabel = "FILE.csv", description = "All readings of all lessons, one a row.")
+    @Option(names = "--csv", paramLabel = "FILE.csv")
     private @org.jspecify.annotations.Nullable Path csv;
 
     @Override
     public Integer call() throws LedgerException, DocumentException, IOException {
         if (out == null && csv == null) {
-            throw new ParameterException(spec.commandLine(), "say where to: --out DIR, --csv FILE.csv or both");
+            throw new ParameterException(
+                    spec.commandLine(), Sentences.of(LedgerExportCommand.class).of("export.where"));
         }
         try (Ledger ledger = options.open()) {
             if (csv != null) {
@@ -97,7 +90,8 @@ final class LedgerExportCommand implements Callable<Integer> {
         KeptLesson kept = ledger.lesson(id)
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(),
-                        "there is no lesson " + id + " in " + ledger.place().name()));
+                        Sentences.of(LedgerExportCommand.class)
+                                .of("export.no-lesson", id, ledger.place().name())));
         Path file = folder.resolve(
                 String.format(Locale.ROOT, "lesson-%06d.%s", id, archive ? "lesson.zip" : "lesson.json"));
         if (archive) {

@@ -22,11 +22,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Finds lessons. */
-@Command(
-        name = "find",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Lists lessons, the recent first.")
+@Command(name = "find", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LedgerFindCommand implements Callable<Integer> {
 
     private static final Sentences SENTENCES = Sentences.of(LedgerFindCommand.class);
@@ -37,11 +33,7 @@ final class LedgerFindCommand implements Callable<Integer> {
     @Mixin
     private LedgerOptions options;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "TEXT",
-            defaultValue = "",
-            description = "Beginnings of words of the name, the notes or the place; two letters do.")
+    @Parameters(arity = "0..1", paramLabel = "TEXT", defaultValue = "")
     private String text;
 
     @Option(names = "--player", paramLabel = "NUMBER")
@@ -50,25 +42,22 @@ final class LedgerFindCommand implements Callable<Integer> {
     @Option(names = "--club", paramLabel = "CLUB")
     private @org.jspecify.annotations.Nullable String club;
 
-    @Option(names = "--finding", paramLabel = "READING", description = "Lessons that have this reading …")
+    @Option(names = "--finding", paramLabel = "READING")
     private @org.jspecify.annotations.Nullable String finding;
 
-    @Option(
-            names = "--verdict",
-            paramLabel = "VERDICT",
-            description = "… with such a verdict; may be given several times.")
+    @Option(names = "--verdict", paramLabel = "VERDICT")
     private Set<String> verdicts = new LinkedHashSet<>();
 
-    @Option(names = "--from", paramLabel = "DAY", description = "First day, such as 2026-05-14.")
+    @Option(names = "--from", paramLabel = "DAY")
     private @org.jspecify.annotations.Nullable LocalDate from;
 
-    @Option(names = "--to", paramLabel = "DAY", description = "Last day.")
+    @Option(names = "--to", paramLabel = "DAY")
     private @org.jspecify.annotations.Nullable LocalDate to;
 
-    @Option(names = "--most", paramLabel = "NUMBER", defaultValue = "50", description = "How many (${DEFAULT-VALUE}).")
+    @Option(names = "--most", paramLabel = "NUMBER", defaultValue = "50")
     private int most;
 
-    @Option(names = "--json", description = "One JSON object a line.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override
@@ -96,15 +85,12 @@ final class LedgerFindCommand implements Callable<Integer> {
     }
 
     private Optional<Club> club() {
-        if (club == null) {
+        String named = club;
+        if (named == null) {
             return Optional.empty();
         }
-        return Optional.of(Club.of(club)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(),
-                        "“" + club
-                                + "” is no club; driver, fairway-wood, hybrid, long-iron, mid-iron,"
-                                + " short-iron, wedge or putter")));
+        return Optional.of(Club.of(named)
+                .orElseThrow(() -> new ParameterException(spec.commandLine(), SENTENCES.of("ledger.no-club", named))));
     }
 
     private static ObjectNode object(LessonLine line) {
@@ -123,13 +109,15 @@ final class LedgerFindCommand implements Callable<Integer> {
         return "%6d  %-25s  %s (%d)  %s  %s  %s"
                 .formatted(
                         line.id(),
-                        line.recorded().orElse("no date"),
-                        plain(line.playerName().orElse("no name")),
+                        line.recorded().orElse(SENTENCES.of("find.no-date")),
+                        plain(line.playerName().orElse(SENTENCES.of("find.no-name"))),
                         line.playerId(),
                         line.club(),
                         line.judged() == LessonLine.Judged.DAMAGED
                                 ? SENTENCES.of("find.damaged")
-                                : line.first().map(f -> "first: " + f).orElse(""),
+                                : line.first()
+                                        .map(f -> SENTENCES.of("find.first", f))
+                                        .orElse(""),
                         notes.length() > 60 ? notes.substring(0, 60) + " …" : notes)
                 .stripTrailing();
     }

@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.Media;
 import org.toeline.ledger.store.place.LedgerException;
@@ -22,14 +23,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Handouts of many lessons at once. */
-@Command(
-        name = "handouts",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Writes the handouts of all lessons, a player's, or those named: still and page, by the player's"
-                + " initials, the date and the lesson's number. One that cannot be made is said, and the others"
-                + " are made.")
+@Command(name = "handouts", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LedgerHandoutsCommand implements Callable<Integer> {
+
+    private static final Sentences SENTENCES = Sentences.of(LedgerHandoutsCommand.class);
 
     @Spec
     private CommandSpec spec;
@@ -40,26 +37,19 @@ final class LedgerHandoutsCommand implements Callable<Integer> {
     @Mixin
     private HandoutChoices choices;
 
-    @Option(names = "--lesson", paramLabel = "NUMBER", description = "Only this lesson; may be given several times.")
+    @Option(names = "--lesson", paramLabel = "NUMBER")
     private List<Integer> lessons = new ArrayList<>();
 
-    @Option(
-            names = "--before",
-            paramLabel = "NUMBER",
-            description = "An earlier lesson of the player, which stands beside each of the others.")
+    @Option(names = "--before", paramLabel = "NUMBER")
     private @Nullable Integer before;
 
-    @Option(names = "--player", paramLabel = "NUMBER", description = "Only this player's lessons.")
+    @Option(names = "--player", paramLabel = "NUMBER")
     private @Nullable Integer player;
 
-    @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder they go into.")
+    @Option(names = "--out", required = true, paramLabel = "DIR")
     private Path out;
 
-    @Option(
-            names = "--clips",
-            paramLabel = "DIR",
-            defaultValue = ".",
-            description = "The folder that relative clip names are " + "relative to (default: where the command runs).")
+    @Option(names = "--clips", paramLabel = "DIR", defaultValue = ".")
     private Path clips;
 
     @Override
@@ -88,21 +78,25 @@ final class LedgerHandoutsCommand implements Callable<Integer> {
         PrintWriter print = spec.commandLine().getOut();
         int failed = 0;
         for (int i = 0; i < ids.size(); i++) {
-            String count = (i + 1) + " of " + ids.size() + ": lesson " + ids.get(i) + ": ";
             try {
-                print.println(count + under.get(i).get());
+                print.println(SENTENCES.of(
+                        "handouts.of",
+                        i + 1,
+                        ids.size(),
+                        ids.get(i),
+                        under.get(i).get()));
             } catch (ExecutionException e) {
                 failed++;
                 spec.commandLine()
                         .getErr()
-                        .println(count + Commands.sentence((Exception) wrapped(Objects.requireNonNull(e.getCause()))));
+                        .println(
+                                SENTENCES.of("handouts.of", i + 1, ids.size(), ids.get(i), Commands.sentence((Exception)
+                                        wrapped(Objects.requireNonNull(e.getCause())))));
             }
             print.flush();
         }
         if (failed > 0) {
-            spec.commandLine()
-                    .getErr()
-                    .println(failed + " of " + ids.size() + " handouts could not be made; the others are in " + out);
+            spec.commandLine().getErr().println(SENTENCES.of("handouts.failed", failed, ids.size(), out));
         }
         return failed > 0 ? Commands.AT_FAULT : Commands.DONE;
     }

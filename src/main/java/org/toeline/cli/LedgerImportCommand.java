@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.toeline.across.StatedFindings;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.Ledger;
@@ -26,14 +27,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Takes lessons into the ledger. */
-@Command(
-        name = "import",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description =
-                "Takes lessons in: documents and archives, several in the order they were recorded. One that is there "
-                        + "already is left; one at fault is said, and the others are taken in.")
+@Command(name = "import", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LedgerImportCommand implements Callable<Integer> {
+
+    private static final Sentences SENTENCES = Sentences.of(LedgerImportCommand.class);
 
     @Spec
     private CommandSpec spec;
@@ -41,13 +38,10 @@ final class LedgerImportCommand implements Callable<Integer> {
     @Mixin
     private LedgerOptions options;
 
-    @Parameters(arity = "1..*", paramLabel = "LESSON", description = "Lesson documents (.json) and archives (.zip).")
+    @Parameters(arity = "1..*", paramLabel = "LESSON")
     private List<Path> files = new ArrayList<>();
 
-    @Option(
-            names = "--player",
-            paramLabel = "NUMBER",
-            description = "Whose lessons they are, where the name does not say.")
+    @Option(names = "--player", paramLabel = "NUMBER")
     private @org.jspecify.annotations.Nullable Integer player;
 
     @Override
@@ -60,10 +54,10 @@ final class LedgerImportCommand implements Callable<Integer> {
                     TakenIn taken = imports.take(file, Optional.ofNullable(player));
                     spec.commandLine()
                             .getOut()
-                            .println(file + ": lesson " + taken.lessonId()
-                                    + (taken instanceof TakenIn.New added
-                                            ? " of player " + added.playerId()
-                                            : ", which was there already"));
+                            .println(
+                                    taken instanceof TakenIn.New added
+                                            ? SENTENCES.of("import.new", file, taken.lessonId(), added.playerId())
+                                            : SENTENCES.of("import.there", file, taken.lessonId()));
                 } catch (DocumentException e) {
                     status = Commands.AT_FAULT;
                     spec.commandLine().getErr().println(e.getMessage());

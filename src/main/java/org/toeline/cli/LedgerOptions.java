@@ -2,6 +2,7 @@ package org.toeline.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerPlace;
@@ -16,37 +17,21 @@ final class LedgerOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(
-            names = "--ledger",
-            paramLabel = "DIR",
-            description = "The folder of the ledger (default: the user's data folder); "
-                    + "with --server, the folder for clips and stills.")
+    @Option(names = "--ledger", paramLabel = "DIR")
     private @org.jspecify.annotations.Nullable Path folder;
 
-    @Option(
-            names = "--server",
-            paramLabel = "URL",
-            description =
-                    "A PostgreSQL ledger that several bays share: jdbc:postgresql://host:port/database. The password"
-                            + " is taken from the environment, TOELINE_LEDGER_PASSWORD.")
+    @Option(names = "--server", paramLabel = "URL")
     private @org.jspecify.annotations.Nullable String server;
 
-    @Option(
-            names = "--user",
-            paramLabel = "NAME",
-            defaultValue = "toeline",
-            description = "The server's user (${DEFAULT-VALUE}).")
+    @Option(names = "--user", paramLabel = "NAME", defaultValue = "toeline")
     private String user;
 
-    @Option(
-            names = "--bay",
-            paramLabel = "NAME",
-            defaultValue = "this bay",
-            description = "What others are told this bay is called.")
-    private String bay;
+    @Option(names = "--bay", paramLabel = "NAME")
+    private @org.jspecify.annotations.Nullable String bay;
 
     Ledger open() throws LedgerException {
-        Ledger ledger = Ledger.open(place(), bay);
+        Ledger ledger = Ledger.open(
+                place(), bay == null ? Sentences.of(LedgerOptions.class).of("ledger.this-bay") : bay);
         if (server != null) {
             ledger.finishDeletions(folder());
         }

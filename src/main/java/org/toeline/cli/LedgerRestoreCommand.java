@@ -3,8 +3,8 @@ package org.toeline.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
@@ -17,14 +17,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Puts a backup in the ledger's place. */
-@Command(
-        name = "restore",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Puts a backup in the ledger's place, the newest unless another is named. What was there is kept"
-                + " beside it. With --server, the backup that is named is put into a database that has no ledger"
-                + " yet.")
+@Command(name = "restore", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LedgerRestoreCommand implements Callable<Integer> {
+
+    private static final Sentences SENTENCES = Sentences.of(LedgerRestoreCommand.class);
 
     @Spec
     private CommandSpec spec;
@@ -40,25 +36,27 @@ final class LedgerRestoreCommand implements Callable<Integer> {
         Path chosen = backup;
         if (options.place() instanceof LedgerPlace.Server server) {
             if (chosen == null) {
-                throw new ParameterException(
-                        spec.commandLine(), "name the backup that is to be put into the server's database");
+                throw new ParameterException(spec.commandLine(), SENTENCES.of("restore.name"));
             }
             Ledger.restore(server, chosen);
-            spec.commandLine().getOut().println(server.name() + " is " + chosen.getFileName() + " now");
+            spec.commandLine().getOut().println(SENTENCES.of("restore.done", server.name(), chosen.getFileName()));
             return Commands.DONE;
         }
         if (chosen == null) {
             List<Path> all = Ledger.backups(options.folder());
             if (all.isEmpty()) {
-                throw new DocumentException(options.folder().backups() + ": there is no backup here; name one");
+                throw new DocumentException(
+                        SENTENCES.of("restore.none", options.folder().backups()));
             }
             chosen = all.get(0);
         }
-        Optional<Path> aside = Ledger.restore(options.folder(), chosen);
+        Path name = chosen.getFileName();
+        Path file = options.folder().file();
         spec.commandLine()
                 .getOut()
-                .println(options.folder().file() + " is " + chosen.getFileName() + " now"
-                        + aside.map(a -> "; what was there is " + a).orElse(""));
+                .println(Ledger.restore(options.folder(), chosen)
+                        .map(aside -> SENTENCES.of("restore.done-aside", file, name, aside))
+                        .orElseGet(() -> SENTENCES.of("restore.done", file, name)));
         return Commands.DONE;
     }
 }

@@ -15,6 +15,7 @@ import org.toeline.flight.table.Proposal;
 import org.toeline.flight.table.ShotImport;
 import org.toeline.flight.table.Template;
 import org.toeline.flight.table.TemplateDocument;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 
 /**
@@ -24,6 +25,8 @@ import org.toeline.ledger.DocumentException;
  * @param unmapped headings that nothing was made of, if no template was given
  */
 record ShotTable(Path file, Template template, Imported imported, List<Asked> asked, List<String> unmapped) {
+
+    private static final Sentences SENTENCES = Sentences.of(ShotTable.class);
 
     /** Tables larger than this are not of shots. */
     private static final long MOST_BYTES = 20_000_000;
@@ -36,8 +39,7 @@ record ShotTable(Path file, Template template, Imported imported, List<Asked> as
         }
         Proposal proposal = Proposal.of(bytes, name(file));
         if (proposal.template().columns().isEmpty() && proposal.asked().isEmpty()) {
-            throw new DocumentException(
-                    file + ": no heading says what a column means; write a template and give it with " + "--template");
+            throw new DocumentException(SENTENCES.of("shots.no-heading", file));
         }
         return withShots(new ShotTable(
                 file,
@@ -51,9 +53,9 @@ record ShotTable(Path file, Template template, Imported imported, List<Asked> as
         if (table.imported.shots().isEmpty() && table.asked.isEmpty()) {
             String why = table.imported.leftOut().stream()
                     .findFirst()
-                    .map(l -> "line " + l.line() + ": " + l.reason())
-                    .orElse("the table is empty");
-            throw new DocumentException(table.file + ": no shot could be read (" + why + ")");
+                    .map(l -> SENTENCES.of("shots.line", l.line(), l.reason()))
+                    .orElseGet(() -> SENTENCES.of("shots.empty"));
+            throw new DocumentException(SENTENCES.of("shots.none", table.file, why));
         }
         return table;
     }
@@ -65,7 +67,7 @@ record ShotTable(Path file, Template template, Imported imported, List<Asked> as
         }
         ShotTable only = new ShotTable(file, template, imported.only(wanted), asked, unmapped);
         if (only.imported.shots().isEmpty() && !imported.shots().isEmpty()) {
-            throw new DocumentException(file + ": no shot has " + wanted + "; the table has " + imported.filters());
+            throw new DocumentException(SENTENCES.of("shots.none-such", file, wanted, imported.filters()));
         }
         return only;
     }
@@ -78,26 +80,28 @@ record ShotTable(Path file, Template template, Imported imported, List<Asked> as
         try {
             return TemplateDocument.read(bytes(file));
         } catch (Json.NotJson | IllegalArgumentException e) {
-            throw new DocumentException(file + ": not a shot template: " + e.getMessage());
+            throw new DocumentException(SENTENCES.of("shots.no-template", file, String.valueOf(e.getMessage())));
         }
     }
 
     private static byte[] bytes(Path file) throws DocumentException {
         try {
             if (Files.isRegularFile(file) && Files.size(file) > MOST_BYTES) {
-                throw new DocumentException(
-                        file + ": " + Files.size(file) + " bytes; a table of shots has at most " + MOST_BYTES);
+                throw new DocumentException(SENTENCES.of("shots.large", file, Files.size(file), MOST_BYTES));
             }
             return Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
-            throw new DocumentException(file + ": there is no such file");
+            throw new DocumentException(SENTENCES.of("shots.no-file", file));
         } catch (IOException e) {
-            throw new DocumentException(file + ": it cannot be read");
+            throw new DocumentException(SENTENCES.of("shots.unreadable", file));
         }
     }
 
     private static String name(Path file) {
-        return "from the headings of "
-                + Optional.ofNullable(file.getFileName()).map(Path::toString).orElse("a table");
+        return SENTENCES.of(
+                "shots.from-headings",
+                Optional.ofNullable(file.getFileName())
+                        .map(Path::toString)
+                        .orElseGet(() -> SENTENCES.of("shots.a-table")));
     }
 }

@@ -19,6 +19,7 @@ import org.toeline.flight.Shot;
 import org.toeline.flight.Trajectory;
 import org.toeline.flight.compare.HitOrder;
 import org.toeline.flight.compare.SetupComparison;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -29,84 +30,48 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Shots out of tables: their flights, what is odd about them, and what changed from one setup to another. */
-@Command(
-        name = "shots",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description =
-                "Reads a table of shots, computes their flights, flags what no flight could give, and compares two "
-                        + "setups by their shots.")
+@Command(name = "shots", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class ShotsCommand implements Callable<Integer> {
+
+    private static final Sentences SENTENCES = Sentences.of(ShotsCommand.class);
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE.csv", description = "Shots, one a row, any separator; the setup before.")
+    @Parameters(paramLabel = "FILE.csv")
     private Path file;
 
-    @Option(
-            names = "--template",
-            paramLabel = "T.json",
-            description = "What the columns mean; without it the headings say.")
+    @Option(names = "--template", paramLabel = "T.json")
     private @Nullable Path template;
 
-    @Option(
-            names = "--save-template",
-            paramLabel = "T.json",
-            description = "Writes what the columns were taken to mean.")
+    @Option(names = "--save-template", paramLabel = "T.json")
     private @Nullable Path saveTemplate;
 
-    @Option(
-            names = "--against",
-            paramLabel = "OTHER.csv",
-            description = "The shots of the setup after, to compare with.")
+    @Option(names = "--against", paramLabel = "OTHER.csv")
     private @Nullable Path against;
 
-    @Option(
-            names = "--only",
-            paramLabel = "HEADING=VALUE",
-            description = "Only the shots with this under that heading, such as Club=Driver; may be given again.")
+    @Option(names = "--only", paramLabel = "HEADING=VALUE")
     private java.util.Map<String, String> only = new java.util.LinkedHashMap<>();
 
-    @Option(
-            names = "--turns",
-            paramLabel = "HEADING",
-            description =
-                    "Compares the two setups named under that heading of the one table, in the order they were hit.")
+    @Option(names = "--turns", paramLabel = "HEADING")
     private @Nullable String turns;
 
-    @Option(
-            names = "--units",
-            paramLabel = "metric|yards",
-            defaultValue = "metric",
-            description = "Units of the text (default: ${DEFAULT-VALUE}); JSON is always metric.")
+    @Option(names = "--units", paramLabel = "metric|yards", defaultValue = "metric")
     private String units = "metric";
 
-    @Option(names = "--temperature", paramLabel = "C", defaultValue = "20", description = "Air, °C (${DEFAULT-VALUE}).")
+    @Option(names = "--temperature", paramLabel = "C", defaultValue = "20")
     private double temperatureC;
 
-    @Option(
-            names = "--humidity",
-            paramLabel = "PERCENT",
-            defaultValue = "50",
-            description = "Relative humidity, % (${DEFAULT-VALUE}).")
+    @Option(names = "--humidity", paramLabel = "PERCENT", defaultValue = "50")
     private double humidityPercent;
 
-    @Option(
-            names = "--altitude",
-            paramLabel = "M",
-            defaultValue = "0",
-            description = "Above sea level, m (${DEFAULT-VALUE}).")
+    @Option(names = "--altitude", paramLabel = "M", defaultValue = "0")
     private double altitudeM;
 
-    @Option(
-            names = "--wind",
-            paramLabel = "M/S",
-            defaultValue = "0",
-            description = "From behind, m/s; below zero it blows against the shots (${DEFAULT-VALUE}).")
+    @Option(names = "--wind", paramLabel = "M/S", defaultValue = "0")
     private double windMps;
 
-    @Option(names = "--json", description = "One JSON object on standard output.")
+    @Option(names = "--json")
     private boolean json;
 
     /** What is odd about a shot; line 0 is all of them together. */
@@ -147,8 +112,7 @@ final class ShotsCommand implements Callable<Integer> {
         HitOrder inTurns(String heading, CommandLine line) {
             List<String> names = setupsUnder(heading);
             if (names.size() != 2) {
-                throw new ParameterException(
-                        line, "--turns is “" + heading + "”; two setups are needed under it, there are " + names);
+                throw new ParameterException(line, SENTENCES.of("shots.turns", heading, names));
             }
             List<Shot> shots = new ArrayList<>();
             List<Boolean> second = new ArrayList<>();
@@ -175,9 +139,7 @@ final class ShotsCommand implements Callable<Integer> {
                 switch (units) {
                     case "metric" -> ShownShots.METRIC;
                     case "yards" -> ShownShots.YARDS;
-                    default ->
-                        throw new ParameterException(
-                                spec.commandLine(), "--units is “" + units + "”; metric or yards is possible");
+                    default -> throw new ParameterException(spec.commandLine(), SENTENCES.of("shots.units", units));
                 };
         List<ShotTable> tables = new ArrayList<>(
                 List.of(ShotTable.read(file, Optional.ofNullable(template)).only(only)));

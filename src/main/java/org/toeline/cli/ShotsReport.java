@@ -12,10 +12,14 @@ import org.toeline.flight.ShotFigure;
 import org.toeline.flight.compare.Difference;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.flight.compare.SetupFigure;
+import org.toeline.flight.table.Asked;
 import org.toeline.flight.table.LeftOut;
+import org.toeline.language.Sentences;
 
 /** Shots, what is odd about them and what changed, as lines of text. */
 final class ShotsReport {
+
+    private static final Sentences SENTENCES = Sentences.of(ShotsReport.class);
 
     private final PrintWriter out;
     private final ShownShots shown;
@@ -27,51 +31,70 @@ final class ShotsReport {
 
     void print(ShotsCommand.Setup setup) {
         ShotTable table = setup.table();
-        out.printf("%s: %d shots%n", table.file(), setup.figures().shots().size());
-        for (var column : table.template().columns()) {
-            out.printf(
-                    "  “%s” is %s in %s%n",
-                    column.header(), column.meaning().id(), column.unit().id());
-        }
-        table.asked()
-                .forEach(a -> out.printf(
-                        "  to decide: “%s”%s: %s; %s%n",
-                        a.heading(),
-                        a.perhaps().map(c -> ", perhaps " + c.meaning().id()).orElse(""),
-                        a.why(),
-                        String.join(" · ", a.values())));
-        if (!table.unmapped().isEmpty()) {
-            out.println("  not read: "
-                    + table.unmapped().stream().map(h -> "“" + h + "”").collect(Collectors.joining(", ")));
-        }
+        out.println(
+                SENTENCES.of("shots.file", table.file(), setup.figures().shots().size()));
+        columns(table);
         table.imported().notes().forEach(n -> out.println("  " + n));
         table.imported()
                 .leftOut()
-                .forEach(l -> out.printf(
-                        "  line %d%s: %s%n",
-                        l.line(), l.extent() == LeftOut.Extent.ROW ? " left out" : "", l.reason()));
+                .forEach(l -> out.println("  "
+                        + SENTENCES.of(
+                                l.extent() == LeftOut.Extent.ROW ? "shots.left-out" : "shots.line",
+                                l.line(),
+                                l.reason())));
         out.println();
         shots(setup);
-        setup.flags()
-                .forEach(flag -> out.println((flag.line() == 0 ? "all shots" : "line " + flag.line()) + ", "
-                        + flag.found().grade().name().toLowerCase(Locale.ROOT) + ": "
-                        + flag.found().reason()));
+        setup.flags().forEach(flag -> out.println(said(flag)));
         if (!setup.flags().isEmpty()) {
             out.println();
         }
         for (int i = 0; i < setup.figures().shots().size(); i++) {
             int line = table.imported().lines().get(i);
-            setup.aside(i).ifPresent(why -> out.printf("line %d does not count: %s%n", line, why));
+            setup.aside(i).ifPresent(why -> out.println(SENTENCES.of("shots.aside", line, why)));
         }
         if (setup.pooled().isEmpty()) {
             figures(SetupFigure.of(setup.counted()));
         } else {
-            setup.pooled()
-                    .forEach((heading, values) -> out.printf(
-                            "shots of different “%s” are not thrown together: choose with --only \"%s=VALUE\" from"
-                                    + " %s%n",
-                            heading, heading, values));
+            setup.pooled().forEach((heading, values) -> out.println(SENTENCES.of("shots.apart", heading, values)));
         }
+    }
+
+    private void columns(ShotTable table) {
+        for (var column : table.template().columns()) {
+            out.println("  "
+                    + SENTENCES.of(
+                            "shots.column",
+                            column.header(),
+                            column.meaning().words(),
+                            column.unit().id()));
+        }
+        for (Asked a : table.asked()) {
+            String values = String.join(" · ", a.values());
+            out.println("  "
+                    + a.perhaps()
+                            .map(c -> SENTENCES.of(
+                                    "shots.ask-perhaps",
+                                    a.heading(),
+                                    a.why(),
+                                    values,
+                                    c.meaning().words()))
+                            .orElseGet(() -> SENTENCES.of("shots.ask", a.heading(), a.why(), values)));
+        }
+        if (!table.unmapped().isEmpty()) {
+            out.println("  "
+                    + SENTENCES.of(
+                            "shots.not-read",
+                            table.unmapped().stream()
+                                    .map(h -> SENTENCES.of("shots.quoted", h))
+                                    .collect(Collectors.joining(", "))));
+        }
+    }
+
+    private static String said(ShotsCommand.Flag flag) {
+        String grade = flag.found().grade().name().toLowerCase(Locale.ROOT);
+        return flag.line() == 0
+                ? SENTENCES.of("shots.all-" + grade, flag.found().reason())
+                : SENTENCES.of("shots." + grade, flag.line(), flag.found().reason());
     }
 
     private void shots(ShotsCommand.Setup setup) {
@@ -79,13 +102,14 @@ final class ShotsReport {
         List<ShotFigure> columns = Arrays.stream(ShotFigure.values())
                 .filter(f -> figures.shots().stream().anyMatch(s -> s.figure(f).isPresent()))
                 .toList();
-        out.println("line"
+        out.println(String.format("%5s", SENTENCES.of("shots.head.line"))
                 + columns.stream()
                         .map(f -> String.format(
                                 "%18s", f.words() + (figures.computed().contains(f) ? "*" : "")))
                         .collect(Collectors.joining())
-                + String.format("%24s", "carry, all models") + String.format("%20s", "run, rough"));
-        out.println("    "
+                + String.format("%24s", SENTENCES.of("shots.head.carry"))
+                + String.format("%20s", SENTENCES.of("shots.head.run")));
+        out.println("     "
                 + columns.stream()
                         .map(f -> String.format("%18s", shown.unit(f).id()))
                         .collect(Collectors.joining())
@@ -93,7 +117,7 @@ final class ShotsReport {
                 + String.format("%20s", shown.unit(ShotFigure.TOTAL).id()));
         for (int i = 0; i < figures.shots().size(); i++) {
             Shot shot = figures.shots().get(i);
-            out.println(String.format("%4d", setup.table().imported().lines().get(i))
+            out.println(String.format("%5d", setup.table().imported().lines().get(i))
                     + columns.stream()
                             .map(f -> String.format(
                                     "%18s",
@@ -104,57 +128,61 @@ final class ShotsReport {
                     + setup.flights().get(i).map(this::band).orElse(String.format("%24s%20s", "–", "–")));
         }
         if (!figures.computed().isEmpty()) {
-            out.println("* computed, " + figures.model() + "; nobody measured it");
+            out.println(SENTENCES.of("shots.computed", figures.model()));
         }
-        out.println("carry, all models: the least and the most of "
-                + FlightBand.MODELS.stream().map(m -> m.words()).collect(Collectors.joining("; "))
-                + ". Against published tour means the first is 5 % off by root mean square: 2 % short to 10 % long.");
+        out.println(SENTENCES.of(
+                "shots.models", FlightBand.MODELS.stream().map(m -> m.words()).collect(Collectors.joining("; "))));
         out.println();
     }
 
     private String band(ShotsCommand.Flown flown) {
         return String.format(
                         "%24s",
-                        shown.width(ShotFigure.CARRY, flown.band().shortestM()) + " to "
-                                + shown.width(ShotFigure.CARRY, flown.band().longestM()))
+                        between(
+                                ShotFigure.CARRY,
+                                flown.band().shortestM(),
+                                flown.band().longestM()))
                 + String.format(
                         "%20s",
-                        shown.width(ShotFigure.TOTAL, flown.run().softM()) + " to "
-                                + shown.width(ShotFigure.TOTAL, flown.run().firmM()));
+                        between(
+                                ShotFigure.TOTAL,
+                                flown.run().softM(),
+                                flown.run().firmM()));
+    }
+
+    private String between(ShotFigure figure, double least, double most) {
+        return SENTENCES.of("shots.to", shown.width(figure, least), shown.width(figure, most));
     }
 
     private void figures(List<SetupFigure> figures) {
         for (SetupFigure f : figures) {
             out.printf(
-                    "%-18s %14s %s (%d shots)%n",
+                    "%-18s %14s %s %s%n",
                     f.figure().words(),
                     shown.figure(f.figure(), f.centre()),
                     f.halfWidth().isPresent()
                             ? "± " + shown.half(f.figure(), f.halfWidth().getAsDouble())
-                            : "too few for an interval",
-                    f.count());
+                            : SENTENCES.of("shots.few"),
+                    SENTENCES.of("shots.count", f.count()));
         }
         out.println();
     }
 
     void print(SetupComparison comparison, String before, String after) {
-        out.printf("From %s to %s, with 95 %% intervals:%n", before, after);
+        out.println(SENTENCES.of("shots.from-to", before, after));
         for (Difference d : comparison.differences()) {
             String change = d.estimate()
-                    .map(e -> String.format(
-                            "%8s (%s to %s) %s",
-                            shown.change(d.figure(), e.difference()),
+                    .map(e -> SENTENCES.of(
+                            "shots.interval",
+                            String.format("%8s", shown.change(d.figure(), e.difference())),
                             shown.change(d.figure(), e.low()),
                             shown.change(d.figure(), e.high()),
                             shown.unit(d.figure()).id()))
                     .orElse(String.format("%8s", "–"));
             out.printf("%-18s %-40s %s%n", d.figure().words(), change, d.words());
         }
-        out.printf(
-                "L and R: as seen looking at the target. Real: allowing for %d figures looked at together and for"
-                        + " shots like the one before.%nWith three to five shots a mishit cannot be told from the others;"
-                        + " from six on, one far from the rest counts for nothing.%nHit the setups in turns (A B A B):"
-                        + " then fewer shots tell more.%n",
-                comparison.differences().size());
+        out.println(SENTENCES.of("shots.sides", comparison.differences().size()));
+        out.println(SENTENCES.of("shots.mishit"));
+        out.println(SENTENCES.of("shots.in-turns"));
     }
 }

@@ -1,8 +1,8 @@
 package org.toeline.cli;
 
-import java.util.Locale;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.ShotFigure;
+import org.toeline.language.Language;
 
 /** Figures of shots as a person reads them: in which units, and sides in words. */
 enum ShownShots {
@@ -36,14 +36,14 @@ enum ShownShots {
     private String shown(ShotFigure figure, double inside, String unit) {
         double shown = unit(figure).fromInside(inside);
         String text = width(figure, figure.sided() ? Math.abs(inside) : inside);
-        boolean none = Double.parseDouble(text) == 0;
+        boolean none = text.chars().noneMatch(c -> c >= '1' && c <= '9');
         return text + unit + (!figure.sided() || none ? "" : shown > 0 ? " L" : " R");
     }
 
     /** A width or a distance between two figures: never a side. */
     String width(ShotFigure figure, double inside) {
         return String.format(
-                Locale.ROOT, "%." + decimals(figure) + "f", unit(figure).fromInside(inside));
+                Language.written(), "%." + decimals(figure) + "f", unit(figure).fromInside(inside));
     }
 
     /** Half an interval, rounded up: it is never nothing. */

@@ -9,8 +9,12 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBoxBase;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -18,8 +22,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
 import org.toeline.across.StatedFindings;
 import org.toeline.desk.across.AcrossScreen;
+import org.toeline.desk.bodymap.Chip;
 import org.toeline.desk.handover.HandOverActs;
 import org.toeline.desk.handover.HandOverScreen;
 import org.toeline.desk.keys.Act;
@@ -185,18 +191,31 @@ public final class Screens {
     void keys(Scene scene) {
         status.listenTo(scene);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            boolean field = scene.getFocusOwner() instanceof javafx.scene.control.TextInputControl;
-            // a button that the keyboard has come to is pressed with the space bar, as everywhere
-            boolean button = scene.getFocusOwner() instanceof javafx.scene.control.ButtonBase
-                    || scene.getFocusOwner() instanceof javafx.scene.control.ComboBoxBase<?>;
+            Node owner = scene.getFocusOwner();
+            if (e.getCode() == KeyCode.SPACE && owner instanceof ComboBoxBase<?> box && !box.isShowing()) {
+                // the toolkit's own key for it is a screen's
+                box.show();
+                e.consume();
+                return;
+            }
+            boolean field = owner instanceof TextInputControl;
             if (sheet.keyBook()
                     .asked(e)
-                    .filter(act -> !(button && act == Act.PLAY))
+                    .filter(act -> !isForControl(act, owner))
                     .filter(act -> done(act, field))
                     .isPresent()) {
                 e.consume();
             }
         });
+    }
+
+    /** What the keyboard has come to is pressed with the space bar or Enter, as everywhere; an open list has all of its keys. */
+    private static boolean isForControl(Act act, @Nullable Node owner) {
+        if (owner instanceof ComboBoxBase<?> box) {
+            return act == Act.PLAY || box.isShowing() && !act.screen().isPresent();
+        }
+        return owner instanceof ButtonBase
+                && (act == Act.PLAY || act == Act.ACCEPT && (owner.isFocusVisible() || owner instanceof Chip));
     }
 
     private boolean done(Act act, boolean inField) {

@@ -1,6 +1,7 @@
 package org.toeline.flight;
 
 import org.toeline.geometry.Finite;
+import org.toeline.language.Sentences;
 
 /**
  * The air a ball flies through: the same all along the flight.
@@ -20,13 +21,15 @@ public record Air(double densityKgPerM3, double viscosityM2PerS, double windTMps
 
     private static final double ZERO_C_IN_K = 273.15;
     private static final double MOST_WIND = 40;
+    private static final double PA_IN_HPA = 100;
+
+    private static final Sentences SENTENCES = Sentences.of(Air.class);
 
     public Air {
         Finite.requirePositive(densityKgPerM3, "densityKgPerM3");
         Finite.requirePositive(viscosityM2PerS, "viscosityM2PerS");
         if (!(Math.hypot(windTMps, windHMps) <= MOST_WIND)) {
-            throw new IllegalArgumentException("wind of " + windTMps + " and " + windHMps + " m/s; at most " + MOST_WIND
-                    + " m/s is possible here");
+            throw new IllegalArgumentException(SENTENCES.of("air.wind", windTMps, windHMps, MOST_WIND));
         }
     }
 
@@ -39,15 +42,13 @@ public record Air(double densityKgPerM3, double viscosityM2PerS, double windTMps
      */
     public static Air of(double temperatureC, double pressurePa, double relativeHumidity) {
         if (!(temperatureC >= -30 && temperatureC <= 50)) {
-            throw new IllegalArgumentException(
-                    "a temperature of " + temperatureC + " °C; −30 to 50 °C is possible here");
+            throw new IllegalArgumentException(SENTENCES.of("air.temperature", temperatureC));
         }
         if (!(pressurePa >= 50_000 && pressurePa <= 110_000)) {
-            throw new IllegalArgumentException(
-                    "a pressure of " + pressurePa + " Pa; 50 000 to 110 000 Pa is possible here");
+            throw new IllegalArgumentException(SENTENCES.of("air.pressure", pressurePa / PA_IN_HPA));
         }
         if (!(relativeHumidity >= 0 && relativeHumidity <= 1)) {
-            throw new IllegalArgumentException("a relative humidity of " + relativeHumidity + "; 0 to 1 is possible");
+            throw new IllegalArgumentException(SENTENCES.of("air.humidity", relativeHumidity * 100));
         }
         double density = MoistAir.densityKgPerM3(temperatureC, pressurePa, relativeHumidity);
         return new Air(density, dynamicViscosity(temperatureC) / density, 0, 0);
@@ -64,7 +65,7 @@ public record Air(double densityKgPerM3, double viscosityM2PerS, double windTMps
      */
     static double pressureAtPa(double altitudeM) {
         if (!(altitudeM >= -500 && altitudeM <= 5000)) {
-            throw new IllegalArgumentException("an altitude of " + altitudeM + " m; −500 to 5000 m is possible here");
+            throw new IllegalArgumentException(SENTENCES.of("air.altitude", altitudeM));
         }
         return SEA_LEVEL_PA * Math.pow(1 - 0.0065 * altitudeM / 288.15, 5.25588);
     }

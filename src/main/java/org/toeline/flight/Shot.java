@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.toeline.geometry.Finite;
+import org.toeline.language.Sentences;
 
 /**
  * What was measured of one shot: any of the {@link ShotFigure}s, in the units used inside (metres, seconds, radians,
@@ -20,9 +21,11 @@ public record Shot(Map<ShotFigure, Double> figures, String remark, String aside)
         EnumMap<ShotFigure, Double> copy = new EnumMap<>(ShotFigure.class);
         copy.putAll(figures);
         copy.forEach((figure, value) -> Finite.require(value, figure.id()));
-        if (copy.getOrDefault(ShotFigure.SPIN_RATE, 0.0) < 0) {
-            throw new IllegalArgumentException("spin-rate is " + copy.get(ShotFigure.SPIN_RATE)
-                    + " rad/s; zero or more is needed, the axis says which way");
+        double spin = copy.getOrDefault(ShotFigure.SPIN_RATE, 0.0);
+        if (spin < 0) {
+            FigureUnit unit = ShotFigure.SPIN_RATE.shownUnit();
+            throw new IllegalArgumentException(
+                    Sentences.of(Shot.class).of("shot.spin-below", unit.fromInside(spin), unit.id()));
         }
         figures = Collections.unmodifiableMap(copy);
     }

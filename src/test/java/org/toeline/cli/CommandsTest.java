@@ -12,10 +12,13 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.toeline.language.Language;
 
 /** The commands as other programs use them: what they print where, and how they end. */
 class CommandsTest {
@@ -41,6 +44,29 @@ class CommandsTest {
                 .isEqualTo(2);
         assertThat(err.toString()).contains("empty.lesson.json").contains("mark the player first");
         assertThat(dir.resolve("out")).doesNotExist();
+    }
+
+    /** What the library of commands finds wrong is said in the language of the person, not in the library's. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "ledger nonsense | „nonsense“ ist hier nicht bekannt",
+                "measure --nonsense x.json | „--nonsense“ ist hier nicht bekannt",
+                "frame --time 1 | es fehlt: --out, CLIP",
+                "ledger find --most many | --most: „many“ ist nicht möglich",
+                "ledger delete --player 1 --lesson 2 | zwei dieser Angaben schließen einander aus",
+                "ledger delete | es fehlt: --player, --lesson"
+            })
+    void whatIsMistypedIsSaidInThePersonsLanguage(String typed, String said) {
+        Locale before = Language.now();
+        try {
+            Language.choose(Locale.GERMAN);
+            assertThat(run(typed.split(" "))).isEqualTo(2);
+        } finally {
+            Locale.setDefault(Locale.Category.DISPLAY, before);
+        }
+        assertThat(err.toString().strip()).isEqualTo(said + " (siehe toeline --help)");
     }
 
     private int run(String... args) {

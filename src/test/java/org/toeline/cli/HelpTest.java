@@ -4,13 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.language.Language;
+import org.toeline.language.Sentences;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 class HelpTest {
 
@@ -28,18 +36,26 @@ class HelpTest {
         return out.toString();
     }
 
-    /** A key of the bundle that names no option would go unread, and an option without one unexplained. */
+    private static CommandLine speaking() {
+        return new CommandLine(new Commands())
+                .setResourceBundle(Sentences.in("org.toeline.cli.help").bundle());
+    }
+
+    /** All commands, and all of theirs. */
+    private static List<CommandLine> all(CommandLine line) {
+        List<CommandLine> found = new ArrayList<>(List.of(line));
+        line.getSubcommands().values().forEach(under -> found.addAll(all(under)));
+        return found;
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"en", "de"})
     void everyOptionOfEveryCommandIsExplained(String tag) {
         Language.choose(Locale.forLanguageTag(tag));
-        for (String command :
-                List.of("sample", "measure", "clip", "frame", "address", "still", "handout", "lens", "changes")) {
-            CommandLine line = new CommandLine(new Commands())
-                    .setResourceBundle(org.toeline.language.Sentences.in("org.toeline.cli.help")
-                            .bundle())
-                    .getSubcommands()
-                    .get(command);
+        List<CommandLine> all = all(speaking());
+        assertThat(all).hasSizeGreaterThan(20);
+        for (CommandLine line : all) {
+            String command = line.getCommandSpec().qualifiedName();
             assertThat(line.getCommandSpec().usageMessage().description())
                     .as(command)
                     .isNotEmpty();
@@ -50,6 +66,24 @@ class HelpTest {
                             .isNotEmpty()
                             .allMatch(d -> !d.isBlank()));
         }
+    }
+
+    /** A key that names no command and no option would never be said. */
+    @Test
+    void everyKeyExplainsSomething() {
+        Set<String> explained = new HashSet<>(Set.of("usage.synopsisHeading", "usage.commandListHeading"));
+        for (CommandLine line : all(speaking())) {
+            String command = line.getCommandSpec().qualifiedName(".") + ".";
+            explained.add(command + "usage.description");
+            for (ArgSpec arg : line.getCommandSpec().args()) {
+                String name = arg instanceof OptionSpec option
+                        ? option.longestName().replaceFirst("^-+", "")
+                        : arg.paramLabel() + "[" + ((PositionalParamSpec) arg).index() + "]";
+                explained.add(name);
+                explained.add(command + name);
+            }
+        }
+        assertThat(Sentences.in("org.toeline.cli.help").bundle().keySet()).allMatch(explained::contains);
     }
 
     @ParameterizedTest

@@ -8,7 +8,10 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The string literals of a Java source, each with the calls it stands in; comments and characters are passed over. */
+/**
+ * The string literals of a Java source, each with the calls it stands in; literals joined by a plus are one. Comments and
+ * characters are passed over.
+ */
 final class Literals {
 
     /**
@@ -19,6 +22,7 @@ final class Literals {
     record Literal(int line, String text, List<String> calls) {}
 
     private static final Pattern NAME_BEFORE = Pattern.compile("([\\w.]+)(<[^<>()]*>)?\\s*$");
+    private static final Pattern JOINED = Pattern.compile("\\s*\\+\\s*");
     private static final Set<Character> OPEN = Set.of('(', '{', '[');
     private static final Set<Character> CLOSED = Set.of(')', '}', ']');
 
@@ -26,6 +30,8 @@ final class Literals {
     private final List<Literal> found = new ArrayList<>();
     private final Deque<String> calls = new ArrayDeque<>();
     private int at;
+    /** Where the literal found last ended. */
+    private int ended;
 
     private Literals(String source) {
         this.source = source;
@@ -49,6 +55,7 @@ final class Literals {
             int end = past("\"\"\"", at + 3);
             keep(source.substring(at + 3, end - 3));
             at = end;
+            ended = at;
         } else if (c == '"' || c == '\'') {
             int end = at + 1;
             while (source.charAt(end) != c) {
@@ -56,6 +63,7 @@ final class Literals {
             }
             if (c == '"') {
                 keep(source.substring(at + 1, end));
+                ended = end + 1;
             }
             at = end + 1;
         } else {
@@ -79,6 +87,11 @@ final class Literals {
     }
 
     private void keep(String text) {
+        if (!found.isEmpty() && JOINED.matcher(source.substring(ended, at)).matches()) {
+            Literal begun = found.remove(found.size() - 1);
+            found.add(new Literal(begun.line(), begun.text() + text, begun.calls()));
+            return;
+        }
         int line = (int) source.substring(0, at).chars().filter(c -> c == '\n').count() + 1;
         found.add(new Literal(
                 line, text, calls.stream().filter(name -> !name.isEmpty()).toList()));

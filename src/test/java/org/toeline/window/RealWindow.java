@@ -38,7 +38,8 @@ final class RealWindow implements AutoCloseable {
         options =
                 "-Duser.home=%1$s -Djava.util.prefs.userRoot=%1$s -Duser.language=en -Dprism.order=sw".formatted(home);
         program = command()
-                .redirectOutput(this.folder.resolve("program.txt").toFile())
+                .redirectOutput(ProcessBuilder.Redirect.appendTo(
+                        this.folder.resolve("program.txt").toFile()))
                 .start();
         try {
             until("the window", () -> !visible("^" + TITLE + "$").isEmpty());
@@ -94,6 +95,12 @@ final class RealWindow implements AutoCloseable {
 
     boolean runs() {
         return program.isAlive();
+    }
+
+    /** Ends it as a power cut does. */
+    void kill() {
+        program.descendants().forEach(ProcessHandle::destroyForcibly);
+        program.destroyForcibly();
     }
 
     /** Files from a window beside, into the middle of this one, wherever its parts are: all of it takes clips. */

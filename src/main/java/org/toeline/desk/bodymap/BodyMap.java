@@ -48,20 +48,29 @@ public final class BodyMap extends Pane {
 
     private final LessonModel model;
     private final Words words;
-    private final Canvas drawing = new Canvas(BodyFigure.WIDTH, BodyFigure.HEIGHT);
+    private final Canvas drawing = new Canvas();
+    private double scale = 1;
     private final Map<Item, Circle> rings = new LinkedHashMap<>();
 
     public BodyMap(LessonModel model, Words words) {
         this.model = model;
         this.words = words;
         setId("body-map");
-        setMinSize(BodyFigure.WIDTH, BodyFigure.HEIGHT);
-        setMaxSize(BodyFigure.WIDTH, BodyFigure.HEIGHT);
+        sized(1);
         getChildren().add(drawing);
         for (Landmark landmark : Landmark.values()) {
             ring(new Item.OfLandmark(landmark));
         }
         ring(Item.BALL);
+    }
+
+    /** As a share of its usual size; drawn when it is next brought up to date. */
+    void sized(double share) {
+        scale = share;
+        setMinSize(share * BodyFigure.WIDTH, share * BodyFigure.HEIGHT);
+        setMaxSize(share * BodyFigure.WIDTH, share * BodyFigure.HEIGHT);
+        drawing.setWidth(share * BodyFigure.WIDTH);
+        drawing.setHeight(share * BodyFigure.HEIGHT);
     }
 
     private void ring(Item item) {
@@ -132,6 +141,7 @@ public final class BodyMap extends Pane {
 
     private void draw(Figure shown, Pen pen) {
         GraphicsContext g = pen.g();
+        g.setTransform(scale, 0, 0, scale, 0, 0);
         g.clearRect(0, 0, BodyFigure.WIDTH, BodyFigure.HEIGHT);
         g.setLineCap(StrokeLineCap.ROUND);
         g.setLineJoin(StrokeLineJoin.ROUND);
@@ -175,7 +185,7 @@ public final class BodyMap extends Pane {
     }
 
     private void place(Circle ring, Pen pen, ImagePoint p) {
-        ring.setCenterX(pen.x(p));
-        ring.setCenterY(p.yPx());
+        ring.setCenterX(scale * pen.x(p));
+        ring.setCenterY(scale * p.yPx());
     }
 }

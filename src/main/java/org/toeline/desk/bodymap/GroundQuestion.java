@@ -7,8 +7,9 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import org.toeline.advice.LengthUnit;
 import org.toeline.advice.Words;
 import org.toeline.desk.lesson.Item;
 import org.toeline.desk.lesson.LessonModel;
@@ -25,13 +26,19 @@ final class GroundQuestion extends VBox {
     private final LessonModel model;
     private final Supplier<Words> words;
     private final Consumer<FloorLayout> look;
+    private final Runnable back;
+    private @Nullable Asked shown;
 
-    /** @param look shows a layout with its lengths, to be kept or corrected */
-    GroundQuestion(LessonModel model, Supplier<Words> words, Consumer<FloorLayout> look) {
+    /**
+     * @param look shows a layout with its lengths, to be kept or corrected
+     * @param back gives the keys to the picture
+     */
+    GroundQuestion(LessonModel model, Supplier<Words> words, Consumer<FloorLayout> look, Runnable back) {
         super(5);
         this.model = model;
         this.words = words;
         this.look = look;
+        this.back = back;
         setId("ground");
         getStyleClass().add("paper");
         setAlignment(Pos.TOP_LEFT);
@@ -44,11 +51,31 @@ final class GroundQuestion extends VBox {
         boolean asked = clip && model.selected().equals(Optional.of(Item.GROUND));
         setVisible(asked);
         if (asked) {
-            getChildren().setAll(answers());
+            Asked now = new Asked(model.groundBefore(), words.get().lengthUnit());
+            // what has the keys keeps them
+            if (getChildren().isEmpty() || !now.equals(shown)) {
+                shown = now;
+                getChildren().setAll(answers());
+            }
         } else {
+            boolean keys = getChildren().stream().anyMatch(Node::isFocused);
             getChildren().clear();
+            if (keys) {
+                back.run();
+            }
         }
     }
+
+    /** Gives the first answer the keys; answers whether anything is asked. */
+    boolean takeKeys() {
+        if (isVisible()) {
+            ((Chip) getChildren().get(0)).takeKeys();
+        }
+        return isVisible();
+    }
+
+    /** What the answers depend on. */
+    private record Asked(FloorLayout before, LengthUnit unit) {}
 
     private List<Node> answers() {
         List<Node> answers = new ArrayList<>();
@@ -65,17 +92,13 @@ final class GroundQuestion extends VBox {
         return answers;
     }
 
-    private Button answer(String id, String text, Optional<FloorLayout> floor, Runnable action) {
-        Button button = new Button(text);
-        button.setId("ground-" + id);
-        button.getStyleClass().add("item");
+    private Chip answer(String id, String text, Optional<FloorLayout> floor, Runnable action) {
+        Chip button = new Chip("ground-" + id, text, action, back);
         button.setAlignment(Pos.CENTER_LEFT);
         button.setWrapText(true);
         button.setMaxWidth(Double.MAX_VALUE);
         button.setMinHeight(USE_PREF_SIZE);
-        button.setFocusTraversable(false);
         floor.ifPresent(f -> button.setGraphic(new FloorSketch(f, words.get())));
-        button.setOnAction(e -> action.run());
         return button;
     }
 }

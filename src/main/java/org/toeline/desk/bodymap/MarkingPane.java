@@ -1,6 +1,5 @@
 package org.toeline.desk.bodymap;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -8,7 +7,6 @@ import java.util.function.Supplier;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
@@ -35,6 +33,7 @@ import org.toeline.mark.ViewMarks;
 public final class MarkingPane extends VBox {
 
     private static final double WIDTH = 262;
+    private static final double EDGE = 14;
     /** What larger text needs of a narrow window, beside text of the usual size. */
     private static final double TIGHT = 220;
 
@@ -43,14 +42,14 @@ public final class MarkingPane extends VBox {
 
     private final LessonModel model;
     private Words words;
-    private final Supplier<List<Profile>> profiles;
     private final BodyMap map;
     private final Label next = new Label();
     private final Label hint = new Label(Texts.of("next.hint"));
     private final GroundQuestion ground;
-    private final FlowPane others = new FlowPane(6, 6);
+    private final Chips others;
     private final FlowPane helps = new FlowPane(6, 6);
-    private Button again = new Button();
+    private final Chip again;
+    private final Runnable back;
     private @Nullable Shown shown;
 
     /** What the desk does for the coach in the large view. */
@@ -69,10 +68,12 @@ public final class MarkingPane extends VBox {
         void again();
     }
 
-    /** @param profiles the lenses that were calibrated */
-    public MarkingPane(LessonModel model, Words words, Supplier<List<Profile>> profiles, Helps helping) {
-        super(12);
-        this.profiles = profiles;
+    /**
+     * @param profiles the lenses that were calibrated
+     * @param back     gives the keys to the picture
+     */
+    public MarkingPane(LessonModel model, Words words, Supplier<List<Profile>> profiles, Helps helping, Runnable back) {
+        this.back = back;
         this.model = model;
         this.words = words;
         this.map = new BodyMap(model, words);
@@ -80,12 +81,20 @@ public final class MarkingPane extends VBox {
                 model,
                 () -> this.words,
                 floor -> KnownDialog.show(
-                        model, this.words, profiles.get(), getScene().getWindow(), floor));
+                        model, this.words, profiles.get(), getScene().getWindow(), floor),
+                back);
+        this.others = new Chips(
+                model,
+                () -> KnownDialog.show(
+                        model,
+                        this.words,
+                        profiles.get(),
+                        getScene().getWindow(),
+                        model.sheet().floor()),
+                back);
+        this.again = help("again", "again", helping::again);
         getStyleClass().add("paper");
-        setPadding(new Insets(14));
-        setPrefWidth(Look.px(WIDTH) + 28);
-        double least = Math.max(WIDTH, Look.px(TIGHT));
-        setMinWidth(least + 28);
+        setPadding(new Insets(EDGE));
         next.getStyleClass().add("next");
         next.setId("next");
         next.setWrapText(true);
@@ -97,8 +106,7 @@ public final class MarkingPane extends VBox {
         hint.getStyleClass().add("hint");
         hint.setWrapText(true);
         hint.setMinHeight(USE_PREF_SIZE);
-        helps.setPrefWrapLength(least);
-        others.setPrefWrapLength(least);
+        room(Room.USUAL);
         helps.getChildren()
                 .setAll(
                         help("skip", "next.skip", model::skip),
@@ -108,8 +116,40 @@ public final class MarkingPane extends VBox {
                         help("accept-all", "suggest.accept", model.suggestions()::acceptAll),
                         help("pin", "pin", helping::pin),
                         hinted(help("steady", "steady", helping::steady), "steady.hint"),
-                        hinted(again(helping::again), "again.hint"));
+                        hinted(again, "again.hint"));
         getChildren().addAll(announced, helps, new StackPane(map, ground), others, hint);
+    }
+
+    /** How much room there is for it. */
+    public enum Room {
+        USUAL(0, 1, 12),
+        /** Low, and wide enough: the figure is smaller, and what else the keys do is left to the sheet of keys. */
+        LOW(52, 0.76, 8);
+
+        private final double wider;
+        private final double figure;
+        private final double gap;
+
+        Room(double wider, double figure, double gap) {
+            this.wider = wider;
+            this.figure = figure;
+            this.gap = gap;
+        }
+    }
+
+    /** Lays it out in the room there is. */
+    public void room(Room room) {
+        double least = Math.max(WIDTH, Look.px(TIGHT)) + room.wider;
+        setSpacing(room.gap);
+        setMinWidth(least + 2 * EDGE);
+        setPrefWidth(Look.px(WIDTH) + room.wider + 2 * EDGE);
+        helps.setPrefWrapLength(least);
+        others.setPrefWrapLength(least);
+        map.sized(room.figure);
+        ground.setMinHeight(room.figure * BodyFigure.HEIGHT);
+        hint.setVisible(room == Room.USUAL);
+        hint.setManaged(room == Room.USUAL);
+        shown = null;
     }
 
     /** Other words, in another unit. */
@@ -118,23 +158,17 @@ public final class MarkingPane extends VBox {
         shown = null;
     }
 
-    private static Button help(String id, String key, Runnable action) {
-        Button button = new Button(Texts.of(key));
-        button.setId(id);
-        button.setFocusTraversable(false);
-        button.getStyleClass().add("item");
-        button.setOnAction(e -> action.run());
-        return button;
+    /** Gives the keys to the answers to what lies on the ground; answers whether that is asked. */
+    public boolean answerGround() {
+        return ground.takeKeys();
     }
 
-    private static Button hinted(Button button, String key) {
+    private Chip help(String id, String key, Runnable action) {
+        return Chip.of(id, key, action, back);
+    }
+
+    private static Chip hinted(Chip button, String key) {
         button.setTooltip(new Tooltip(Texts.of(key)));
-        return button;
-    }
-
-    private Button again(Runnable action) {
-        Button button = help("again", "again", action);
-        again = button;
         return button;
     }
 
@@ -169,7 +203,7 @@ public final class MarkingPane extends VBox {
             helps.lookup("#accept-all").setDisable(now.suggested().isEmpty());
             again.setText(
                     Texts.of(model.repeating() ? "again.end" : model.canGoOnRepeating() ? "again.go-on" : "again"));
-            others.getChildren().setAll(buttons());
+            others.update();
         }
     }
 
@@ -230,63 +264,5 @@ public final class MarkingPane extends VBox {
                 model.suggestions().doubtful(item) ? "next.doubtful" : "next.suggested",
                 where,
                 model.suggestions().left().size());
-    }
-
-    private List<Button> buttons() {
-        List<Button> buttons = new ArrayList<>();
-        buttons.add(known());
-        buttons.add(button(Item.BALL));
-        model.sheet().floor().points().forEach(p -> buttons.add(button(new Item.OfFloor(p.id()))));
-        int uprights = model.marks(model.large()).map(v -> v.verticals().size()).orElse(0);
-        for (int i = 0; i <= uprights; i++) {
-            buttons.add(button(new Item.OfVertical(i)));
-        }
-        return buttons;
-    }
-
-    private Button button(Item item) {
-        Button button = new Button(ItemNames.of(item));
-        button.setId("item-" + id(item));
-        button.setFocusTraversable(false);
-        button.getStyleClass().add("item");
-        Optional<String> spread = model.marks(model.large()).flatMap(v -> Spread.of(v, item));
-        if (model.marks(model.large()).filter(v -> MarkOrder.suggested(v, item)).isPresent()) {
-            button.setText("? " + ItemNames.of(item) + " ± " + spread.orElseThrow());
-            button.setAccessibleText(ItemNames.of(item) + Texts.of("ring.suggested"));
-        } else if (spread.isPresent()) {
-            button.getStyleClass().add("item-done");
-            button.setText("✓ " + ItemNames.of(item));
-            button.setTooltip(new Tooltip(Texts.of("item.spread", spread.get())));
-        } else if (model.unseen(model.large(), item)) {
-            button.getStyleClass().add("item-unseen");
-            button.setText("– " + ItemNames.of(item));
-            button.setAccessibleText(Texts.of("item.unseen", ItemNames.of(item)));
-        }
-        if (model.selected().equals(Optional.of(item))) {
-            button.getStyleClass().add("item-next");
-        }
-        button.setOnAction(e -> model.select(item));
-        return button;
-    }
-
-    private static String id(Item item) {
-        return item instanceof Item.OfFloor f
-                ? f.pointId()
-                : item instanceof Item.OfVertical v ? "upright-" + (v.index() + 1) : item.name();
-    }
-
-    private Button known() {
-        boolean none = model.sheet().floor().points().isEmpty();
-        Button button = new Button(Texts.of(none ? "known.add" : "known.edit"));
-        button.setId("known");
-        button.setFocusTraversable(false);
-        button.getStyleClass().add("item");
-        button.setOnAction(e -> KnownDialog.show(
-                model,
-                words,
-                profiles.get(),
-                getScene().getWindow(),
-                model.sheet().floor()));
-        return button;
     }
 }

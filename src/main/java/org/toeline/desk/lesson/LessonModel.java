@@ -87,6 +87,13 @@ public final class LessonModel extends TwiceMarkedLesson {
         changed();
     }
 
+    /** The next item of the large view in the order of marking, or the one before, whether it is marked or not. */
+    public void selectBeside(int step) {
+        List<Item> items = MarkOrder.items(this, large);
+        int from = selected.map(items::indexOf).orElse(-1);
+        select(items.get(Math.floorMod(from < 0 && step < 0 ? step : from + step, items.size())));
+    }
+
     /** Whether the coach said that an item cannot be seen in a view. */
     public boolean unseen(View view, Item item) {
         return item instanceof Item.OfGround

@@ -70,6 +70,7 @@ final class PictureHand {
 
     private void pressed(MouseEvent e) {
         pane.requestFocus();
+        pane.aim().leave();
         if (pane.picture() == null) {
             return;
         }

@@ -51,6 +51,7 @@ public final class PicturePane extends Pane {
     private static final double GHOST = 0.3;
 
     private final PictureHand hand;
+    private final Aim aim;
     private final PinnedLayer pinned;
     private IntPredicate wheel = frames -> false;
     private PictureTransform transform = new PictureTransform(1, 0, 0);
@@ -87,6 +88,7 @@ public final class PicturePane extends Pane {
         image.setMouseTransparent(true);
         pinned = new PinnedLayer(this, model, asks);
         hand = new PictureHand(this, model, gestures);
+        aim = new Aim(this, model, gestures);
         setOnMouseMoved(e -> hover(e.getX(), e.getY()));
         setOnMouseExited(e -> loupe.setVisible(false));
         setOnScroll(this::scrolled);
@@ -179,6 +181,11 @@ public final class PicturePane extends Pane {
                 light.equals(Light.AS_FILMED) ? null : new ColorAdjust(0, 0, light.brightness(), light.contrast()));
     }
 
+    /** What places without a mouse. */
+    public Aim aim() {
+        return aim;
+    }
+
     /** The whole picture in the pane. */
     public void fit() {
         fitted = true;
@@ -236,6 +243,7 @@ public final class PicturePane extends Pane {
                 .ifPresent(v ->
                         new MarkPainter(g, transform).paint(v, away ? Optional.empty() : model.selected(), doubted));
         pinned.paint(g);
+        aim.paint(g);
         g.setGlobalAlpha(1);
     }
 
@@ -247,8 +255,9 @@ public final class PicturePane extends Pane {
 
     /** Drops a click, stroke or move that is half done; answers whether there was one. */
     public boolean drop() {
+        boolean cross = aim.drop();
         boolean words = pinned.drop();
-        return hand.drop() || words;
+        return hand.drop() || words || cross;
     }
 
     /** Whether a point lies in the picture and not beside it. */

@@ -43,6 +43,7 @@ public final class PlayersScreen implements Screen {
 
     private final Studio studio;
     private final LessonSearch search;
+    private final Thumbnails thumbnails;
     private final TextField text = new TextField();
     private final ObservableList<LessonLine> lines = FXCollections.observableArrayList();
     private final ListView<LessonLine> list = new ListView<>(lines);
@@ -54,6 +55,7 @@ public final class PlayersScreen implements Screen {
 
     public PlayersScreen(Studio studio) {
         this.studio = studio;
+        this.thumbnails = new Thumbnails(studio.records(), studio.background());
         this.search = new LessonSearch(studio.records(), this::found);
         this.card = new LessonCard(studio, this::again);
         text.setId("find");
@@ -63,7 +65,7 @@ public final class PlayersScreen implements Screen {
         text.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         list.setId("lessons");
         list.setAccessibleText(Texts.of("screen.players"));
-        list.setCellFactory(l -> new LessonCell(studio.words()));
+        list.setCellFactory(l -> new LessonCell(studio.words(), thumbnails));
         list.setPlaceholder(placeholder());
         list.getSelectionModel().selectedItemProperty().addListener((o, before, line) -> {
             if (!refreshed) {
@@ -184,6 +186,7 @@ public final class PlayersScreen implements Screen {
         Optional<Integer> before =
                 Optional.ofNullable(list.getSelectionModel().getSelectedItem()).map(LessonLine::id);
         refreshed = true;
+        thumbnails.renew();
         lines.setAll(found);
         count.setText(
                 found.isEmpty()

@@ -199,7 +199,7 @@ final class OpenLedger {
         thread.shutdown();
         try {
             if (!thread.awaitTermination(CLOSING_S, TimeUnit.SECONDS)) {
-                LOG.warning("the ledger did not finish in " + CLOSING_S + " s");
+                LOG.log(Level.WARNING, "the ledger did not finish in {0} s", CLOSING_S);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

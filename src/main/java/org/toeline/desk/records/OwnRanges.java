@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.toeline.advice.Range;
 import org.toeline.advice.RangeBook;
+import org.toeline.desk.text.Texts;
 import org.toeline.document.OwnDocument;
 import org.toeline.document.WholeFile;
 import org.toeline.mark.Club;
@@ -77,7 +78,7 @@ public final class OwnRanges {
             return given.ranges().size();
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(
-                    from + " holds no ranges (" + e.getMessage() + "); nothing was changed", e);
+                    Texts.of("ranges.not-taken-in", from, String.valueOf(e.getMessage())), e);
         }
     }
 

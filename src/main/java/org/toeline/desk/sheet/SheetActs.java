@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.toeline.desk.bodymap.ItemNames;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.picture.Aim;
 import org.toeline.desk.text.Texts;
 import org.toeline.mark.View;
 
@@ -28,18 +29,18 @@ final class SheetActs {
 
     void perform(Act act) {
         switch (act) {
-            case LEFT -> nudge(-NUDGE_PX, 0);
-            case RIGHT -> nudge(NUDGE_PX, 0);
-            case UP -> nudge(0, -NUDGE_PX);
-            case DOWN -> nudge(0, NUDGE_PX);
-            case LEFT_PIXEL -> nudge(-1, 0);
-            case RIGHT_PIXEL -> nudge(1, 0);
-            case UP_PIXEL -> nudge(0, -1);
-            case DOWN_PIXEL -> nudge(0, 1);
-            case LEFT_FAR -> nudge(-NUDGE_FAR_PX, 0);
-            case RIGHT_FAR -> nudge(NUDGE_FAR_PX, 0);
-            case UP_FAR -> nudge(0, -NUDGE_FAR_PX);
-            case DOWN_FAR -> nudge(0, NUDGE_FAR_PX);
+            case LEFT -> move(Aim.Step.NEAR, -1, 0);
+            case RIGHT -> move(Aim.Step.NEAR, 1, 0);
+            case UP -> move(Aim.Step.NEAR, 0, -1);
+            case DOWN -> move(Aim.Step.NEAR, 0, 1);
+            case LEFT_PIXEL -> move(Aim.Step.PIXEL, -1, 0);
+            case RIGHT_PIXEL -> move(Aim.Step.PIXEL, 1, 0);
+            case UP_PIXEL -> move(Aim.Step.PIXEL, 0, -1);
+            case DOWN_PIXEL -> move(Aim.Step.PIXEL, 0, 1);
+            case LEFT_FAR -> move(Aim.Step.FAR, -1, 0);
+            case RIGHT_FAR -> move(Aim.Step.FAR, 1, 0);
+            case UP_FAR -> move(Aim.Step.FAR, 0, -1);
+            case DOWN_FAR -> move(Aim.Step.FAR, 0, 1);
             case CANCEL -> cancel();
             case DELETE -> model.delete();
             case UNDO -> turn(model::undo);
@@ -53,9 +54,13 @@ final class SheetActs {
             case ADDRESS -> sheet.clips().findAddress(model.large());
             case WHOLE -> view.fit();
             case EXCHANGE -> sheet.arrivals().exchange();
+            case CLIP -> view.chooseClip();
             case SKIP -> model.skip();
             case SUGGEST -> sheet.suggest();
-            case ACCEPT -> model.suggestions().accept();
+            case ACCEPT -> enter();
+            case DRAW -> aim(view.aim()::draw);
+            case MARK_ON -> model.selectBeside(1);
+            case MARK_BACK -> model.selectBeside(-1);
             case ACCEPT_ALL -> model.suggestions().acceptAll();
             case STEADY -> sheet.steady();
             case AGAIN -> sheet.again();
@@ -82,6 +87,40 @@ final class SheetActs {
                     GO_RANGES,
                     FIND -> throw new IllegalStateException(act + " is no act of the sheet's");
         }
+    }
+
+    /** A suggestion is right; what lies on the ground is answered; else what is to be placed is. */
+    private void enter() {
+        if (model.suggestions().suggestion().isPresent()) {
+            model.suggestions().accept();
+        } else if (!view.answerGround()) {
+            aim(view.aim()::press);
+        }
+    }
+
+    /** Without a mouse one aims first. */
+    private void aim(Runnable then) {
+        Aim aim = view.aim();
+        if (aim.isShown()) {
+            then.run();
+        } else if (aim.isOfUse()) {
+            aim.begin();
+            sheet.say(Texts.of("aim.begun"));
+        }
+    }
+
+    private void move(Aim.Step step, int right, int down) {
+        if (view.aim().isShown()) {
+            view.aim().move(step, right, down);
+            return;
+        }
+        double px =
+                switch (step) {
+                    case PIXEL -> 1;
+                    case NEAR -> NUDGE_PX;
+                    case FAR -> NUDGE_FAR_PX;
+                };
+        nudge(px * right, px * down);
     }
 
     /** What moves need not be what is selected: just after a click it is what was clicked. */

@@ -19,6 +19,7 @@ import org.toeline.desk.bodymap.MarkingPane;
 import org.toeline.desk.findings.FindingsPane;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.look.Look;
+import org.toeline.desk.picture.Aim;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
 import org.toeline.language.Language;
@@ -31,6 +32,10 @@ final class SheetView extends BorderPane {
 
     /** With less, beside text of the usual size, the row of views has no small pictures. */
     private static final double LEAST_FOR_SMALL = 560;
+    /** Higher than this the guide is seen whole as it is. */
+    private static final double LOW = 860;
+
+    private static final double WIDE = 1300;
     /** Beside what is scrolled. */
     private static final double BAR = 16;
 
@@ -52,6 +57,7 @@ final class SheetView extends BorderPane {
     private final PinDialog pins;
     private final ShownLight light;
     private Words words = Words.usual();
+    private MarkingPane.@Nullable Room room;
 
     SheetView(LessonModel model, Sheet sheet, FrameChange change) {
         this.model = model;
@@ -62,7 +68,7 @@ final class SheetView extends BorderPane {
         this.picture = new PicturePane(model, lines, sheet.assistant(), pins);
         this.light = new ShownLight(picture);
         picture.setAccessibleText(Texts.of("picture.name"));
-        this.marking = new MarkingPane(model, words, sheet::lenses, sheet);
+        this.marking = new MarkingPane(model, words, sheet::lenses, sheet, picture::requestFocus);
         this.toolbar = new Toolbar(model, sheet, this::unit);
         this.views = new ViewRow(
                 model,
@@ -84,12 +90,27 @@ final class SheetView extends BorderPane {
                 files -> arrived(files, sheet.films().companion().orElse(model.large())));
         HBox.setHgrow(pictures, Priority.ALWAYS);
         column = new Scrolled(marking);
-        column.setMinWidth(marking.getMinWidth() + BAR);
         column.setId("marking-column");
         column.getStyleClass().add("paper");
         heightProperty().addListener((o, before, now) -> views.pictures(now.doubleValue() > Look.px(LEAST_FOR_SMALL)));
+        heightProperty().addListener((o, before, now) -> marking());
+        widthProperty().addListener((o, before, now) -> marking());
+        marking();
         setCenter(new HBox(pictures, column, findings));
         setTop(toolbar);
+    }
+
+    /** Where it is low, what is to be marked takes a little of the width, of which the picture cannot make use then. */
+    private void marking() {
+        boolean low = getHeight() < Look.px(LOW) && getWidth() >= Look.px(WIDE);
+        MarkingPane.Room now = low ? MarkingPane.Room.LOW : MarkingPane.Room.USUAL;
+        if (now == room) {
+            return;
+        }
+        room = now;
+        marking.room(now);
+        column.setMinWidth(marking.getMinWidth() + BAR);
+        marking.update(sheet.doubted(model.large()));
     }
 
     /** Offers the last lesson, first. */
@@ -116,6 +137,20 @@ final class SheetView extends BorderPane {
     /** Drops a click, stroke or move that is half done. */
     boolean drop() {
         return picture.drop();
+    }
+
+    Aim aim() {
+        return picture.aim();
+    }
+
+    /** Gives the keys to the answers to what lies on the ground; answers whether that is asked. */
+    boolean answerGround() {
+        return marking.answerGround();
+    }
+
+    /** Asks for a clip of the large view. */
+    void chooseClip() {
+        views.choose();
     }
 
     void fit() {

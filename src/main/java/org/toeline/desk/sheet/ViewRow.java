@@ -39,6 +39,7 @@ final class ViewRow extends FlowPane {
     private final List<Button> acts = new ArrayList<>();
     private final Map<View, ToggleButton> views = new EnumMap<>(View.class);
     private final Map<View, ImageView> small = new EnumMap<>(View.class);
+    private final BiConsumer<List<Path>, View> chosen;
 
     /**
      * @param shown  another view was chosen
@@ -48,6 +49,7 @@ final class ViewRow extends FlowPane {
     ViewRow(LessonModel model, Words words, Runnable shown, BiConsumer<List<Path>, View> chosen, Button... more) {
         super(8, 8);
         this.model = model;
+        this.chosen = chosen;
         setId("views");
         setAlignment(Pos.CENTER_LEFT);
         for (View view : View.values()) {
@@ -57,15 +59,15 @@ final class ViewRow extends FlowPane {
         Button open = new Button(Texts.of("view.clip"));
         open.setMinWidth(USE_PREF_SIZE);
         open.setId("open-clip");
-        open.setOnAction(e -> choose(chosen));
+        open.setOnAction(e -> choose());
         acts.add(open);
         acts.addAll(List.of(more));
         acts.forEach(b -> b.setMaxWidth(Double.MAX_VALUE));
         pictures(true);
     }
 
-    /** Begins in the folder of the clips that were chosen last. */
-    private void choose(BiConsumer<List<Path>, View> chosen) {
+    /** Asks for clips, in the folder of those that were chosen last. */
+    void choose() {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(Texts.of("view.choose"));
         Optional.of(new File(left.get(FOLDER, ""))).filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);

@@ -156,7 +156,7 @@ final class DifferencesPane extends VBox {
                     middle(after, d.figure(), units),
                     d.estimate().map(e -> change(d.figure(), e, units)).orElse("–")));
             line.add(new TextGrid.Cell(
-                    mark(d.state()) + " " + state(d),
+                    mark(d.state()) + " " + d.words(),
                     List.of(LINE, "state-" + d.state().name().toLowerCase(Locale.ROOT)),
                     "says-" + d.figure().id()));
             lines.add(line);
@@ -207,17 +207,6 @@ final class DifferencesPane extends VBox {
     private static String change(ShotFigure figure, Estimate e, ShotUnits units) {
         return units.change(figure, e.difference()) + "  "
                 + Texts.of("shots.interval", units.change(figure, e.low()), units.change(figure, e.high()));
-    }
-
-    private static String state(Difference d) {
-        return switch (d.state()) {
-            case REAL -> Texts.of("shots.state.real");
-            case NOT_SHOWN -> Texts.of("shots.state.not-shown");
-            case TOO_FEW ->
-                d.moreShots() > Difference.MOST_MORE
-                        ? Texts.of("shots.state.too-few-many", Difference.MOST_MORE)
-                        : Texts.of("shots.state.too-few", d.moreShots());
-        };
     }
 
     /** Each state has a sign of its own, so that nothing is told by colour alone. */

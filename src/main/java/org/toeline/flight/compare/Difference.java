@@ -1,9 +1,9 @@
 package org.toeline.flight.compare;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.toeline.flight.ShotFigure;
+import org.toeline.language.Sentences;
 
 /**
  * One figure of two setups.
@@ -37,13 +37,16 @@ public record Difference(
         return Optional.ofNullable(found);
     }
 
-    /** The state in words: “real”, “not shown”, “too few shots: about 7 more with each setup”. */
+    /** The state in words, in the person's language: “real”, “not shown”, “too few shots: about 7 more with each setup”. */
     public String words() {
-        if (state != State.TOO_FEW) {
-            return state.words();
-        }
-        return moreShots > MOST_MORE
-                ? state.words() + ": more than " + MOST_MORE + " more with each setup"
-                : String.format(Locale.ROOT, "%s: about %d more with each setup", state.words(), moreShots);
+        Sentences sentences = Sentences.of(Difference.class);
+        return switch (state) {
+            case REAL -> sentences.of("difference.real");
+            case NOT_SHOWN -> sentences.of("difference.not-shown");
+            case TOO_FEW ->
+                moreShots > MOST_MORE
+                        ? sentences.of("difference.too-few-many", MOST_MORE)
+                        : sentences.of("difference.too-few", moreShots);
+        };
     }
 }

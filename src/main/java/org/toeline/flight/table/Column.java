@@ -1,6 +1,7 @@
 package org.toeline.flight.table;
 
 import org.toeline.flight.FigureUnit;
+import org.toeline.language.Sentences;
 
 /**
  * What one column of a table means.
@@ -13,11 +14,11 @@ public record Column(String header, Meaning meaning, FigureUnit unit, PositiveSi
 
     public Column {
         if (header.isBlank()) {
-            throw new IllegalArgumentException("a column for " + meaning.id() + " has no heading");
+            throw new IllegalArgumentException(Sentences.of(Column.class).of("template.no-heading", meaning.id()));
         }
         if (unit.quantity() != meaning.quantity()) {
             throw new IllegalArgumentException(
-                    "“" + header + "” is " + meaning.id() + " in " + unit.id() + "; that is not a unit for it");
+                    Sentences.of(Column.class).of("template.unit", header, meaning.id(), unit.id()));
         }
     }
 }

@@ -48,7 +48,7 @@ public enum Meaning {
     }
 
     /** The name in sentences, in the language of the person. */
-    String words() {
+    public String words() {
         return Sentences.of(Meaning.class).of("figure." + id);
     }
 

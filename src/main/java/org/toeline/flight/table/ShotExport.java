@@ -29,7 +29,7 @@ public final class ShotExport {
         List<Column> columns = Arrays.stream(ShotFigure.values())
                 .map(f -> new Column(heading(f), Meaning.of(f.id()).orElseThrow(), f.shownUnit(), PositiveSide.RIGHT))
                 .toList();
-        return new Template("as written by the program", Separator.COMMA, DecimalMark.POINT, columns, List.of(REMARK));
+        return new Template("toeline-shots", Separator.COMMA, DecimalMark.POINT, columns, List.of(REMARK));
     }
 
     /** All figures that any of the shots has. */
@@ -60,13 +60,15 @@ public final class ShotExport {
         return shot.aside().isEmpty() ? shot.remark() : ("[" + shot.aside() + "] " + shot.remark()).strip();
     }
 
+    /** In whatever language the program speaks: what reads the table again knows it by its headings. */
     private static String heading(ShotFigure figure) {
-        String words =
+        String id =
                 switch (figure) {
-                    case SIDE -> "carry side";
-                    case TOTAL -> "total distance";
-                    default -> figure.words();
+                    case SIDE -> "carry-side";
+                    case TOTAL -> "total-distance";
+                    default -> figure.id();
                 };
+        String words = id.replace('-', ' ');
         String signs = figure.sided() ? ", right +" : figure == ShotFigure.ATTACK_ANGLE ? ", up +" : "";
         return Character.toUpperCase(words.charAt(0)) + words.substring(1) + " ("
                 + figure.shownUnit().id() + signs + ")";

@@ -3,6 +3,7 @@ package org.toeline.flight.table;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.toeline.language.Sentences;
 
 /**
  * How to read one kind of table, under a name the coach gave it.
@@ -15,15 +16,15 @@ public record Template(
 
     public Template {
         if (name.isBlank()) {
-            throw new IllegalArgumentException("a template needs a name");
+            throw new IllegalArgumentException(Sentences.of(Template.class).of("template.name"));
         }
         columns = List.copyOf(columns);
         remarks = List.copyOf(remarks);
         Set<Meaning> seen = EnumSet.noneOf(Meaning.class);
         for (Column column : columns) {
             if (!seen.add(column.meaning())) {
-                throw new IllegalArgumentException("template “" + name + "” has two columns for "
-                        + column.meaning().id() + "; one is needed");
+                throw new IllegalArgumentException(Sentences.of(Template.class)
+                        .of("template.twice", name, column.meaning().id()));
             }
         }
     }

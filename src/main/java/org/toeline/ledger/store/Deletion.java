@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.backup.OldBackups;
 import org.toeline.ledger.store.place.Database;
 import org.toeline.ledger.store.place.LedgerException;
@@ -19,6 +20,8 @@ import org.toeline.ledger.store.rows.RowSums;
  */
 final class Deletion {
 
+    private static final Sentences SENTENCES = Sentences.of(Deletion.class);
+
     private final Database database;
     private final LedgerPlace.Folder files;
 
@@ -30,11 +33,16 @@ final class Deletion {
 
     Deleted player(int id, OldBackups backups) throws LedgerException {
         return delete(
-                "the player could not be deleted", "select id from lesson where player_id = ?", "player", id, backups);
+                SENTENCES.of("cannot.delete-player"),
+                "select id from lesson where player_id = ?",
+                "player",
+                id,
+                backups);
     }
 
     Deleted lesson(int id, OldBackups backups) throws LedgerException {
-        return delete("the lesson could not be deleted", "select id from lesson where id = ?", "lesson", id, backups);
+        return delete(
+                SENTENCES.of("cannot.delete-lesson"), "select id from lesson where id = ?", "lesson", id, backups);
     }
 
     private Deleted delete(String cannot, String lessonsOf, String what, int id, OldBackups backups)
@@ -53,7 +61,7 @@ final class Deletion {
             if (h.execute("delete from " + what + " where id = ?", id) == 0) {
                 throw new LedgerException(
                         Fault.UNKNOWN,
-                        database.place().name() + ": there is no " + what + " " + id + "; nothing was deleted");
+                        SENTENCES.of("deletion.no-" + what, database.place().name(), id));
             }
             for (String clip : clips) {
                 add(h, Leftovers.CLIP, clip);

@@ -11,6 +11,7 @@ import java.util.UUID;
 import java.util.function.UnaryOperator;
 import javax.sql.DataSource;
 import org.toeline.document.WholeFile;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.backup.Backups;
 import org.toeline.ledger.store.backup.Restore;
 import org.toeline.ledger.store.place.Database;
@@ -30,6 +31,8 @@ import org.toeline.ledger.store.place.Sources;
  * nothing can be written, and refuses what is damaged or newer.
  */
 final class FolderOpening {
+
+    private static final Sentences SENTENCES = Sentences.of(FolderOpening.class);
 
     private static final String UNFINISHED = ".ledger-new-";
     /** Up to this size every page is looked at on opening; larger files are checked when they are backed up, and on request. */
@@ -70,12 +73,9 @@ final class FolderOpening {
     }
 
     private LedgerException cannot(IOException e) {
-        String message = String.valueOf(e.getMessage());
-        boolean full = message.contains("No space left") || message.contains("not enough space");
         return new LedgerException(
-                full ? Fault.FULL : Fault.READ_ONLY,
-                place.folder() + ": the ledger cannot be opened or made " + "here ("
-                        + e.getClass().getSimpleName() + ": " + message + "); choose another folder or make room",
+                Faults.isFull(place) ? Fault.FULL : Fault.READ_ONLY,
+                SENTENCES.of("opening.folder", place.folder(), e.getClass().getSimpleName() + ": " + e.getMessage()),
                 e);
     }
 
@@ -83,9 +83,9 @@ final class FolderOpening {
         Optional<Path> backup = Backups.newest(place);
         return new LedgerException(
                 Fault.DAMAGED,
-                place.file() + ": the ledger is damaged (" + how + "); nothing was changed; "
-                        + backup.map(b -> "the newest backup is " + b)
-                                .orElse("there is no backup in " + place.backups()),
+                backup.isPresent()
+                        ? SENTENCES.of("opening.damaged-newest", place.file(), how, backup.get())
+                        : SENTENCES.of("opening.damaged-none", place.file(), how, place.backups()),
                 backup);
     }
 
@@ -103,11 +103,7 @@ final class FolderOpening {
     private void make(Path file) throws IOException, LedgerException {
         Optional<Path> backup = Backups.newest(place);
         if (backup.isPresent()) {
-            throw new LedgerException(
-                    Fault.MISSING,
-                    file + ": there is no ledger here, but backups of one; nothing was changed; " + "the newest is "
-                            + backup.get(),
-                    backup);
+            throw new LedgerException(Fault.MISSING, SENTENCES.of("opening.missing", file, backup.get()), backup);
         }
         Path beside = file.resolveSibling(UNFINISHED + UUID.randomUUID() + ".db");
         try {
@@ -131,11 +127,11 @@ final class FolderOpening {
             throw reported(e);
         }
         if (version.isEmpty()) {
-            throw damaged("it has no tables of a ledger");
+            throw damaged(SENTENCES.of("file.no-tables"));
         }
         Schema.requireKnown(version, place.name());
         if (version.getAsInt() < Schema.LATEST) {
-            Restore.requireAlone(place, "it must be brought up to date, which needs it alone, and was not");
+            Restore.requireAlone(place, SENTENCES.of("opening.alone"));
             Backups.beforeUpdate(place, source);
             Schema.migrate(source, place);
         } else if (Files.size(file) <= CHECKED_ON_OPENING_BYTES) {
@@ -149,17 +145,13 @@ final class FolderOpening {
     private LedgerException reported(SQLException e) {
         return Faults.fault(e) == Fault.DAMAGED || Faults.fault(e) == Fault.OTHER
                 ? damaged(Faults.reason(e))
-                : Faults.of(e, "the ledger could not be opened", place);
+                : Faults.of(e, SENTENCES.of("cannot.open-ledger"), place);
     }
 
     /** Commits that wait in a log cannot be read where nothing may be written: then a copy is opened. */
     private Database openReadOnly(Path file) throws IOException, LedgerException {
         if (!Files.exists(file)) {
-            throw new LedgerException(
-                    Fault.READ_ONLY,
-                    place.folder()
-                            + ": there is no ledger here, and none can be made, since nothing can be written; choose"
-                            + " another folder");
+            throw new LedgerException(Fault.READ_ONLY, SENTENCES.of("opening.nothing-writable", place.folder()));
         }
         Path read = LedgerFile.hasLog(file) ? copy(file) : file;
         Optional<String> fault = LedgerFile.plainFault(read);
@@ -171,13 +163,11 @@ final class FolderOpening {
             OptionalInt version = Schema.version(source);
             Schema.requireKnown(version, place.name());
             if (version.isEmpty()) {
-                throw damaged("it has no tables of a ledger");
+                throw damaged(SENTENCES.of("file.no-tables"));
             }
             if (version.getAsInt() < Schema.LATEST) {
                 throw new LedgerException(
-                        Fault.READ_ONLY,
-                        place.file() + ": the ledger has version " + version.getAsInt() + " and must be brought to "
-                                + Schema.LATEST + ", but nothing can be written here; copy its folder");
+                        Fault.READ_ONLY, SENTENCES.of("opening.old", place.file(), version.getAsInt(), Schema.LATEST));
             }
         } catch (SQLException e) {
             throw reported(e);

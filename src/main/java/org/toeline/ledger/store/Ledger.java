@@ -13,6 +13,7 @@ import java.util.function.UnaryOperator;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.toeline.flight.Shot;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.store.backup.Backups;
 import org.toeline.ledger.store.backup.OldBackups;
@@ -61,6 +62,8 @@ import org.toeline.mark.View;
  */
 public final class Ledger implements AutoCloseable {
 
+    private static final Sentences SENTENCES = Sentences.of(Ledger.class);
+
     private static final String REHEARSAL = "rehearsal";
 
     private final Database database;
@@ -106,7 +109,7 @@ public final class Ledger implements AutoCloseable {
                 return new Database(place, source, rights.keeps() ? Access.WRITE : Access.READ_ONLY, rights.limits());
             }
         } catch (SQLException e) {
-            throw Faults.of(e, "the ledger could not be opened", place);
+            throw Faults.of(e, SENTENCES.of("cannot.open-ledger"), place);
         }
     }
 
@@ -125,7 +128,7 @@ public final class Ledger implements AutoCloseable {
     }
 
     public Player addPlayer(PlayerDetails details) throws LedgerException {
-        return database.write("the player could not be kept", h -> new Players(h, stamp).add(details));
+        return database.write(SENTENCES.of("cannot.keep-player"), h -> new Players(h, stamp).add(details));
     }
 
     /**
@@ -134,7 +137,7 @@ public final class Ledger implements AutoCloseable {
      * @return the player as kept; empty when somebody else changed or deleted them meanwhile
      */
     public Optional<Player> changePlayer(Player changed) throws LedgerException {
-        return database.write("the player could not be changed", h -> {
+        return database.write(SENTENCES.of("cannot.change-player"), h -> {
             Players players = new Players(h, stamp);
             if (!players.change(changed)) {
                 return Optional.empty();
@@ -145,7 +148,7 @@ public final class Ledger implements AutoCloseable {
     }
 
     public Optional<Player> player(int id) throws LedgerException {
-        return database.read("the player could not be read", h -> {
+        return database.read(SENTENCES.of("cannot.read-player"), h -> {
             Optional<Player> player = new Players(h, stamp).get(id);
             if (player.isPresent()) {
                 requirePlayer(h, id);
@@ -156,16 +159,13 @@ public final class Ledger implements AutoCloseable {
 
     private void requirePlayer(Handle handle, int id) throws LedgerException {
         if (!new RowSums(handle).isPlayerWhole(id)) {
-            throw new LedgerException(
-                    Fault.DAMAGED,
-                    place().name() + ": player " + id
-                            + " is damaged (the row is not what was written); look in a backup");
+            throw new LedgerException(Fault.DAMAGED, SENTENCES.of("kept.player-damaged", place().name(), id));
         }
     }
 
     /** All players, those kept last first. */
     public List<Player> players() throws LedgerException {
-        return database.read("the players could not be read", h -> {
+        return database.read(SENTENCES.of("cannot.read-players"), h -> {
             List<Player> all = new Players(h, stamp).all();
             for (Player player : all) {
                 requirePlayer(h, player.id());
@@ -176,18 +176,16 @@ public final class Ledger implements AutoCloseable {
 
     /** The players of that very name and handedness. */
     public List<Player> playersNamed(String name, Handedness handedness) throws LedgerException {
-        return database.read("the players could not be read", h -> new Players(h, stamp).named(name, handedness));
+        return database.read(SENTENCES.of("cannot.read-players"), h -> new Players(h, stamp).named(name, handedness));
     }
 
     /** Keeps a new lesson. */
     public KeptLesson keep(int playerId, Lesson lesson, List<StatedFinding> findings) throws LedgerException {
-        return database.write("the lesson could not be kept", h -> {
+        return database.write(SENTENCES.of("cannot.keep-lesson"), h -> {
             Player player = new Players(h, stamp)
                     .get(playerId)
                     .orElseThrow(() -> new LedgerException(
-                            Fault.UNKNOWN,
-                            place().name() + ": there is no player " + playerId
-                                    + " (any more); the lesson was not kept"));
+                            Fault.UNKNOWN, SENTENCES.of("kept.no-player-keep", place().name(), playerId)));
             int id = lessons(h)
                     .add(player, lesson, findings, UUID.randomUUID().toString(), TakeRows.chosen(lesson.clips()));
             return lessons(h).get(id).orElseThrow();
@@ -218,7 +216,7 @@ public final class Ledger implements AutoCloseable {
             Optional<String> identity,
             Map<View, Path> found)
             throws LedgerException {
-        return database.write("the lesson could not be taken in", h -> {
+        return database.write(SENTENCES.of("cannot.take-in-lesson"), h -> {
             Counter.inTurn(h);
             return new Intake(new Players(h, stamp), lessons(h), place())
                     .take(lesson, findings, playerId, identity, found);
@@ -227,7 +225,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Keeps a lesson that is begun at this desk: a new one, even when it looks like another. */
     public KeptLesson begin(Lesson lesson, Optional<Integer> playerId) throws LedgerException {
-        return database.write("the lesson could not be kept", h -> {
+        return database.write(SENTENCES.of("cannot.keep-lesson"), h -> {
             Counter.inTurn(h);
             int id = new Intake(new Players(h, stamp), lessons(h), place()).begin(lesson, playerId);
             return lessons(h).get(id).orElseThrow();
@@ -241,7 +239,7 @@ public final class Ledger implements AutoCloseable {
     public Saved save(int lessonId, int baseVersion, Lesson lesson, List<StatedFinding> findings)
             throws LedgerException {
         return database.write(
-                "the lesson could not be saved", h -> lessons(h).save(lessonId, baseVersion, lesson, findings));
+                SENTENCES.of("cannot.save-lesson"), h -> lessons(h).save(lessonId, baseVersion, lesson, findings));
     }
 
     /**
@@ -251,13 +249,11 @@ public final class Ledger implements AutoCloseable {
      * @return the lesson's new version
      */
     public int give(int lessonId, int playerId) throws LedgerException {
-        return database.write("the lesson could not be given to the player", h -> {
+        return database.write(SENTENCES.of("cannot.give-lesson"), h -> {
             Player player = new Players(h, stamp)
                     .get(playerId)
                     .orElseThrow(() -> new LedgerException(
-                            Fault.UNKNOWN,
-                            place().name() + ": there is no player " + playerId
-                                    + " (any more); the lesson stays as it was"));
+                            Fault.UNKNOWN, SENTENCES.of("kept.no-player-give", place().name(), playerId)));
             return lessons(h).give(lessonId, player);
         });
     }
@@ -269,7 +265,7 @@ public final class Ledger implements AutoCloseable {
      */
     public Merged merge(int staysId, int goesId) throws LedgerException {
         return database.write(
-                "the two players could not be made one",
+                SENTENCES.of("cannot.merge"),
                 h -> new Merging(h, new Players(h, stamp), lessons(h), place()).into(staysId, goesId));
     }
 
@@ -286,7 +282,7 @@ public final class Ledger implements AutoCloseable {
      * time takes its time, and is better done before somebody waits for it.
      */
     public void rehearse(Lesson lesson) throws LedgerException {
-        database.write("the ledger cannot be written", h -> {
+        database.write(SENTENCES.of("cannot.write-ledger"), h -> {
             h.savepoint(REHEARSAL);
             Player player = new Players(h, stamp)
                     .add(PlayerDetails.of(Optional.empty(), lesson.sheet().handedness()));
@@ -299,38 +295,39 @@ public final class Ledger implements AutoCloseable {
     }
 
     public Optional<KeptLesson> lesson(int id) throws LedgerException {
-        return database.read("the lesson could not be read", h -> lessons(h).get(id));
+        return database.read(SENTENCES.of("cannot.read-lesson"), h -> lessons(h).get(id));
     }
 
     /** The lesson that has this very document, if it was kept before. */
     public Optional<Integer> lessonLike(Lesson lesson) throws LedgerException {
-        return database.read("the lessons could not be read", h -> lessons(h).same(lesson));
+        return database.read(
+                SENTENCES.of("cannot.read-lessons"), h -> lessons(h).same(lesson));
     }
 
     /** What could not be saved over another bay's change of a lesson. */
     public List<Aside> asides(int lessonId) throws LedgerException {
         return database.read(
-                "the lesson could not be read", h -> whole(h, lessonId).asides(lessonId));
+                SENTENCES.of("cannot.read-lesson"), h -> whole(h, lessonId).asides(lessonId));
     }
 
     /** Lets go of what was kept beside a lesson, once somebody has looked. */
     public void dropAside(int asideId) throws LedgerException {
-        database.write("it could not be let go", h -> lessons(h).dropAside(asideId));
+        database.write(SENTENCES.of("cannot.drop-aside"), h -> lessons(h).dropAside(asideId));
     }
 
     /** Lessons that meet a search, the recent first. */
     public List<LessonLine> find(Search search) throws LedgerException {
-        return database.readPlain("the lessons could not be searched", c -> Finder.find(search, c));
+        return database.readPlain(SENTENCES.of("cannot.search-lessons"), c -> Finder.find(search, c));
     }
 
     /** The numbers of all lessons, or of a player's, in their order. */
     public List<Integer> lessonNumbers(Optional<Integer> playerId) throws LedgerException {
-        return database.readPlain("the lessons could not be read", c -> Finder.numbers(playerId, c));
+        return database.readPlain(SENTENCES.of("cannot.read-lessons"), c -> Finder.numbers(playerId, c));
     }
 
     /** The findings of a player's lessons with a club, in the order of the lessons. */
     public List<LessonFindings> acrossLessons(int playerId, Club club) throws LedgerException {
-        return database.read("the lessons could not be read", h -> {
+        return database.read(SENTENCES.of("cannot.read-lessons"), h -> {
             List<LessonFindings> across = new FindingRows(h).across(playerId, club);
             lessons(h)
                     .requireWhole(across.stream().map(LessonFindings::lessonId).toList());
@@ -340,7 +337,7 @@ public final class Ledger implements AutoCloseable {
 
     /** The clips of a lesson, as the document names them, with what is known of their content. */
     public List<Take> takes(int lessonId) throws LedgerException {
-        return database.read("the lesson could not be read", h -> {
+        return database.read(SENTENCES.of("cannot.read-lesson"), h -> {
             whole(h, lessonId);
             return new TakeRows(h).of(lessonId);
         });
@@ -348,7 +345,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Notes what a lesson's clip holds, so that it can be found again under another name. */
     public void noteClip(int lessonId, View view, Fingerprint fingerprint) throws LedgerException {
-        database.write("the clip's fingerprint could not be kept", h -> {
+        database.write(SENTENCES.of("cannot.note-clip"), h -> {
             whole(h, lessonId);
             return new TakeRows(h).note(lessonId, view, fingerprint);
         });
@@ -356,7 +353,7 @@ public final class Ledger implements AutoCloseable {
 
     /** Keeps the shots hit from a lesson's setup, in their order, in place of those that were kept. */
     public void keepShots(int lessonId, List<Shot> shots) throws LedgerException {
-        database.write("the shots could not be kept", h -> {
+        database.write(SENTENCES.of("cannot.keep-shots"), h -> {
             whole(h, lessonId);
             return new ShotRows(h).replace(lessonId, shots);
         });
@@ -364,7 +361,7 @@ public final class Ledger implements AutoCloseable {
 
     /** The shots hit from a lesson's setup, in their order. */
     public List<Shot> shots(int lessonId) throws LedgerException {
-        return database.read("the shots could not be read", h -> {
+        return database.read(SENTENCES.of("cannot.read-shots"), h -> {
             whole(h, lessonId);
             return new ShotRows(h).of(lessonId);
         });
@@ -453,7 +450,7 @@ public final class Ledger implements AutoCloseable {
         if (fault.isPresent()) {
             throw new LedgerException(
                     Fault.DAMAGED,
-                    place().name() + ": the ledger is damaged (" + fault.get() + "); go back to a backup",
+                    SENTENCES.of("check.damaged", place().name(), fault.get()),
                     place() instanceof LedgerPlace.Folder folder ? Backups.newest(folder) : Optional.empty());
         }
     }
@@ -467,8 +464,7 @@ public final class Ledger implements AutoCloseable {
         if (place() instanceof LedgerPlace.Folder folder) {
             return folder;
         }
-        throw new LedgerException(
-                Fault.OTHER, place().name() + ": a server's ledger has no folder; say where its backup is to be put");
+        throw new LedgerException(Fault.OTHER, SENTENCES.of("kept.no-folder", place().name()));
     }
 
     @Override

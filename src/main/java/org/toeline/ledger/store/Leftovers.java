@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.io.file.PathUtils;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.backup.Backups;
 import org.toeline.ledger.store.backup.ServerBackups;
 import org.toeline.ledger.store.place.Database;
@@ -27,6 +28,8 @@ import org.toeline.ledger.store.rows.TakeRows;
  */
 final class Leftovers {
 
+    private static final Sentences SENTENCES = Sentences.of(Leftovers.class);
+
     static final String CLIP = "clip";
     static final String PICTURES = "pictures";
     /** Pictures under a lesson's number, as they were kept before lessons had an identity. */
@@ -38,7 +41,8 @@ final class Leftovers {
     /** Rows that were kept before there were sums. */
     private static final String SEAL = "seal";
 
-    private static final String NOT_WHOLE = "what was deleted could not be taken away whole";
+    /** The key of what is said where it fails. */
+    private static final String NOT_WHOLE = "cannot.take-away";
 
     /** What came of it. */
     record Done(int clips, List<Path> stillHolding, Optional<String> unfinished) {}
@@ -61,7 +65,7 @@ final class Leftovers {
         }
         boolean waiting = listed(database).stream().anyMatch(l -> l.kind.equals(SEAL));
         if (waiting) {
-            database.write("the sums of what was kept could not be made", h -> {
+            database.write(SENTENCES.of("cannot.sum"), h -> {
                 // another bay that does the same waits here, and finds nothing to do
                 if (h.execute("delete from leftover where kind = ?", SEAL) > 0) {
                     new RowSums(h).sealMissing();
@@ -79,7 +83,8 @@ final class Leftovers {
                 take(left);
                 replaced |= left.kind.equals(BACKUPS);
                 if (!staysListed(left)) {
-                    database.write(NOT_WHOLE, h -> h.execute("delete from leftover where id = ?", left.id));
+                    database.write(
+                            SENTENCES.of(NOT_WHOLE), h -> h.execute("delete from leftover where id = ?", left.id));
                 }
             } catch (IOException e) {
                 unfinished = Optional.of(files.folder() + ": " + e.getClass().getSimpleName() + ": " + e.getMessage());
@@ -92,7 +97,7 @@ final class Leftovers {
 
     /** Asked of a bare connection, since it is asked whenever a ledger is opened. */
     private static List<Leftover> listed(Database database) throws LedgerException {
-        return database.readPlain(NOT_WHOLE, c -> {
+        return database.readPlain(SENTENCES.of(NOT_WHOLE), c -> {
             try (Statement statement = c.createStatement();
                     ResultSet row = statement.executeQuery("select id, kind, what from leftover order by id")) {
                 List<Leftover> listed = new ArrayList<>();
@@ -122,12 +127,13 @@ final class Leftovers {
             default ->
                 throw new LedgerException(
                         Fault.NEWER,
-                        database.place().name() + ": a deletion of a newer program waits to be finished by it");
+                        SENTENCES.of("leftovers.newer", database.place().name()));
         }
     }
 
     private void clip(String sha256) throws IOException, LedgerException {
-        if (!database.read(NOT_WHOLE, h -> new TakeRows(h).isUsed(sha256)) && !isUsedByTheFolder(sha256)) {
+        if (!database.read(SENTENCES.of(NOT_WHOLE), h -> new TakeRows(h).isUsed(sha256))
+                && !isUsedByTheFolder(sha256)) {
             clips += new Media(files.media()).drop(sha256) ? 1 : 0;
         }
     }
@@ -138,14 +144,14 @@ final class Leftovers {
             return false;
         }
         try (Database own = new Database(files, Sources.writable(files.file()), Database.Access.READ_ONLY)) {
-            return own.read(NOT_WHOLE, h -> new TakeRows(h).isUsed(sha256));
+            return own.read(SENTENCES.of(NOT_WHOLE), h -> new TakeRows(h).isUsed(sha256));
         }
     }
 
     /** An archive may have brought the lesson back. */
     private void pictures(String identity) throws IOException, LedgerException {
         if (database.read(
-                NOT_WHOLE,
+                SENTENCES.of(NOT_WHOLE),
                 h -> h.createQuery("select id from lesson where identity = :identity")
                         .bind("identity", identity)
                         .mapTo(Integer.class)
@@ -164,7 +170,7 @@ final class Leftovers {
     /** So that no free page and no log holds what was deleted. */
     private void pages() throws LedgerException {
         boolean server = database.place() instanceof LedgerPlace.Server;
-        database.alone("it is deleted, but what it left on the disk could not be overwritten", h -> {
+        database.alone(SENTENCES.of("cannot.overwrite"), h -> {
             if (server) {
                 h.execute(
                         "vacuum player, player_word, lesson, lesson_document, lesson_word, take, finding, aside, shot");
@@ -177,9 +183,7 @@ final class Leftovers {
             if (busy != 0) {
                 throw new LedgerException(
                         Fault.BUSY,
-                        database.place().name()
-                                + ": it is deleted, but what it left on the disk could not be overwritten, "
-                                + "since another program reads the ledger; that is done when it is opened next");
+                        SENTENCES.of("leftovers.read", database.place().name()));
             }
             return true;
         });
@@ -215,7 +219,7 @@ final class Leftovers {
             holding.addAll(setAside());
             return holding;
         } catch (IOException e) {
-            throw new LedgerException(Fault.OTHER, files.backups() + ": the backups cannot be listed", e);
+            throw new LedgerException(Fault.OTHER, SENTENCES.of("leftovers.backups", files.backups()), e);
         }
     }
 }

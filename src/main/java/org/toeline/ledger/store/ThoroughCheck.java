@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Handle;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.place.Database;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerPlace;
@@ -17,20 +18,22 @@ import org.toeline.ledger.store.rows.RowSums;
 /** Reads every page and every lesson. */
 record ThoroughCheck(Database database) {
 
+    private static final Sentences SENTENCES = Sentences.of(ThoroughCheck.class);
+
     private static final int AT_ONCE = 200;
 
     Optional<String> firstFault() throws LedgerException {
         boolean file = database.place() instanceof LedgerPlace.Folder;
-        return database.read("the ledger could not be checked", h -> {
+        return database.read(SENTENCES.of("cannot.check-ledger"), h -> {
             if (file) {
                 String found = h.createQuery("pragma integrity_check(1)")
                         .mapTo(String.class)
                         .first();
                 if (!found.equals("ok")) {
-                    return Optional.of(found.lines().findFirst().orElse("its pages do not fit together"));
+                    return Optional.of(found.lines().findFirst().orElse(SENTENCES.of("file.pages")));
                 }
                 if (!h.createQuery("pragma foreign_key_check").mapToMap().list().isEmpty()) {
-                    return Optional.of("rows belong to nothing");
+                    return Optional.of(SENTENCES.of("file.rows"));
                 }
             }
             Optional<String> altered = firstAlteredLesson(h);
@@ -44,7 +47,7 @@ record ThoroughCheck(Database database) {
         for (int player :
                 handle.createQuery("select id from player").mapTo(Integer.class).list()) {
             if (!sums.isPlayerWhole(player)) {
-                return Optional.of("player " + player + " is not what was written");
+                return Optional.of(SENTENCES.of("check.player", player));
             }
         }
         int after = 0;
@@ -62,10 +65,10 @@ record ThoroughCheck(Database database) {
                     sums.alteredLessons(rows.stream().map(Row::id).toList());
             for (Row row : rows) {
                 if (!Lessons.sum(row.document).equals(row.sum)) {
-                    return Optional.of("lesson " + row.id + " is not what was written");
+                    return Optional.of(SENTENCES.of("check.lesson", row.id));
                 }
                 if (altered.contains(row.id)) {
-                    return Optional.of("rows of lesson " + row.id + " are not what was written");
+                    return Optional.of(SENTENCES.of("check.lesson-rows", row.id));
                 }
                 after = row.id;
             }
@@ -77,7 +80,7 @@ record ThoroughCheck(Database database) {
         try {
             OptionalInt lesson = Finder.firstDamaged(handle.getConnection());
             return lesson.isPresent()
-                    ? Optional.of("what a list shows of lesson " + lesson.getAsInt() + " is not what was written")
+                    ? Optional.of(SENTENCES.of("check.lesson-line", lesson.getAsInt()))
                     : Optional.empty();
         } catch (SQLException e) {
             throw new ConnectionException(e);

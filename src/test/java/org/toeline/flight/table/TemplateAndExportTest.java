@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -17,6 +20,7 @@ import org.toeline.document.Json;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
+import org.toeline.language.Language;
 
 /** Templates and tables that the program writes itself. */
 class TemplateAndExportTest {
@@ -115,6 +119,22 @@ class TemplateAndExportTest {
         assertThat(proposal.asked()).isEmpty();
         assertThat(proposal.template().columns())
                 .containsExactlyInAnyOrderElementsOf(ShotExport.template().columns());
+    }
+
+    /** What is given out at a German desk is read at an English one, and at the same one once it speaks English. */
+    @Test
+    void ourOwnTableIsTheSameInEveryLanguage() {
+        Locale before = Language.now();
+        try {
+            Set<String> tables = new HashSet<>();
+            for (Locale language : Language.all()) {
+                Language.choose(language);
+                tables.add(ShotExport.csv(DrawnShots.of(8, 66, 12.5, 2650, 3)));
+            }
+            assertThat(tables).hasSize(1);
+        } finally {
+            Locale.setDefault(Locale.Category.DISPLAY, before);
+        }
     }
 
     @ParameterizedTest

@@ -18,6 +18,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.sql.DataSource;
 import org.toeline.document.WholeFile;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.place.Faults;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
@@ -31,6 +32,8 @@ import org.toeline.ledger.store.place.Sources;
  * Their order is that of their numbers. Older ones go only when a newer one has been checked.
  */
 public final class Backups {
+
+    private static final Sentences SENTENCES = Sentences.of(Backups.class);
 
     /** How many are kept. */
     public static final int KEPT = 5;
@@ -118,8 +121,8 @@ public final class Backups {
         } catch (IOException e) {
             throw new LedgerException(
                     Fault.OTHER,
-                    place.backups() + ": the backup could not be made ("
-                            + e.getClass().getSimpleName() + ": " + e.getMessage() + "); the older ones are kept",
+                    SENTENCES.of(
+                            "backup.not-made", place.backups(), e.getClass().getSimpleName() + ": " + e.getMessage()),
                     e);
         }
     }
@@ -130,7 +133,7 @@ public final class Backups {
             statement.setString(1, file.toAbsolutePath().toString());
             statement.execute();
         } catch (SQLException e) {
-            throw Faults.of(e, "the backup could not be made, and the older ones are kept", place);
+            throw Faults.of(e, SENTENCES.of("cannot.back-up"), place);
         }
     }
 
@@ -144,7 +147,7 @@ public final class Backups {
         } catch (SQLException e) {
             fault = Optional.of(Faults.reason(e));
         }
-        return fault.isPresent() || version.isPresent() ? fault : Optional.of("it has no tables of a ledger");
+        return fault.isPresent() || version.isPresent() ? fault : Optional.of(SENTENCES.of("file.no-tables"));
     }
 
     private static void verify(Path made, LedgerPlace place) throws LedgerException {
@@ -152,8 +155,7 @@ public final class Backups {
         if (fault.isPresent()) {
             throw new LedgerException(
                     Fault.DAMAGED,
-                    place.name() + ": a copy was made and is not whole (" + fault.get()
-                            + "), so the ledger itself may be damaged; older backups are kept",
+                    SENTENCES.of("backup.not-whole", place.name(), fault.get()),
                     place instanceof LedgerPlace.Folder folder ? newest(folder) : Optional.empty());
         }
     }
@@ -174,10 +176,7 @@ public final class Backups {
             }
         } catch (IOException e) {
             throw new LedgerException(
-                    Fault.OTHER,
-                    place.backups() + ": the backup was made, but an old one could not be taken away (" + e.getMessage()
-                            + ")",
-                    e);
+                    Fault.OTHER, SENTENCES.of("backup.old-stays", place.backups(), String.valueOf(e.getMessage())), e);
         }
     }
 

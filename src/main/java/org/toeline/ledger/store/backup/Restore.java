@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.toeline.document.WholeFile;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.place.FolderLock;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
@@ -27,6 +28,8 @@ import org.toeline.ledger.store.place.Sources;
  * and from there on every start brings the change to its end: killed at any step, there is the old ledger or the new one.
  */
 public final class Restore {
+
+    private static final Sentences SENTENCES = Sentences.of(Restore.class);
 
     private static final String JOURNAL = ".restoring";
     private static final String NEW = ".ledger-restored-";
@@ -43,7 +46,7 @@ public final class Restore {
         try {
             Files.createDirectories(place.folder());
             try (FolderLock lock = FolderLock.take(place.folder())) {
-                requireAlone(place, "the backup was not put in its place");
+                requireAlone(place, SENTENCES.of("restore.not-done"));
                 finish(place);
                 Path beside = place.folder().resolve(NEW + UUID.randomUUID() + ".db");
                 Files.copy(backup, beside);
@@ -58,8 +61,11 @@ public final class Restore {
         } catch (IOException e) {
             throw new LedgerException(
                     Fault.OTHER,
-                    place.file() + ": the backup could not be put in its place ("
-                            + e.getClass().getSimpleName() + ": " + e.getMessage() + "); it is still at " + backup,
+                    SENTENCES.of(
+                            "restore.not-put",
+                            place.file(),
+                            e.getClass().getSimpleName() + ": " + e.getMessage(),
+                            backup),
                     e);
         }
     }
@@ -68,18 +74,15 @@ public final class Restore {
         try {
             Optional<String> fault = Files.isRegularFile(backup)
                     ? LedgerFile.plainFault(backup).or(() -> Backups.fault(backup))
-                    : Optional.of("there is no such file");
+                    : Optional.of(SENTENCES.of("file.none"));
             if (fault.isPresent()) {
-                throw new LedgerException(
-                        Fault.UNKNOWN,
-                        backup + " is no backup of a ledger that could be put in its place (" + fault.get()
-                                + "); nothing was changed");
+                throw new LedgerException(Fault.UNKNOWN, SENTENCES.of("restore.no-backup", backup, fault.get()));
             }
             OptionalInt version = Schema.version(Sources.unchanging(backup));
             Schema.requireKnown(version, backup.toString());
         } catch (IOException | java.sql.SQLException e) {
             throw new LedgerException(
-                    Fault.UNKNOWN, backup + " cannot be read (" + e.getMessage() + "); nothing was changed", e);
+                    Fault.UNKNOWN, SENTENCES.of("restore.unreadable", backup, String.valueOf(e.getMessage())), e);
         }
     }
 
@@ -93,9 +96,11 @@ public final class Restore {
         if (!programs.isEmpty()) {
             throw new LedgerException(
                     Fault.BUSY,
-                    place.file() + ": another program has the ledger open (process "
-                            + programs.stream().map(String::valueOf).collect(Collectors.joining(", ")) + "); " + kept
-                            + "; close that program and try again");
+                    SENTENCES.of(
+                            "restore.open",
+                            place.file(),
+                            programs.stream().map(String::valueOf).collect(Collectors.joining(", ")),
+                            kept));
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.toeline.document.Json;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.backup.ServerTables.Table;
 import org.toeline.ledger.store.backup.ServerTables.Written;
 import org.toeline.ledger.store.place.ZipEntries;
@@ -21,6 +22,8 @@ import org.toeline.ledger.store.place.ZipEntries;
  * @param version of the tables
  */
 public record ServerArchive(int version, List<Written> tables) {
+
+    private static final Sentences SENTENCES = Sentences.of(ServerArchive.class);
 
     public static final String INDEX = "backup.json";
     private static final String FORMAT = "toeline-server-backup";
@@ -51,7 +54,7 @@ public record ServerArchive(int version, List<Written> tables) {
     public static ServerArchive of(ZipFile zip) throws IOException {
         ZipEntry entry = zip.getEntry(INDEX);
         if (entry == null || entry.getSize() > LARGEST_INDEX) {
-            throw new IOException("it is no backup of a server's ledger");
+            throw new IOException(SENTENCES.of("server-backup.none"));
         }
         JsonNode tree;
         try (InputStream in = ZipEntries.open(zip, entry)) {
@@ -59,7 +62,7 @@ public record ServerArchive(int version, List<Written> tables) {
         }
         int version = tree.path("tablesVersion").asInt();
         if (!tree.path("format").asText().equals(FORMAT) || tree.path("version").asInt() != 1 || version < 1) {
-            throw new IOException("it is no backup of a server's ledger that this program knows");
+            throw new IOException(SENTENCES.of("server-backup.unknown"));
         }
         List<Written> tables = new ArrayList<>();
         for (JsonNode node : tree.path("tables")) {
@@ -78,13 +81,13 @@ public record ServerArchive(int version, List<Written> tables) {
         return tables.stream()
                 .filter(t -> t.name().equals(table.name()))
                 .findFirst()
-                .orElseThrow(() -> new IOException("it lacks the table “" + table.name() + "”"));
+                .orElseThrow(() -> new IOException(SENTENCES.of("server-backup.table", table.name())));
     }
 
     public static InputStream open(ZipFile zip, Table table) throws IOException {
         ZipEntry entry = zip.getEntry(file(table));
         if (entry == null) {
-            throw new IOException("it lacks the table “" + table.name() + "”");
+            throw new IOException(SENTENCES.of("server-backup.table", table.name()));
         }
         return ZipEntries.open(zip, entry);
     }

@@ -21,6 +21,7 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import javax.sql.DataSource;
 import org.toeline.document.WholeFile;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.backup.ServerTables.Table;
 import org.toeline.ledger.store.backup.ServerTables.Written;
 import org.toeline.ledger.store.place.Faults;
@@ -35,6 +36,8 @@ import org.toeline.ledger.store.place.Sources;
  * counts when it was read back into tables like the ledger's and came out the same, byte for byte.
  */
 public final class ServerBackups {
+
+    private static final Sentences SENTENCES = Sentences.of(ServerBackups.class);
 
     private static final String UNFINISHED = ".backup-";
 
@@ -84,12 +87,10 @@ public final class ServerBackups {
                 Files.deleteIfExists(beside);
             }
         } catch (SQLException e) {
-            throw Faults.of(e, "the backup could not be made, and the older ones are kept", place);
+            throw Faults.of(e, SENTENCES.of("cannot.back-up"), place);
         } catch (IOException e) {
             throw new LedgerException(
-                    Fault.OTHER,
-                    folder + ": the backup could not be made (" + e.getMessage() + "); the older ones are kept",
-                    e);
+                    Fault.OTHER, SENTENCES.of("backup.not-made", folder, String.valueOf(e.getMessage())), e);
         }
     }
 
@@ -125,7 +126,7 @@ public final class ServerBackups {
             connection.setAutoCommit(false);
             statement.execute("set transaction isolation level repeatable read, read only");
             int version =
-                    Schema.version(connection).orElseThrow(() -> new SQLException("it has no tables of a ledger"));
+                    Schema.version(connection).orElseThrow(() -> new SQLException(SENTENCES.of("file.no-tables")));
             ServerTables tables = new ServerTables(connection);
             List<Written> written = new ArrayList<>();
             try (ZipOutputStream zip =
@@ -164,12 +165,12 @@ public final class ServerBackups {
     private static void load(ServerTables tables, Written written, Table table, String into, ZipFile zip)
             throws SQLException, IOException {
         if (!written.columns().equals(tables.columns(table.name()))) {
-            throw new IOException("the table “" + table.name() + "” has other columns");
+            throw new IOException(SENTENCES.of("server-backup.columns", table.name()));
         }
         tables.in(into, written.columns(), ServerArchive.open(zip, table));
         if (!tables.out(table, written.columns(), into, OutputStream.nullOutputStream())
                 .equals(written)) {
-            throw new IOException("the table “" + table.name() + "” came back other than it was written");
+            throw new IOException(SENTENCES.of("server-backup.other", table.name()));
         }
     }
 
@@ -184,18 +185,16 @@ public final class ServerBackups {
             } else if (there.getAsInt() != archive.version()) {
                 throw new LedgerException(
                         Fault.OTHER,
-                        place.name() + ": the tables there have version " + there.getAsInt() + " and the backup "
-                                + archive.version() + "; nothing was changed; put it into a new, empty database");
+                        SENTENCES.of("server-backup.version", place.name(), there.getAsInt(), archive.version()));
             }
             fill(zip, archive);
             Schema.migrate(source, place);
         } catch (SQLException e) {
-            throw Faults.of(e, file + " could not be put there", place);
+            throw Faults.of(e, SENTENCES.of("cannot.put-there", file), place);
         } catch (IOException e) {
             throw new LedgerException(
                     Fault.DAMAGED,
-                    file + " could not be put into " + place.name() + " (" + e.getMessage()
-                            + "); nothing was changed there",
+                    SENTENCES.of("server-backup.not-put", file, place.name(), String.valueOf(e.getMessage())),
                     e);
         }
     }
@@ -209,10 +208,7 @@ public final class ServerBackups {
                     statement.executeQuery("select (select count(*) from player) + (select count(*) from lesson)")) {
                 row.next();
                 if (row.getLong(1) > 0) {
-                    throw new LedgerException(
-                            Fault.OTHER,
-                            place.name() + ": there is a ledger with players already; nothing was "
-                                    + "changed; put the backup into a new, empty database");
+                    throw new LedgerException(Fault.OTHER, SENTENCES.of("server-backup.players", place.name()));
                 }
             }
             // what a migration puts into new tables

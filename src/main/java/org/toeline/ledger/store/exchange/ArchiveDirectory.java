@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 
 /**
@@ -20,6 +21,8 @@ import org.toeline.ledger.DocumentException;
  * Only the names that an archive of a lesson has are allowed, each once whatever its case, and only plain files.
  */
 final class ArchiveDirectory {
+
+    private static final Sentences SENTENCES = Sentences.of(ArchiveDirectory.class);
 
     static final String LESSON = "lesson.lesson.json";
     static final String INDEX = "archive.json";
@@ -45,24 +48,24 @@ final class ArchiveDirectory {
             while (directory.remaining() >= ENTRY_SIZE && directory.getInt(directory.position()) == ENTRY_SIGNATURE) {
                 String name = entry(directory, archive);
                 if (!folded.add(name.toLowerCase(Locale.ROOT))) {
-                    throw refused(archive, "holds “" + name + "” twice, or once more in other letters");
+                    throw refused(archive, "archive.twice", name);
                 }
                 names.add(name);
                 if (names.size() > MOST_ENTRIES) {
-                    throw refused(archive, "holds more than " + MOST_ENTRIES + " files, which no lesson has");
+                    throw refused(archive, "archive.many", MOST_ENTRIES);
                 }
             }
             if (!names.contains(LESSON) || !names.contains(INDEX)) {
-                throw refused(archive, "is no archive of a lesson; it must hold " + LESSON + " and " + INDEX);
+                throw refused(archive, "archive.none", LESSON, INDEX);
             }
             return names;
         } catch (IOException e) {
-            throw refused(archive, "cannot be read (" + e.getMessage() + ")");
+            throw refused(archive, "archive.unreadable", String.valueOf(e.getMessage()));
         }
     }
 
-    private static DocumentException refused(Path archive, String why) {
-        return new DocumentException(archive + ": " + why + "; nothing was unpacked");
+    private static DocumentException refused(Path archive, String why, Object... values) {
+        return new DocumentException(SENTENCES.of("archive.refused", archive, SENTENCES.of(why, values)));
     }
 
     private static ByteBuffer directory(FileChannel channel, Path archive) throws IOException, DocumentException {
@@ -74,7 +77,7 @@ final class ArchiveDirectory {
             at--;
         }
         if (at < 0) {
-            throw refused(archive, "is no ZIP archive, or is cut short");
+            throw refused(archive, "archive.no-zip");
         }
         int entries = Short.toUnsignedInt(end.getShort(at + 10));
         long length = Integer.toUnsignedLong(end.getInt(at + 12));
@@ -82,7 +85,7 @@ final class ArchiveDirectory {
         if (entries > MOST_ENTRIES
                 || start + length > size
                 || length > (long) MOST_ENTRIES * (ENTRY_SIZE + 3 * 65535)) {
-            throw refused(archive, "has a directory that is damaged, or larger than a lesson's");
+            throw refused(archive, "archive.directory");
         }
         return read(channel, start, (int) length);
     }
@@ -103,7 +106,7 @@ final class ArchiveDirectory {
         int rest = Short.toUnsignedInt(directory.getShort(at + 30)) + Short.toUnsignedInt(directory.getShort(at + 32));
         int mode = directory.getInt(at + 38) >>> 16;
         if (directory.remaining() < ENTRY_SIZE + nameLength + rest) {
-            throw refused(archive, "has a directory that is cut short");
+            throw refused(archive, "archive.directory-short");
         }
         byte[] bytes = new byte[nameLength];
         directory.get(at + ENTRY_SIZE, bytes);
@@ -112,13 +115,13 @@ final class ArchiveDirectory {
         if (!name.equals(LESSON)
                 && !name.equals(INDEX)
                 && !CLIP_OR_STILL.matcher(name).matches()) {
-            throw refused(archive, "holds “" + shown(name) + "”, which is no place for a lesson's files");
+            throw refused(archive, "archive.place", shown(name));
         }
         if (madeBy == 3 && (mode & KIND) != 0 && (mode & KIND) != PLAIN_FILE) {
-            throw refused(archive, "holds “" + name + "” as a link or something else that is no plain file");
+            throw refused(archive, "archive.link", name);
         }
         if ((flags & 1) != 0) {
-            throw refused(archive, "holds “" + name + "” locked with a password");
+            throw refused(archive, "archive.locked", name);
         }
         return name;
     }

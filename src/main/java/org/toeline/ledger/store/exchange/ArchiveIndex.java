@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.toeline.document.Json;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.store.place.Fingerprint;
 import org.toeline.ledger.store.place.Stills;
@@ -20,6 +21,8 @@ import org.toeline.mark.View;
 
 /** The {@code archive.json} of an archive: which clip is which view's, and the findings as they were stated. */
 record ArchiveIndex(Optional<String> identity, Map<View, Clip> clips, List<StatedFinding> findings) {
+
+    private static final Sentences SENTENCES = Sentences.of(ArchiveIndex.class);
 
     /** A clip's entry and what it must hold. */
     record Clip(String entry, Fingerprint fingerprint) {}
@@ -66,14 +69,13 @@ record ArchiveIndex(Optional<String> identity, Map<View, Clip> clips, List<State
             JsonNode tree = Json.read(bytes);
             if (!tree.path("format").asText().equals("toeline-archive")
                     || tree.path("version").asInt() != 1) {
-                throw new DocumentException(
-                        name + ": archive.json: the format “toeline-archive”, version 1, is needed");
+                throw new DocumentException(SENTENCES.of("archive.index", name, SENTENCES.of("archive.index-format")));
             }
             Map<View, Clip> clips = new EnumMap<>(View.class);
             for (JsonNode node : tree.path("clips")) {
                 View view = View.of(node.path("view").asText())
-                        .orElseThrow(() -> new IllegalArgumentException(
-                                "“" + node.path("view").asText() + "” is no view"));
+                        .orElseThrow(() -> new IllegalArgumentException(SENTENCES.of(
+                                "archive.no-view", node.path("view").asText())));
                 clips.put(
                         view,
                         new Clip(
@@ -90,8 +92,10 @@ record ArchiveIndex(Optional<String> identity, Map<View, Clip> clips, List<State
                     Optional.of(tree.path("lesson").asText()).filter(Stills::isIdentity);
             return new ArchiveIndex(identity, clips, findings);
         } catch (IOException | IllegalArgumentException e) {
-            throw new DocumentException(name + ": archive.json: "
-                    + String.valueOf(e.getMessage()).lines().findFirst().orElse("not JSON"));
+            throw new DocumentException(SENTENCES.of(
+                    "archive.index",
+                    name,
+                    String.valueOf(e.getMessage()).lines().findFirst().orElse(SENTENCES.of("archive.no-json"))));
         }
     }
 
@@ -117,7 +121,7 @@ record ArchiveIndex(Optional<String> identity, Map<View, Clip> clips, List<State
 
     private static double number(JsonNode node, String key) {
         if (!node.path(key).isNumber()) {
-            throw new IllegalArgumentException("a finding's “" + key + "” is no number");
+            throw new IllegalArgumentException(SENTENCES.of("archive.no-number", key));
         }
         return node.path(key).asDouble();
     }
@@ -125,7 +129,7 @@ record ArchiveIndex(Optional<String> identity, Map<View, Clip> clips, List<State
     private static String text(JsonNode node, String key) {
         String text = node.path(key).asText();
         if (!text.matches("[a-z-]{1,40}")) {
-            throw new IllegalArgumentException("a finding's “" + key + "” is no plain name");
+            throw new IllegalArgumentException(SENTENCES.of("archive.no-name", key));
         }
         return text;
     }

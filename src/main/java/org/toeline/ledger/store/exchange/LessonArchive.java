@@ -17,6 +17,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.toeline.document.WholeFile;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -31,6 +32,8 @@ import org.toeline.mark.View;
  * is unpacked into a folder of its own, within limits that are counted while it streams.
  */
 public final class LessonArchive {
+
+    private static final Sentences SENTENCES = Sentences.of(LessonArchive.class);
 
     private static final long MOST_DOCUMENT_BYTES = 20L << 20;
     private static final long MOST_STILL_BYTES = 50L << 20;
@@ -97,8 +100,8 @@ public final class LessonArchive {
                 zip.finish();
             });
         } catch (IOException e) {
-            throw new DocumentException(file + ": the archive could not be written ("
-                    + e.getClass().getSimpleName() + ": " + e.getMessage() + "); what was there before is untouched");
+            throw new DocumentException(
+                    SENTENCES.of("archive.not-written", file, e.getClass().getSimpleName() + ": " + e.getMessage()));
         }
     }
 
@@ -112,8 +115,7 @@ public final class LessonArchive {
                 fingerprint = Fingerprint.of(placeless);
             }
             if (fingerprint.sizeBytes() > MOST_CLIP_BYTES) {
-                throw new DocumentException(clip.getValue() + ": larger than 4 GB, which no archive of ours holds; "
-                        + "send the clip apart");
+                throw new DocumentException(SENTENCES.of("archive.large", clip.getValue()));
             }
             index.put(
                     clip.getKey(),
@@ -166,8 +168,10 @@ public final class LessonArchive {
             names.stream().filter(n -> n.startsWith("stills/")).sorted().forEach(n -> stills.add(into.resolve(n)));
             return new Contents(lesson, index.identity(), index.findings(), clips, fingerprints, stills);
         } catch (IOException | IllegalArgumentException e) {
-            throw new DocumentException(archive + ": cannot be unpacked ("
-                    + String.valueOf(e.getMessage()).lines().findFirst().orElse("damaged") + ")");
+            throw new DocumentException(SENTENCES.of(
+                    "archive.not-unpacked",
+                    archive,
+                    String.valueOf(e.getMessage()).lines().findFirst().orElse(SENTENCES.of("archive.damaged"))));
         }
     }
 
@@ -177,11 +181,12 @@ public final class LessonArchive {
         if (!clip.entry().startsWith("clips/")
                 || !names.contains(clip.entry())
                 || !lesson.clips().containsKey(view)) {
-            throw new DocumentException(name + ": archive.json: “" + clip.entry() + "” is no clip of this lesson");
+            throw new DocumentException(
+                    SENTENCES.of("archive.index", name, SENTENCES.of("archive.no-clip", clip.entry())));
         }
         Path file = into.resolve(clip.entry());
         if (!Fingerprint.of(file).equals(clip.fingerprint())) {
-            throw new DocumentException(name + ": " + clip.entry() + " is not what was put in; the archive is damaged");
+            throw new DocumentException(SENTENCES.of("archive.altered", name, clip.entry()));
         }
         return file;
     }
@@ -190,7 +195,7 @@ public final class LessonArchive {
             throws IOException, DocumentException {
         ZipEntry entry = zip.getEntry(name);
         if (entry == null) {
-            throw new DocumentException(archive + ": “" + name + "” cannot be found; the archive is damaged");
+            throw new DocumentException(SENTENCES.of("archive.lost", archive, name));
         }
         long most = name.startsWith("clips/")
                 ? MOST_CLIP_BYTES
@@ -205,8 +210,7 @@ public final class LessonArchive {
             for (int n = in.read(block); n >= 0; n = in.read(block)) {
                 written += n;
                 if (written > most || written > (1 << 20) && written / packed > DENSEST) {
-                    throw new DocumentException(
-                            archive + ": “" + name + "” unpacks to more than a lesson's file can hold");
+                    throw new DocumentException(SENTENCES.of("archive.dense", archive, name));
                 }
                 out.write(block, 0, n);
             }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import org.apache.commons.io.file.PathUtils;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.BesideDocument;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
@@ -92,8 +93,8 @@ public record LessonImport(Ledger ledger, LedgerPlace.Folder files, Function<Les
                 }
             }
         } catch (IOException e) {
-            throw new DocumentException(file + ": could not be taken in ("
-                    + e.getClass().getSimpleName() + ": " + e.getMessage() + "); nothing of it was kept");
+            throw new DocumentException(Sentences.of(LessonImport.class)
+                    .of("import.not-taken", file, e.getClass().getSimpleName() + ": " + e.getMessage()));
         }
     }
 

@@ -7,6 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
 
@@ -33,7 +34,7 @@ public final class ReadingsCsv {
         try {
             out.write(HEAD);
             ledger.requireWhole();
-            ledger.database().read("the readings could not be read", handle -> {
+            ledger.database().read(Sentences.of(ReadingsCsv.class).of("cannot.read-readings"), handle -> {
                 handle.createQuery(ROWS).map((row, context) -> line(row)).forEach(line -> {
                     try {
                         out.write(line);

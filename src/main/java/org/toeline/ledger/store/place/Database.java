@@ -10,6 +10,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 
 /**
@@ -17,6 +18,8 @@ import org.toeline.ledger.store.place.LedgerException.Fault;
  * closed, which rolls back what was not committed, and the next call opens another.
  */
 public final class Database implements AutoCloseable {
+
+    private static final Sentences SENTENCES = Sentences.of(Database.class);
 
     /** What is done with a connection; a write is one transaction. */
     public interface Work<T> {
@@ -134,12 +137,11 @@ public final class Database implements AutoCloseable {
     /** One transaction: all of it or nothing. */
     public <T> T write(String cannot, Work<T> work) throws LedgerException {
         if (access == Access.READ_ONLY && limits.isPresent()) {
-            throw new LedgerException(Fault.NOT_ALLOWED, place.name() + ": " + cannot + "; " + limits.get());
+            throw new LedgerException(
+                    Fault.NOT_ALLOWED, SENTENCES.of("fault.not-allowed", place.name(), cannot, limits.get()));
         }
         if (access == Access.READ_ONLY) {
-            throw new LedgerException(
-                    Fault.READ_ONLY,
-                    place.name() + ": " + cannot + ", since the ledger can only be read here; save it elsewhere");
+            throw new LedgerException(Fault.READ_ONLY, SENTENCES.of("fault.read-only", place.name(), cannot));
         }
         return attempt(cannot, () -> handle().inTransaction(work::with));
     }
@@ -148,7 +150,7 @@ public final class Database implements AutoCloseable {
         lock.lock();
         try {
             if (closed) {
-                throw new LedgerException(Fault.OTHER, place.name() + ": the ledger was closed");
+                throw new LedgerException(Fault.OTHER, SENTENCES.of("fault.closed", place.name()));
             }
             for (int attempt = 1; ; attempt++) {
                 try {

@@ -13,6 +13,8 @@ import org.toeline.ledger.store.place.LedgerException.Fault;
 /** Says in a sentence what a database reported. */
 public final class Faults {
 
+    private static final Sentences SENTENCES = Sentences.of(Faults.class);
+
     /** PostgreSQL's state of a privilege that is missing. */
     private static final String NOT_ALLOWED = "42501";
 
@@ -24,22 +26,17 @@ public final class Faults {
     public static LedgerException of(Throwable reported, String what, LedgerPlace place) {
         Fault told = fault(reported);
         Fault fault = told == Fault.OTHER && isFull(place) ? Fault.FULL : told;
-        String where = place.name() + ": ";
+        String where = place.name();
         String reason = secretless(reason(reported), place);
         String message =
                 switch (fault) {
-                    case DAMAGED -> where + "the ledger is damaged; nothing was changed; go back to a backup";
-                    case READ_ONLY -> where + what + ", since the ledger can only be read here; save it elsewhere";
-                    case FULL ->
-                        where + what
-                                + ", since the disk is full; what was there before is untouched; make room and try"
-                                + " again";
-                    case BUSY -> where + what + ", since another program has been writing for too long; try again";
-                    case UNREACHABLE ->
-                        where + what + ", since the server does not answer or refuses (" + reason
-                                + "); try again when it does";
-                    case NOT_ALLOWED -> where + what + "; " + limits(place);
-                    default -> where + what + " (" + reason + "); what was there before is untouched";
+                    case DAMAGED -> SENTENCES.of("fault.damaged", where);
+                    case READ_ONLY -> SENTENCES.of("fault.read-only", where, what);
+                    case FULL -> SENTENCES.of("fault.full", where, what);
+                    case BUSY -> SENTENCES.of("fault.busy", where, what);
+                    case UNREACHABLE -> SENTENCES.of("fault.unreachable", where, what, reason);
+                    case NOT_ALLOWED -> SENTENCES.of("fault.not-allowed", where, what, limits(place));
+                    default -> SENTENCES.of("fault.other", where, what, reason);
                 };
         return new LedgerException(fault, message, reported);
     }
@@ -58,11 +55,11 @@ public final class Faults {
                 // what may be done cannot be asked, so only what may not is said
             }
         }
-        return Sentences.of(Faults.class).of("rights.not-this", role);
+        return SENTENCES.of("rights.not-this", role);
     }
 
     /** What runs out of room while it maps a file reports an input or output error of any kind. */
-    private static boolean isFull(LedgerPlace place) {
+    public static boolean isFull(LedgerPlace place) {
         try {
             return place instanceof LedgerPlace.Folder folder
                     && Files.getFileStore(folder.folder()).getUsableSpace() < NO_ROOM_BYTES;

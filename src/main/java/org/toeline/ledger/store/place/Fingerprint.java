@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import org.toeline.language.Sentences;
 
 /**
  * What a file holds, whatever it is called: its size and the SHA-256 of all of its bytes.
@@ -20,8 +21,8 @@ public record Fingerprint(long sizeBytes, String sha256) {
 
     public Fingerprint {
         if (sizeBytes < 0 || !sha256.matches("[0-9a-f]{64}")) {
-            throw new IllegalArgumentException("a fingerprint of " + sizeBytes + " bytes and “" + sha256
-                    + "”; a size and 64 hexadecimal digits are needed");
+            throw new IllegalArgumentException(
+                    Sentences.of(Fingerprint.class).of("fingerprint.needed", sizeBytes, sha256));
         }
     }
 

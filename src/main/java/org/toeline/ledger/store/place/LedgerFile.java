@@ -13,9 +13,12 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Optional;
 import javax.sql.DataSource;
+import org.toeline.language.Sentences;
 
 /** What can be told of a ledger's file without trusting it. */
 public final class LedgerFile {
+
+    private static final Sentences SENTENCES = Sentences.of(LedgerFile.class);
 
     private static final int HEADER = 100;
     private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
@@ -26,7 +29,7 @@ public final class LedgerFile {
     public static Optional<String> plainFault(Path file) throws IOException {
         long size = Files.size(file);
         if (size < HEADER) {
-            return Optional.of(size == 0 ? "it is empty" : "it is cut short");
+            return Optional.of(SENTENCES.of(size == 0 ? "file.empty" : "file.short"));
         }
         ByteBuffer header = ByteBuffer.allocate(HEADER);
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
@@ -36,7 +39,7 @@ public final class LedgerFile {
         }
         for (int i = 0; i < MAGIC.length; i++) {
             if (header.get(i) != MAGIC[i]) {
-                return Optional.of("it is no SQLite file");
+                return Optional.of(SENTENCES.of("file.no-sqlite"));
             }
         }
         int stated = Short.toUnsignedInt(header.getShort(16));
@@ -44,7 +47,7 @@ public final class LedgerFile {
         boolean counted = header.getInt(24) == header.getInt(92) && !hasLog(file);
         long pages = Integer.toUnsignedLong(header.getInt(28));
         if (page < 512 || counted && pages * page != size) {
-            return Optional.of("it is cut short or has been added to");
+            return Optional.of(SENTENCES.of("file.length"));
         }
         return Optional.empty();
     }
@@ -69,16 +72,14 @@ public final class LedgerFile {
                 Statement statement = connection.createStatement()) {
             try (ResultSet rows = statement.executeQuery("pragma integrity_check(1)")) {
                 if (!rows.next()) {
-                    return Optional.of("it cannot be checked");
+                    return Optional.of(SENTENCES.of("file.unchecked"));
                 }
                 if (!rows.getString(1).equals("ok")) {
-                    return Optional.of(rows.getString(1).lines().findFirst().orElse("its pages do not fit together"));
+                    return Optional.of(rows.getString(1).lines().findFirst().orElse(SENTENCES.of("file.pages")));
                 }
             }
             try (ResultSet rows = statement.executeQuery("pragma foreign_key_check")) {
-                return rows.next()
-                        ? Optional.of("rows of “" + rows.getString(1) + "” belong to nothing")
-                        : Optional.empty();
+                return rows.next() ? Optional.of(SENTENCES.of("file.rows-of", rows.getString(1))) : Optional.empty();
             }
         } catch (SQLException e) {
             return Optional.of(Faults.reason(e));

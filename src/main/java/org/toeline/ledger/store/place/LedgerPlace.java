@@ -3,6 +3,7 @@ package org.toeline.ledger.store.place;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import org.toeline.language.Sentences;
 
 /** Where a ledger is kept. */
 public sealed interface LedgerPlace {
@@ -68,8 +69,8 @@ public sealed interface LedgerPlace {
 
         public Server {
             if (!url.startsWith("jdbc:postgresql:")) {
-                throw new IllegalArgumentException("“" + told(url) + "” is no address of a PostgreSQL database; "
-                        + "jdbc:postgresql://host:port/database is needed");
+                throw new IllegalArgumentException(
+                        Sentences.of(LedgerPlace.class).of("server.address", told(url)));
             }
         }
 

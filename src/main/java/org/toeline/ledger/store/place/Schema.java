@@ -12,10 +12,13 @@ import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 
 /** The tables, and how they came to be: the migrations in {@code schema}, the same for both databases. */
 public final class Schema {
+
+    private static final Sentences SENTENCES = Sentences.of(Schema.class);
 
     /** The number of the newest migration. */
     public static final int LATEST = 3;
@@ -52,18 +55,14 @@ public final class Schema {
             }
             return latest < 0 ? OptionalInt.empty() : OptionalInt.of(latest);
         } catch (NumberFormatException e) {
-            throw new SQLException("the history of the tables is not ours", e);
+            throw new SQLException(SENTENCES.of("opening.history"), e);
         }
     }
 
     /** Refuses what a newer program wrote. */
     public static void requireKnown(OptionalInt version, String name) throws LedgerException {
         if (version.isPresent() && version.getAsInt() > LATEST) {
-            throw new LedgerException(
-                    Fault.NEWER,
-                    name + ": the ledger has version " + version.getAsInt()
-                            + ", and this program knows versions up to " + LATEST
-                            + "; nothing was changed; use the newer program that wrote it");
+            throw new LedgerException(Fault.NEWER, SENTENCES.of("opening.new", name, version.getAsInt(), LATEST));
         }
     }
 
@@ -89,7 +88,7 @@ public final class Schema {
         try {
             flyway.load().migrate();
         } catch (FlywayException e) {
-            throw Faults.of(e, "its tables could not be brought to version " + target, place);
+            throw Faults.of(e, SENTENCES.of("cannot.bring-up-to", target), place);
         }
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.toeline.language.Sentences;
 
 /**
  * The pictures handed out and the frames kept, a folder a lesson under the lesson's identity: a number comes again after a restore,
@@ -26,7 +27,7 @@ public final class Stills {
     /** Where a lesson's pictures are kept; need not exist. */
     public static Path folder(LedgerPlace.Folder place, String identity) {
         if (!isIdentity(identity)) {
-            throw new IllegalArgumentException("“" + identity + "” is no lesson's identity");
+            throw new IllegalArgumentException(Sentences.of(Stills.class).of("stills.identity", identity));
         }
         return place.stills().resolve(identity);
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.place.LedgerException;
@@ -17,6 +18,8 @@ import org.toeline.mark.View;
 
 /** Finds out whose lesson a document is. */
 public record Intake(Players players, Lessons lessons, LedgerPlace place) {
+
+    private static final Sentences SENTENCES = Sentences.of(Intake.class);
 
     /**
      * Takes a lesson in that was kept elsewhere, once.
@@ -59,8 +62,8 @@ public record Intake(Players players, Lessons lessons, LedgerPlace place) {
 
     private Player given(int id) throws LedgerException {
         return players.get(id)
-                .orElseThrow(() -> new LedgerException(
-                        Fault.UNKNOWN, place.name() + ": there is no player " + id + "; nothing was taken in"));
+                .orElseThrow(() ->
+                        new LedgerException(Fault.UNKNOWN, SENTENCES.of("kept.no-player-intake", place.name(), id)));
     }
 
     private Player byName(Lesson lesson) throws LedgerException {
@@ -70,12 +73,16 @@ public record Intake(Players players, Lessons lessons, LedgerPlace place) {
         if (named.size() > 1) {
             throw new LedgerException(
                     Fault.UNKNOWN,
-                    place.name() + ": " + named.size() + " players are called “"
-                            + name.orElse("") + "” ("
-                            + String.join(
+                    SENTENCES.of(
+                            "kept.many-players",
+                            place.name(),
+                            named.size(),
+                            name.orElse(""),
+                            String.join(
                                     ", ",
-                                    named.stream().map(p -> "number " + p.id()).toList())
-                            + "); say whose lesson it is; nothing was taken in");
+                                    named.stream()
+                                            .map(p -> SENTENCES.of("kept.number", p.id()))
+                                            .toList())));
         }
         return named.isEmpty() ? players.add(details(name, lesson)) : named.get(0);
     }

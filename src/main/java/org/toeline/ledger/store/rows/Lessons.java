@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.SqlStatement;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -24,6 +25,8 @@ import org.toeline.mark.View;
 
 /** The lessons' rows: the document, and beside it what is searched. */
 public final class Lessons {
+
+    private static final Sentences SENTENCES = Sentences.of(Lessons.class);
 
     private final Handle handle;
     private final Stamp stamp;
@@ -92,8 +95,8 @@ public final class Lessons {
     }
 
     public int give(int id, Player player) throws LedgerException {
-        KeptLesson before = held(id).orElseThrow(() ->
-                new LedgerException(Fault.UNKNOWN, place.name() + ": there is no lesson " + id + " (any more)"));
+        KeptLesson before = held(id).orElseThrow(
+                        () -> new LedgerException(Fault.UNKNOWN, SENTENCES.of("kept.no-lesson", place.name(), id)));
         handle.createUpdate(
                         "update lesson set player_id = :player, version = version + 1, changed_at = :at, changed_by ="
                                 + " :by where id = :id")
@@ -203,21 +206,17 @@ public final class Lessons {
     }
 
     private Lesson lesson(int id, String sum, String document) throws LedgerException {
-        String damaged = place.name() + ": lesson " + id + " is damaged";
+
         Optional<java.nio.file.Path> backup =
                 place instanceof LedgerPlace.Folder f ? Backups.newest(f) : Optional.empty();
         if (!sum(document).equals(sum)) {
-            throw new LedgerException(
-                    Fault.DAMAGED,
-                    damaged + " (its text is not what was written); the others may be whole; "
-                            + "look for it in a backup",
-                    backup);
+            throw new LedgerException(Fault.DAMAGED, SENTENCES.of("kept.lesson-text", place.name(), id), backup);
         }
         try {
-            return LessonDocument.parse(document.getBytes(StandardCharsets.UTF_8), "lesson " + id);
+            return LessonDocument.parse(document.getBytes(StandardCharsets.UTF_8), SENTENCES.of("kept.lesson", id));
         } catch (DocumentException e) {
             throw new LedgerException(
-                    Fault.DAMAGED, damaged + " (" + e.getMessage() + "); look for it in a backup", backup);
+                    Fault.DAMAGED, SENTENCES.of("kept.lesson-unreadable", place.name(), id, e.getMessage()), backup);
         }
     }
 
@@ -228,9 +227,7 @@ public final class Lessons {
             if (sums.isLessonKnown(id)) {
                 throw new LedgerException(
                         Fault.DAMAGED,
-                        place.name() + ": lesson " + id
-                                + " is damaged (its rows are not what was written); the others may be "
-                                + "whole; look for it in a backup",
+                        SENTENCES.of("kept.lesson-rows", place.name(), id),
                         place instanceof LedgerPlace.Folder f ? Backups.newest(f) : Optional.empty());
             }
         }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.toeline.geometry.Finite;
+import org.toeline.language.Sentences;
 import org.toeline.mark.Handedness;
 
 /**
@@ -21,12 +22,14 @@ public record PlayerDetails(
         heightM.ifPresent(h -> {
             Finite.requirePositive(h, "heightM");
             if (h >= 3) {
-                throw new IllegalArgumentException("a height of " + h + " m; below 3 m is needed");
+                throw new IllegalArgumentException(
+                        Sentences.of(PlayerDetails.class).of("player.height", h));
             }
         });
         bornYear.ifPresent(y -> {
             if (y < 1900 || y > 2200) {
-                throw new IllegalArgumentException("born in " + y + "; 1900 to 2200 is allowed");
+                throw new IllegalArgumentException(
+                        Sentences.of(PlayerDetails.class).of("player.born", y));
             }
         });
     }

@@ -1,5 +1,7 @@
 package org.toeline.ledger.store.rows;
 
+import org.toeline.language.Sentences;
+
 /** What became of a lesson that was to be saved. */
 public sealed interface Saved {
 
@@ -14,7 +16,7 @@ public sealed interface Saved {
     record Conflict(KeptLesson theirs, int asideId) implements Saved {
 
         public String sentence() {
-            return "changed by " + theirs.changedBy() + " at " + theirs.changedAtTime() + "; yours is kept beside it";
+            return Sentences.of(Saved.class).of("saved.conflict", theirs.changedBy(), theirs.changedAtTime());
         }
     }
 
@@ -22,7 +24,7 @@ public sealed interface Saved {
     record Gone(int lessonId) implements Saved {
 
         public String sentence() {
-            return "lesson " + lessonId + " was deleted meanwhile; keep it as a new one or let it go";
+            return Sentences.of(Saved.class).of("saved.gone", lessonId);
         }
     }
 }

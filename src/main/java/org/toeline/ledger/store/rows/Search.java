@@ -3,6 +3,7 @@ package org.toeline.ledger.store.rows;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
+import org.toeline.language.Sentences;
 import org.toeline.mark.Club;
 
 /**
@@ -30,7 +31,7 @@ public record Search(
     public Search {
         verdicts = Set.copyOf(verdicts);
         if (most < 1 || most > 1000) {
-            throw new IllegalArgumentException(most + " lessons asked for; 1 to 1000 is allowed");
+            throw new IllegalArgumentException(Sentences.of(Search.class).of("search.most", most));
         }
     }
 

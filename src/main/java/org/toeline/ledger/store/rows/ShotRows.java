@@ -10,6 +10,7 @@ import org.jdbi.v3.core.Handle;
 import org.toeline.document.Json;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
+import org.toeline.language.Sentences;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.place.LedgerException.Fault;
 
@@ -70,7 +71,7 @@ public final class ShotRows {
                     figures, node.path("remark").asText(""), node.path("aside").asText(""));
         } catch (Json.NotJson | IllegalArgumentException e) {
             throw new LedgerException(
-                    Fault.DAMAGED, "a shot of lesson " + lessonId + " is damaged; look for it in a backup", e);
+                    Fault.DAMAGED, Sentences.of(ShotRows.class).of("kept.shot", lessonId), e);
         }
     }
 }
