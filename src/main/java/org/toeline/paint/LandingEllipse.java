@@ -15,6 +15,9 @@ final class LandingEllipse {
     /** Half of a normal distribution in two dimensions lies within this many standard deviations: √(2 ln 2). */
     private static final double HALF = Math.sqrt(2 * Math.log(2));
 
+    /** Points on a line have no ellipse to speak of. */
+    private static final double FLAT = 1e-9;
+
     private LandingEllipse() {}
 
     static Optional<Shape> of(List<ImagePoint> points) {
@@ -35,10 +38,28 @@ final class LandingEllipse {
         double middle = (xx + yy) / 2;
         double apart = Math.hypot((xx - yy) / 2, xy);
         double turned = Math.atan2(2 * xy, xx - yy) / 2;
-        double a = HALF * Math.sqrt(middle + apart);
-        double b = HALF * Math.sqrt(Math.max(0, middle - apart));
+        double half = half(points, new double[] {x, y}, new double[] {xx, yy, xy});
+        double a = half * Math.sqrt(middle + apart);
+        double b = half * Math.sqrt(Math.max(0, middle - apart));
         AffineTransform place = AffineTransform.getTranslateInstance(x, y);
         place.rotate(turned);
         return Optional.of(place.createTransformedShape(new Ellipse2D.Double(-a, -b, 2 * a, 2 * b)));
+    }
+
+    /** Within so many standard deviations half of the points lie, whatever a mishit did to the deviations. */
+    private static double half(List<ImagePoint> points, double[] centre, double[] spread) {
+        double det = spread[0] * spread[1] - spread[2] * spread[2];
+        if (det <= FLAT * spread[0] * spread[1]) {
+            return HALF;
+        }
+        double[] away = points.stream()
+                .mapToDouble(p -> {
+                    double dx = p.xPx() - centre[0];
+                    double dy = p.yPx() - centre[1];
+                    return Math.sqrt((spread[1] * dx * dx - 2 * spread[2] * dx * dy + spread[0] * dy * dy) / det);
+                })
+                .sorted()
+                .toArray();
+        return (away[(away.length - 1) / 2] + away[away.length / 2]) / 2;
     }
 }

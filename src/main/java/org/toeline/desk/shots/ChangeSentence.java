@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.desk.text.Texts;
+import org.toeline.flight.FigureUnit;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.compare.Difference;
 import org.toeline.flight.compare.Estimate;
@@ -33,7 +34,7 @@ record ChangeSentence(ShotUnits units) {
                     .ifPresent(e -> real.add(phrase(figure, e)));
         }
         if (!real.isEmpty()) {
-            return Texts.of("shots.change.sentence", String.join(Texts.of("shots.change.and"), real));
+            return Texts.of("shots.change.sentence", listed(real));
         }
         boolean settled = comparison.differences().stream().allMatch(d -> d.state() == State.NOT_SHOWN);
         int more = comparison.differences().stream()
@@ -45,6 +46,12 @@ record ChangeSentence(ShotUnits units) {
         return settled
                 ? Texts.of("shots.change.none")
                 : more > 0 ? Texts.of("shots.change.more", more) : Texts.of("shots.change.unclear");
+    }
+
+    private static String listed(List<String> phrases) {
+        int last = phrases.size() - 1;
+        String first = String.join(Texts.of("shots.change.and"), phrases.subList(0, last));
+        return first.isEmpty() ? phrases.get(last) : Texts.of("shots.change.last", first, phrases.get(last));
     }
 
     private static Optional<Difference> difference(SetupComparison comparison, ShotFigure figure) {
@@ -60,7 +67,8 @@ record ChangeSentence(ShotUnits units) {
         double far = Math.max(sign * e.low(), sign * e.high());
         return Texts.of(
                 "shots.change." + figure.id() + "." + way,
-                units.width(figure, Math.abs(e.difference())) + " "
+                units.width(figure, Math.abs(e.difference()))
+                        + (units.of(figure) == FigureUnit.DEGREE ? "" : " ")
                         + units.of(figure).id(),
                 units.width(figure, near),
                 units.width(figure, far));

@@ -164,9 +164,14 @@ final class DifferencesPane extends VBox {
         return lines;
     }
 
-    /** A name in two lines, so that a day is never broken. */
+    /** A name in two lines of about the same length: a wide head would leave no room for what is said. */
     private static String head(ComparedSetups.Setup setup) {
-        return setup.name().replaceFirst(",? (?=[0-9-]+$)", "\n");
+        String name = setup.name();
+        int middle = name.length() / 2;
+        int before = name.lastIndexOf(' ', middle);
+        int after = name.indexOf(' ', middle);
+        int at = after < 0 || before >= 0 && middle - before <= after - middle ? before : after;
+        return at < 0 ? name : name.substring(0, at) + "\n" + name.substring(at + 1);
     }
 
     private static List<List<TextGrid.Cell>> middles(

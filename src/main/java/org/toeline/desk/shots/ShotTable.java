@@ -107,6 +107,7 @@ final class ShotTable extends TableView<Integer> {
                 now.addPostLayoutPulseListener(afterLayout);
             }
         });
+        heightProperty().addListener((o, before, now) -> Platform.runLater(this::bringIntoSight));
         model.listen(this::update);
     }
 
