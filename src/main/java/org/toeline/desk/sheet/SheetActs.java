@@ -91,7 +91,10 @@ final class SheetActs {
 
     /** A suggestion is right; what lies on the ground is answered; else what is to be placed is. */
     private void enter() {
-        if (model.suggestions().suggestion().isPresent()) {
+        if (view.aim().isShown()) {
+            // a draft may arrive while one aims
+            view.aim().press();
+        } else if (model.suggestions().suggestion().isPresent()) {
             model.suggestions().accept();
         } else if (!view.answerGround()) {
             aim(view.aim()::press);
