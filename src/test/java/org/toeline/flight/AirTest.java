@@ -58,8 +58,8 @@ class AirTest {
         assertThatThrownBy(() -> Air.of(72, 101_325, 0.5))
                 .hasMessageContaining("72")
                 .hasMessageContaining("50");
-        assertThatThrownBy(() -> Air.of(20, 1013, 0.5)).hasMessageContaining("1013");
-        assertThatThrownBy(() -> Air.of(20, 101_325, 50)).hasMessageContaining("0 to 1");
+        assertThatThrownBy(() -> Air.of(20, 1013, 0.5)).hasMessageContaining("10.13 hPa");
+        assertThatThrownBy(() -> Air.of(20, 101_325, 50)).hasMessageContaining("0 to 100");
         assertThatThrownBy(() -> Air.USUAL.withWind(60, 0)).hasMessageContaining("60");
     }
 }

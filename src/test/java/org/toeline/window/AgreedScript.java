@@ -38,7 +38,7 @@ public final class AgreedScript {
     private static final int[] CROSS_BALL_T = {515, 587};
     private static final int[] CROSS_FEET_H = {669, 627};
 
-    private static final int MOST_WHEN_RIGHT = 10;
+    private static final int MOST_WHEN_RIGHT = 8;
     private static final int MOST_EACH_CORRECTION = 2;
     /** Three views are looked at, one after the other, beside whatever else the machine does. */
     private static final int PATIENCE_S = 600;

@@ -91,10 +91,7 @@ final class SheetActs {
 
     /** A suggestion is right; what lies on the ground is answered; else what is to be placed is. */
     private void enter() {
-        if (view.aim().isShown()) {
-            // a draft may arrive while one aims
-            view.aim().press();
-        } else if (model.suggestions().suggestion().isPresent()) {
+        if (model.suggestions().suggestion().isPresent()) {
             model.suggestions().accept();
         } else if (!view.answerGround()) {
             aim(view.aim()::press);
