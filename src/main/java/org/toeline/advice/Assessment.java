@@ -1,11 +1,8 @@
 package org.toeline.advice;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.ViewMarks;
@@ -66,17 +63,26 @@ public record Assessment(MarkSheet sheet, Posture posture, List<Reading> reading
         return readings;
     }
 
-    /** Whether a reading rests on a mark that nobody has accepted: on one of its own, or on what tells where a camera is. */
+    /**
+     * Whether a reading waits for somebody to look: at a mark of its own in some view, or at the rods of a view of which nobody
+     * has accepted one, since they alone would tell where its camera is. Other suggestions take no part in it.
+     */
     private static boolean isDraft(ReadingKind kind, MarkSheet sheet) {
-        Set<Landmark> suggested = EnumSet.noneOf(Landmark.class);
-        boolean others = false;
-        for (ViewMarks v : sheet.views()) {
-            v.marks().stream()
-                    .filter(m -> m.origin() == Mark.Origin.SUGGESTED)
-                    .forEach(m -> suggested.add(m.landmark()));
-            others |= !v.withoutMarks().isAccepted();
-        }
-        return others || kind.landmarks().stream().anyMatch(suggested::contains);
+        return sheet.views().stream().anyMatch(v -> suggestsOneOf(kind, v) || hasOnlySuggestedRods(v));
+    }
+
+    private static boolean suggestsOneOf(ReadingKind kind, ViewMarks v) {
+        return kind.needsBall()
+                        && v.ball()
+                                .filter(b -> b.origin() == Mark.Origin.SUGGESTED)
+                                .isPresent()
+                || v.marks().stream()
+                        .anyMatch(m -> m.origin() == Mark.Origin.SUGGESTED
+                                && kind.landmarks().contains(m.landmark()));
+    }
+
+    private static boolean hasOnlySuggestedRods(ViewMarks v) {
+        return !v.floorMarks().isEmpty() && v.floorMarks().stream().allMatch(f -> f.origin() == Mark.Origin.SUGGESTED);
     }
 
     /** With the causes that come with the program. */

@@ -337,6 +337,40 @@ class HandTest extends DrivenDesk {
                 .contains(" px");
     }
 
+    /** Of a rod only one end is suggested: drawn from there it is drawn whole, and moved a little its end is put right. */
+    @Test
+    void aRodIsDrawnFromItsOnlySuggestedEnd(FxRobot robot) throws Exception {
+        openClips(robot);
+        List<FloorMark> rod =
+                sample.view(View.FACE_ON).orElseThrow().floorMarks().subList(0, 2);
+        FloorMark one = rod.get(0);
+        FloorMark other = rod.get(1);
+        robot.interact(() -> model().apply(model().sheet()
+                .withView(marks(View.FACE_ON)
+                        .withFloorMark(new FloorMark(one.pointId(), one.at(), 3, Mark.Origin.SUGGESTED)))));
+        robot.interact(() -> model().select(new Item.OfFloor(one.pointId())));
+        stroke(robot, one.at(), other.at());
+        until(() -> marks(View.FACE_ON).floorMark(other.pointId()).isPresent());
+        for (FloorMark end : rod) {
+            FloorMark drawn = marks(View.FACE_ON).floorMark(end.pointId()).orElseThrow();
+            assertThat(drawn.at().distancePx(end.at())).as(end.pointId()).isLessThan(6);
+            assertThat(drawn.origin()).isEqualTo(Mark.Origin.PLACED);
+        }
+        robot.interact(() -> model().apply(model().sheet()
+                .withView(marks(View.FACE_ON)
+                        .withoutFloorMark(other.pointId())
+                        .withFloorMark(new FloorMark(one.pointId(), one.at(), 3, Mark.Origin.SUGGESTED)))));
+        ImagePoint beside = OnPicture.beside(picture, one.at(), 0, 25);
+        stroke(robot, one.at(), beside);
+        assertThat(marks(View.FACE_ON).floorMark(other.pointId())).isEmpty();
+        assertThat(marks(View.FACE_ON)
+                        .floorMark(one.pointId())
+                        .orElseThrow()
+                        .at()
+                        .distancePx(beside))
+                .isLessThan(6);
+    }
+
     /** The buttons do what the keys do, and say when there is nothing to do. */
     @Test
     void aSuggestionIsAcceptedOrRefusedByMouse(FxRobot robot) throws Exception {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -22,9 +23,12 @@ import org.toeline.advice.Slip;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.ledger.LessonDocument;
+import org.toeline.mark.BallMark;
+import org.toeline.mark.FloorMark;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.VerticalMark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
 
@@ -119,6 +123,52 @@ class ContradictionTest {
                 advice.findings().stream().filter(f -> !f.kind().landmarks().isEmpty());
         assertThat(body).isNotEmpty().allMatch(Finding::isDraft);
         assertThat(advice.allInRange()).isFalse();
+    }
+
+    /** An upright, a rod beside another and a knee that wait to be looked at take no verdict from what they are no part of. */
+    @Test
+    void whatWasMarkedByHandIsJudgedWhateverIsSuggestedMeanwhile() throws Exception {
+        MarkSheet sheet = sample("before");
+        for (ViewMarks marked : sheet.views()) {
+            ViewMarks v = marked;
+            v = v.withVerticals(v.verticals().stream()
+                    .map(u -> new VerticalMark(u.from(), u.to(), u.sigmaPx(), Mark.Origin.SUGGESTED))
+                    .toList());
+            for (FloorMark f : v.floorMarks().stream().skip(2).toList()) {
+                v = v.withFloorMark(new FloorMark(f.pointId(), f.at(), f.sigmaPx(), Mark.Origin.SUGGESTED));
+            }
+            Optional<Mark> knee = v.mark(Landmark.LEAD_KNEE);
+            sheet = sheet.withView(knee.isEmpty() ? v : v.withMark(suggested(knee.get(), 0)));
+        }
+        assertThat(sheet.isAccepted()).isFalse();
+        Advice byHand = Assessment.of(sheet.onlyAccepted()).advice();
+        Advice meanwhile = Assessment.of(sheet).advice();
+        assertThat(byHand.first()).isPresent();
+        assertThat(meanwhile.first()).isEqualTo(byHand.first());
+        assertThat(meanwhile.findings()).noneMatch(Finding::isDraft).isEqualTo(byHand.findings());
+    }
+
+    /** A camera that only suggested rods tell of, and a ball that nobody has looked at, earn no verdict. */
+    @Test
+    void rodsAndBallThatNobodyAcceptedGiveDrafts() throws Exception {
+        MarkSheet sample = sample("before");
+        MarkSheet sheet = sample;
+        for (ViewMarks marked : sample.views()) {
+            ViewMarks v = marked;
+            for (FloorMark f : marked.floorMarks()) {
+                v = v.withFloorMark(new FloorMark(f.pointId(), f.at(), f.sigmaPx(), Mark.Origin.SUGGESTED));
+            }
+            sheet = sheet.withView(v);
+        }
+        assertThat(Assessment.of(sheet).advice().findings()).isNotEmpty().allMatch(Finding::isDraft);
+        ViewMarks faceOn = sample.view(View.FACE_ON).orElseThrow();
+        BallMark b = faceOn.ball().orElseThrow();
+        BallMark seen =
+                new BallMark(b.centre(), b.diameterPx(), b.sigmaPx(), b.diameterSigmaPx(), Mark.Origin.SUGGESTED);
+        List<Finding> findings = Assessment.of(sample.withView(faceOn.withBall(Optional.of(seen))))
+                .advice()
+                .findings();
+        assertThat(findings).allMatch(f -> f.isDraft() == f.kind().needsBall());
     }
 
     /** What one view suggests is held against the other before anybody has accepted either. */

@@ -76,7 +76,7 @@ public final class AgreedScript {
                     clips[i],
                     Placed.square(squares[0]) + "," + Placed.square(squares[1]));
         }
-        try (RealWindow window = RealWindow.suggesting(folder)) {
+        try (RealWindow window = new RealWindow(folder)) {
             AgreedScript script = new AgreedScript(window, sample);
             try {
                 script.lesson(corrections, clips);

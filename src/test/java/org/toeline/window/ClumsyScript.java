@@ -199,7 +199,10 @@ public final class ClumsyScript {
         String word = "kept" + random.nextInt(1_000_000);
         Shell.run("xdotool", "type", "--delay", "5", "--", word);
         words++;
-        switch (random.nextInt(6)) {
+        int way = random.nextInt(6);
+        say("%s is typed and left in way %d", word, way);
+        window.photograph(folder.resolve("typed.png"));
+        switch (way) {
             case 0 -> RealWindow.key("Tab");
             case 1 -> RealWindow.key("Escape");
             case 2 -> RealWindow.key("F2");
@@ -268,6 +271,11 @@ public final class ClumsyScript {
         until("the window itself", () -> {
             if (RealWindow.dialog()) {
                 RealWindow.key("Escape");
+            }
+            if (RealWindow.dialog()) {
+                // it asks whether what was typed may go, and stands on the button that keeps it
+                RealWindow.key("shift+Tab");
+                RealWindow.key("space");
             }
             return !RealWindow.dialog();
         });

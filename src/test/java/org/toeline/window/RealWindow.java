@@ -27,35 +27,14 @@ final class RealWindow implements AutoCloseable {
     private final int screenWidth;
     private final int screenHeight;
 
-    /**
-     * Starts the program with the folder's own home, and waits until its window stands, as large as the screen. One who marks by
-     * hand has turned off that it suggests by itself.
-     */
+    /** Starts the program with the folder's own home, in which nothing is set, and waits until its window stands, as large as the screen. */
     RealWindow(Path folder) throws Exception {
-        this(folder, "false");
-    }
-
-    /** The same with a home in which nothing was set. */
-    static RealWindow suggesting(Path folder) throws Exception {
-        return new RealWindow(folder, "true");
-    }
-
-    private RealWindow(Path folder, String suggestsByItself) throws Exception {
         this.folder = folder.toAbsolutePath();
         String[] size = Shell.said("xdotool", "getdisplaygeometry").split(" ");
         screenWidth = Integer.parseInt(size[0]);
         screenHeight = Integer.parseInt(size[1]);
         Path home = this.folder.resolve("home");
         Files.createDirectories(home);
-        if (suggestsByItself.equals("false")) {
-            Path settings = home.resolve(".java/.userPrefs/org/toeline/desk");
-            Files.createDirectories(settings);
-            Files.writeString(settings.resolve("prefs.xml"), """
-                    <?xml version="1.0" encoding="UTF-8" standalone="no"?>
-                    <!DOCTYPE map SYSTEM "http://java.sun.com/dtd/preferences.dtd">
-                    <map MAP_XML_VERSION="1.0"><entry key="suggestsByItself" value="false"/></map>
-                    """);
-        }
         options =
                 "-Duser.home=%1$s -Djava.util.prefs.userRoot=%1$s -Duser.language=en -Dprism.order=sw".formatted(home);
         program = command()

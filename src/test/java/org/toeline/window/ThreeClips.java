@@ -112,6 +112,9 @@ final class ThreeClips {
             JsonNode aimed = view(view.path("view").asText());
             for (String[] list : new String[][] {{"marks", "landmark"}, {"floorMarks", "point"}}) {
                 for (JsonNode mark : view.path(list[0])) {
+                    if (isSuggested(mark)) {
+                        continue;
+                    }
                     worst = Math.max(
                             worst,
                             off(
@@ -167,6 +170,11 @@ final class ThreeClips {
             throw new IllegalStateException(String.join(" ", arguments) + ": " + said);
         }
         return said;
+    }
+
+    /** What the program suggests by itself and nobody has accepted was not put there by this hand. */
+    private static boolean isSuggested(JsonNode mark) {
+        return !mark.path("accepted").asBoolean(true);
     }
 
     private static double off(JsonNode mark, JsonNode aimed) {

@@ -28,6 +28,8 @@ final class PictureHand {
     private static final double ON_THE_RING = 6;
 
     private static final double STILL = 4;
+    /** No end that was found is so far wrong on the screen; from the only end that is suggested it is the rod that is drawn. */
+    private static final double LONG = 60;
 
     private enum Doing {
         NOTHING,
@@ -54,6 +56,8 @@ final class PictureHand {
     private int underHandle;
     /** Of a suggested rod or upright that is held at one end. */
     private Optional<ImagePoint> otherEnd = Optional.empty();
+    /** Whether a suggested rod is held at its only end. */
+    private boolean onlyEnd;
 
     PictureHand(PicturePane pane, LessonModel model, Gestures gestures) {
         this.pane = pane;
@@ -153,6 +157,7 @@ final class PictureHand {
             otherEnd = model.marks(view)
                     .filter(v -> MarkOrder.suggested(v, under.get()))
                     .flatMap(v -> otherEnd(v, under.get()));
+            onlyEnd = under.get() instanceof Item.OfFloor && otherEnd.isEmpty() && isSuggested(under.get());
             model.select(under.get(), underHandle);
             model.grab();
         } else {
@@ -215,8 +220,15 @@ final class PictureHand {
         }
     }
 
-    /** Whoever draws from one suggested end of a rod or an upright to its other end draws it, and moves no end. */
+    /**
+     * Whoever draws from one suggested end of a rod or an upright to its other end, or far away where no other end is suggested,
+     * draws it, and moves no end.
+     */
     private boolean isAlongItsRod(MouseEvent e) {
+        return onlyEnd && Math.hypot(e.getX() - pressX, e.getY() - pressY) > LONG || isAtItsOtherEnd(e);
+    }
+
+    private boolean isAtItsOtherEnd(MouseEvent e) {
         return otherEnd.filter(end -> Math.hypot(
                                 pane.transform().deviceX(end) - e.getX(),
                                 pane.transform().deviceY(end) - e.getY())

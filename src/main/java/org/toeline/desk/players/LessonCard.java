@@ -6,6 +6,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
@@ -42,6 +44,11 @@ final class LessonCard extends VBox {
 
     private final TextField place = new TextField();
     private final TextArea notes = Controls.tabbed(new TextArea());
+    /** It stays while all around it is shown anew: whoever is writing, or on the way there by Tab, writes on. */
+    private final VBox written = new VBox(6, place, notes);
+
+    private final VBox above = new VBox(14);
+    private final VBox below = new VBox(14);
 
     /** @param changed called when something in the ledger was changed from here */
     LessonCard(Studio studio, Runnable changed) {
@@ -98,9 +105,16 @@ final class LessonCard extends VBox {
             notes.setText(shelf.kept().lesson().notes());
         }
         shown = Optional.of(shelf);
-        getChildren().setAll(player(shelf), lesson(shelf), findings(shelf), written(), clips(shelf));
-        shelf.asides().forEach(aside -> getChildren().add(aside(shelf, aside)));
-        getChildren().add(actions.row(shelf));
+        Optional<String> focus =
+                Optional.ofNullable(getScene()).map(Scene::getFocusOwner).map(Node::getId);
+        above.getChildren().setAll(player(shelf), lesson(shelf), findings(shelf));
+        below.getChildren().setAll(clips(shelf));
+        shelf.asides().forEach(aside -> below.getChildren().add(aside(shelf, aside)));
+        below.getChildren().add(actions.row(shelf));
+        if (getChildren().isEmpty()) {
+            getChildren().setAll(above, written, below);
+        }
+        focus.flatMap(id -> Optional.ofNullable(lookup("#" + id))).ifPresent(Node::requestFocus);
     }
 
     private VBox player(Shelf shelf) {
@@ -184,10 +198,6 @@ final class LessonCard extends VBox {
             box.getChildren().add(line);
         }
         return box;
-    }
-
-    private VBox written() {
-        return new VBox(6, place, notes);
     }
 
     /** Keeps what is written in the fields, where it is not what was kept last. */

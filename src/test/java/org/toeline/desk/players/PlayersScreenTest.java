@@ -7,6 +7,8 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextArea;
@@ -153,6 +155,29 @@ class PlayersScreenTest extends ScreenUnderTest {
         robot.eraseText(1).type(KeyCode.TAB);
         until(() -> !kept(1).notes().contains("!"));
         assertThat(studio.asked()).as("no button was pressed by a space").isEmpty();
+    }
+
+    /** What was written is kept when Tab leads on from it, and the card shown anew: the button that Tab led to is still there. */
+    @Test
+    void whatIsShownAnewLeavesTheFocusWhereItIs(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "before", "2026-03-01", "");
+        }
+        enter(robot, 1);
+        until(() -> robot.lookup("#notes").tryQuery().isPresent());
+        try (Ledger ledger = ledger()) {
+            Player player = ledger.player(1).orElseThrow();
+            ledger.changePlayer(
+                    new Player(player.id(), player.version(), player.details().withName(Optional.of("E. Walker"))));
+        }
+        robot.clickOn("#notes").write("ball too far").type(KeyCode.TAB);
+        Node led = window.getScene().getFocusOwner();
+        assertThat(led).isInstanceOf(Button.class);
+        until(() -> player(robot).equals("E. Walker"));
+        Node now = window.getScene().getFocusOwner();
+        assertThat(now.getId()).isEqualTo(led.getId());
+        assertThat(now.getScene()).as("on the screen").isNotNull();
+        assertThat(kept(1).notes()).isEqualTo("ball too far");
     }
 
     private Lesson kept(int id) throws Exception {
