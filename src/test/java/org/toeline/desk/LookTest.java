@@ -60,7 +60,7 @@ class LookTest {
     void everyScreenIsWholeAndReadable(FxRobot robot) throws Exception {
         List<String> faults = new ArrayList<>();
         for (Locale language : Language.all()) {
-            for (int percent : new int[] {100, 150}) {
+            for (int percent : new int[] {100, 175}) {
                 Language.choose(language);
                 Desktop desk = new Desktop(robot, language.getLanguage() + "-" + percent, percent);
                 desk.look(faults);

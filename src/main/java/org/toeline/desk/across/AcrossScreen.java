@@ -96,7 +96,7 @@ public final class AcrossScreen implements Screen {
     private HBox top() {
         players.setId("across-player");
         players.setAccessibleText(Texts.of("across.player"));
-        players.setPrefWidth(Look.px(260));
+        players.setPrefWidth(260);
         players.setConverter(Controls.names(AcrossModel::name));
         players.setOnAction(e -> Optional.ofNullable(players.getValue())
                 .filter(p -> !filling)

@@ -6,8 +6,6 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
@@ -19,6 +17,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.screen.Controls;
+import org.toeline.desk.screen.KeptFocus;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.text.TypedNumber;
@@ -105,16 +104,15 @@ final class LessonCard extends VBox {
             notes.setText(shelf.kept().lesson().notes());
         }
         shown = Optional.of(shelf);
-        Optional<String> focus =
-                Optional.ofNullable(getScene()).map(Scene::getFocusOwner).map(Node::getId);
-        above.getChildren().setAll(player(shelf), lesson(shelf), findings(shelf));
-        below.getChildren().setAll(clips(shelf));
-        shelf.asides().forEach(aside -> below.getChildren().add(aside(shelf, aside)));
-        below.getChildren().add(actions.row(shelf));
-        if (getChildren().isEmpty()) {
-            getChildren().setAll(above, written, below);
-        }
-        focus.flatMap(id -> Optional.ofNullable(lookup("#" + id))).ifPresent(Node::requestFocus);
+        KeptFocus.over(this, () -> {
+            above.getChildren().setAll(player(shelf), lesson(shelf), findings(shelf));
+            below.getChildren().setAll(clips(shelf));
+            shelf.asides().forEach(aside -> below.getChildren().add(aside(shelf, aside)));
+            below.getChildren().add(actions.row(shelf));
+            if (getChildren().isEmpty()) {
+                getChildren().setAll(above, written, below);
+            }
+        });
     }
 
     private VBox player(Shelf shelf) {
@@ -179,18 +177,25 @@ final class LessonCard extends VBox {
         return box;
     }
 
+    private static Label wrapped(String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        return label;
+    }
+
     private VBox findings(Shelf shelf) {
         VBox box = new VBox(3);
         List<StatedFinding> out = shelf.kept().findings().stream()
                 .filter(f -> f.verdict().filter(v -> v.startsWith("out")).isPresent())
                 .toList();
         if (shelf.kept().findings().stream().noneMatch(f -> f.verdict().isPresent())) {
-            box.getChildren().add(new Label(Texts.of("players.no-findings")));
+            box.getChildren().add(wrapped(Texts.of("players.no-findings")));
         } else if (out.isEmpty()) {
-            box.getChildren().add(new Label(Texts.of("players.nothing-out")));
+            box.getChildren().add(wrapped(Texts.of("players.nothing-out")));
         }
         for (StatedFinding finding : out) {
-            Label line = new Label((finding.place() == StatedFinding.Place.FIRST ? "◆ " : "◇ ")
+            Label line = wrapped((finding.place() == StatedFinding.Place.FIRST ? "◆ " : "◇ ")
                     + Said.reading(studio.words().get(), finding.reading()) + ": "
                     + Said.figure(studio.words().get(), finding)
                     + (finding.place() == StatedFinding.Place.FIRST ? " " + Texts.of("players.was-first") : ""));
@@ -238,7 +243,7 @@ final class LessonCard extends VBox {
         VBox box = new VBox(3);
         for (Take take : shelf.takes()) {
             boolean there = shelf.clips().containsKey(take.view());
-            Label line = new Label(Texts.of(
+            Label line = wrapped(Texts.of(
                     there ? "players.clip" : "players.clip-missing",
                     Texts.of("view." + take.view().id()),
                     java.nio.file.Path.of(take.path()).getFileName()));

@@ -34,16 +34,17 @@ final class RangeFields {
     private final TextField aim = new TextField();
     private final TextField high = new TextField();
     private final Label wrong = new Label();
+    private final Label name;
+    private final Label unit;
+    private final VBox said;
+    private final Button back;
 
     RangeFields(RangeRow row, Words words, Consumer<Range> put, Consumer<RangeRow> restore) {
         this.row = row;
         this.words = words;
         this.put = put;
         this.restore = restore;
-    }
-
-    void into(GridPane grid, int line) {
-        Label name = new Label(words.name(row.kind()));
+        name = new Label(words.name(row.kind()));
         name.getStyleClass().add("strong");
         name.setMinWidth(Region.USE_PREF_SIZE);
         field(low, "low", row.counts().map(Range::shownLow));
@@ -52,7 +53,7 @@ final class RangeFields {
         wrong.getStyleClass().add("doubt");
         wrong.setVisible(false);
         wrong.setManaged(false);
-        Label unit = new Label(
+        unit = new Label(
                 switch (row.kind().unit()) {
                     case PERCENT -> "%";
                     case DEGREE -> "°";
@@ -60,9 +61,18 @@ final class RangeFields {
                     default -> row.kind().unit().id();
                 });
         unit.setMinWidth(Region.USE_PREF_SIZE);
-        VBox said = new VBox(2, word(), wrong);
+        said = new VBox(2, word(), wrong);
+        back = back();
+    }
+
+    /** Whether these are a row's fields, whatever is typed in them. */
+    boolean isOf(RangeRow other) {
+        return row.equals(other);
+    }
+
+    void into(GridPane grid, int line) {
         grid.addRow(2 * line, name, low, aim, high, unit);
-        grid.add(back(), 6, 2 * line);
+        grid.add(back, 6, 2 * line);
         if (Look.scale() > ABREAST) {
             grid.add(said, 0, 2 * line + 1, 7, 1);
         } else {

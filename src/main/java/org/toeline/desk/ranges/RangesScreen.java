@@ -2,7 +2,9 @@ package org.toeline.desk.ranges;
 
 import java.io.File;
 import java.io.IOException;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
@@ -20,6 +22,7 @@ import javafx.stage.FileChooser;
 import org.toeline.advice.Words;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.screen.Controls;
+import org.toeline.desk.screen.KeptFocus;
 import org.toeline.desk.screen.Screen;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
@@ -32,6 +35,7 @@ public final class RangesScreen implements Screen {
     private final Studio studio;
     private final ComboBox<Club> club = new ComboBox<>();
     private final GridPane grid = new GridPane();
+    private final Map<ReadingKind, RangeFields> fields = new EnumMap<>(ReadingKind.class);
     private final VBox root;
 
     public RangesScreen(Studio studio) {
@@ -76,12 +80,18 @@ public final class RangesScreen implements Screen {
         if (club.getValue() == null) {
             return;
         }
+        KeptFocus.over(grid, this::fill);
+    }
+
+    private void fill() {
         grid.getChildren().clear();
         String[] heads = {"ranges.reading", "ranges.low", "ranges.aim", "ranges.high", "ranges.unit", "ranges.word", ""
         };
         for (int i = 0; i < heads.length; i++) {
             Label head = new Label(heads[i].isEmpty() ? "" : Texts.of(heads[i]));
             head.getStyleClass().add("hint");
+            head.setWrapText(true);
+            head.setMinHeight(Region.USE_PREF_SIZE);
             grid.add(head, i, 0);
         }
         Words words = studio.words().get();
@@ -90,8 +100,14 @@ public final class RangesScreen implements Screen {
                 .sorted(java.util.Comparator.comparing(row -> row.counts().isEmpty()))
                 .toList();
         for (int i = 0; i < rows.size(); i++) {
-            RangeFields fields = new RangeFields(rows.get(i), words, this::put, this::restore);
-            fields.into(grid, i + 1);
+            RangeRow row = rows.get(i);
+            // what is typed in another row, and is no range yet, stays there
+            fields.compute(
+                            row.kind(),
+                            (kind, had) -> had != null && had.isOf(row)
+                                    ? had
+                                    : new RangeFields(row, words, this::put, this::restore))
+                    .into(grid, i + 1);
         }
     }
 

@@ -11,6 +11,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Assessment;
 import org.toeline.advice.LengthUnit;
@@ -32,6 +33,8 @@ final class SheetView extends BorderPane {
 
     /** With less, beside text of the usual size, the row of views has no small pictures. */
     private static final double LEAST_FOR_SMALL = 560;
+    /** With less, beside text of the usual size, the findings are below what is to be marked and not beside it. */
+    private static final double LEAST_FOR_THREE = 700;
 
     private final LessonModel model;
     private final Sheet sheet;
@@ -84,8 +87,22 @@ final class SheetView extends BorderPane {
         HBox.setHgrow(pictures, Priority.ALWAYS);
         column = new MarkingColumn(marking, this, () -> marking.update(sheet.doubted(model.large())));
         heightProperty().addListener((o, before, now) -> views.pictures(now.doubleValue() > Look.px(LEAST_FOR_SMALL)));
+        VBox.setVgrow(column, Priority.ALWAYS);
+        VBox.setVgrow(findings, Priority.ALWAYS);
         setCenter(new HBox(pictures, column, findings));
+        widthProperty().addListener((o, before, now) -> arrange(now.doubleValue() >= Look.px(LEAST_FOR_THREE)));
         setTop(toolbar);
+    }
+
+    private void arrange(boolean three) {
+        HBox center = (HBox) getCenter();
+        if (three != center.getChildren().contains(findings)) {
+            center.getChildren().setAll(pictures);
+            center.getChildren().addAll(three ? List.of(column, findings) : List.of(new VBox(column, findings)));
+            // below each other they share the height evenly
+            column.setPrefHeight(three ? USE_COMPUTED_SIZE : 1);
+            findings.setPrefHeight(three ? USE_COMPUTED_SIZE : 1);
+        }
     }
 
     /** Offers the last lesson, first. */
@@ -215,6 +232,7 @@ final class SheetView extends BorderPane {
         watched.update();
         room(!sheet.films().together(), views, column);
         pictures.controls(!over.isWelcome());
+        views.more(!over.isWelcome());
         picture.doubted(sheet.doubted(model.large()));
         if (!sheet.follows()) {
             picture.repaint();

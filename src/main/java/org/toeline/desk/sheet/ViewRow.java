@@ -37,6 +37,7 @@ final class ViewRow extends FlowPane {
     private final LessonModel model;
     private final VBox actions = new VBox(4);
     private final List<Button> acts = new ArrayList<>();
+    private final List<Button> more;
     private final Map<View, ToggleButton> views = new EnumMap<>(View.class);
     private final Map<View, ImageView> small = new EnumMap<>(View.class);
     private final BiConsumer<List<Path>, View> chosen;
@@ -61,7 +62,8 @@ final class ViewRow extends FlowPane {
         open.setId("open-clip");
         open.setOnAction(e -> choose());
         acts.add(open);
-        acts.addAll(List.of(more));
+        this.more = List.of(more);
+        acts.addAll(this.more);
         acts.forEach(b -> b.setMaxWidth(Double.MAX_VALUE));
         pictures(true);
     }
@@ -113,6 +115,14 @@ final class ViewRow extends FlowPane {
             getChildren().add(actions);
         } else {
             getChildren().addAll(acts);
+        }
+    }
+
+    /** While nothing is open there is nothing else to do with a view. */
+    void more(boolean shown) {
+        for (Button button : more) {
+            button.setVisible(shown);
+            button.setManaged(shown);
         }
     }
 

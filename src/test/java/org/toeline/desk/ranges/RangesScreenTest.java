@@ -89,6 +89,30 @@ class RangesScreenTest extends ScreenUnderTest {
                 .hasValueSatisfying(r -> assertThat(r.shownHigh()).isEqualTo(57.5));
     }
 
+    /** Row after row by Tab alone: what is kept of one takes neither the focus nor what is typed, and is no range yet, in another. */
+    @Test
+    void rowsAreTypedOneAfterTheOther(FxRobot robot) {
+        type(robot, "#range-ball-to-lead-shoulder-high", "ten");
+        robot.doubleClickOn("#range-tee-height-high").write("60").type(KeyCode.TAB);
+        assertThat(studio.ranges().own(ReadingKind.TEE_HEIGHT, Club.DRIVER))
+                .hasValueSatisfying(r -> assertThat(r.shownHigh()).isEqualTo(60));
+        assertThat(window.getScene().getFocusOwner().getId()).isEqualTo("range-ball-to-lead-shoulder-low");
+        robot.interact(() -> robot.lookup("#range-tee-height-restore").query().requestFocus());
+        robot.type(KeyCode.SPACE);
+        assertThat(studio.ranges().own(ReadingKind.TEE_HEIGHT, Club.DRIVER))
+                .as("the button is pressed")
+                .isEmpty();
+        assertThat(robot.lookup("#range-ball-to-lead-shoulder-high")
+                        .queryAs(TextField.class)
+                        .getText())
+                .isEqualTo("ten");
+        type(robot, "#range-tee-height-high", "60");
+        robot.write("1").type(KeyCode.ENTER);
+        assertThat(studio.ranges().own(ReadingKind.TEE_HEIGHT, Club.DRIVER))
+                .as("the field goes on after Enter")
+                .hasValueSatisfying(r -> assertThat(r.shownHigh()).isEqualTo(601));
+    }
+
     @Test
     @SuppressWarnings("unchecked")
     void everyClubHasItsRanges(FxRobot robot) {
