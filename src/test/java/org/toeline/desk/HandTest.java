@@ -187,6 +187,10 @@ class HandTest extends DrivenDesk {
         robot.clickOn(picture.localToScreen(12, 12));
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(marks(View.FACE_ON).marks()).isEmpty();
+        Node loupe = robot.lookup("#loupe").query();
+        assertThat(loupe.isVisible()).as("there is nothing to magnify").isFalse();
+        moveTo(robot, SKY);
+        assertThat(loupe.isVisible()).isTrue();
     }
 
     @Test

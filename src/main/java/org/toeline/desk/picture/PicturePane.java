@@ -328,7 +328,7 @@ public final class PicturePane extends Pane {
 
     private void hover(double x, double y) {
         if (!pinned.isArmed()
-                && image.getImage() != null
+                && shows(transform.picture(x, y))
                 && model.selected().isPresent()
                 && !model.away(model.large())) {
             setCursor(Cursor.CROSSHAIR);
