@@ -28,34 +28,38 @@ final class ClassList {
         this.jars = jars;
     }
 
-    void write(Path file) throws IOException {
+    /** Those of one measurement alone: an archive takes longer to map the larger it is, and this is over soonest. */
+    void writeMeasuring(Path file) throws IOException {
+        write(file, List.of(List.of("measure", sample())), false);
+    }
+
+    /** Those of whatever is done, the desk included. */
+    void writeAll(Path file) throws IOException {
+        write(
+                file,
+                List.of(
+                        List.of("measure", sample()),
+                        List.of("handout", sample(), "--out", "out"),
+                        List.of("ledger", "import", sample(), "--ledger", "ledger")),
+                true);
+    }
+
+    private String sample() {
+        return home.resolve("sample-media/before/before.lesson.json").toString();
+    }
+
+    private void write(Path file, List<List<String>> commands, boolean desk) throws IOException {
         Path folder = Files.createTempDirectory("toeline-classes");
         try {
             DebianPackage.options(home.toString(), jars, folder.resolve("java.options"));
-            Path sample = home.resolve("sample-media/before/before.lesson.json");
             Set<String> lines = new LinkedHashSet<>();
-            lines.addAll(classes(folder, List.of(), List.of("measure", sample.toString())));
-            lines.addAll(classes(
-                    folder,
-                    List.of(),
-                    List.of(
-                            "handout",
-                            sample.toString(),
-                            "--out",
-                            folder.resolve("out").toString())));
-            lines.addAll(classes(
-                    folder,
-                    List.of(),
-                    List.of(
-                            "ledger",
-                            "import",
-                            sample.toString(),
-                            "--ledger",
-                            folder.resolve("ledger").toString())));
+            for (List<String> command : commands) {
+                lines.addAll(classes(folder, List.of(), command));
+            }
             Optional<List<String>> screen = screen();
-            if (screen.isPresent()) {
-                lines.addAll(classes(folder, screen.get(), List.of(sample.toString())));
-            } else {
+            if (desk && screen.isPresent()) {
+                lines.addAll(classes(folder, screen.get(), List.of(sample())));
+            } else if (desk) {
                 System.err.println("no screen and no xvfb-run: the desk will start more slowly from this package");
             }
             Files.write(file, lines);
@@ -88,6 +92,7 @@ final class ClassList {
                 "org.toeline.Main"));
         all.addAll(command);
         ProcessBuilder builder = new ProcessBuilder(all)
+                .directory(folder.toFile())
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("said.txt").toFile());
         Process process = builder.start();
