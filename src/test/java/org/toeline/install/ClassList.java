@@ -17,7 +17,9 @@ import java.util.concurrent.TimeUnit;
  */
 final class ClassList {
 
-    private static final int DESK_SECONDS = 40;
+    private static final int LONGEST_SECONDS = 240;
+    /** A desk that has loaded nothing for so long has all it needs, however busy the machine is. */
+    private static final int STILL_SECONDS = 15;
 
     private final Path home;
     private final List<String> jars;
@@ -97,7 +99,7 @@ final class ClassList {
                 .redirectOutput(folder.resolve("said.txt").toFile());
         Process process = builder.start();
         try {
-            if (!process.waitFor(before.isEmpty() ? 4L * DESK_SECONDS : DESK_SECONDS, TimeUnit.SECONDS)) {
+            if (!ends(process, list, !before.isEmpty())) {
                 process.descendants().forEach(ProcessHandle::destroy);
                 process.destroy();
                 process.waitFor(20, TimeUnit.SECONDS);
@@ -111,5 +113,23 @@ final class ClassList {
                     String.join(" ", command) + " came to nothing: " + Files.readString(folder.resolve("said.txt")));
         }
         return Files.readAllLines(list);
+    }
+
+    /** Whether it ended by itself; a desk does not, and is waited for until it loads nothing more. */
+    private static boolean ends(Process process, Path list, boolean desk) throws IOException, InterruptedException {
+        long length = 0;
+        int still = 0;
+        for (int second = 0; second < LONGEST_SECONDS; second++) {
+            if (process.waitFor(1, TimeUnit.SECONDS)) {
+                return true;
+            }
+            long now = Files.isRegularFile(list) ? Files.size(list) : 0;
+            still = now == length ? still + 1 : 0;
+            length = now;
+            if (desk && length > 0 && still >= STILL_SECONDS) {
+                return false;
+            }
+        }
+        return false;
     }
 }
