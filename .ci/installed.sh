@@ -11,6 +11,7 @@ manager=""
 desk=""
 
 clean_up() {
+    # shellcheck disable=SC2086 # each may be none
     kill $desk $manager $screen 2>/dev/null || true
     sleep 2
     umount "$root/opt/toeline" 2>/dev/null || true
@@ -37,6 +38,7 @@ say "a bare system"
 if [ -n "${BARE:-}" ]; then
     cp -a "$BARE" "$root"
 else
+    # shellcheck disable=SC1091 # this machine's
     suite="$(. /etc/os-release && echo "$VERSION_CODENAME")"
     mirror="$(sed -n 's/^URIs: *//p; s/^deb \(\[[^]]*\] \)\{0,1\}\([^ ]*\) .*/\2/p' /etc/apt/sources.list.d/debian.sources /etc/apt/sources.list 2>/dev/null | head -n 1)"
     debootstrap --variant=minbase "$suite" "$root" "$mirror" >"$work/debootstrap.txt"
@@ -66,7 +68,9 @@ start="$(date +%s)"
 inside apt-get install -q -y --no-install-recommends /var/cache/toeline.deb >>"$work/apt.txt" 2>&1 || { tail -n 20 "$work/apt.txt"; fail "apt install"; }
 rm "$root/var/cache/toeline.deb"
 echo "installed in $(($(date +%s) - start)) s"
-[ -s "$root/opt/toeline/classes.jsa" ] || fail "no archive of classes was made"
+for name in measure classes; do
+    [ -s "$root/opt/toeline/$name.jsa" ] || fail "no archive of classes was made ($name)"
+done
 du -sh "$root/opt/toeline"/* | sed "s|$root||"
 
 say "toeline sample"
@@ -144,11 +148,11 @@ if inside dpkg -r toeline >>"$work/over.txt" 2>&1; then fail "it was removed"; f
 grep "toeline: " "$work/over.txt"
 rm "$root/var/cache/toeline.deb"
 coach toeline measure /opt/toeline/sample-media/before/before.lesson.json >/dev/null || fail "the refused one left it broken"
-[ -s "$root/opt/toeline/classes.jsa" ] || fail "the refused one took the archive of classes away"
+[ -s "$root/opt/toeline/measure.jsa" ] || fail "the refused one took the archive of classes away"
 xdotool windowfocus "$window" key alt+F4
 open=yes
 for _ in 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20 21 22 23 24 25 26 27 28 29 30; do
-    ls -l /proc/[0-9]*/exe 2>/dev/null | grep -q "/opt/toeline/runtime/bin/java" || { open=""; break; }
+    readlink /proc/[0-9]*/exe 2>/dev/null | grep -q "/opt/toeline/runtime/bin/java" || { open=""; break; }
     sleep 1
 done
 [ -z "$open" ] || fail "the desk does not close"

@@ -1,6 +1,7 @@
 package org.toeline.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -50,19 +51,23 @@ public record CameraMove(
             return Optional.empty();
         }
         CameraStand stand = CameraStand.of(assessment.posture(), view).orElseThrow();
-        CameraMove best = null;
+        List<WorldPoint> places = new ArrayList<>();
         for (double share : NEARER) {
-            for (boolean square : new boolean[] {false, true}) {
-                double beside = square ? opposite(view) : stand.besideM();
-                Optional<Camera> moved = moved(assessment.posture(), camera.get(), view, share, beside);
-                Optional<CameraMove> move = moved.flatMap(c -> seen(assessment, view, c))
-                        .flatMap(sheet -> of(sheet, stand, moved.get(), main.get()));
-                if (move.isPresent() && (best == null || move.get().halfWidthThen < best.halfWidthThen)) {
-                    best = move.get();
-                }
+            for (double beside : new double[] {stand.besideM(), opposite(view)}) {
+                places.add(place(camera.get(), view, share, beside));
             }
         }
-        return Optional.ofNullable(best).filter(m -> m.halfWidthThen < (1 - WORTH_WHILE) * m.halfWidthNow);
+        // each is an estimate of its own: as many at once as there are processors; of equals, the first
+        return places.parallelStream()
+                .flatMap(place -> from(place, assessment, view, stand, camera.get(), main.get()).stream())
+                .min(Comparator.comparingDouble(CameraMove::halfWidthThen))
+                .filter(m -> m.halfWidthThen < (1 - WORTH_WHILE) * m.halfWidthNow);
+    }
+
+    private static Optional<CameraMove> from(
+            WorldPoint place, Assessment assessment, View view, CameraStand stand, Camera camera, Reading main) {
+        Optional<Camera> moved = moved(assessment.posture(), camera, place);
+        return moved.flatMap(c -> seen(assessment, view, c)).flatMap(sheet -> of(sheet, stand, moved.get(), main));
     }
 
     /** The reading that a view is filmed for, or the first that there is. */
@@ -99,17 +104,20 @@ public record CameraMove(
                 });
     }
 
-    /** The camera that share of its distance away, so far to the side, level, with the player in its middle. */
-    private static Optional<Camera> moved(Posture posture, Camera camera, View view, double share, double besideM) {
+    /** That share of the camera's distance away, so far to the side, as high as it is. */
+    private static WorldPoint place(Camera camera, View view, double share, double besideM) {
         WorldPoint at = camera.pose().position();
-        WorldPoint middle = middle(posture);
-        WorldPoint from = view == View.DOWN_THE_LINE
+        return view == View.DOWN_THE_LINE
                 ? new WorldPoint(at.t() * share, besideM, at.u())
                 : new WorldPoint(besideM, at.h() * share, at.u());
-        if (from.distance(middle) < 0.3) {
-            return Optional.empty();
-        }
-        return Optional.of(new Camera(camera.lens(), Pose.looking(from, middle, 0)));
+    }
+
+    /** The camera at that place, level, with the player in its middle. */
+    private static Optional<Camera> moved(Posture posture, Camera camera, WorldPoint place) {
+        WorldPoint middle = middle(posture);
+        return place.distance(middle) < 0.3
+                ? Optional.empty()
+                : Optional.of(new Camera(camera.lens(), Pose.looking(place, middle, 0)));
     }
 
     private static WorldPoint middle(Posture posture) {

@@ -21,23 +21,7 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: {@code toeline COMMAND …}. */
-@Command(
-        name = "toeline",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        subcommands = {
-            SampleCommand.class,
-            MeasureCommand.class,
-            ClipCommand.class,
-            FrameCommand.class,
-            AddressCommand.class,
-            StillCommand.class,
-            HandoutCommand.class,
-            LensCommand.class,
-            ChangesCommand.class,
-            LedgerCommand.class,
-            ShotsCommand.class
-        })
+@Command(name = "toeline", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 public final class Commands implements Runnable {
 
     static final int DONE = 0;
@@ -52,8 +36,7 @@ public final class Commands implements Runnable {
     public static int run(String[] args, PrintWriter given, PrintWriter givenErr) {
         PrintWriter out = new PrintWriter(new PlainWriter(given));
         PrintWriter err = new PrintWriter(new PlainWriter(givenErr));
-        CommandLine line = new CommandLine(new Commands());
-        line.setResourceBundle(Sentences.in("org.toeline.cli.help").bundle());
+        CommandLine line = CommandTree.line(args);
         line.setOut(out);
         line.setErr(err);
         line.setParameterExceptionHandler((e, rest) -> {

@@ -7,22 +7,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** What can be done with the ledger of players and lessons. */
-@Command(
-        name = "ledger",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        subcommands = {
-            LedgerImportCommand.class,
-            LedgerExportCommand.class,
-            LedgerFindCommand.class,
-            LedgerAcrossCommand.class,
-            LedgerBackupCommand.class,
-            LedgerRestoreCommand.class,
-            LedgerCheckCommand.class,
-            LedgerMergeCommand.class,
-            LedgerDeleteCommand.class,
-            LedgerHandoutsCommand.class
-        })
+@Command(name = "ledger", mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
 final class LedgerCommand implements Runnable {
 
     @Spec

@@ -13,11 +13,13 @@ public final class DocumentSchema {
 
     private static final int LONGEST = 300;
 
-    private final JsonSchema schema;
+    private final JsonNode schema;
+    private final SureCheck check;
+    private Optional<JsonSchema> validator = Optional.empty();
 
     private DocumentSchema(JsonNode schema) {
-        this.schema =
-                JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(schema);
+        this.schema = schema;
+        this.check = new SureCheck(schema);
     }
 
     public static DocumentSchema shipped(Class<?> beside, String name) {
@@ -26,10 +28,20 @@ public final class DocumentSchema {
 
     /** What is wrong with a document, such as “views[0].marks[3].x: string found, number expected”; the first by place. */
     public Optional<String> fault(JsonNode document) {
-        return schema.validate(document).stream()
+        if (check.passes(document)) {
+            return Optional.empty();
+        }
+        return validator().validate(document).stream()
                 .min(Comparator.comparing(
                         (ValidationMessage m) -> m.getInstanceLocation().toString()))
                 .map(DocumentSchema::clause);
+    }
+
+    private synchronized JsonSchema validator() {
+        JsonSchema made = validator.orElseGet(() ->
+                JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(schema));
+        validator = Optional.of(made);
+        return made;
     }
 
     private static String clause(ValidationMessage fault) {

@@ -2,17 +2,20 @@ package org.toeline.document;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.exc.MismatchedInputException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.CharsetEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import org.toeline.language.Sentences;
 
 /**
@@ -30,14 +33,12 @@ public final class Json {
     private static final int LONGEST_REASON = 300;
     private static final Sentences SENTENCES = Sentences.of(Json.class);
 
-    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
-                    .streamReadConstraints(StreamReadConstraints.builder()
-                            .maxNestingDepth(DEEPEST)
-                            .maxDocumentLength(MOST_BYTES)
-                            .build())
-                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+    private static final JsonFactory TOKENS = JsonFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(DEEPEST)
+                    .maxDocumentLength(MOST_BYTES)
                     .build())
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
 
     private Json() {}
@@ -54,7 +55,7 @@ public final class Json {
 
     /** An object to be filled. */
     public static ObjectNode object() {
-        return MAPPER.createObjectNode();
+        return JsonNodeFactory.instance.objectNode();
     }
 
     public static JsonNode read(byte[] bytes) throws NotJson {
@@ -68,21 +69,21 @@ public final class Json {
                 throw new NotJson(SENTENCES.of("json.no-text"));
             }
         }
-        try {
-            JsonNode tree = MAPPER.readTree(bytes);
-            if (tree == null || tree.isMissingNode()) {
+        try (JsonParser tokens = TOKENS.createParser(bytes)) {
+            if (tokens.nextToken() == null) {
                 throw new NotJson(SENTENCES.of("json.empty"));
+            }
+            JsonNode tree = tree(tokens);
+            if (tokens.nextToken() != null) {
+                throw new NotJson(where(tokens.currentTokenLocation()) + SENTENCES.of("json.after"));
             }
             if (!isFinite(tree)) {
                 throw new NotJson(SENTENCES.of("json.infinite"));
             }
-            if (!StandardCharsets.UTF_8.newEncoder().canEncode(tree.toString())) {
+            if (!isWhole(tree, StandardCharsets.UTF_8.newEncoder())) {
                 throw new NotJson(SENTENCES.of("json.half-character"));
             }
             return tree;
-        } catch (MismatchedInputException e) {
-            // a tree takes any input, so only what follows it can be at fault
-            throw new NotJson(where(e.getLocation()) + SENTENCES.of("json.after"));
         } catch (JsonProcessingException e) {
             throw new NotJson(where(e.getLocation()) + SENTENCES.of("json.none", firstLine(e.getOriginalMessage())));
         } catch (NotJson e) {
@@ -127,6 +128,66 @@ public final class Json {
             throw new IllegalStateException("a number that is none is not written: " + tree);
         }
         return tree;
+    }
+
+    /**
+     * The value that begins at this token. Built here, since the library's mapper, which maps onto classes too, takes longer to
+     * be made than a lesson takes to be read.
+     */
+    private static JsonNode tree(JsonParser tokens) throws IOException {
+        JsonNodeFactory nodes = JsonNodeFactory.instance;
+        switch (tokens.currentToken()) {
+            case START_OBJECT -> {
+                ObjectNode object = nodes.objectNode();
+                while (tokens.nextToken() == JsonToken.FIELD_NAME) {
+                    String name = tokens.currentName();
+                    tokens.nextToken();
+                    object.set(name, tree(tokens));
+                }
+                return object;
+            }
+            case START_ARRAY -> {
+                ArrayNode array = nodes.arrayNode();
+                while (tokens.nextToken() != JsonToken.END_ARRAY) {
+                    array.add(tree(tokens));
+                }
+                return array;
+            }
+            case VALUE_STRING -> {
+                return nodes.textNode(tokens.getText());
+            }
+            case VALUE_NUMBER_INT -> {
+                return switch (tokens.getNumberType()) {
+                    case INT -> nodes.numberNode(tokens.getIntValue());
+                    case LONG -> nodes.numberNode(tokens.getLongValue());
+                    default -> nodes.numberNode(tokens.getBigIntegerValue());
+                };
+            }
+            case VALUE_NUMBER_FLOAT -> {
+                return nodes.numberNode(tokens.getDoubleValue());
+            }
+            case VALUE_TRUE, VALUE_FALSE -> {
+                return nodes.booleanNode(tokens.getBooleanValue());
+            }
+            default -> {
+                return nodes.nullNode();
+            }
+        }
+    }
+
+    /** Whether every name and text can be written as UTF-8: half of a character beyond the first plane cannot. */
+    private static boolean isWhole(JsonNode tree, CharsetEncoder utf8) {
+        for (Map.Entry<String, JsonNode> field : tree.properties()) {
+            if (!utf8.canEncode(field.getKey())) {
+                return false;
+            }
+        }
+        for (JsonNode child : tree) {
+            if (!isWhole(child, utf8)) {
+                return false;
+            }
+        }
+        return !tree.isTextual() || utf8.canEncode(tree.textValue());
     }
 
     private static boolean isFinite(JsonNode tree) {

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.toeline.mark.Club;
 import org.toeline.mark.Landmark;
 
@@ -28,7 +29,9 @@ final class Population {
     private static final Map<Club, Population> BY_CLUB = new EnumMap<>(Club.class);
 
     private final double[] mean = new double[N];
-    private final double[] covariance = new double[N * N];
+    /** Rows, each up to the diagonal. */
+    private final double[][] covariance = new double[N][];
+
     private final double[] lengthMean = new double[PAIRS];
     private final double[] lengthSquare = new double[PAIRS];
     private double logSizeMean;
@@ -57,12 +60,23 @@ final class Population {
         logSizeSigma = Math.sqrt(squares - logSizeMean * logSizeMean);
         for (double[] draw : draws) {
             for (int i = 0; i < N; i++) {
-                double di = (draw[i] - mean[i]) / (DRAWS - 1);
-                for (int j = 0; j <= i; j++) {
-                    covariance[i * N + j] += di * (draw[j] - mean[j]);
-                }
+                draw[i] -= mean[i];
             }
         }
+        // each row by itself, so that all processors have one
+        IntStream.range(0, N).parallel().forEach(i -> covariance[i] = row(draws, i));
+    }
+
+    /** One row of the covariance, up to the diagonal, of draws less their mean. */
+    private static double[] row(double[][] draws, int i) {
+        double[] row = new double[i + 1];
+        for (double[] draw : draws) {
+            double di = draw[i] / (DRAWS - 1);
+            for (int j = 0; j <= i; j++) {
+                row[j] += di * draw[j];
+            }
+        }
+        return row;
     }
 
     private void lengths(double[] draw) {
@@ -123,7 +137,7 @@ final class Population {
             int from = 3 * landmarks.get(i / 3).ordinal() + i % 3;
             for (int j = 0; j <= i; j++) {
                 int with = 3 * landmarks.get(j / 3).ordinal() + j % 3;
-                part[i * n + j] = from >= with ? covariance[from * N + with] : covariance[with * N + from];
+                part[i * n + j] = from >= with ? covariance[from][with] : covariance[with][from];
             }
         }
         return part;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -37,8 +38,7 @@ class HelpTest {
     }
 
     private static CommandLine speaking() {
-        return new CommandLine(new Commands())
-                .setResourceBundle(Sentences.in("org.toeline.cli.help").bundle());
+        return CommandTree.line();
     }
 
     /** All commands, and all of theirs. */
@@ -92,5 +92,34 @@ class HelpTest {
         Language.choose(Locale.forLanguageTag(tag));
         assertThat(said("measure", "--help"))
                 .contains(tag.equals("de") ? "Liest Dokumente von Stunden" : "Reads lesson documents");
+    }
+
+    /** A command that is asked for alone explains itself in the same words, and none is known by another name than its own. */
+    @Test
+    void theOneThatIsAskedForIsTheSame() {
+        for (CommandLine line : all(speaking())) {
+            String[] words = line.getCommandSpec().qualifiedName(" ").split(" ");
+            String[] asked = Arrays.copyOfRange(words, 1, words.length);
+            CommandLine alone = CommandTree.line(asked);
+            for (String word : asked) {
+                alone = alone.getSubcommands().get(word);
+            }
+            assertThat(alone.getUsageMessage())
+                    .as(line.getCommandSpec().qualifiedName())
+                    .isEqualTo(line.getUsageMessage());
+            assertThat(alone.getCommandSpec().qualifiedName()).isEqualTo(String.join(" ", words));
+        }
+    }
+
+    @Test
+    void onlyTheOneThatIsAskedForIsMade() {
+        assertThat(CommandTree.line("measure", "x.json").getSubcommands()).containsOnlyKeys("measure");
+        assertThat(CommandTree.line("ledger", "find")
+                        .getSubcommands()
+                        .get("ledger")
+                        .getSubcommands())
+                .containsOnlyKeys("find");
+        assertThat(CommandTree.line("--version").getSubcommands()).isEmpty();
+        assertThat(CommandTree.line("measures").getSubcommands()).hasSizeGreaterThan(10);
     }
 }

@@ -17,7 +17,9 @@ import java.util.concurrent.TimeUnit;
  */
 final class ClassList {
 
-    private static final int DESK_SECONDS = 40;
+    private static final int LONGEST_SECONDS = 240;
+    /** A desk that has loaded nothing for so long has all it needs, however busy the machine is. */
+    private static final int STILL_SECONDS = 15;
 
     private final Path home;
     private final List<String> jars;
@@ -28,34 +30,38 @@ final class ClassList {
         this.jars = jars;
     }
 
-    void write(Path file) throws IOException {
+    /** Those of one measurement alone: an archive takes longer to map the larger it is, and this is over soonest. */
+    void writeMeasuring(Path file) throws IOException {
+        write(file, List.of(List.of("measure", sample())), false);
+    }
+
+    /** Those of whatever is done, the desk included. */
+    void writeAll(Path file) throws IOException {
+        write(
+                file,
+                List.of(
+                        List.of("measure", sample()),
+                        List.of("handout", sample(), "--out", "out"),
+                        List.of("ledger", "import", sample(), "--ledger", "ledger")),
+                true);
+    }
+
+    private String sample() {
+        return home.resolve("sample-media/before/before.lesson.json").toString();
+    }
+
+    private void write(Path file, List<List<String>> commands, boolean desk) throws IOException {
         Path folder = Files.createTempDirectory("toeline-classes");
         try {
             DebianPackage.options(home.toString(), jars, folder.resolve("java.options"));
-            Path sample = home.resolve("sample-media/before/before.lesson.json");
             Set<String> lines = new LinkedHashSet<>();
-            lines.addAll(classes(folder, List.of(), List.of("measure", sample.toString())));
-            lines.addAll(classes(
-                    folder,
-                    List.of(),
-                    List.of(
-                            "handout",
-                            sample.toString(),
-                            "--out",
-                            folder.resolve("out").toString())));
-            lines.addAll(classes(
-                    folder,
-                    List.of(),
-                    List.of(
-                            "ledger",
-                            "import",
-                            sample.toString(),
-                            "--ledger",
-                            folder.resolve("ledger").toString())));
+            for (List<String> command : commands) {
+                lines.addAll(classes(folder, List.of(), command));
+            }
             Optional<List<String>> screen = screen();
-            if (screen.isPresent()) {
-                lines.addAll(classes(folder, screen.get(), List.of(sample.toString())));
-            } else {
+            if (desk && screen.isPresent()) {
+                lines.addAll(classes(folder, screen.get(), List.of(sample())));
+            } else if (desk) {
                 System.err.println("no screen and no xvfb-run: the desk will start more slowly from this package");
             }
             Files.write(file, lines);
@@ -88,11 +94,12 @@ final class ClassList {
                 "org.toeline.Main"));
         all.addAll(command);
         ProcessBuilder builder = new ProcessBuilder(all)
+                .directory(folder.toFile())
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("said.txt").toFile());
         Process process = builder.start();
         try {
-            if (!process.waitFor(before.isEmpty() ? 4L * DESK_SECONDS : DESK_SECONDS, TimeUnit.SECONDS)) {
+            if (!ends(process, list, !before.isEmpty())) {
                 process.descendants().forEach(ProcessHandle::destroy);
                 process.destroy();
                 process.waitFor(20, TimeUnit.SECONDS);
@@ -106,5 +113,23 @@ final class ClassList {
                     String.join(" ", command) + " came to nothing: " + Files.readString(folder.resolve("said.txt")));
         }
         return Files.readAllLines(list);
+    }
+
+    /** Whether it ended by itself; a desk does not, and is waited for until it loads nothing more. */
+    private static boolean ends(Process process, Path list, boolean desk) throws IOException, InterruptedException {
+        long length = 0;
+        int still = 0;
+        for (int second = 0; second < LONGEST_SECONDS; second++) {
+            if (process.waitFor(1, TimeUnit.SECONDS)) {
+                return true;
+            }
+            long now = Files.isRegularFile(list) ? Files.size(list) : 0;
+            still = now == length ? still + 1 : 0;
+            length = now;
+            if (desk && length > 0 && still >= STILL_SECONDS) {
+                return false;
+            }
+        }
+        return false;
     }
 }

@@ -39,7 +39,9 @@ final class DebianPackage {
         Path home = Files.createDirectories(tree.resolve(HOME.substring(1)));
         List<String> jars = program(jar, libraries, home);
         options(HOME, jars, home.resolve("java.options"));
-        new ClassList(home, jars).write(home.resolve("classes.list"));
+        ClassList classes = new ClassList(home, jars);
+        classes.writeMeasuring(home.resolve("measure.list"));
+        classes.writeAll(home.resolve("classes.list"));
         Licences.gather(home.resolve("lib"), project, home.resolve("licences"));
         entries(home);
         control(version);
