@@ -186,11 +186,11 @@ final class ImportModel {
 
     /** A heading means a figure from now on; another heading that did means nothing any more. */
     ImportModel means(String heading, Meaning meaning) {
-        FigureUnit unit = column(heading)
-                .map(Column::unit)
-                .filter(u -> u.quantity() == meaning.quantity())
-                .orElseGet(() -> ShotUnits.METRIC.of(meaning));
-        Column plain = new Column(heading, meaning, unit, PositiveSide.RIGHT);
+        Column decided = Column.decided(heading, meaning, ShotUnits.METRIC.of(meaning));
+        Column plain = column(heading)
+                .filter(c -> c.unit().quantity() == meaning.quantity())
+                .map(c -> new Column(heading, meaning, c.unit(), decided.positiveSide()))
+                .orElse(decided);
         Column meant = source.proposal.asked().stream()
                 .filter(a -> a.heading().equals(heading))
                 .flatMap(a -> a.perhaps().stream())

@@ -21,4 +21,18 @@ public record Column(String header, Meaning meaning, FigureUnit unit, PositiveSi
                     Sentences.of(Column.class).of("template.unit", header, meaning.id(), unit.id()));
         }
     }
+
+    /**
+     * A column that somebody decided the meaning of: unit and sides as its heading states them.
+     *
+     * @param otherwise its unit where the heading states none of that kind
+     */
+    public static Column decided(String header, Meaning meaning, FigureUnit otherwise) {
+        HeadingText text = HeadingText.of(header);
+        return new Column(
+                header,
+                meaning,
+                text.unit().filter(u -> u.quantity() == meaning.quantity()).orElse(otherwise),
+                text.plus().orElse(PositiveSide.RIGHT));
+    }
 }

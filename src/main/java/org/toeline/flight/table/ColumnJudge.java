@@ -54,7 +54,12 @@ record ColumnJudge(TableBody body, int place) {
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .toArray();
         Optional<Meaning> named = HeadingNames.surely(words);
-        Optional<Meaning> meaning = named.or(() -> HeadingNames.perhaps(words));
+        Optional<Meaning> meaning = Optional.of(body.over(place))
+                .filter(w -> !w.isEmpty())
+                .flatMap(
+                        w -> HeadingNames.surely(HeadingText.of(w + " " + words).words()))
+                .or(() -> named)
+                .or(() -> HeadingNames.perhaps(words));
         if (cells.isEmpty() || bare.length == 0 || meaning.isEmpty()) {
             return Verdict.NOT_OURS;
         }
@@ -104,11 +109,11 @@ record ColumnJudge(TableBody body, int place) {
             List<FigureUnit> possible,
             Optional<PositiveSide> plus,
             Column column) {
+        if (body.over().isPresent()) {
+            return Sentences.of(ColumnJudge.class).of("table.words-above");
+        }
         if (named.isEmpty()) {
             return Sentences.of(ColumnJudge.class).of("table.heading-other");
-        }
-        if (body.twoRows()) {
-            return Sentences.of(ColumnJudge.class).of("table.words-above");
         }
         if (stated.isPresent() && stated.get().quantity() != meaning.quantity()) {
             return Sentences.of(ColumnJudge.class)

@@ -61,6 +61,21 @@ class ImportModelTest {
         assertThat(model.column("Tempo")).as("a meaning stands over one column").isEmpty();
     }
 
+    /** A language that the program does not know: what is said of units and sides it understands all the same. */
+    @Test
+    void theUnitThatAHeadingStatesIsTakenWithIt() throws IOException {
+        Path foreign = Files.writeString(
+                folder.resolve("foreign.csv"),
+                "Tacada;Velocidade (km/h);Desvio (yd, + = left)\n1;241,5;4,2\n2;240,3;-3,0\n3;238,8;1,5\n");
+        ImportModel model = ImportModel.read(foreign, List.of());
+        assertThat(model.imported().shots()).isEmpty();
+        model = model.means("Velocidade (km/h)", Meaning.BALL_SPEED).means("Desvio (yd, + = left)", Meaning.SIDE);
+        assertThat(model.imported().shots().get(0).figure(ShotFigure.BALL_SPEED).orElseThrow())
+                .isCloseTo(241.5 / 3.6, within(1e-9));
+        assertThat(model.imported().shots().get(0).figure(ShotFigure.SIDE).orElseThrow())
+                .isCloseTo(4.2 * 0.9144, within(1e-9));
+    }
+
     /** Whole turns written with a point between thousands: who says what they are, but not how, is told that it cannot be so. */
     @Test
     void figuresThatCannotBeAreSaidToBeOthers() throws IOException {
