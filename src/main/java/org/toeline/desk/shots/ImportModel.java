@@ -108,9 +108,10 @@ final class ImportModel {
     /**
      * What came of it.
      *
-     * @param rows its shots as the table of shots has them
+     * @param rows    its shots as the table of shots has them
+     * @param figures those that some of them have
      */
-    record Taken(Path file, List<TypedShot> rows, int leftOut, Optional<Template> template) {}
+    record Taken(Path file, List<TypedShot> rows, Set<Meaning> figures, int leftOut, Optional<Template> template) {}
 
     Path file() {
         return source.file;
@@ -186,7 +187,7 @@ final class ImportModel {
 
     /** A heading means a figure from now on; another heading that did means nothing any more. */
     ImportModel means(String heading, Meaning meaning) {
-        Column decided = Column.decided(heading, meaning, ShotUnits.METRIC.of(meaning));
+        Column decided = Column.decided(heading, meaning, look.cells(heading), ShotUnits.METRIC.of(meaning));
         Column plain = column(heading)
                 .filter(c -> c.unit().quantity() == meaning.quantity())
                 .map(c -> new Column(heading, meaning, c.unit(), decided.positiveSide()))
@@ -248,6 +249,7 @@ final class ImportModel {
         return new Taken(
                 source.file,
                 rows,
+                figures.stream().map(Meaning::of).collect(Collectors.toSet()),
                 imported.leftOut().size(),
                 name.isBlank() || template.columns().isEmpty()
                         ? Optional.empty()

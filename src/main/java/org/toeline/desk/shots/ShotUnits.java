@@ -83,7 +83,11 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
     }
 
     private static int decimals(Meaning meaning) {
-        return meaning.quantity() == Quantity.SPIN ? 0 : meaning.quantity() == Quantity.TIME ? 2 : 1;
+        return switch (meaning.quantity()) {
+            case SPIN -> 0;
+            case TIME, RATIO -> 2;
+            case SPEED, LENGTH, ANGLE -> 1;
+        };
     }
 
     /** A change: with its sign, of a sided figure with the side it goes to. */

@@ -47,7 +47,8 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         this.view = new ShotsView(bar, airBar, table, plot, differences, together);
         this.reckoning =
                 new Reckoning(studio.background(), settings.conditions().air(), view::working);
-        this.exchange = new ShotExchange(studio, files, model, view, table);
+        this.exchange =
+                new ShotExchange(studio, files, model, view, table, figures -> use(settings.withColumns(figures)));
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         view.onStop(reckoning::stop);
         model.listen(this::reckon);

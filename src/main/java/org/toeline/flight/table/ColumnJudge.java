@@ -69,7 +69,8 @@ record ColumnJudge(TableBody body, int place) {
     private Verdict verdict(
             HeadingText text, Optional<Meaning> named, Meaning meaning, List<String> cells, double[] bare) {
         Optional<FigureUnit> stated = text.unit().or(() -> body.unitBelow(place));
-        boolean inCells = body.unitsBeside(place) || cells.stream().allMatch(FigureCell::united);
+        boolean inCells =
+                body.unitsBeside(place, meaning.quantity()) || cells.stream().allMatch(FigureCell::united);
         List<FigureUnit> possible = Usual.units(meaning, bare);
         boolean lettered = meaning.sided() && cells.stream().anyMatch(FigureCell::lettered);
         Optional<PositiveSide> plus = lettered ? Optional.of(PositiveSide.LETTERS) : text.plus();
@@ -167,7 +168,7 @@ record ColumnJudge(TableBody body, int place) {
     /** The figures of a column in the unit used inside, a figure a row; not a number where there is none. */
     static double[] inside(TableBody body, int place, Column column) {
         List<Row> rows = body.rows().shots();
-        boolean beside = body.unitsBeside(place);
+        boolean beside = body.unitsBeside(place, column.meaning().quantity());
         return rows.stream()
                 .limit(LOOK_AT)
                 .mapToDouble(r -> {
@@ -183,7 +184,8 @@ record ColumnJudge(TableBody body, int place) {
                 .toArray();
     }
 
-    private static FigureUnit usual(Quantity quantity) {
+    /** What is proposed where nothing else is said. */
+    static FigureUnit usual(Quantity quantity) {
         return switch (quantity) {
             case SPEED -> FigureUnit.MILES_PER_HOUR;
             case LENGTH -> FigureUnit.YARD;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.toeline.flight.FigureUnit;
+import org.toeline.flight.Quantity;
 import org.toeline.language.Sentences;
 
 /**
@@ -14,6 +15,8 @@ import org.toeline.language.Sentences;
  */
 record TableBody(
         Header header, Optional<Row> over, List<LeftOut> above, BodyRows rows, NumberStyle style, char separator) {
+
+    private static final int LOOK_AT = 200;
 
     static TableBody of(Grid grid, Header header, DecimalMark mark) {
         List<LeftOut> above = new ArrayList<>();
@@ -53,18 +56,18 @@ record TableBody(
         return rows.units().flatMap(u -> UnitWords.of(u.cell(place)));
     }
 
-    /** The unit that the cell to the right states, where all of its column are units. */
-    boolean unitsBeside(int place) {
+    /** Whether all of the column to the right are units of a kind. */
+    boolean unitsBeside(int place, Quantity of) {
         int next = place + 1;
-        long filled = rows.shots().stream()
-                .limit(200)
-                .filter(r -> !r.cell(next).isEmpty())
-                .count();
+        List<String> cells = rows.shots().stream()
+                .limit(LOOK_AT)
+                .map(r -> r.cell(next))
+                .filter(c -> !c.isEmpty())
+                .toList();
         return next < header.width()
-                && filled > 0
-                && rows.shots().stream()
-                        .limit(200)
-                        .allMatch(r -> r.cell(next).isEmpty()
-                                || UnitWords.of(r.cell(next)).isPresent());
+                && !cells.isEmpty()
+                && cells.stream()
+                        .allMatch(c ->
+                                UnitWords.of(c).filter(u -> u.quantity() == of).isPresent());
     }
 }
