@@ -101,7 +101,8 @@ final class LongTurns {
         }
     }
 
-    private void turned() {
+    /** On the interface thread, where it begins with something new: when a pulse begins, too. */
+    void turned() {
         long now = System.nanoTime();
         long work = THREADS.getCurrentThreadCpuTime();
         double millis = (work - worked) / 1e6;

@@ -55,6 +55,7 @@ public final class ManyShotsScenario {
     private long cpu;
     private long begun;
     private LongTurns turns;
+    private Runnable pulseBegins = () -> {};
     private final Map<Long, Long> threads = new HashMap<>();
     private int row;
     private int after;
@@ -113,6 +114,7 @@ public final class ManyShotsScenario {
         new AnimationTimer() {
             @Override
             public void handle(long now) {
+                pulseBegins.run();
                 step.accept(more);
             }
         }.start();
@@ -124,6 +126,7 @@ public final class ManyShotsScenario {
                 && screen.reckoned().compared().setups().size() == 2
                 && quiet()) {
             turns = new LongTurns(LEAST_MILLIS);
+            pulseBegins = turns::turned;
             screen = desk.shots();
             step = this::waitForTheScreen;
         }
@@ -157,6 +160,7 @@ public final class ManyShotsScenario {
         begun = System.nanoTime();
         threads(false);
         turns = new LongTurns(LEAST_MILLIS);
+        pulseBegins = turns::turned;
         long own = THREADS.getCurrentThreadCpuTime();
         screen.model().add(more);
         own = THREADS.getCurrentThreadCpuTime() - own;
