@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -134,7 +136,8 @@ class ShotsScreenTest extends DrivenDesk {
     void asksWhichClubIsWanted(FxRobot robot) throws Exception {
         Path mixed = Files.writeString(
                 folder.resolve("mixed.csv"),
-                "Club,Ball speed (m/s),Carry (m)\nDriver,65.2,210.5\n7 iron,50.3,150.1\nDriver,64.8,208.3\n");
+                "Club,Ball speed (m/s),Carry (m),Dynamic loft (deg)\n"
+                        + "Driver,65.2,210.5,14.2\n7 iron,50.3,150.1,24.0\nDriver,64.8,208.3,13.9\n");
         robot.interact(() -> screens.go("shots"));
         robot.interact(() -> shots.takeIn(mixed));
         until(() -> robot.lookup("#import-only-0").tryQuery().isPresent());
@@ -149,6 +152,34 @@ class ShotsScreenTest extends DrivenDesk {
         assertThat(inLedger())
                 .extracting(s -> s.figure(ShotFigure.CARRY).orElseThrow())
                 .containsExactly(210.5, 208.3);
+        assertThat(robot.lookup("#shots-table").queryAs(TableView.class).getColumns())
+                .as("what came has a column")
+                .extracting(c -> ((TableColumn<?, ?>) c).getId())
+                .contains("column-dynamic-loft");
+    }
+
+    /** Going down the list of meanings by keys passes other columns' meanings without taking them away. */
+    @Test
+    void whatIsPassedByKeysIsNotChosen(FxRobot robot) throws Exception {
+        Path table = Files.writeString(
+                folder.resolve("keys.csv"),
+                "Nr,Club speed (mph),Ball speed (mph),Odd\n1,100.2,146.1,0.3\n2,101.0,147.0,0.5\n3,99.4,145.2,0.4\n");
+        robot.interact(() -> screens.go("shots"));
+        robot.interact(() -> shots.takeIn(table));
+        until(() -> robot.lookup("#import-meaning-3").tryQuery().isPresent());
+        robot.interact(
+                () -> robot.lookup("#import-meaning-3").queryAs(ComboBox.class).requestFocus());
+        robot.type(KeyCode.DOWN);
+        // past a remark, club speed and ball speed
+        robot.type(KeyCode.DOWN, 4).type(KeyCode.ENTER);
+        until(() -> robot.lookup("#import-unit-3").tryQuery().isPresent());
+        assertThat(robot.lookup("#import-unit-1").tryQuery())
+                .as("club speed stays")
+                .isPresent();
+        assertThat(robot.lookup("#import-unit-2").tryQuery())
+                .as("ball speed stays")
+                .isPresent();
+        robot.interact(() -> robot.lookup("#import-cancel").queryButton().fire());
     }
 
     /** Before and after of the sample player: ten shots each, one of them a mishit. */

@@ -10,6 +10,8 @@ import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
@@ -124,9 +126,22 @@ final class ImportGrid extends GridPane {
         box.setConverter(new ShownAs<>(words));
         box.setValue(now);
         box.setPrefWidth(Look.px(WIDTH));
-        box.setOnAction(e -> {
+        Runnable chosen = () -> {
             if (!box.getValue().equals(now)) {
                 change.accept(act.apply(box.getValue()));
+            }
+        };
+        // who goes down the list by keys has chosen nothing on the way
+        box.setOnAction(e -> {
+            if (!box.isShowing()) {
+                chosen.run();
+            }
+        });
+        box.setOnHidden(e -> chosen.run());
+        box.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (!box.isShowing() && (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN)) {
+                box.show();
+                e.consume();
             }
         });
         return box;

@@ -108,9 +108,10 @@ final class ImportModel {
     /**
      * What came of it.
      *
-     * @param rows its shots as the table of shots has them
+     * @param rows    its shots as the table of shots has them
+     * @param figures those that some of them have
      */
-    record Taken(Path file, List<TypedShot> rows, int leftOut, Optional<Template> template) {}
+    record Taken(Path file, List<TypedShot> rows, Set<Meaning> figures, int leftOut, Optional<Template> template) {}
 
     Path file() {
         return source.file;
@@ -186,11 +187,11 @@ final class ImportModel {
 
     /** A heading means a figure from now on; another heading that did means nothing any more. */
     ImportModel means(String heading, Meaning meaning) {
-        FigureUnit unit = column(heading)
-                .map(Column::unit)
-                .filter(u -> u.quantity() == meaning.quantity())
-                .orElseGet(() -> ShotUnits.METRIC.of(meaning));
-        Column plain = new Column(heading, meaning, unit, PositiveSide.RIGHT);
+        Column decided = Column.decided(heading, meaning, look.cells(heading), ShotUnits.METRIC.of(meaning));
+        Column plain = column(heading)
+                .filter(c -> c.unit().quantity() == meaning.quantity())
+                .map(c -> new Column(heading, meaning, c.unit(), decided.positiveSide()))
+                .orElse(decided);
         Column meant = source.proposal.asked().stream()
                 .filter(a -> a.heading().equals(heading))
                 .flatMap(a -> a.perhaps().stream())
@@ -248,6 +249,7 @@ final class ImportModel {
         return new Taken(
                 source.file,
                 rows,
+                figures.stream().map(Meaning::of).collect(Collectors.toSet()),
                 imported.leftOut().size(),
                 name.isBlank() || template.columns().isEmpty()
                         ? Optional.empty()

@@ -1,5 +1,6 @@
 package org.toeline.desk.shots;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -8,6 +9,7 @@ import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.util.Duration;
+import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.flight.Air;
 import org.toeline.flight.RememberedFlights;
@@ -46,9 +48,19 @@ final class Reckoning {
         return reckoned;
     }
 
-    /** The shots reckoned and those there are, where somebody stopped it. */
-    Optional<Watch> stopped() {
-        return watch.stopped() ? Optional.of(watch) : Optional.empty();
+    /** What is to be said of the shots that do not count, or were not reckoned because somebody stopped it. */
+    List<String> said() {
+        List<String> said = new ArrayList<>();
+        if (watch.stopped()) {
+            said.add(Texts.of("shots.said.stopped", watch.done(), watch.all()));
+        }
+        if (reckoned.aside() > 0) {
+            said.add(Texts.of("shots.said.aside", reckoned.aside()));
+        }
+        if (reckoned.impossible() > 0) {
+            said.add(Texts.of("shots.said.impossible", reckoned.impossible()));
+        }
+        return said;
     }
 
     void stop() {

@@ -4,7 +4,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import org.toeline.desk.screen.Studio;
@@ -12,6 +14,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.document.WholeFile;
 import org.toeline.flight.Shot;
+import org.toeline.flight.table.Meaning;
 import org.toeline.flight.table.ShotExport;
 import org.toeline.flight.table.Template;
 import org.toeline.handout.PictureFormat;
@@ -26,8 +29,17 @@ final class ShotExchange {
     private final ShotsView view;
     private final ShotTable table;
     private final Background.Lane reading;
+    private final Consumer<Set<Meaning>> came;
 
-    ShotExchange(Studio studio, ShotFiles files, ShotsModel model, ShotsView view, ShotTable table) {
+    /** @param came told of the figures that a table brought */
+    ShotExchange(
+            Studio studio,
+            ShotFiles files,
+            ShotsModel model,
+            ShotsView view,
+            ShotTable table,
+            Consumer<Set<Meaning>> came) {
+        this.came = came;
         this.studio = studio;
         this.files = files;
         this.model = model;
@@ -74,6 +86,7 @@ final class ShotExchange {
         table.forget();
         List<TypedShot> before = model.rows();
         int added = taken.rows().size();
+        came.accept(taken.figures());
         model.add(taken.rows());
         studio.background().run(() -> ShotsModel.alike(before, taken.rows()), alike -> {
             studio.say()

@@ -54,6 +54,12 @@ record ShotSettings(ShotUnits units, Set<Meaning> columns, Conditions conditions
         return new ShotSettings(units, columns, changed);
     }
 
+    ShotSettings withColumns(Set<Meaning> more) {
+        EnumSet<Meaning> changed = EnumSet.copyOf(columns);
+        changed.addAll(more);
+        return new ShotSettings(units, changed, conditions);
+    }
+
     /** The last column stays: there is always one to type into. */
     ShotSettings withColumn(Meaning meaning, Shown shown) {
         EnumSet<Meaning> changed = EnumSet.copyOf(columns);

@@ -42,12 +42,7 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
     }
 
     FigureUnit of(ShotFigure figure) {
-        return of(meaning(figure));
-    }
-
-    /** Every figure of a shot is a meaning of a column. */
-    static Meaning meaning(ShotFigure figure) {
-        return Meaning.of(figure.id()).orElseThrow();
+        return of(Meaning.of(figure));
     }
 
     /** The number alone; a side as a letter after it. */
@@ -58,7 +53,7 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
     }
 
     String number(ShotFigure figure, double inside) {
-        return number(meaning(figure), inside);
+        return number(Meaning.of(figure), inside);
     }
 
     /** The number with its unit. */
@@ -76,19 +71,23 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
     }
 
     String width(ShotFigure figure, double inside) {
-        return width(meaning(figure), inside);
+        return width(Meaning.of(figure), inside);
     }
 
     /** Half an interval, rounded up: it is never nothing. */
     String half(ShotFigure figure, double inside) {
-        double step = Math.pow(10, -decimals(meaning(figure)));
+        double step = Math.pow(10, -decimals(Meaning.of(figure)));
         double shown = of(figure).fromInside(inside);
         double up = Math.max(1, Math.ceil(shown / step - SLACK)) * step;
         return width(figure, of(figure).toInside(up));
     }
 
     private static int decimals(Meaning meaning) {
-        return meaning.quantity() == Quantity.SPIN ? 0 : meaning.quantity() == Quantity.TIME ? 2 : 1;
+        return switch (meaning.quantity()) {
+            case SPIN -> 0;
+            case TIME, RATIO -> 2;
+            case SPEED, LENGTH, ANGLE -> 1;
+        };
     }
 
     /** A change: with its sign, of a sided figure with the side it goes to. */

@@ -3,6 +3,7 @@ package org.toeline.desk.shots;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyEvent;
 import org.toeline.desk.screen.Screen;
@@ -20,8 +21,8 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private final ShotTable table;
     private final ShotBar bar;
     private final AirBar airBar;
-    private final ShotPlotPane plot = new ShotPlotPane();
-    private final DifferencesPane differences = new DifferencesPane(lesson -> other().choose(lesson));
+    private final ShotPlotPane plot;
+    private final DifferencesPane differences;
     private final TogetherPane together = new TogetherPane();
     private final ShotsView view;
     private final Reckoning reckoning;
@@ -37,14 +38,17 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         this.files = new ShotFiles(studio.records().settings().folder().folder());
         this.keeping = new ShotKeeping(studio, this::opened);
         this.other = new OtherLesson(studio, keeping, this::offer);
+        this.differences = new DifferencesPane(other::choose);
         this.model = new ShotsModel(keeping::keep);
         this.table = new ShotTable(model, row -> picked());
+        this.plot = new ShotPlotPane(studio.background());
         this.bar = new ShotBar(this, this::use);
         this.airBar = new AirBar(c -> use(settings.withConditions(c)));
         this.view = new ShotsView(bar, airBar, table, plot, differences, together);
         this.reckoning =
                 new Reckoning(studio.background(), settings.conditions().air(), view::working);
-        this.exchange = new ShotExchange(studio, files, model, view, table);
+        this.exchange =
+                new ShotExchange(studio, files, model, view, table, figures -> use(settings.withColumns(figures)));
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         view.onStop(reckoning::stop);
         model.listen(this::reckon);
@@ -110,10 +114,6 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         other.lookUp();
     }
 
-    private OtherLesson other() {
-        return other;
-    }
-
     /** The lessons to compare with, and what follows from the one that is. */
     private void offer() {
         differences.choices(other.choices(), other.lesson());
@@ -133,13 +133,18 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
                         lessons, pairs, new ExpectationWords(studio.words().get())));
     }
 
+    /** In two turns, since the table below is laid out anew as well. */
     private void shown() {
         table.refreshCells();
+        picked();
+        Platform.runLater(this::compared);
+    }
+
+    private void compared() {
         differences.show(
                 reckoned().compared(),
                 settings.units(),
                 other.expectations(reckoned().compared().comparison()));
-        picked();
     }
 
     /** The picture points out the row that is typed into, and what is odd about it is said in full. */
@@ -149,13 +154,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         String note = new ShotColumns(model, this::reckoned).note(table.row());
         List<String> said = new ArrayList<>();
         keeping.unable().ifPresent(said::add);
-        reckoning.stopped().ifPresent(w -> said.add(Texts.of("shots.said.stopped", w.done(), w.all())));
-        if (reckoned().aside() > 0) {
-            said.add(Texts.of("shots.said.aside", reckoned().aside()));
-        }
-        if (reckoned().impossible() > 0) {
-            said.add(Texts.of("shots.said.impossible", reckoned().impossible()));
-        }
+        said.addAll(reckoning.said());
         if (!note.isEmpty()) {
             said.add(Texts.of("shots.said.row", table.row() + 1, note));
         }

@@ -20,7 +20,7 @@ import org.toeline.desk.text.Texts;
 /** How the screen of the shots is laid out: the table above, below it the picture and what changed. */
 final class ShotsView extends StackPane {
 
-    private static final double TABLE_SHARE = 0.40;
+    private static final double TABLE_SHARE = 0.52;
     private static final double PICTURE_SHARE = 0.48;
     private static final double LEAST_PICTURE = 220;
     /** Of the headings and two rows, beside usual text. */

@@ -13,12 +13,14 @@ final class OrderedFigures {
     /**
      * By how much a difference whose variance comes from one setup alone counts for less: its standard error is known by that
      * setup's shots only, and setups of unequal spreads look so more often than shuffled ones. Found by simulation; more where
-     * the middle of few shots is a robust one.
+     * the middle of few shots is a robust one, and most where it is one of six or seven, which know their own spread badly.
      */
     private static final double ONE_SIDED = 0.2;
 
     private static final double ONE_SIDED_ROBUST = 1.2;
     private static final int ROBUST_FEW = 12;
+    private static final double ONE_SIDED_FEWEST = 2.0;
+    private static final int ROBUST_FEWEST = 8;
 
     private final double[] values;
     private final boolean[] second;
@@ -68,10 +70,15 @@ final class OrderedFigures {
                 return 1;
             }
             double one = 2 * share() - 1;
-            boolean robust = Math.min(before.count(), after.count()) < ROBUST_FEW
-                    && Math.min(before.count(), after.count()) >= Centre.LEAST_ROBUST;
             return Likeness.widening(neighbours, before, after, likeness)
-                    * (1 + (robust ? ONE_SIDED_ROBUST : ONE_SIDED) * one * one);
+                    * (1 + oneSided(Math.min(before.count(), after.count())) * one * one);
+        }
+
+        private static double oneSided(int fewer) {
+            if (fewer < Centre.LEAST_ROBUST || fewer >= ROBUST_FEW) {
+                return ONE_SIDED;
+            }
+            return fewer < ROBUST_FEWEST ? ONE_SIDED_FEWEST : ONE_SIDED_ROBUST;
         }
 
         /** The difference in widened standard errors; zero where nothing varies. */

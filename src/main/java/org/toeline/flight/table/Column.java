@@ -1,5 +1,7 @@
 package org.toeline.flight.table;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.toeline.flight.FigureUnit;
 import org.toeline.language.Sentences;
 
@@ -20,5 +22,31 @@ public record Column(String header, Meaning meaning, FigureUnit unit, PositiveSi
             throw new IllegalArgumentException(
                     Sentences.of(Column.class).of("template.unit", header, meaning.id(), unit.id()));
         }
+    }
+
+    /**
+     * A column that somebody decided the meaning of: unit and sides as its heading states them, else a unit in which its first
+     * figures lie where such figures usually lie.
+     *
+     * @param cells     the first of its cells
+     * @param otherwise its unit where nothing tells
+     */
+    public static Column decided(String header, Meaning meaning, List<String> cells, FigureUnit otherwise) {
+        HeadingText text = HeadingText.of(header);
+        double[] figures = cells.stream()
+                .flatMapToDouble(c -> FigureCell.bare(c, c.contains(",") && !c.contains(".") ? ',' : '.').stream())
+                .toArray();
+        List<FigureUnit> possible = Usual.units(meaning, figures);
+        return new Column(
+                header,
+                meaning,
+                text.unit()
+                        .filter(u -> u.quantity() == meaning.quantity())
+                        .or(() -> Stream.concat(
+                                        Stream.of(otherwise, ColumnJudge.usual(meaning.quantity())), possible.stream())
+                                .filter(possible::contains)
+                                .findFirst())
+                        .orElse(otherwise),
+                text.plus().orElse(PositiveSide.RIGHT));
     }
 }

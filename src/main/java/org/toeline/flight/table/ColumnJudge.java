@@ -54,7 +54,12 @@ record ColumnJudge(TableBody body, int place) {
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .toArray();
         Optional<Meaning> named = HeadingNames.surely(words);
-        Optional<Meaning> meaning = named.or(() -> HeadingNames.perhaps(words));
+        Optional<Meaning> meaning = Optional.of(body.over(place))
+                .filter(w -> !w.isEmpty())
+                .flatMap(
+                        w -> HeadingNames.surely(HeadingText.of(w + " " + words).words()))
+                .or(() -> named)
+                .or(() -> HeadingNames.perhaps(words));
         if (cells.isEmpty() || bare.length == 0 || meaning.isEmpty()) {
             return Verdict.NOT_OURS;
         }
@@ -64,7 +69,8 @@ record ColumnJudge(TableBody body, int place) {
     private Verdict verdict(
             HeadingText text, Optional<Meaning> named, Meaning meaning, List<String> cells, double[] bare) {
         Optional<FigureUnit> stated = text.unit().or(() -> body.unitBelow(place));
-        boolean inCells = body.unitsBeside(place) || cells.stream().allMatch(FigureCell::united);
+        boolean inCells =
+                body.unitsBeside(place, meaning.quantity()) || cells.stream().allMatch(FigureCell::united);
         List<FigureUnit> possible = Usual.units(meaning, bare);
         boolean lettered = meaning.sided() && cells.stream().anyMatch(FigureCell::lettered);
         Optional<PositiveSide> plus = lettered ? Optional.of(PositiveSide.LETTERS) : text.plus();
@@ -104,11 +110,11 @@ record ColumnJudge(TableBody body, int place) {
             List<FigureUnit> possible,
             Optional<PositiveSide> plus,
             Column column) {
+        if (body.over().isPresent()) {
+            return Sentences.of(ColumnJudge.class).of("table.words-above");
+        }
         if (named.isEmpty()) {
             return Sentences.of(ColumnJudge.class).of("table.heading-other");
-        }
-        if (body.twoRows()) {
-            return Sentences.of(ColumnJudge.class).of("table.words-above");
         }
         if (stated.isPresent() && stated.get().quantity() != meaning.quantity()) {
             return Sentences.of(ColumnJudge.class)
@@ -162,7 +168,7 @@ record ColumnJudge(TableBody body, int place) {
     /** The figures of a column in the unit used inside, a figure a row; not a number where there is none. */
     static double[] inside(TableBody body, int place, Column column) {
         List<Row> rows = body.rows().shots();
-        boolean beside = body.unitsBeside(place);
+        boolean beside = body.unitsBeside(place, column.meaning().quantity());
         return rows.stream()
                 .limit(LOOK_AT)
                 .mapToDouble(r -> {
@@ -178,7 +184,8 @@ record ColumnJudge(TableBody body, int place) {
                 .toArray();
     }
 
-    private static FigureUnit usual(Quantity quantity) {
+    /** What is proposed where nothing else is said. */
+    static FigureUnit usual(Quantity quantity) {
         return switch (quantity) {
             case SPEED -> FigureUnit.MILES_PER_HOUR;
             case LENGTH -> FigureUnit.YARD;

@@ -32,14 +32,20 @@ public enum Meaning {
 
     private final String id;
     private final Quantity quantity;
+    private final Optional<ShotFigure> figure;
 
     Meaning(ShotFigure figure) {
-        this(figure.id(), figure.quantity());
+        this(figure.id(), figure.quantity(), Optional.of(figure));
     }
 
     Meaning(String id, Quantity quantity) {
+        this(id, quantity, Optional.empty());
+    }
+
+    Meaning(String id, Quantity quantity, Optional<ShotFigure> figure) {
         this.id = id;
         this.quantity = quantity;
+        this.figure = figure;
     }
 
     /** The name in documents. */
@@ -58,12 +64,17 @@ public enum Meaning {
 
     /** The figure of a shot; none for back and side spin, which make two figures together. */
     public Optional<ShotFigure> figure() {
-        return ShotFigure.of(id);
+        return figure;
     }
 
     /** Whether its sign says on which side. */
     public boolean sided() {
         return this == SIDE_SPIN || figure().map(ShotFigure::sided).orElse(false);
+    }
+
+    /** Every figure of a shot is a meaning of a column, under the same name. */
+    public static Meaning of(ShotFigure figure) {
+        return valueOf(figure.name());
     }
 
     public static Optional<Meaning> of(String id) {

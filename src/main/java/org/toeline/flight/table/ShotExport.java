@@ -27,7 +27,7 @@ public final class ShotExport {
     /** The template that reads back what is written here. */
     public static Template template() {
         List<Column> columns = Arrays.stream(ShotFigure.values())
-                .map(f -> new Column(heading(f), Meaning.of(f.id()).orElseThrow(), f.shownUnit(), PositiveSide.RIGHT))
+                .map(f -> new Column(heading(f), Meaning.of(f), f.shownUnit(), PositiveSide.RIGHT))
                 .toList();
         return new Template("toeline-shots", Separator.COMMA, DecimalMark.POINT, columns, List.of(REMARK));
     }

@@ -154,7 +154,7 @@ public final class ShotImport {
         }
         Column placed = new Column(column.header(), column.meaning(), unit, column.positiveSide());
         places.put(placed, place);
-        beside.put(placed, body.unitsBeside(place));
+        beside.put(placed, body.unitsBeside(place, column.meaning().quantity()));
     }
 
     private void read(TableBody body, int index, ShotIdentity identity) {

@@ -51,6 +51,12 @@ public record TableLook(List<String> headings, List<List<String>> rows) {
                 && template.columns().stream().allMatch(c -> plain.contains(Header.plain(c.header())));
     }
 
+    /** The first cells below a heading; none below one that is not there. */
+    public List<String> cells(String heading) {
+        int place = headings.indexOf(heading);
+        return place < 0 ? List.of() : rows.stream().map(r -> r.get(place)).toList();
+    }
+
     private static int firstFilled(Grid grid) {
         for (int i = 0; i < grid.rows().size(); i++) {
             if (grid.rows().get(i).filled() > 1) {

@@ -35,6 +35,9 @@ class GermanShotsTest {
                 .isEqualTo("1,4 ° R");
         assertThat(METRIC.number(ShotFigure.LAUNCH_DIRECTION, 0)).as("no side").isEqualTo("0,0");
         assertThat(METRIC.width(ShotFigure.HANG_TIME, 5.972)).isEqualTo("5,97");
+        assertThat(METRIC.number(ShotFigure.SMASH_FACTOR, 1.444))
+                .as("three hundredths are worth acting on")
+                .isEqualTo("1,44");
         assertThat(METRIC.change(ShotFigure.CARRY, -3.25)).isEqualTo("−3,3");
         assertThat(METRIC.number(
                         ShotFigure.SPIN_RATE, ShotFigure.SPIN_RATE.shownUnit().toInside(12_345)))

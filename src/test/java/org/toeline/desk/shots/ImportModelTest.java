@@ -61,6 +61,43 @@ class ImportModelTest {
         assertThat(model.column("Tempo")).as("a meaning stands over one column").isEmpty();
     }
 
+    /** A language that the program does not know: what is said of units and sides it understands all the same. */
+    @Test
+    void theUnitThatAHeadingStatesIsTakenWithIt() throws IOException {
+        Path foreign = Files.writeString(
+                folder.resolve("foreign.csv"),
+                "Tacada;Velocidade (km/h);Desvio (yd, + = left)\n1;241,5;4,2\n2;240,3;-3,0\n3;238,8;1,5\n");
+        ImportModel model = ImportModel.read(foreign, List.of());
+        assertThat(model.imported().shots()).isEmpty();
+        model = model.means("Velocidade (km/h)", Meaning.BALL_SPEED).means("Desvio (yd, + = left)", Meaning.SIDE);
+        assertThat(model.imported().shots().get(0).figure(ShotFigure.BALL_SPEED).orElseThrow())
+                .isCloseTo(241.5 / 3.6, within(1e-9));
+        assertThat(model.imported().shots().get(0).figure(ShotFigure.SIDE).orElseThrow())
+                .isCloseTo(4.2 * 0.9144, within(1e-9));
+    }
+
+    /** Where no heading states it, the unit is one in which such figures lie where they usually lie. */
+    @Test
+    void aUnitThatCannotBeIsNotProposed() throws IOException {
+        Path fast = Files.writeString(
+                folder.resolve("fast.csv"), "Nr,Tempo,Carry\n1,148.2,240\n2,151.0,244\n3,149.3,239\n");
+        ImportModel model = ImportModel.read(fast, List.of()).means("Tempo", Meaning.BALL_SPEED);
+        assertThat(model.column("Tempo").orElseThrow().unit()).isEqualTo(FigureUnit.MILES_PER_HOUR);
+        assertThat(model.imported().notes()).noneMatch(n -> n.contains("not those of"));
+    }
+
+    /** Crosses beside a column are no unit of it. */
+    @Test
+    void whatStandsBesideIsAUnitOnlyOfItsKind() throws IOException {
+        Path crosses = Files.writeString(
+                folder.resolve("crosses.csv"), "No,Carry,Seen\n1,241.5,x\n2,240.3,x\n3,238.8,x\n4,236.0,x\n");
+        ImportModel model = ImportModel.read(crosses, List.of());
+        assertThat(model.asked())
+                .singleElement()
+                .satisfies(a -> assertThat(a.why()).isEqualTo("no unit is stated"));
+        assertThat(model.means("Carry", Meaning.CARRY).imported().shots()).hasSize(4);
+    }
+
     /** Whole turns written with a point between thousands: who says what they are, but not how, is told that it cannot be so. */
     @Test
     void figuresThatCannotBeAreSaidToBeOthers() throws IOException {

@@ -15,6 +15,7 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import org.toeline.desk.OpenDesk;
@@ -33,19 +34,31 @@ public final class ManyShotsScenario {
 
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
+    /** Shorter turns are counted only. */
+    private static final double LEAST_MILLIS = 16;
+
+    private static final int MOST_TURNS = 6;
+    private static final int FRAMES = 7;
+    /** What all flights bring onto the screen is drawn by then. */
+    private static final int PULSES_AFTER = 60;
+
+    private static final long QUIET_NANOS = 1_500_000_000;
+    private static final double QUIET_SHARE = 0.25;
+
     private final int shots;
     private final CountDownLatch finished = new CountDownLatch(1);
     private ShotsScreen screen;
     private OpenDesk desk;
-    private boolean given;
+    private Consumer<List<TypedShot>> step = this::waitForTheLesson;
+    private long looked;
+    private long usedBefore;
     private long cpu;
     private long begun;
-    private volatile boolean watching;
-    private volatile long longestNanos;
-    private volatile long longestWorkNanos;
-    private long workedNanos;
+    private LongTurns turns;
+    private Runnable pulseBegins = () -> {};
     private final Map<Long, Long> threads = new HashMap<>();
     private int row;
+    private int after;
 
     private ManyShotsScenario(int shots) {
         this.shots = shots;
@@ -56,40 +69,8 @@ public final class ManyShotsScenario {
         Path folder = Files.createTempDirectory("many");
         List<TypedShot> more = ShotsModel.rowsOf(more(scenario.shots));
         Platform.startup(() -> scenario.open(folder, more));
-        Thread watcher = new Thread(scenario::watch);
-        watcher.setDaemon(true);
-        watcher.start();
         System.out.println(scenario.finished.await(400, TimeUnit.SECONDS) ? "" : "not finished");
         System.exit(0);
-    }
-
-    private void watch() {
-        while (true) {
-            long asked = System.nanoTime();
-            CountDownLatch turn = new CountDownLatch(1);
-            Platform.runLater(() -> {
-                worked();
-                turn.countDown();
-            });
-            try {
-                turn.await();
-                if (watching) {
-                    longestNanos = Math.max(longestNanos, System.nanoTime() - asked);
-                }
-                Thread.sleep(2);
-            } catch (InterruptedException e) {
-                return;
-            }
-        }
-    }
-
-    /** On the interface thread: what it worked itself since its last turn, whatever others do on the machine. */
-    private void worked() {
-        long now = THREADS.getCurrentThreadCpuTime();
-        if (watching) {
-            longestWorkNanos = Math.max(longestWorkNanos, now - workedNanos);
-        }
-        workedNanos = now;
     }
 
     private void threads(boolean print) {
@@ -133,46 +114,76 @@ public final class ManyShotsScenario {
         new AnimationTimer() {
             @Override
             public void handle(long now) {
-                pulse(more);
+                pulseBegins.run();
+                step.accept(more);
             }
         }.start();
     }
 
-    private void pulse(List<TypedShot> more) {
-        if (!given
-                && screen.model().rows().size() == 10
-                && screen.reckoned().compared().setups().size() == 2) {
-            given = true;
+    /** The sample lesson and the one to compare with are there; their clips are open and nothing moves any more. */
+    private void waitForTheLesson(List<TypedShot> more) {
+        if (screen.model().rows().size() == 10
+                && screen.reckoned().compared().setups().size() == 2
+                && quiet()) {
+            turns = new LongTurns(LEAST_MILLIS);
+            pulseBegins = turns::turned;
             screen = desk.shots();
-            cpu = PROCESS.getProcessCpuTime();
-            begun = System.nanoTime();
-            threads(false);
-            workedNanos = THREADS.getCurrentThreadCpuTime();
-            watching = true;
-            long at = System.nanoTime();
-            long own = THREADS.getCurrentThreadCpuTime();
-            screen.model().add(more);
-            own = THREADS.getCurrentThreadCpuTime() - own;
-            System.out.printf(
-                    Locale.ROOT,
-                    "taking them in: %.0f ms on the interface thread, %.0f ms of them its own work%n",
-                    (System.nanoTime() - at) / 1e6,
-                    own / 1e6);
-        } else if (given && screen.reckoned().shots().size() > shots) {
+            step = this::waitForTheScreen;
+        }
+    }
+
+    private void waitForTheScreen(List<TypedShot> more) {
+        if (quiet()) {
+            turns.end();
+            System.out.printf(Locale.ROOT, "the screen shown for the first time: %.0f ms%n", turns.longestMillis());
+            turns.print(3, FRAMES);
+            takeIn(more);
+            step = this::scroll;
+        }
+    }
+
+    /** Whether the whole program does next to nothing, as while somebody chooses a file. */
+    private boolean quiet() {
+        long now = System.nanoTime();
+        if (now - looked < QUIET_NANOS) {
+            return false;
+        }
+        long used = PROCESS.getProcessCpuTime();
+        boolean quiet = used - usedBefore < QUIET_SHARE * (now - looked);
+        looked = now;
+        usedBefore = used;
+        return quiet;
+    }
+
+    private void takeIn(List<TypedShot> more) {
+        cpu = PROCESS.getProcessCpuTime();
+        begun = System.nanoTime();
+        threads(false);
+        turns = new LongTurns(LEAST_MILLIS);
+        pulseBegins = turns::turned;
+        long own = THREADS.getCurrentThreadCpuTime();
+        screen.model().add(more);
+        own = THREADS.getCurrentThreadCpuTime() - own;
+        System.out.printf(Locale.ROOT, "taking them in: %.0f ms of the interface thread's own work%n", own / 1e6);
+    }
+
+    private void scroll(List<TypedShot> more) {
+        row = (row + 137) % shots;
+        ((ShotTable) screen.root().lookup("#shots-table")).scrollTo(row);
+        if (screen.reckoned().shots().size() > shots && ++after == PULSES_AFTER) {
+            turns.end();
             System.out.printf(
                     Locale.ROOT,
                     "%d shots: processor time to all flights %.1f s, %.1f s on the clock; the interface was blocked for"
-                            + " %.0f ms at most, %.0f ms by its own work%n",
+                            + " %.0f ms at most by its own work, load %.1f%n",
                     shots,
                     (PROCESS.getProcessCpuTime() - cpu) / 1e9,
                     (System.nanoTime() - begun) / 1e9,
-                    longestNanos / 1e6,
-                    longestWorkNanos / 1e6);
+                    turns.longestMillis(),
+                    PROCESS.getSystemLoadAverage());
+            turns.print(MOST_TURNS, FRAMES);
             threads(true);
             finished.countDown();
-        } else if (given) {
-            row = (row + 137) % shots;
-            ((ShotTable) screen.root().lookup("#shots-table")).scrollTo(row);
         }
     }
 }

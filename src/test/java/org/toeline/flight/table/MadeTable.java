@@ -167,8 +167,19 @@ final class MadeTable {
         return sumsUp(label, x -> Arrays.stream(x).max().orElseThrow(), 2);
     }
 
-    /** What the table says, by the line: only the figures that columns of it are. */
+    /** What the table says, by the line of the file: only the figures that columns of it are. */
     Map<Integer, Shot> truth() {
+        Map<Integer, Shot> truth = new TreeMap<>();
+        List<String> lines = lines();
+        int[] before = new int[lines.size() + 1];
+        for (int i = 0; i < lines.size(); i++) {
+            before[i + 1] = before[i] + lines.get(i).split("\n", -1).length;
+        }
+        byRow().forEach((row, shot) -> truth.put(before[row - 1] + 1, shot));
+        return truth;
+    }
+
+    private Map<Integer, Shot> byRow() {
         Map<Integer, Shot> truth = new TreeMap<>();
         List<String> lines = lines();
         for (int i = 0; i < shots.size(); i++) {

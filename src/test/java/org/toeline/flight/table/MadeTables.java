@@ -132,6 +132,7 @@ final class MadeTables {
         rows(all);
         delivery(all);
         all.addAll(ContradictoryTables.all());
+        all.addAll(OddTables.all());
         return all;
     }
 
