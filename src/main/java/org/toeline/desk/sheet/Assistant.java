@@ -19,6 +19,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
+import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
 import org.toeline.video.Frame;
 
@@ -150,6 +151,21 @@ public final class Assistant implements PicturePane.Gestures {
     /** What is suggested of clips that arrive, by itself. */
     public Drafts drafts() {
         return drafts;
+    }
+
+    /** From which hand the pictures show the player to play. */
+    HandSeen hands() {
+        return suggesting.hands();
+    }
+
+    /** From which hand a view was looked at last. */
+    Optional<Handedness> looked(View of) {
+        return suggesting.hand(of);
+    }
+
+    /** The coach says that the hand that is set is the right one. */
+    void keepHand() {
+        suggesting.keepHand();
     }
 
     /** Puts the large view's marks where they are on the average while the player stands still. */
