@@ -24,9 +24,7 @@ final class HandBar extends OverPicture {
                 Controls.button("hand-seen-keep", "hand.seen.keep", () -> {
                     rest.run();
                     assistant.keepHand();
-                    update();
                 }));
-        assistant.hands().listen(this::update);
     }
 
     private Optional<HandSeen.Differs> asks() {

@@ -57,6 +57,7 @@ final class HandSeen {
                         .add(lesson.sheet().handedness());
             }
         });
+        changed.run();
     }
 
     /**

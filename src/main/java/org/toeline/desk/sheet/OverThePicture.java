@@ -29,7 +29,12 @@ final class OverThePicture extends StackPane {
         this.missing = new MissingBar(sheet.missing());
         this.shifted = new ShiftedBar(model, sheet.clips(), sheet.background(), back);
         this.arrived = new ArrivedBar(model, () -> sheet.arrivals().exchange(), back);
-        this.hand = new HandBar(model, sheet.assistant(), back);
+        // a picture that tells the hand tells its view too: nothing more is asked, nor comes under the mouse
+        this.hand = new HandBar(model, sheet.assistant(), () -> {
+            back.run();
+            arrived.answered();
+        });
+        sheet.assistant().hands().listen(this::askOne);
         this.welcome =
                 new WelcomePane(() -> sheet.desk().sample(), id -> sheet.desk().open(id));
         Region work = sheet.clips().lines();
@@ -89,7 +94,15 @@ final class OverThePicture extends StackPane {
                 model.file().isPresent());
         drop.setVisible(!hasPicture && !welcome.isVisible() && !missing.isVisible());
         shifted.update();
-        arrived.update();
+        askOne();
+    }
+
+    /** One thing after the other, or they hide the player. */
+    private void askOne() {
         hand.update();
+        arrived.update();
+        if (hand.isVisible()) {
+            arrived.setVisible(false);
+        }
     }
 }

@@ -166,7 +166,8 @@ final class Suggesting implements LessonListener {
     private void remember(View of, Asked asked, ViewSuggestion what) {
         Optional.ofNullable(model.lesson().clips().get(of)).ifPresent(moment -> {
             seen.put(of, new Seen(moment, asked.handedness(), what));
-            hands.saw(of, moment.clip(), what.hand());
+            // of a player who is seen from another side than asked for the hand is none
+            hands.saw(of, moment.clip(), what.hand().filter(h -> what.view().equals(Optional.of(of))));
         });
         withdrawSides();
     }

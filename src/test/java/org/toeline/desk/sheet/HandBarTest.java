@@ -75,7 +75,13 @@ class HandBarTest extends DrivenDesk {
     @Test
     void changingItBringsTheRightSides(FxRobot robot) throws Exception {
         arrive(robot);
+        assertThat(robot.lookup("#arrived").query().isVisible())
+                .as("one question after the other")
+                .isFalse();
         robot.clickOn("#hand-seen-change");
+        assertThat(robot.lookup("#arrived").query().isVisible())
+                .as("nothing comes under the mouse")
+                .isFalse();
         until(() -> looked(View.FACE_ON, Handedness.LEFT) && looked(View.DOWN_THE_LINE, Handedness.LEFT));
         assertThat(model().sheet().handedness()).isEqualTo(Handedness.LEFT);
         assertThat(robot.lookup("#hand-seen").query().isVisible()).isFalse();
