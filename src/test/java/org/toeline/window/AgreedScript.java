@@ -49,7 +49,8 @@ public final class AgreedScript {
     private static final int[] HAND_CHANGE = {69, 292};
     private static final int[] CLUB = {370, 97};
     private static final int CLUB_STEP = 24;
-    private static final List<String> CLUBS = List.of("driver", "fairway-wood", "hybrid", "long-iron", "mid-iron", "short-iron", "wedge");
+    private static final List<String> CLUBS =
+            List.of("driver", "fairway-wood", "hybrid", "long-iron", "mid-iron", "short-iron", "wedge");
 
     private static final int MOST_WHEN_RIGHT = 8;
     private static final int MOST_WHEN_CORRECTED = 15;

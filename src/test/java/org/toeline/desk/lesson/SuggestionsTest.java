@@ -86,8 +86,7 @@ class SuggestionsTest {
     /** Then the hand is needed where nothing could be suggested, as of a ball before a white shoe. */
     @Test
     void afterTheLastSuggestionComesTheViewThatIsBlank() {
-        model.open(
-                Lesson.of(model.sheet().withView(ViewMarks.empty(View.TEE, 1920, 1080))), Optional.empty());
+        model.open(Lesson.of(model.sheet().withView(ViewMarks.empty(View.TEE, 1920, 1080))), Optional.empty());
         model.suggestions().acceptAll();
         model.suggestions().acceptAll();
         assertThat(model.large()).as("the doubtful first").isEqualTo(View.DOWN_THE_LINE);
@@ -152,8 +151,7 @@ class SuggestionsTest {
         Item trail = new Item.OfLandmark(Landmark.TRAIL_SHOULDER);
         model.show(View.DOWN_THE_LINE);
         model.apply(model.sheet()
-                .withView(marks()
-                        .withMark(new Mark(Landmark.TRAIL_SHOULDER, HERE.plus(5, 0), 9, Origin.SUGGESTED))
+                .withView(marks().withMark(new Mark(Landmark.TRAIL_SHOULDER, HERE.plus(5, 0), 9, Origin.SUGGESTED))
                         .withMark(new Mark(Landmark.TRAIL_HIP, HERE.plus(0, 200), 9, Origin.SUGGESTED))));
         model.suggestions().acceptAll();
         assertThat(model.suggestions().left()).containsExactly(SHOULDER, trail);
