@@ -132,15 +132,20 @@ public final class Assistant implements PicturePane.Gestures {
     private static Optional<LineMark> snapped(Frame frame, LineMark rough) {
         if (rough.item() instanceof Item.OfFloor) {
             Optional<SnappedRod> rod = EdgeSnap.rod(frame, rough.from(), rough.to());
-            return rod.map(r -> new LineMark(
-                    rough.item(),
-                    r.from().at(),
-                    r.from().sigmaPx(r.sigmaAcrossPx()),
-                    r.to().at(),
-                    r.to().sigmaPx(r.sigmaAcrossPx())));
+            return rod.filter(r -> isIn(frame, r.from().at()) && isIn(frame, r.to().at()))
+                    .map(r -> new LineMark(
+                            rough.item(),
+                            r.from().at(),
+                            r.from().sigmaPx(r.sigmaAcrossPx()),
+                            r.to().at(),
+                            r.to().sigmaPx(r.sigmaAcrossPx())));
         }
         Optional<SnappedLine> line = EdgeSnap.along(frame, rough.from(), rough.to());
         return line.map(l -> new LineMark(rough.item(), l.from(), l.endSigmaPx(), l.to(), l.endSigmaPx()));
+    }
+
+    private static boolean isIn(Frame frame, ImagePoint at) {
+        return at.xPx() >= 0 && at.xPx() <= frame.width() && at.yPx() >= 0 && at.yPx() <= frame.height();
     }
 
     /** All of the large view that is not placed yet, as the program sees it; to be accepted, moved or deleted. */
