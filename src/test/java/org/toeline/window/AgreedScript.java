@@ -123,10 +123,10 @@ public final class AgreedScript {
         hand();
         club();
         ground();
-        until("rods that are suggested", PATIENCE_S, () -> {
-            JsonNode lesson = kept();
-            return !view(lesson, "face-on").path("floorMarks").isEmpty();
-        });
+        window.stands();
+        if (view(kept(), "face-on").path("floorMarks").isEmpty()) {
+            drawn("face-on");
+        }
         for (String view : VIEWS) {
             if (!suggested(kept(), view).isEmpty()) {
                 agree(view);
@@ -190,6 +190,24 @@ public final class AgreedScript {
         window.stands();
         if (!suggested(kept(), "tee").isEmpty()) {
             agree("tee");
+        }
+    }
+
+    /** Rods that the program does not see, as in a dark bay, are drawn along, and the ball is clicked where it is asked for next. */
+    private void drawn(String view) throws Exception {
+        Placed at = placed(view).orElseThrow();
+        JsonNode hand = named(byHand.path("views"), "view", view);
+        for (int i = 0; i < 4; i += 2) {
+            JsonNode from = hand.path("floorMarks").path(i);
+            JsonNode to = hand.path("floorMarks").path(i + 1);
+            stroke(x(at, from), y(at, from), x(at, to), y(at, to));
+            gestures.add("drawn along " + from.path("point").asText() + " " + view);
+            window.stands();
+        }
+        if (view(kept(), view).path("ball").isMissingNode()) {
+            click(x(at, hand.path("ball")), y(at, hand.path("ball")));
+            gestures.add("the ball clicked " + view);
+            window.stands();
         }
     }
 
