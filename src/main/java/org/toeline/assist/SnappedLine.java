@@ -43,7 +43,12 @@ public record SnappedLine(
             return Optional.empty();
         }
         return Optional.of(new SnappedLine(
-                at, along(part[0], width, height), along(part[1], width, height), sigmaAcrossPx, endSigmaPx, barWidthPx));
+                at,
+                along(part[0], width, height),
+                along(part[1], width, height),
+                sigmaAcrossPx,
+                endSigmaPx,
+                barWidthPx));
     }
 
     private ImagePoint along(double share, int width, int height) {
