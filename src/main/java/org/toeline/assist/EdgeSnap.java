@@ -48,9 +48,9 @@ public final class EdgeSnap {
         search = new LineSearch(colours, WIDEST_BAR_PER_1000 * per1000);
     }
 
-    /** The line along a drag; empty when there is none, or when the drag is shorter than 12 px. */
+    /** The line along a drag, as far as it lies in the picture; empty when there is none, or when the drag is shorter than 12 px. */
     public static Optional<SnappedLine> along(Frame frame, ImagePoint from, ImagePoint to) {
-        return new EdgeSnap(frame, from, to).drag(from, to);
+        return new EdgeSnap(frame, from, to).drag(from, to).flatMap(l -> l.within(frame.width(), frame.height()));
     }
 
     /** A rod's axis and both its ends from one drag along it; empty when no bar is there or it has no end near. */

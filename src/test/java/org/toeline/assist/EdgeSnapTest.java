@@ -93,6 +93,22 @@ class EdgeSnapTest {
         assertThat(covered).as("within the stated interval, of " + n).isGreaterThanOrEqualTo(n * 90 / 100);
     }
 
+    /** A post at the picture's border: what would lie outside cannot be kept with a lesson. */
+    @Test
+    void whatLeavesThePictureIsCutAtItsBorder() {
+        SplittableRandom random = new SplittableRandom(13);
+        Bar bar = new Bar(4, 64, Math.PI / 2 + 0.08, 3, 1000, new double[] {210, 210, 210});
+        SnappedLine line = EdgeSnap.along(bar.drawn(random), new ImagePoint(8, 10), new ImagePoint(1, 126))
+                .orElseThrow();
+        assertThat(bar.at(62, 0).xPx()).as("the bar leaves it").isNegative();
+        for (ImagePoint end : List.of(line.from(), line.to())) {
+            assertThat(end.xPx()).isBetween(0.0, (double) SIDE);
+            assertThat(end.yPx()).isBetween(0.0, (double) SIDE);
+            assertThat(bar.t(end.xPx(), end.yPx())).as("still on the bar").isCloseTo(0, within(1.0));
+        }
+        assertThat(line.to().yPx()).as("up to the border").isGreaterThan(100);
+    }
+
     @Test
     void aRoughDragSnapsToAPlainEdge() {
         SplittableRandom random = new SplittableRandom(12);

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.toeline.desk.lesson.Item;
+import org.toeline.desk.picture.Snap;
 import org.toeline.desk.sheet.KeptClips;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.ledger.Lesson;
@@ -22,6 +23,7 @@ import org.toeline.mark.FloorLayout;
 import org.toeline.mark.FloorMark;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.VerticalMark;
 import org.toeline.mark.View;
@@ -240,5 +242,87 @@ class MarkedByKeysTest extends DrivenDesk {
         assertThat(model().selected()).contains(new Item.OfLandmark(Landmark.LEAD_SHOULDER));
         press(robot, KeyCode.SHIFT, KeyCode.N);
         assertThat(model().selected()).contains(Item.BALL);
+    }
+
+    /** Of the lead shoulder, which is selected. */
+    private void suggest(FxRobot robot, ImagePoint at) {
+        robot.interact(() -> model().draft(
+                        View.FACE_ON,
+                        (sheet, unfinished) -> sheet.view(View.FACE_ON)
+                                .orElseThrow()
+                                .withMark(new Mark(Landmark.LEAD_SHOULDER, at, 5, Mark.Origin.SUGGESTED))));
+    }
+
+    private Mark shoulder() {
+        return marks().mark(Landmark.LEAD_SHOULDER).orElseThrow();
+    }
+
+    @Test
+    void whatIsSuggestedWhileOneAimsTakesTheCrossFromNobody(FxRobot robot) throws Exception {
+        openClip(robot, FloorLayout.NONE);
+        robot.interact(() -> model().select(new Item.OfLandmark(Landmark.LEAD_SHOULDER)));
+        press(robot, KeyCode.ENTER);
+        press(robot, KeyCode.RIGHT);
+        ImagePoint elsewhere = new ImagePoint(200, 150);
+        suggest(robot, elsewhere);
+        assertThat(picture.aim().isShown()).isTrue();
+        press(robot, KeyCode.RIGHT);
+        assertThat(shoulder().at()).as("the arrows move the cross").isEqualTo(elsewhere);
+        press(robot, KeyCode.ENTER);
+        double step = Math.rint(picture.picture().getHeight() / 72);
+        assertThat(shoulder().at()).isEqualTo(middle().plus(2 * step, 0));
+        assertThat(shoulder().origin()).isEqualTo(Mark.Origin.PLACED);
+    }
+
+    @Test
+    void aCrossThatWasPutAwayOrNotMovedGivesWayToWhatIsSuggested(FxRobot robot) throws Exception {
+        openClip(robot, FloorLayout.NONE);
+        ImagePoint there = new ImagePoint(200, 150);
+        robot.interact(() -> model().select(new Item.OfLandmark(Landmark.NECK)));
+        press(robot, KeyCode.ENTER);
+        press(robot, KeyCode.RIGHT);
+        robot.interact(() -> model().select(new Item.OfLandmark(Landmark.LEAD_SHOULDER)));
+        suggest(robot, there);
+        assertThat(picture.aim().isShown())
+                .as("it was moved for something else")
+                .isFalse();
+        press(robot, KeyCode.ENTER);
+        assertThat(shoulder().at()).isEqualTo(there);
+        assertThat(shoulder().origin()).isNotEqualTo(Mark.Origin.SUGGESTED);
+        robot.interact(() -> {
+            model().undo();
+            model().undo();
+            model().select(new Item.OfLandmark(Landmark.TRAIL_SHOULDER));
+        });
+        press(robot, KeyCode.RIGHT);
+        robot.interact(() -> model().draft(
+                        View.FACE_ON,
+                        (sheet, unfinished) -> sheet.view(View.FACE_ON)
+                                .orElseThrow()
+                                .withMark(new Mark(Landmark.TRAIL_SHOULDER, there, 5, Mark.Origin.SUGGESTED))));
+        assertThat(picture.aim().isShown()).isTrue();
+        press(robot, KeyCode.ESCAPE);
+        assertThat(picture.aim().isShown()).isFalse();
+        press(robot, KeyCode.ENTER);
+        assertThat(marks().mark(Landmark.TRAIL_SHOULDER).orElseThrow().at()).isEqualTo(there);
+    }
+
+    /** The ball is looked for where it was clicked; that it is suggested meanwhile takes the click from nobody. */
+    @Test
+    void whatIsSuggestedWhileTheBallIsLookedForLeavesTheClick(FxRobot robot) throws Exception {
+        openClip(robot, FloorLayout.NONE);
+        BallMark ball = sample.view(View.FACE_ON).orElseThrow().ball().orElseThrow();
+        robot.interact(() -> {
+            model().select(Item.BALL);
+            sheet.assistant().clicked(ball.centre(), Snap.TO_PICTURE);
+            BallMark wrong = new BallMark(ball.centre().plus(100, 0), ball.diameterPx(), 2, 2, Mark.Origin.SUGGESTED);
+            model().draft(
+                            View.FACE_ON,
+                            (sheet, unfinished) ->
+                                    sheet.view(View.FACE_ON).orElseThrow().withBall(Optional.of(wrong)));
+        });
+        until(() -> marks().ball().filter(b -> b.origin() == Mark.Origin.PLACED).isPresent());
+        assertThat(marks().ball().orElseThrow().centre().distancePx(ball.centre()))
+                .isLessThan(NEAR_PX);
     }
 }

@@ -66,13 +66,13 @@ class WholeLessonTest extends DrivenDesk {
     @Test
     void byHand(FxRobot robot) throws Exception {
         run(robot, NEEDED, false);
-        assertThat(gestures).isLessThanOrEqualTo(45);
+        assertThat(gestures).isLessThanOrEqualTo(36);
     }
 
     @Test
     void withSuggestions(FxRobot robot) throws Exception {
         run(robot, OF_THE_CLUB, true);
-        assertThat(gestures).isLessThanOrEqualTo(20);
+        assertThat(gestures).isLessThanOrEqualTo(12);
     }
 
     private void run(FxRobot robot, List<Landmark> clicked, boolean suggestions) throws Exception {

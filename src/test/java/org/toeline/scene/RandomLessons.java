@@ -92,6 +92,18 @@ public final class RandomLessons {
         return argb;
     }
 
+    /** The same of a picture that goes into a clip. */
+    static Picture developed(Picture picture, Look look, SplittableRandom random) {
+        int[] argb = developed(picture.image(), look, random);
+        byte[] rgb = new byte[3 * argb.length];
+        for (int i = 0; i < argb.length; i++) {
+            for (int c = 0; c < 3; c++) {
+                rgb[3 * i + c] = (byte) (argb[i] >> 16 - 8 * c);
+            }
+        }
+        return new Picture(picture.width(), picture.height(), rgb);
+    }
+
     private static boolean stands(Scenario scenario) {
         return scenario.landmarks().values().stream()
                 .allMatch(p -> Double.isFinite(p.t()) && Double.isFinite(p.h()) && Double.isFinite(p.u()));

@@ -67,11 +67,16 @@ record Picture(int width, int height, int[] rgb) {
         double x = 0;
         double y = 0;
         int count = 0;
+        int[] box = {width, height, 0, 0};
         while (!left.isEmpty()) {
             int i = left.pop();
             x += i % width;
             y += i / width;
             count++;
+            box[0] = Math.min(box[0], i % width);
+            box[1] = Math.min(box[1], i / width);
+            box[2] = Math.max(box[2], i % width);
+            box[3] = Math.max(box[3], i / width);
             for (int next : new int[] {i - 1, i + 1, i - width, i + width}) {
                 if (next >= 0 && next < rgb.length && !seen[next] && ofSquare(next)) {
                     seen[next] = true;
@@ -79,7 +84,11 @@ record Picture(int width, int height, int[] rgb) {
                 }
             }
         }
-        if (count >= LEAST_SQUARE_PX) {
+        int across = box[2] - box[0] + 1;
+        int down = box[3] - box[1] + 1;
+        // a shirt may have the colour, but hardly the shape
+        boolean square = Math.abs(across - down) <= 2 && count > 0.7 * across * down;
+        if (square && count >= LEAST_SQUARE_PX) {
             found.add(new double[] {x / count, y / count});
         }
     }

@@ -40,6 +40,7 @@ public final class MarkingPane extends VBox {
     /** Of four lines: what stands below it must not move while one marks. */
     private static final double ANNOUNCED_HEIGHT = 91;
 
+    private final Helps helping;
     private final LessonModel model;
     private Words words;
     private final BodyMap map;
@@ -66,6 +67,9 @@ public final class MarkingPane extends VBox {
 
         /** Begins or ends marking it again. */
         void again();
+
+        /** Whether a cross is moved over the picture by keys. */
+        boolean aims();
     }
 
     /**
@@ -74,6 +78,7 @@ public final class MarkingPane extends VBox {
      */
     public MarkingPane(LessonModel model, Words words, Supplier<List<Profile>> profiles, Helps helping, Runnable back) {
         this.back = back;
+        this.helping = helping;
         this.model = model;
         this.words = words;
         this.map = new BodyMap(model, words);
@@ -260,6 +265,9 @@ public final class MarkingPane extends VBox {
 
     private String suggested(Item item) {
         String where = item instanceof Item.OfLandmark l ? words.where(l.landmark()) : ItemNames.of(item);
+        if (helping.aims()) {
+            return Texts.of("next.aimed", where);
+        }
         return Texts.of(
                 model.suggestions().doubtful(item) ? "next.doubtful" : "next.suggested",
                 where,

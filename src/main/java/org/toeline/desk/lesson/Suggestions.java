@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
@@ -20,6 +21,9 @@ public final class Suggestions {
     /** Down the line shoulders nearer than this share of the trunk have been exchanged: which is which is asked. */
     private static final double CLEAR_OF_ONE_ANOTHER = 0.1;
 
+    private static final List<Item> SHOULDERS =
+            List.of(new Item.OfLandmark(Landmark.LEAD_SHOULDER), new Item.OfLandmark(Landmark.TRAIL_SHOULDER));
+
     private final LessonModel lesson;
     private Set<String> doubted = Set.of();
 
@@ -32,14 +36,25 @@ public final class Suggestions {
         doubted = Set.copyOf(names);
     }
 
-    /** Takes the selected suggestion as right, as it stands, and goes on to the next one. */
+    /**
+     * Takes the selected suggestion as right, as it stands, and goes on to the next one. Shoulders down the line of which one hides the
+     * other are one question, which is which, and answered together.
+     */
     public void accept() {
         lesson.release();
         if (lesson.refused()) {
             return;
         }
         suggestion().ifPresent(item -> {
-            lesson.put(accepted(lesson.marks(lesson.large()).orElseThrow(), item));
+            ViewMarks view = lesson.marks(lesson.large()).orElseThrow();
+            ViewMarks marks = accepted(view, item);
+            if (isHiddenShoulder(item)) {
+                for (Item other : SHOULDERS) {
+                    boolean along = MarkOrder.suggested(marks, other) && !doubted.contains(other.name());
+                    marks = along ? accepted(marks, other) : marks;
+                }
+            }
+            lesson.put(marks);
             goOn();
         });
     }
@@ -98,10 +113,11 @@ public final class Suggestions {
 
     /** Whether it is to be looked at by itself. */
     public boolean doubtful(Item item) {
-        boolean shoulder = lesson.large() == View.DOWN_THE_LINE
-                && item instanceof Item.OfLandmark l
-                && (l.landmark() == Landmark.LEAD_SHOULDER || l.landmark() == Landmark.TRAIL_SHOULDER);
-        return shoulder && !apart() || doubted.contains(item instanceof Item.OfFloor f ? f.pointId() : item.name());
+        return isHiddenShoulder(item) || doubted.contains(item instanceof Item.OfFloor f ? f.pointId() : item.name());
+    }
+
+    private boolean isHiddenShoulder(Item item) {
+        return lesson.large() == View.DOWN_THE_LINE && SHOULDERS.contains(item) && !apart();
     }
 
     /** Whether the shoulders of the large view lie clear of one another, by the length of its trunk. */
@@ -135,15 +151,23 @@ public final class Suggestions {
         }
     }
 
-    /** To what is to be looked at next; when that is nothing in this view, to the next one of which anything is suggested. */
+    /**
+     * To what is to be looked at next; when that is nothing in this view, to the next one of which anything is suggested, and last to
+     * one on which nothing is marked.
+     */
     private void goOn() {
         if (left().isEmpty()) {
-            Arrays.stream(View.values())
-                    .filter(v -> !left(v).isEmpty() && !lesson.away(v))
-                    .findFirst()
+            first(v -> !left(v).isEmpty())
+                    .or(() -> first(v -> lesson.marks(v).isPresent() && !lesson.begun(v)))
                     .ifPresent(lesson::show);
         }
         lookAtNext();
+    }
+
+    private Optional<View> first(Predicate<View> such) {
+        return Arrays.stream(View.values())
+                .filter(v -> such.test(v) && !lesson.away(v))
+                .findFirst();
     }
 
     private ViewMarks accepted(ViewMarks view, Item item) {

@@ -4,7 +4,9 @@ import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import org.toeline.desk.lesson.Item;
+import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.lesson.MarkOrder;
 import org.toeline.desk.lesson.Marking;
 import org.toeline.desk.lesson.Rods;
 import org.toeline.desk.picture.PicturePane.Gestures;
@@ -14,9 +16,10 @@ import org.toeline.mark.ViewMarks;
 
 /**
  * A cross that keys move over the picture: what is to be placed goes where it stands, as it goes where a mouse clicks, and along the
- * way between two places where a mouse draws. It is seen, and has the arrow keys, while something of the large view is to be placed.
+ * way between two places where a mouse draws. It is seen, and has the arrow keys, while something of the large view is to be placed;
+ * what is suggested meanwhile of the thing it was moved for does not take it away.
  */
-public final class Aim {
+public final class Aim implements LessonListener {
 
     /** How often it is moved from the picture's lower edge to the upper. */
     private static final double STEPS = 72;
@@ -30,6 +33,7 @@ public final class Aim {
     private final Gestures gestures;
     private Optional<ImagePoint> at = Optional.empty();
     private Optional<Begun> begun = Optional.empty();
+    private Optional<Aimed> moved = Optional.empty();
 
     /** How far a key moves it. */
     public enum Step {
@@ -41,10 +45,23 @@ public final class Aim {
     /** A stroke that has one end. */
     private record Begun(View view, Item item, ImagePoint from) {}
 
+    /** What it was moved for since that was selected. */
+    private record Aimed(View view, Item item) {}
+
     Aim(PicturePane pane, LessonModel model, Gestures gestures) {
         this.pane = pane;
         this.model = model;
         this.gestures = gestures;
+        model.listen(this);
+    }
+
+    @Override
+    public void changed() {
+        moved = moved.filter(a -> selected().equals(Optional.of(a)));
+    }
+
+    private Optional<Aimed> selected() {
+        return model.selected().map(item -> new Aimed(model.large(), item));
     }
 
     /** Whether the large view shows a picture in which something is to be placed. */
@@ -70,6 +87,7 @@ public final class Aim {
     public void move(Step step, int right, int down) {
         double px = step == Step.PIXEL ? 1 : Math.max(1, Math.rint(pane.pictureHeight() / STEPS));
         double far = step == Step.FAR ? FAR : 1;
+        moved = toBePlaced().flatMap(item -> selected());
         at = at.map(p -> within(p.plus(px * far * right, px * far * down)));
         look();
     }
@@ -102,6 +120,7 @@ public final class Aim {
         begun = Optional.empty();
         if (!stroke) {
             at = Optional.empty();
+            moved = Optional.empty();
         }
         return was;
     }
@@ -110,6 +129,7 @@ public final class Aim {
     void leave() {
         at = Optional.empty();
         begun = Optional.empty();
+        moved = Optional.empty();
     }
 
     void paint(GraphicsContext g) {
@@ -160,7 +180,9 @@ public final class Aim {
         Optional<ViewMarks> view = model.marks(model.large());
         return model.selected()
                 .filter(i -> !(i instanceof Item.OfGround))
-                .filter(i -> view.filter(v -> Marking.handles(v, i).isEmpty()).isPresent());
+                .filter(i -> view.filter(
+                                v -> Marking.handles(v, i).isEmpty() || moved.isPresent() && MarkOrder.suggested(v, i))
+                        .isPresent());
     }
 
     private boolean isDrawn(Item item) {

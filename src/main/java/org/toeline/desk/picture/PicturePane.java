@@ -343,6 +343,7 @@ public final class PicturePane extends Pane {
         Optional<ImagePoint> at = model.suggestions()
                 .suggestion()
                 .filter(i -> image.getImage() != null && !film.isVisible() && !model.away(model.large()))
+                .filter(i -> !aim.isShown())
                 .flatMap(i -> model.marks(model.large())
                         .map(v -> Marking.handles(v, i).get(0)));
         if (!at.equals(lookedAt)) {

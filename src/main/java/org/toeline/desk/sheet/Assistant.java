@@ -19,6 +19,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
+import org.toeline.mark.Handedness;
 import org.toeline.mark.View;
 import org.toeline.video.Frame;
 
@@ -131,15 +132,20 @@ public final class Assistant implements PicturePane.Gestures {
     private static Optional<LineMark> snapped(Frame frame, LineMark rough) {
         if (rough.item() instanceof Item.OfFloor) {
             Optional<SnappedRod> rod = EdgeSnap.rod(frame, rough.from(), rough.to());
-            return rod.map(r -> new LineMark(
-                    rough.item(),
-                    r.from().at(),
-                    r.from().sigmaPx(r.sigmaAcrossPx()),
-                    r.to().at(),
-                    r.to().sigmaPx(r.sigmaAcrossPx())));
+            return rod.filter(r -> isIn(frame, r.from().at()) && isIn(frame, r.to().at()))
+                    .map(r -> new LineMark(
+                            rough.item(),
+                            r.from().at(),
+                            r.from().sigmaPx(r.sigmaAcrossPx()),
+                            r.to().at(),
+                            r.to().sigmaPx(r.sigmaAcrossPx())));
         }
         Optional<SnappedLine> line = EdgeSnap.along(frame, rough.from(), rough.to());
         return line.map(l -> new LineMark(rough.item(), l.from(), l.endSigmaPx(), l.to(), l.endSigmaPx()));
+    }
+
+    private static boolean isIn(Frame frame, ImagePoint at) {
+        return at.xPx() >= 0 && at.xPx() <= frame.width() && at.yPx() >= 0 && at.yPx() <= frame.height();
     }
 
     /** All of the large view that is not placed yet, as the program sees it; to be accepted, moved or deleted. */
@@ -150,6 +156,21 @@ public final class Assistant implements PicturePane.Gestures {
     /** What is suggested of clips that arrive, by itself. */
     public Drafts drafts() {
         return drafts;
+    }
+
+    /** From which hand the pictures show the player to play. */
+    HandSeen hands() {
+        return suggesting.hands();
+    }
+
+    /** From which hand a view was looked at last. */
+    Optional<Handedness> looked(View of) {
+        return suggesting.hand(of);
+    }
+
+    /** The coach says that the hand that is set is the right one. */
+    void keepHand() {
+        suggesting.keepHand();
     }
 
     /** Puts the large view's marks where they are on the average while the player stands still. */

@@ -5,6 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.store.rows.LessonLine;
@@ -19,6 +20,7 @@ final class OverThePicture extends StackPane {
     private final MissingBar missing;
     private final ShiftedBar shifted;
     private final ArrivedBar arrived;
+    private final HandBar hand;
     private final WelcomePane welcome;
 
     OverThePicture(LessonModel model, Sheet sheet, Node pictures, ShownLight light, Runnable back) {
@@ -27,17 +29,34 @@ final class OverThePicture extends StackPane {
         this.missing = new MissingBar(sheet.missing());
         this.shifted = new ShiftedBar(model, sheet.clips(), sheet.background(), back);
         this.arrived = new ArrivedBar(model, () -> sheet.arrivals().exchange(), back);
+        // a picture that tells the hand tells its view too: nothing more is asked, nor comes under the mouse
+        this.hand = new HandBar(model, sheet.assistant(), () -> {
+            back.run();
+            arrived.answered();
+        });
+        sheet.assistant().hands().listen(this::askOne);
         this.welcome =
                 new WelcomePane(() -> sheet.desk().sample(), id -> sheet.desk().open(id));
         Region work = sheet.clips().lines();
         work.setMaxHeight(USE_PREF_SIZE);
         drop.setMouseTransparent(true);
-        getChildren().addAll(pictures, light, drop, missing, shifted, arrived, welcome, work);
+        VBox asked = asked(missing, shifted, hand, arrived);
+        getChildren().addAll(pictures, light, drop, asked, welcome, work);
         setAlignment(light, Pos.BOTTOM_LEFT);
-        setAlignment(arrived, Pos.TOP_CENTER);
-        setAlignment(shifted, Pos.TOP_CENTER);
-        setAlignment(missing, Pos.TOP_CENTER);
+        setAlignment(asked, Pos.TOP_CENTER);
         setAlignment(work, Pos.BOTTOM_CENTER);
+    }
+
+    /** What is asked stands below one another; between and beside it the picture takes the mouse. */
+    private static VBox asked(Node... bars) {
+        VBox asked = new VBox(4, bars);
+        asked.setAlignment(Pos.TOP_CENTER);
+        asked.setPickOnBounds(false);
+        asked.setMaxHeight(USE_PREF_SIZE);
+        for (Node bar : bars) {
+            bar.managedProperty().bind(bar.visibleProperty());
+        }
+        return asked;
     }
 
     /** Offers the last lesson, first. */
@@ -65,6 +84,7 @@ final class OverThePicture extends StackPane {
 
     void clear() {
         shifted.forget();
+        sheet.assistant().hands().forget();
         arrived.answered();
     }
 
@@ -74,6 +94,15 @@ final class OverThePicture extends StackPane {
                 model.file().isPresent());
         drop.setVisible(!hasPicture && !welcome.isVisible() && !missing.isVisible());
         shifted.update();
+        askOne();
+    }
+
+    /** One thing after the other, or they hide the player. */
+    private void askOne() {
+        hand.update();
         arrived.update();
+        if (hand.isVisible()) {
+            arrived.setVisible(false);
+        }
     }
 }

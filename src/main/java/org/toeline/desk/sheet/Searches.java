@@ -17,6 +17,7 @@ import org.toeline.desk.work.Background;
 import org.toeline.desk.work.WorkLines;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
 import org.toeline.video.Frame;
 
 /**
@@ -83,8 +84,10 @@ final class Searches {
         });
     }
 
+    /** What is suggested meanwhile is none of the hand's. */
     private List<ImagePoint> was(Target target) {
         return model.marks(target.view())
+                .map(ViewMarks::onlyAccepted)
                 .flatMap(v -> target.item().map(i -> Marking.handles(v, i)))
                 .orElse(List.of());
     }

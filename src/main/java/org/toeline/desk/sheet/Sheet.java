@@ -309,6 +309,11 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
         pin(Optional.empty());
     }
 
+    @Override
+    public boolean aims() {
+        return view.aim().isShown();
+    }
+
     void pin(Optional<PinnedWords> elsewhere) {
         view.pin(elsewhere);
     }

@@ -89,9 +89,9 @@ final class SheetActs {
         }
     }
 
-    /** A suggestion is right; what lies on the ground is answered; else what is to be placed is. */
+    /** A suggestion is right, unless one aims at its place oneself; what lies on the ground is answered; else what is to be placed is. */
     private void enter() {
-        if (model.suggestions().suggestion().isPresent()) {
+        if (!view.aim().isShown() && model.suggestions().suggestion().isPresent()) {
             model.suggestions().accept();
         } else if (!view.answerGround()) {
             aim(view.aim()::press);
@@ -135,6 +135,7 @@ final class SheetActs {
     private void cancel() {
         boolean dropped = view.drop();
         if (sheet.assistant().stop() || dropped) {
+            view.update();
             sheet.say(Texts.of("cancelled"));
         } else if (model.repeating()) {
             model.leaveRepeat();

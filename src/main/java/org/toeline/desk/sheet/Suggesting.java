@@ -13,8 +13,6 @@ import java.util.function.Function;
 import javafx.application.Platform;
 import org.toeline.assist.Asked;
 import org.toeline.assist.LandmarkSuggester;
-import org.toeline.assist.RodNames;
-import org.toeline.assist.SnappedRod;
 import org.toeline.assist.ViewSuggestion;
 import org.toeline.assist.ViewSuggestion.Part;
 import org.toeline.assist.ViewSuggestion.Reason;
@@ -30,10 +28,8 @@ import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Unfinished;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.FloorLayout;
-import org.toeline.mark.FloorMark;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Landmark;
-import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -48,10 +44,12 @@ final class Suggesting implements LessonListener {
      * @param moment the clip and its marked frame
      * @param hand   from which it was looked at
      */
-    private record Seen(ClipMoment moment, Handedness hand, List<SnappedRod> rods) {}
+    private record Seen(ClipMoment moment, Handedness hand, ViewSuggestion what) {}
 
     private final Map<View, Seen> seen = new EnumMap<>(View.class);
+    private final HandSeen hands = new HandSeen();
     private FloorLayout floor = FloorLayout.NONE;
+    private Handedness set;
     private final LessonModel model;
     private final Searches searches;
     private final ClipDrawer clips;
@@ -63,6 +61,7 @@ final class Suggesting implements LessonListener {
         this.searches = searches;
         this.clips = clips;
         this.say = say;
+        this.set = model.sheet().handedness();
         model.listen(this);
     }
 
@@ -97,11 +96,11 @@ final class Suggesting implements LessonListener {
                 say.accept(Texts.of("suggest.no-model"));
                 return;
             }
-            ViewMarks marks = onto(model.sheet(), model.lesson().unfinished(), found.get(), of);
+            remember(of, asked, found.get());
+            ViewMarks marks = onto(model.sheet(), model.lesson().unfinished(), of, asked.handedness(), found.get());
             if (!model.sheet().view(of).equals(Optional.of(marks))) {
                 model.apply(model.sheet().withView(marks));
             }
-            remember(of, asked, found.get());
             if (model.large() == of) {
                 model.suggestions().lookAtNext();
             }
@@ -133,9 +132,18 @@ final class Suggesting implements LessonListener {
                 work,
                 found -> found.ifPresent(there -> {
                     remember(of, asked, there);
-                    model.draft(of, (sheet, unfinished) -> onto(sheet, unfinished, there, of));
+                    draft(of, asked.handedness(), there);
                     say.accept(Texts.of("suggest.drafted", Texts.of("view." + of.id()), said(of, there)));
                 }));
+    }
+
+    private void draft(View of, Handedness hand, ViewSuggestion what) {
+        model.draft(of, (sheet, unfinished) -> onto(sheet, unfinished, of, hand, what));
+    }
+
+    private ViewMarks onto(MarkSheet sheet, Unfinished unfinished, View of, Handedness hand, ViewSuggestion what) {
+        boolean sides = sheet.handedness() == hand && hands.tellsSides(of, model.lesson());
+        return OntoView.all(sheet, unfinished, what, of, sides);
     }
 
     private Asked asked(View of, Frame frame) {
@@ -156,22 +164,66 @@ final class Suggesting implements LessonListener {
     }
 
     private void remember(View of, Asked asked, ViewSuggestion what) {
-        Optional.ofNullable(model.lesson().clips().get(of))
-                .ifPresent(moment -> seen.put(of, new Seen(moment, asked.handedness(), what.rods())));
+        Optional.ofNullable(model.lesson().clips().get(of)).ifPresent(moment -> {
+            seen.put(of, new Seen(moment, asked.handedness(), what));
+            // of a player who is seen from another side than asked for the hand is none
+            hands.saw(of, moment.clip(), what.hand().filter(h -> what.view().equals(Optional.of(of))));
+        });
+        withdrawSides();
     }
 
-    /** What lies on the ground is often said after the rods were seen: then their ends have a name. */
+    /** Takes away what is suggested and tells lead from trail, where nothing of the kind may be suggested now. */
+    private void withdrawSides() {
+        for (View view : View.values()) {
+            boolean ofTheOther = Optional.ofNullable(seen.get(view))
+                    .filter(s -> s.hand != set)
+                    .isPresent();
+            if (model.sheet().view(view).isPresent() && (ofTheOther || !hands.tellsSides(view, model.lesson()))) {
+                model.draft(
+                        view,
+                        (sheet, unfinished) ->
+                                OntoView.withoutSides(sheet.view(view).orElseThrow()));
+            }
+        }
+    }
+
+    /** From which hand the pictures show the player to play. */
+    HandSeen hands() {
+        return hands;
+    }
+
+    /** The hand that is set is the right one: what was not suggested while it was asked is suggested now. */
+    void keepHand() {
+        hands.keep(model.lesson());
+        new EnumMap<>(seen).forEach((of, s) -> {
+            if (isOfNow(of, s) && hands.tellsSides(of, model.lesson())) {
+                draft(of, s.hand, s.what);
+            }
+        });
+    }
+
+    private boolean isOfNow(View of, Seen s) {
+        return s.moment.equals(model.lesson().clips().get(of))
+                && s.hand == model.sheet().handedness();
+    }
+
+    /** What lies on the ground is often said after the rods were seen: then their ends have a name. The other hand exchanges sides. */
     @Override
     public void changed() {
+        if (model.sheet().handedness() != set) {
+            set = model.sheet().handedness();
+            withdrawSides();
+        }
         if (model.sheet().floor().equals(floor)) {
             return;
         }
         floor = model.sheet().floor();
         new EnumMap<>(seen).forEach((of, s) -> {
-            if (s.moment.equals(model.lesson().clips().get(of))
-                    && s.hand == model.sheet().handedness()) {
+            if (isOfNow(of, s) && hands.tellsSides(of, model.lesson())) {
                 model.draft(
-                        of, (sheet, unfinished) -> withRods(sheet.view(of).orElseThrow(), sheet, unfinished, s.rods));
+                        of,
+                        (sheet, unfinished) ->
+                                OntoView.rods(sheet.view(of).orElseThrow(), sheet, unfinished, s.what.rods()));
             }
         });
     }
@@ -179,43 +231,6 @@ final class Suggesting implements LessonListener {
     /** From which hand a view was looked at last. */
     Optional<Handedness> hand(View of) {
         return Optional.ofNullable(seen.get(of)).map(Seen::hand);
-    }
-
-    /** What was placed, also meanwhile, stays; what the coach said cannot be seen is not suggested. */
-    private static ViewMarks onto(MarkSheet sheet, Unfinished unfinished, ViewSuggestion seen, View of) {
-        ViewMarks v = sheet.view(of).orElseThrow().onlyAccepted();
-        for (Mark mark : seen.landmarks()) {
-            Item item = new Item.OfLandmark(mark.landmark());
-            if (v.mark(mark.landmark()).isEmpty() && isIn(v, mark.at()) && !isUnseen(unfinished, v, item)) {
-                v = v.withMark(mark);
-            }
-        }
-        if (v.ball().isEmpty() && !isUnseen(unfinished, v, Item.BALL)) {
-            v = v.withBall(seen.ball());
-        }
-        if (v.verticals().isEmpty() && !isUnseen(unfinished, v, new Item.OfVertical(0))) {
-            v = v.withVerticals(seen.uprights());
-        }
-        return withRods(v, sheet, unfinished, seen.rods());
-    }
-
-    private static ViewMarks withRods(ViewMarks v, MarkSheet sheet, Unfinished unfinished, List<SnappedRod> rods) {
-        ViewMarks with = v;
-        for (FloorMark end : RodNames.of(rods, sheet.floor(), v.view(), sheet.handedness())) {
-            Item item = new Item.OfFloor(end.pointId());
-            if (v.floorMark(end.pointId()).isEmpty() && isIn(v, end.at()) && !isUnseen(unfinished, v, item)) {
-                with = with.withFloorMark(end);
-            }
-        }
-        return with;
-    }
-
-    private static boolean isIn(ViewMarks v, ImagePoint at) {
-        return at.xPx() >= 0 && at.xPx() <= v.widthPx() && at.yPx() >= 0 && at.yPx() <= v.heightPx();
-    }
-
-    private static boolean isUnseen(Unfinished unfinished, ViewMarks v, Item item) {
-        return unfinished.unseen(v.view()).contains(item.name());
     }
 
     /** How much there is to look at, then a sentence for each thing that is neither there nor marked already. */
@@ -247,21 +262,14 @@ final class Suggesting implements LessonListener {
 
     private boolean isThere(ViewMarks v, Part part) {
         return switch (part) {
-            case BODY -> v.marks().stream().anyMatch(m -> !isOfTheClub(m));
-            case SHAFT -> v.marks().stream().anyMatch(Suggesting::isOfTheClub);
+            case BODY -> v.marks().stream().anyMatch(OntoView::isOfTheBody);
+            case SHAFT -> v.marks().stream().anyMatch(OntoView::isOfTheClub);
             case BALL -> !Marking.handles(v, Item.BALL).isEmpty();
             case RODS ->
                 !v.floorMarks().isEmpty() || model.sheet().floor().points().isEmpty();
             case UPRIGHTS -> !v.verticals().isEmpty();
             case CROWN -> v.mark(Landmark.CROWN).isPresent();
             case GROUND -> v.mark(Landmark.GROUND).isPresent();
-        };
-    }
-
-    private static boolean isOfTheClub(Mark mark) {
-        return switch (mark.landmark()) {
-            case CLUB_HEAD, GRIP_END -> true;
-            default -> false;
         };
     }
 

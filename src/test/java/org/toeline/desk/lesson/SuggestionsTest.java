@@ -83,6 +83,21 @@ class SuggestionsTest {
         assertThat(model.suggestions().suggestion()).isEmpty();
     }
 
+    /** Then the hand is needed where nothing could be suggested, as of a ball before a white shoe. */
+    @Test
+    void afterTheLastSuggestionComesTheViewThatIsBlank() {
+        model.open(Lesson.of(model.sheet().withView(ViewMarks.empty(View.TEE, 1920, 1080))), Optional.empty());
+        model.suggestions().acceptAll();
+        model.suggestions().acceptAll();
+        assertThat(model.large()).as("the doubtful first").isEqualTo(View.DOWN_THE_LINE);
+        while (model.large() == View.DOWN_THE_LINE) {
+            assertThat(model.suggestions().left()).isNotEmpty();
+            model.suggestions().accept();
+        }
+        assertThat(model.large()).isEqualTo(View.TEE);
+        assertThat(model.selected()).contains(Item.BALL);
+    }
+
     /** By hand one goes through a view in its order, whether the program suggests the next thing or not. */
     @Test
     void theHandPlacesOnInTheSameOrderOverSuggestions() {
@@ -128,6 +143,28 @@ class SuggestionsTest {
         assertThat(model.suggestions().left()).containsExactly(SHOULDER);
         model.suggestions().accept();
         assertThat(model.marks(View.DOWN_THE_LINE).orElseThrow().isAccepted()).isTrue();
+    }
+
+    /** Which is which is one question, and one answer. */
+    @Test
+    void shouldersDownTheLineAreAcceptedTogether() {
+        Item trail = new Item.OfLandmark(Landmark.TRAIL_SHOULDER);
+        model.show(View.DOWN_THE_LINE);
+        model.apply(model.sheet()
+                .withView(marks().withMark(new Mark(Landmark.TRAIL_SHOULDER, HERE.plus(5, 0), 9, Origin.SUGGESTED))
+                        .withMark(new Mark(Landmark.TRAIL_HIP, HERE.plus(0, 200), 9, Origin.SUGGESTED))));
+        model.suggestions().acceptAll();
+        assertThat(model.suggestions().left()).containsExactly(SHOULDER, trail);
+        model.suggestions().accept();
+        assertThat(model.marks(View.DOWN_THE_LINE).orElseThrow().isAccepted()).isTrue();
+        model.undo();
+        assertThat(model.suggestions().left()).as("undone together").containsExactly(SHOULDER, trail);
+        model.suggestions().doubted(Set.of(trail.name()));
+        model.select(SHOULDER);
+        model.suggestions().accept();
+        assertThat(model.suggestions().left())
+                .as("one that the other marks speak against is looked at by itself")
+                .containsExactly(trail);
     }
 
     /** Where they lie clear of one another nothing is hidden. */
