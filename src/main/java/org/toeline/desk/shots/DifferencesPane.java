@@ -12,8 +12,10 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.FlightBand;
 import org.toeline.flight.ShotFigure;
@@ -32,6 +34,9 @@ final class DifferencesPane extends VBox {
 
     private static final String HEAD = "shots-head";
     private static final String LINE = "shots-line";
+
+    /** With larger text there is no room for a lesson's name beside what it is chosen for. */
+    private static final double BESIDE = 1.2;
 
     private final ComboBox<Choice> with = new ComboBox<>();
     private final Label sentence = wrapped("shots-sentence");
@@ -57,8 +62,9 @@ final class DifferencesPane extends VBox {
         label.setLabelFor(with);
         label.setMinWidth(USE_PREF_SIZE);
         HBox.setHgrow(with, Priority.ALWAYS);
-        HBox row = new HBox(8, label, with);
-        row.setAlignment(Pos.CENTER_LEFT);
+        HBox beside = new HBox(8, label, with);
+        beside.setAlignment(Pos.CENTER_LEFT);
+        Pane row = Look.scale() > BESIDE ? new VBox(2, label, with) : beside;
         grid.setId("shots-differences");
         help.setId("shots-differences-help");
         expected.setId("shots-expected");
