@@ -130,6 +130,13 @@ final class DifferencesPane extends VBox {
         expected.show(lines);
     }
 
+    /** @param nothingYet whether there are shots of which nothing can be said yet */
+    void reckoning(boolean nothingYet) {
+        if (nothingYet) {
+            help.setText(Texts.of("shots.differences.reckoning"));
+        }
+    }
+
     private String help(ComparedSetups compared) {
         StringBuilder text = new StringBuilder();
         if (compared.setups().stream().allMatch(s -> s.measured().isEmpty())) {

@@ -125,6 +125,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         bar.show(model);
         Reckoned.Order order = other.isEarlier() ? Reckoned.Order.OTHER_FIRST : Reckoned.Order.OWN_FIRST;
         List<Shot> shots = model.shots();
+        differences.reckoning(!shots.isEmpty() && reckoned().shots().isEmpty());
         PlayersShots lessons = other.allWith(shots);
         reckoning.setups(other.mine(shots), other.theirs(), order, this::shown);
         reckoning.lessons(
