@@ -39,7 +39,12 @@ public final class WindowScript {
         NumberedClip line = NumberedClip.make(samples.resolve("down-the-line.mp4"), folder.resolve("one.mp4"), false);
         NumberedClip face = NumberedClip.make(samples.resolve("face-on.mp4"), folder.resolve("two.mp4"), true);
         try (RealWindow window = new RealWindow(folder)) {
-            new WindowScript(window).lesson(line, face);
+            try {
+                new WindowScript(window).lesson(line, face);
+            } catch (Exception e) {
+                window.photograph(folder.resolve("seen.png"));
+                throw e;
+            }
         }
     }
 
@@ -76,6 +81,9 @@ public final class WindowScript {
         key("g");
         window.stands();
         key("shift+Return");
+        window.stands();
+        // when all is agreed the desk goes on to the next view, and the hand back
+        key("1");
         window.stands();
     }
 
