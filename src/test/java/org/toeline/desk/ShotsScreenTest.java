@@ -106,7 +106,9 @@ class ShotsScreenTest extends DrivenDesk {
             burst(shots.root().getScene(), "65.1\t16.1\t-4\t2950\t\t\t\t\t\n64.8\t10.4\t");
             meanwhile[0] = text(robot, "#shots-differences-help");
         });
-        assertThat(meanwhile[0]).as("there are shots, and nothing is reckoned yet").isEqualTo("Reckoning …");
+        assertThat(meanwhile[0])
+                .as("there are shots, and nothing is reckoned yet")
+                .isEqualTo("Reckoning …");
         until(() -> inLedger().size() == 2);
         until(() -> inLedger().get(1).figure(ShotFigure.LAUNCH_ANGLE).isPresent());
         List<Shot> kept = inLedger();

@@ -279,12 +279,18 @@ public final class ClumsyScript {
             }
             return !RealWindow.dialog();
         });
-        RealWindow.click(65, 47);
-        Thread.sleep(SHOWN_MS);
-        for (int i = 0; i < KEEP_IN_MENU; i++) {
-            RealWindow.key("Down");
+        for (int i = 0; i < 3 && !RealWindow.dialog(); i++) {
+            // a list that is still open takes the first click, and a field of a table the first keys
+            RealWindow.key("F2");
+            Thread.sleep(SHOWN_MS);
+            RealWindow.click(65, 47);
+            Thread.sleep(SHOWN_MS);
+            for (int down = 0; down < KEEP_IN_MENU; down++) {
+                RealWindow.key("Down");
+            }
+            RealWindow.key("Return");
+            Thread.sleep(SHOWN_MS);
         }
-        RealWindow.key("Return");
         until("a dialog to keep the lesson in", RealWindow::dialog);
         Path file = folder.resolve(name + ".lesson.json");
         Thread.sleep(1000);

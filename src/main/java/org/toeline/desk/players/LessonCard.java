@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
+import javafx.animation.PauseTransition;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -15,6 +16,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.KeptFocus;
@@ -33,11 +35,15 @@ import org.toeline.ledger.store.rows.Take;
 final class LessonCard extends VBox {
 
     private static final double TEXT_WIDTH = 560;
+    private static final Duration REST = Duration.seconds(1.5);
 
     private final Studio studio;
     private final Runnable changed;
     private final ShelfActions actions;
     private final AtomicInteger latest = new AtomicInteger();
+    /** What is written is kept when a field is left, and when the hand rests. */
+    private final PauseTransition rest = new PauseTransition(REST);
+
     /** What the card shows, with what is written in its fields as it was kept last. */
     private Optional<Shelf> shown = Optional.empty();
 
@@ -57,6 +63,7 @@ final class LessonCard extends VBox {
         this.actions = new ShelfActions(studio, this, changed);
         setId("lesson-card");
         setPadding(new Insets(16, 24, 16, 16));
+        rest.setOnFinished(e -> note());
         writable(place, "place");
         writable(notes, "notes");
         notes.setPrefRowCount(4);
@@ -68,6 +75,7 @@ final class LessonCard extends VBox {
         field.setPromptText(Texts.of("players." + id));
         field.setAccessibleText(Texts.of("players." + id));
         field.setMaxWidth(Look.px(TEXT_WIDTH));
+        field.textProperty().addListener((o, before, now) -> rest.playFromStart());
         field.focusedProperty().addListener((o, before, now) -> {
             if (!now) {
                 note();

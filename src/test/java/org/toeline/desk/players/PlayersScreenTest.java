@@ -157,6 +157,23 @@ class PlayersScreenTest extends ScreenUnderTest {
         assertThat(studio.asked()).as("no button was pressed by a space").isEmpty();
     }
 
+    /** Nobody has to leave a field for what is written in it to be kept: whoever stops writing may go, or the power may. */
+    @Test
+    void whatIsWrittenIsKeptWhenTheHandRests(FxRobot robot) throws Exception {
+        try (Ledger ledger = ledger()) {
+            keep(ledger, "D. Walker", "before", "2026-03-01", "");
+        }
+        enter(robot, 1);
+        until(() -> robot.lookup("#place").tryQuery().isPresent());
+        robot.clickOn("#place").write("bay 2");
+        until(() -> kept(1).place().equals("bay 2"));
+        TextField place = (TextField) robot.lookup("#place").query();
+        assertThat(place.isFocused()).isTrue();
+        robot.write(" by the net");
+        until(() -> kept(1).place().equals("bay 2 by the net"));
+        assertThat(place.getText()).as("written on, not over").isEqualTo("bay 2 by the net");
+    }
+
     /** What was written is kept when Tab leads on from it, and the card shown anew: the button that Tab led to is still there. */
     @Test
     void whatIsShownAnewLeavesTheFocusWhereItIs(FxRobot robot) throws Exception {
