@@ -36,6 +36,9 @@ final class ShaftSearch {
         }
     }
 
+    /** @param seenPx how much of it is seen: a rod that lies in line with the hands begins far below them */
+    private record Bar(Shaft shaft, double seenPx) {}
+
     private static final double PAST_THE_HANDS = 0.045;
     private static final double SHORTEST = 0.13;
     private static final double REACHES_DOWN = 0.28;
@@ -79,17 +82,17 @@ final class ShaftSearch {
                 .sorted(Comparator.comparingDouble(Stroke::lengthPx).reversed())
                 .limit(MOST_TRIED)
                 .toList();
-        List<Shaft> bars = new ArrayList<>();
+        List<Bar> bars = new ArrayList<>();
         for (Stroke stroke : likely) {
             bar(stroke).ifPresent(bars::add);
         }
         if (bars.isEmpty()) {
             return Optional.empty();
         }
-        Shaft best =
-                bars.stream().max(Comparator.comparingDouble(Shaft::lengthPx)).orElseThrow();
-        boolean rival = bars.stream().anyMatch(b -> angle(best, b) > OTHER_RAD && b.lengthPx() > 0.8 * best.lengthPx());
-        return Optional.of(new Shaft(best.hands, best.low, best.sigmaPx, rival));
+        Bar best = bars.stream().max(Comparator.comparingDouble(Bar::seenPx)).orElseThrow();
+        boolean rival =
+                bars.stream().anyMatch(b -> angle(best.shaft, b.shaft) > OTHER_RAD && b.seenPx > 0.8 * best.seenPx);
+        return Optional.of(new Shaft(best.shaft.hands, best.shaft.low, best.shaft.sigmaPx, rival));
     }
 
     private boolean leadsDownFromTheHands(Stroke stroke) {
@@ -104,15 +107,17 @@ final class ShaftSearch {
                 && stroke.lower().distancePx(hands) < ENDS_WITHIN * span;
     }
 
-    private Optional<Shaft> bar(Stroke stroke) {
+    private Optional<Bar> bar(Stroke stroke) {
         StraightLine line = StraightLine.through(stroke.upper(), stroke.lower());
         double from = Math.max(0, line.place(hands).s() + 0.1 * span);
-        ImagePoint high = line.at(from, 0);
-        return EdgeSnap.along(frame, high, stroke.lower())
+        return EdgeSnap.along(frame, line.at(from, 0), stroke.lower())
                 .filter(l -> l.barWidthPx().isPresent() && l.barWidthPx().getAsDouble() < Math.max(3, WIDEST * span))
                 .map(l -> {
                     StraightLine found = StraightLine.through(l.from(), l.to());
-                    return new Shaft(found.at(found.place(hands).s(), 0), l.to(), l.endSigmaPx(), false);
+                    ImagePoint high = found.at(found.place(hands).s(), 0);
+                    return new Bar(
+                            new Shaft(high, l.to(), l.endSigmaPx(), false),
+                            l.from().distancePx(l.to()));
                 });
     }
 

@@ -33,9 +33,9 @@ final class WholeViewStudy {
     /** In two directions 95 % of a normal distribution lie within so many standard deviations. */
     private static final double MET = 2.45;
     /** Further off than chance has it once in thousands: something else was taken for it. */
-    private static final double WRONG = 4;
+    static final double WRONG = 4;
 
-    private static final double LEAST_WRONG_PX = 3;
+    static final double LEAST_WRONG_PX = 3;
 
     private static final class Tally {
         int there;
@@ -208,11 +208,11 @@ final class WholeViewStudy {
         return Math.atan2(meet.yPx() - y, meet.xPx() - x);
     }
 
-    private static ImagePoint floor(Scenario scenario, View view, FloorReference end, double share) {
+    static ImagePoint floor(Scenario scenario, View view, FloorReference end, double share) {
         return pixel(scenario, view, new WorldPoint(end.t(), end.h(), 0.004), share);
     }
 
-    private static ImagePoint pixel(Scenario scenario, View view, WorldPoint point, double share) {
+    static ImagePoint pixel(Scenario scenario, View view, WorldPoint point, double share) {
         ImagePoint at = Truth.pixel(scenario, view, point);
         return new ImagePoint(at.xPx() * share, at.yPx() * share);
     }
