@@ -3,6 +3,8 @@ package org.toeline.desk;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.prefs.Preferences;
 import javafx.application.Application;
@@ -21,6 +23,9 @@ import org.toeline.ledger.store.place.LedgerPlace;
 
 /** The desk's window. It comes back as it was left. */
 public final class Desk extends Application {
+
+    /** A system that shuts down waits no longer for a program. */
+    private static final int MOST_WHEN_ENDED_S = 4;
 
     private final Preferences left = Preferences.userNodeForPackage(Desk.class);
 
@@ -63,6 +68,7 @@ public final class Desk extends Application {
     private void show(Stage stage, Path folder, Optional<Path> asked) {
         Screens screens = new Screens(folder, Settings.usual(LedgerPlace.usualFolder()));
         Sheet sheet = screens.sheet();
+        CountDownLatch closed = new CountDownLatch(1);
         Scene scene = new Scene(screens.root());
         Look.now().dress(scene);
         screens.keys(scene);
@@ -77,12 +83,27 @@ public final class Desk extends Application {
             left.putDouble("x", stage.getX());
             left.putDouble("y", stage.getY());
             screens.close();
+            closed.countDown();
             Platform.exit();
         });
         stage.show();
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> whenEnded(stage, closed), "keeps what is typed"));
         comeBack(stage);
         opened = screens::open;
         asked.ifPresentOrElse(opened, sheet::welcome);
+    }
+
+    /** The system ends the program, when somebody logs out for instance: it closes as by its window, and has a little time for it. */
+    private static void whenEnded(Stage stage, CountDownLatch closed) {
+        if (closed.getCount() == 0) {
+            return;
+        }
+        Platform.runLater(stage::hide);
+        try {
+            closed.await(MOST_WHEN_ENDED_S, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** Some window managers forget a size asked for before the window is there: it is asked for again. */

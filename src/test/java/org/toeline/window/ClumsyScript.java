@@ -164,7 +164,10 @@ public final class ClumsyScript {
 
     private void ends() throws Exception {
         String said = Files.readString(folder.resolve("program.txt"), StandardCharsets.UTF_8);
-        List<String> faults = said.lines()
+        // the toolkit's own, when the system ends the program: it takes its painting away from under the pointer
+        List<String> faults = said.replaceAll("(?m)^.*GraphicsPipeline.getPipeline.*\\n(\\tat .*\\n)*", "")
+                .lines()
+                .filter(l -> !l.endsWith("PlatformImpl startup"))
                 .filter(l -> l.contains("Exception") || l.contains("SEVERE") || l.contains("\tat "))
                 // the toolkit's own, of a list that opens before its colours are known; it is drawn right
                 .filter(l -> !l.contains("while converting value for"))
