@@ -62,9 +62,14 @@ final class DifferencesPane extends VBox {
         label.setLabelFor(with);
         label.setMinWidth(USE_PREF_SIZE);
         HBox.setHgrow(with, Priority.ALWAYS);
-        HBox beside = new HBox(8, label, with);
-        beside.setAlignment(Pos.CENTER_LEFT);
-        Pane row = Look.scale() > BESIDE ? new VBox(2, label, with) : beside;
+        Pane row;
+        if (Look.scale() > BESIDE) {
+            row = new VBox(2, label, with);
+        } else {
+            HBox beside = new HBox(8, label, with);
+            beside.setAlignment(Pos.CENTER_LEFT);
+            row = beside;
+        }
         grid.setId("shots-differences");
         help.setId("shots-differences-help");
         expected.setId("shots-expected");
