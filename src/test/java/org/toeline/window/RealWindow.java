@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
@@ -20,6 +21,8 @@ final class RealWindow implements AutoCloseable {
 
     private static final String TITLE = "Toeline";
     private static final int PATIENCE_S = 120;
+    // a program asked to end keeps what is typed first; until it has gone, its window would be taken for the next one's
+    private static final int ENDING_S = 60;
 
     private final Path folder;
     private final String options;
@@ -242,8 +245,11 @@ final class RealWindow implements AutoCloseable {
     }
 
     @Override
-    public void close() {
+    public void close() throws InterruptedException {
         program.descendants().forEach(ProcessHandle::destroy);
         program.destroy();
+        if (!program.waitFor(ENDING_S, TimeUnit.SECONDS)) {
+            program.destroyForcibly().waitFor();
+        }
     }
 }
