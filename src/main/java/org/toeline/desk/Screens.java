@@ -1,10 +1,11 @@
 package org.toeline.desk;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -58,7 +59,10 @@ public final class Screens {
     private final Records records;
     private final Sheet sheet;
     private final DeskMenu menu;
-    private final Map<String, Screen> screens = new LinkedHashMap<>();
+    private final Map<String, Supplier<Screen>> makers = new LinkedHashMap<>();
+    /** Each is made when it is first asked for: the window is there the sooner. */
+    private final Map<String, Screen> screens = new HashMap<>();
+
     private final Map<String, ToggleButton> buttons = new LinkedHashMap<>();
     private String shown = "";
 
@@ -86,13 +90,21 @@ public final class Screens {
                 sheet::words,
                 this::say,
                 this::go);
-        put(sheet);
-        HandOverScreen handing = new HandOverScreen(studio, folder.resolve("phrases.json"));
-        handOver = new HandOverActs(studio, handing, sheet.films(), sheet.clips()::reel, this::whileLarge);
-        others(studio, handing).forEach(this::put);
+        makers.put(Sheet.ID, () -> sheet);
+        makers.put("players", () -> new PlayersScreen(studio));
+        makers.put("across", () -> new AcrossScreen(studio));
+        makers.put("shots", () -> new ShotsScreen(studio));
+        makers.put(HandOverScreen.ID, () -> new HandOverScreen(studio, folder.resolve("phrases.json")));
+        makers.put("ranges", () -> new RangesScreen(studio));
+        handOver = new HandOverActs(
+                studio,
+                () -> (HandOverScreen) screen(HandOverScreen.ID),
+                sheet.films(),
+                sheet.clips()::reel,
+                this::whileLarge);
         sheet.assessed(() -> {
-            if (shown.equals(handing.id())) {
-                handing.entered();
+            if (shown.equals(HandOverScreen.ID)) {
+                screen(HandOverScreen.ID).entered();
             }
         });
         menu = new DeskMenu(studio, sheet, file);
@@ -102,26 +114,12 @@ public final class Screens {
         go(Sheet.ID);
     }
 
-    /** The screens beside the sheet, in the order of their buttons. */
-    private List<Screen> others(Studio studio, HandOverScreen handing) {
-        return List.of(
-                new PlayersScreen(studio),
-                new AcrossScreen(studio),
-                new ShotsScreen(studio),
-                handing,
-                new RangesScreen(studio));
-    }
-
-    private void put(Screen screen) {
-        screens.put(screen.id(), screen);
-    }
-
     /** In more than one line where the window is narrow and the text large. */
     private HBox row(Node menu, Node name) {
         FlowPane row = new FlowPane(4, 2, menu);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("screens-row");
-        screens.keySet().forEach(id -> {
+        makers.keySet().forEach(id -> {
             ToggleButton button = new ToggleButton(Texts.of("screen." + id));
             button.setId("go-" + id);
             button.setMinWidth(Region.USE_PREF_SIZE);
@@ -151,8 +149,9 @@ public final class Screens {
 
     /** @throws IllegalArgumentException when there is none of that id */
     Screen screen(String id) {
-        return Optional.ofNullable(screens.get(id))
-                .orElseThrow(() -> new IllegalStateException("there is no screen “" + id + "”"));
+        Supplier<Screen> maker = Optional.ofNullable(makers.get(id))
+                .orElseThrow(() -> new IllegalArgumentException("there is no screen “" + id + "”"));
+        return screens.computeIfAbsent(id, i -> maker.get());
     }
 
     /** A lesson's file that was double-clicked: a document, or an archive, which the ledger takes in. */
@@ -219,7 +218,7 @@ public final class Screens {
     }
 
     private boolean done(Act act, boolean inField) {
-        Optional<String> screen = act.screen().filter(screens::containsKey);
+        Optional<String> screen = act.screen().filter(makers::containsKey);
         if (screen.isPresent()) {
             go(screen.get());
             return true;
@@ -229,7 +228,7 @@ public final class Screens {
         }
         boolean sheets = shown.equals(Sheet.ID);
         // in a field the key copies what is chosen there
-        if ((sheets || shown.equals("hand-over")) && !(inField && act == Act.COPY) && handedOver(act)) {
+        if ((sheets || shown.equals(HandOverScreen.ID)) && !(inField && act == Act.COPY) && handedOver(act)) {
             return true;
         }
         if (inField || !sheets) {

@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.Clipboard;
@@ -21,28 +22,30 @@ import org.toeline.mark.View;
 public final class HandOverActs {
 
     private final Studio studio;
-    private final HandOverScreen screen;
-    private final LargeSight sight;
+    private final Supplier<HandOverScreen> screen;
+    private final Supplier<LargeSight> making;
+    private Optional<LargeSight> sight = Optional.empty();
 
     /**
-     * @param reels the film of a view
-     * @param keys  what a key does to the film while it is shown large; answers false for the key that leaves
+     * @param screen the handout's own screen, asked for when something is done with it
+     * @param reels  the film of a view
+     * @param keys   what a key does to the film while it is shown large; answers false for the key that leaves
      */
     public HandOverActs(
             Studio studio,
-            HandOverScreen screen,
+            Supplier<HandOverScreen> screen,
             Films films,
             Function<View, Optional<Reel>> reels,
             Predicate<KeyEvent> keys) {
         this.studio = studio;
         this.screen = screen;
-        this.sight = new LargeSight(studio, screen.handOver(), films, reels, keys);
+        this.making = () -> new LargeSight(studio, screen.get().handOver(), films, reels, keys);
     }
 
     /** The still onto the clipboard. */
     public void copy() {
         if (isReady()) {
-            screen.handOver().still(this::copied);
+            screen.get().handOver().still(this::copied);
         }
     }
 
@@ -57,26 +60,30 @@ public final class HandOverActs {
     public void print(Window owner) {
         if (isReady()) {
             studio.background()
-                    .run(Printers::all, found -> new PrintDialog(studio, screen.handOver()).ask(found, owner));
+                    .run(
+                            Printers::all,
+                            found -> new PrintDialog(studio, screen.get().handOver()).ask(found, owner));
         }
     }
 
     public void keepStill() {
         if (isReady()) {
-            screen.keepStill();
+            screen.get().keepStill();
         }
     }
 
     /** The whole screen for the player. */
     public void large(Window owner) {
-        sight.show(owner);
+        LargeSight large = sight.orElseGet(making);
+        sight = Optional.of(large);
+        large.show(owner);
     }
 
     /** Else it says why not. */
     private boolean isReady() {
-        boolean ready = screen.handOver().isReady();
+        boolean ready = screen.get().handOver().isReady();
         if (!ready) {
-            studio.say().accept(screen.handOver().whyNot());
+            studio.say().accept(screen.get().handOver().whyNot());
         }
         return ready;
     }

@@ -30,6 +30,7 @@ import org.toeline.desk.text.Texts;
 /** Exactly what the player will see, at phone and at paper size, and what can be chosen about it. */
 public final class HandOverScreen implements Screen {
 
+    public static final String ID = "hand-over";
     private static final double PHONE_WIDTH = 360;
     private static final double AROUND = 24;
 
@@ -171,7 +172,7 @@ public final class HandOverScreen implements Screen {
 
     @Override
     public String id() {
-        return "hand-over";
+        return ID;
     }
 
     @Override

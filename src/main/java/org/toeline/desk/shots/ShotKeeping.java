@@ -63,7 +63,8 @@ final class ShotKeeping {
                 : lesson.withRecorded(OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS));
     }
 
-    private void lessonChanged() {
+    /** Looks which lesson is on the desk. */
+    void lessonChanged() {
         OptionalInt now = studio.records().lessonId();
         if (waiting != null && now.isPresent()) {
             List<Shot> shots = waiting;

@@ -64,6 +64,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
                 airChanged();
             }
         });
+        keeping.lessonChanged();
     }
 
     @Override
