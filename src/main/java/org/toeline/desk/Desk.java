@@ -69,14 +69,17 @@ public final class Desk extends Application {
         Screens screens = new Screens(folder, Settings.usual(LedgerPlace.usualFolder()));
         Sheet sheet = screens.sheet();
         CountDownLatch closed = new CountDownLatch(1);
-        Scene scene = new Scene(screens.root());
+        double width = left.getDouble("width", 1540);
+        double height = left.getDouble("height", 940);
+        // of a size of its own, else the toolkit lays everything out as large as it likes to be first
+        Scene scene = new Scene(screens.root(), width, height);
         Look.now().dress(scene);
         screens.keys(scene);
         stage.setTitle(Texts.of("title"));
         stage.getIcons().add(new Image(Desk.class.getResource("icon.png").toExternalForm()));
         stage.setScene(scene);
-        stage.setWidth(left.getDouble("width", 1540));
-        stage.setHeight(left.getDouble("height", 940));
+        stage.setWidth(width);
+        stage.setHeight(height);
         stage.setOnHidden(e -> {
             left.putDouble("width", stage.getWidth());
             left.putDouble("height", stage.getHeight());

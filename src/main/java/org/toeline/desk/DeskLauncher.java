@@ -1,5 +1,6 @@
 package org.toeline.desk;
 
+import java.util.prefs.Preferences;
 import javafx.application.Application;
 import org.toeline.desk.text.Texts;
 
@@ -10,6 +11,11 @@ public final class DeskLauncher {
 
     /** Opens the desk and returns when it is closed. */
     public static void launch(String[] args) {
+        // read from their file while the toolkit starts
+        Preferences left = Preferences.userNodeForPackage(DeskLauncher.class);
+        Thread reader = new Thread(() -> left.get("width", ""), "reads what was left");
+        reader.setDaemon(true);
+        reader.start();
         try {
             Application.launch(Desk.class, args);
         } catch (UnsupportedOperationException | LinkageError e) {
