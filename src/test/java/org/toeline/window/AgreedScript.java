@@ -13,6 +13,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -31,10 +32,14 @@ import org.toeline.cli.Commands;
  */
 public final class AgreedScript {
 
-    private static final Map<String, int[][]> SQUARES = Map.of(
-            "face-on", new int[][] {{1236, 560}, {30, 690}},
-            "down-the-line", new int[][] {{1236, 480}, {30, 690}},
-            "tee", new int[][] {{1236, 640}, {30, 690}});
+    /** The upper square's height in each view, so that it lies in another direction from the lower one. */
+    private static final Map<String, Integer> UPPER = Map.of("face-on", 560, "down-the-line", 480, "tee", 640);
+
+    private static final int[] LOWER = {30, 690};
+    /** Where the upper square may lie: no upright stands near it, whose ring would hide it. */
+    private static final int[] ACROSS = {1236, 1180, 1120, 1060};
+
+    private static final int CLEAR_PX = 45;
     private static final List<String> LARGE = List.of("face-on", "down-the-line");
     /** More than ball, club and uprights. */
     private static final int SOME = 10;
@@ -76,11 +81,11 @@ public final class AgreedScript {
     private AgreedScript(RealWindow window, Path sample) throws Exception {
         this.window = window;
         this.sample = sample;
-        this.byHand = JSON.readTree(document().toFile());
+        this.byHand = JSON.readTree(document(sample).toFile());
         this.truth = JSON.readTree(sample.resolve("face-on.truth.json").toFile());
     }
 
-    private Path document() {
+    private static Path document(Path sample) {
         return sample.resolve(sample.getFileName() + ".lesson.json");
     }
 
@@ -88,11 +93,12 @@ public final class AgreedScript {
         Path folder = Path.of(args[0]).toAbsolutePath();
         Path sample = Path.of(args[1]);
         Files.createDirectories(folder);
+        JsonNode byHand = JSON.readTree(document(sample).toFile());
         Path[] clips = new Path[VIEWS.size()];
         for (int i = 0; i < clips.length; i++) {
             // named as a phone names them
             clips[i] = folder.resolve("IMG_000" + (i + 1) + ".mp4");
-            int[][] squares = SQUARES.get(VIEWS.get(i));
+            int[][] squares = squares(VIEWS.get(i), view(byHand, VIEWS.get(i)));
             NumberedClip.draw(
                     sample.resolve(VIEWS.get(i) + ".mp4"),
                     clips[i],
@@ -306,7 +312,32 @@ public final class AgreedScript {
     }
 
     private java.util.Optional<Placed> placed(String view) throws Exception {
-        return Placed.in(window.screen(), SQUARES.get(view)[0], SQUARES.get(view)[1]);
+        int[][] squares = squares(view, view(byHand, view));
+        return Placed.in(window.screen(), squares[0], squares[1]);
+    }
+
+    private static int[][] squares(String view, JsonNode marked) {
+        int y = UPPER.get(view);
+        int x = Arrays.stream(ACROSS)
+                .filter(at -> isClear(at + Placed.SQUARE / 2.0, y, marked))
+                .findFirst()
+                .orElse(ACROSS[0]);
+        return new int[][] {{x, y}, LOWER};
+    }
+
+    private static boolean isClear(double x, double y, JsonNode marked) {
+        for (JsonNode upright : marked.path("verticals")) {
+            double along = (y - upright.path("y1").asDouble())
+                    / (upright.path("y2").asDouble() - upright.path("y1").asDouble());
+            double there = upright.path("x1").asDouble()
+                    + along
+                            * (upright.path("x2").asDouble()
+                                    - upright.path("x1").asDouble());
+            if (Math.abs(there - x) < CLEAR_PX) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** What is suggested of a view in the lesson as it is kept. */
@@ -385,7 +416,7 @@ public final class AgreedScript {
      */
     private boolean measured(String when, int most) throws Exception {
         JsonNode said = JSON.readTree(run("measure", "--json", exported().toString()));
-        JsonNode hand = JSON.readTree(run("measure", "--json", document().toString()));
+        JsonNode hand = JSON.readTree(run("measure", "--json", document(sample).toString()));
         int held = 0;
         int all = 0;
         int agree = 0;

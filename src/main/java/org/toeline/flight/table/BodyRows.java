@@ -251,7 +251,7 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
                 for (int i = 0; i < width; i++) {
                     String heading = HeadingText.of(headings.cell(i)).words();
                     boolean key = HeadingNames.is("shot-number", heading) || HeadingNames.is("time", heading);
-                    boolean figure = HeadingNames.perhaps(heading).isPresent() && !HeadingNames.is("filter", heading);
+                    boolean figure = !HeadingNames.perhaps(heading).isEmpty() && !HeadingNames.is("filter", heading);
                     boolean names = HeadingNames.is("filter", heading);
                     int place = i;
                     if ((key || i == 0 && !figure) && most(r -> hasDigit(r.cell(place)))) {

@@ -59,11 +59,22 @@ record ColumnJudge(TableBody body, int place) {
                 .flatMap(
                         w -> HeadingNames.surely(HeadingText.of(w + " " + words).words()))
                 .or(() -> named)
-                .or(() -> HeadingNames.perhaps(words));
+                .or(() -> likeliest(HeadingNames.perhaps(words), text.unit().or(() -> body.unitBelow(place)), bare));
         if (cells.isEmpty() || bare.length == 0 || meaning.isEmpty()) {
             return Verdict.NOT_OURS;
         }
         return verdict(text, named, meaning.get(), cells, bare);
+    }
+
+    /** Of what a heading may be about, what its figures can be: 148 miles per hour are a ball's, not a club's. */
+    private static Optional<Meaning> likeliest(List<Meaning> perhaps, Optional<FigureUnit> stated, double[] bare) {
+        return perhaps.stream()
+                .filter(m -> {
+                    List<FigureUnit> possible = Usual.units(m, bare);
+                    return stated.map(possible::contains).orElseGet(() -> possible.contains(usual(m.quantity())));
+                })
+                .findFirst()
+                .or(() -> perhaps.stream().findFirst());
     }
 
     private Verdict verdict(

@@ -11,12 +11,14 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** What the words of headings and labels mean; the words are data, in {@code headings.properties}. */
 final class HeadingNames {
@@ -26,19 +28,27 @@ final class HeadingNames {
     private static final Pattern GAPS = Pattern.compile("[_\\-–/:\\s]+");
     private static final Map<String, Set<String>> WORDS = load();
     private static final Map<String, Meaning> SURELY = new HashMap<>();
-    private static final Map<String, Meaning> HINTS = new LinkedHashMap<>();
+    private static final Map<String, List<Meaning>> HINTS = new LinkedHashMap<>();
 
     static {
         for (Meaning meaning : Meaning.values()) {
             for (String phrase : words(meaning.id())) {
                 once(phrase, meaning);
-                HINTS.put(phrase, meaning);
+                HINTS.put(phrase, List.of(meaning));
             }
-            words(meaning.id() + PERHAPS).forEach(p -> HINTS.putIfAbsent(p, meaning));
+        }
+        for (Meaning meaning : Meaning.values()) {
+            words(meaning.id() + PERHAPS).stream()
+                    .filter(p -> !SURELY.containsKey(p))
+                    .forEach(p -> HINTS.merge(p, List.of(meaning), HeadingNames::joined));
         }
     }
 
     private HeadingNames() {}
+
+    private static List<Meaning> joined(List<Meaning> some, List<Meaning> more) {
+        return Stream.concat(some.stream(), more.stream()).toList();
+    }
 
     private static void once(String phrase, Meaning meaning) {
         Meaning already = SURELY.put(phrase, meaning);
@@ -84,10 +94,9 @@ final class HeadingNames {
         return words(kind).contains(plain(words));
     }
 
-    /** The figure that a heading may be about: that of the longest phrase in it. */
-    static Optional<Meaning> perhaps(String words) {
-        String plain = plain(words);
-        return longest(HINTS.keySet(), plain).map(HINTS::get);
+    /** The figures that a heading may be about, the likeliest first: those of the longest phrase in it. */
+    static List<Meaning> perhaps(String words) {
+        return longest(HINTS.keySet(), plain(words)).map(HINTS::get).orElse(List.of());
     }
 
     private static Optional<String> longest(Collection<String> phrases, String plain) {

@@ -57,7 +57,7 @@ public record Proposal(Template template, List<Asked> asked, List<String> unmapp
         String words = HeadingText.of(cell).words();
         return HeadingNames.surely(words).isPresent()
                 ? 2
-                : HeadingNames.perhaps(words).isPresent() && cell.length() < 60 ? 1 : 0;
+                : !HeadingNames.perhaps(words).isEmpty() && cell.length() < 60 ? 1 : 0;
     }
 
     private static Proposal of(String name, TableBody body) {

@@ -70,4 +70,30 @@ class TypedFigureTest {
         assertThat(look.has(ShotExport.template())).isFalse();
         assertThat(TableLook.of(new byte[0], template, 2).has(template)).isFalse();
     }
+
+    /** A driver's ball leaves at about 147 mph, an amateur's club comes at about 93 (common practice). */
+    @Test
+    void aBareSpeedIsSuggestedAsWhatItsFiguresCanBe() {
+        assertThat(suggested("Speed (mph)", "148.2", "146.9", "151.0")).isEqualTo(Meaning.BALL_SPEED);
+        assertThat(suggested("Speed", "148.2", "146.9", "151.0")).isEqualTo(Meaning.BALL_SPEED);
+        assertThat(suggested("Speed (mph)", "93.1", "92.2", "94.8")).isEqualTo(Meaning.CLUB_SPEED);
+    }
+
+    private static Meaning suggested(String heading, String... figures) {
+        StringBuilder table = new StringBuilder("Shot;" + heading + ";Carry (yd);Launch Angle (deg)\n");
+        for (int i = 0; i < figures.length; i++) {
+            table.append(i + 1)
+                    .append(';')
+                    .append(figures[i])
+                    .append(";210.5;13.")
+                    .append(i)
+                    .append('\n');
+        }
+        return Proposal.of(table.toString().getBytes(StandardCharsets.UTF_8), "x").asked().stream()
+                .filter(a -> a.heading().equals(heading))
+                .flatMap(a -> a.perhaps().stream())
+                .findFirst()
+                .orElseThrow()
+                .meaning();
+    }
 }
