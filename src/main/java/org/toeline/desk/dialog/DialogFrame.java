@@ -17,6 +17,8 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -51,6 +53,7 @@ public final class DialogFrame {
     private final VBox foot = new VBox(10, buttons);
     private Optional<Button> act = Optional.empty();
     private Optional<Button> safe = Optional.empty();
+    private Optional<Button> keepOn = Optional.empty();
     private Supplier<?> typed = () -> "";
     private Object typedAtFirst = "";
     /** Something was decided; another key or click comes too late. */
@@ -78,7 +81,19 @@ public final class DialogFrame {
             e.consume();
             leave();
         });
+        // a field with a formatter would keep the key to itself
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE && e.getTarget() instanceof TextInputControl) {
+                e.consume();
+                wayOut().fire();
+            }
+        });
         place = new DialogPlace(stage, root);
+    }
+
+    /** What Esc presses: the button that keeps on while something is asked, else the safe one. */
+    private Button wayOut() {
+        return keepOn.or(() -> safe).orElseThrow(() -> new IllegalStateException("a dialog needs a safe way out"));
     }
 
     private static void shown(Node node, boolean is) {
@@ -180,7 +195,7 @@ public final class DialogFrame {
      * @throws IllegalStateException when it has no way out
      */
     public void show() {
-        Button way = safe.orElseThrow(() -> new IllegalStateException("a dialog needs a safe way out"));
+        Button way = wayOut();
         way.setCancelButton(true);
         Button first = act.orElse(way);
         first.setDefaultButton(true);
@@ -200,6 +215,7 @@ public final class DialogFrame {
         Button not = DialogButtons.button("dialog-keep-on", safeWords, ButtonData.CANCEL_CLOSE, () -> asked(focus));
         not.setDefaultButton(true);
         not.setCancelButton(true);
+        keepOn = Optional.of(not);
         ButtonBar answers = new ButtonBar();
         answers.getButtons().setAll(not, DialogButtons.destroying("dialog-lose", words, () -> {
             asked(focus);
@@ -212,6 +228,7 @@ public final class DialogFrame {
 
     private void asked(Optional<Node> focus) {
         foot.getChildren().setAll(buttons);
+        keepOn = Optional.empty();
         focus.ifPresent(Node::requestFocus);
         // a field that gets the focus selects all it holds, and the next key would replace it
         focus.filter(TextInputControl.class::isInstance)

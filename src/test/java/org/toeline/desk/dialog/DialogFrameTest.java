@@ -14,6 +14,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TextFormatter;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
@@ -190,6 +191,27 @@ class DialogFrameTest {
         robot.interact(() -> robot.lookup("#dialog-leave").query().requestFocus());
         robot.type(KeyCode.ENTER);
         assertThat(dialogs()).isEmpty();
+        assertThat(done).isEmpty();
+    }
+
+    /** The toolkit's field keeps the key to itself where it has a formatter. */
+    @Test
+    void escLeavesAFieldOfLimitedLength(FxRobot robot) {
+        robot.interact(() -> field.setTextFormatter(new TextFormatter<>(c -> c)));
+        show(robot, this::form);
+        assertThat(field.isFocused()).isTrue();
+        robot.targetWindow(dialog()).type(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(dialogs()).isEmpty();
+        show(robot, this::form);
+        robot.targetWindow(dialog()).write("now").type(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#dialog-question").tryQuery()).as("asks first").isPresent();
+        robot.interact(field::requestFocus);
+        robot.targetWindow(dialog()).type(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(dialogs()).as("goes on").hasSize(1);
+        assertThat(robot.lookup("#dialog-question").tryQuery()).isEmpty();
         assertThat(done).isEmpty();
     }
 
