@@ -80,7 +80,10 @@ public final class RodNames {
         if (end.beyond() == Beyond.GROUND
                 && marks.stream().noneMatch(m -> m.pointId().equals(point.id()))) {
             marks.add(new FloorMark(
-                    point.id(), end.at(), Math.hypot(CAP_PX, end.sigmaPx(rod.sigmaAcrossPx())), Mark.Origin.SUGGESTED));
+                    point.id(),
+                    rod.onGround(end),
+                    Math.hypot(CAP_PX, rod.sigmaOnGroundPx(end)),
+                    Mark.Origin.SUGGESTED));
         }
     }
 

@@ -240,7 +240,7 @@ class EdgeSnapTest {
     /**
      * The rods of the sample clips. They are round, 13 mm across, and lie half in the turf, so the middle of what is seen
      * lies above the axis that the truth gives: by (1 − sine of the line of sight's dip) of half their radius, seen from
-     * the side. Where the rod runs away from the camera its ends are seen that much higher too.
+     * the side. Where the rod runs away from the camera its ends are seen by their tops, a radius higher.
      */
     @ParameterizedTest
     @CsvSource({
@@ -250,7 +250,11 @@ class EdgeSnapTest {
         "all-good, face-on, rod-near, rod-far",
         "before, down-the-line, cross-ball, cross-feet",
         "after, down-the-line, cross-ball, cross-feet",
-        "left-handed, down-the-line, cross-ball, cross-feet"
+        "left-handed, down-the-line, cross-ball, cross-feet",
+        "before, down-the-line, rod-near, rod-far",
+        "after, down-the-line, rod-near, rod-far",
+        "left-handed, down-the-line, rod-near, rod-far",
+        "all-good, down-the-line, rod-near, rod-far"
     })
     void theSampleRods(String lesson, String view, String first, String second) throws Exception {
         Path folder = Path.of("sample-media", lesson);
@@ -272,11 +276,19 @@ class EdgeSnapTest {
                             ends.get(0).plus(random.nextDouble(-5, 5), random.nextDouble(-5, 5)),
                             ends.get(1).plus(random.nextDouble(-5, 5), random.nextDouble(-5, 5)))
                     .orElseThrow();
-            double raised = 0.7;
+            boolean across = Math.abs(ends.get(1).yPx() - ends.get(0).yPx())
+                    < Math.abs(ends.get(1).xPx() - ends.get(0).xPx());
+            double raised = across ? 0.8 : 1.9;
             for (int i = 0; i < 2; i++) {
                 SnappedRod.End end = i == 0 ? rod.from() : rod.to();
+                assertThat(rod.onGround(end).yPx() - ends.get(i).yPx())
+                        .as("where it touches the ground")
+                        .isCloseTo(0, within(0.6));
                 assertThat(end.at().yPx() - ends.get(i).yPx()).as("up").isCloseTo(-raised, within(0.4));
                 assertThat(end.at().xPx() - ends.get(i).xPx()).as("along").isCloseTo(0, within(1.2));
+            }
+            if (!across) {
+                return;
             }
             ImagePoint run = ends.get(1).plus(-ends.get(0).xPx(), -ends.get(0).yPx());
             ImagePoint low = ends.get(0).plus(0.2 * run.xPx(), 0.2 * run.yPx() + random.nextDouble(-3, 3));

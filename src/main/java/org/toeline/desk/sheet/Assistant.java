@@ -132,13 +132,13 @@ public final class Assistant implements PicturePane.Gestures {
     private static Optional<LineMark> snapped(Frame frame, LineMark rough) {
         if (rough.item() instanceof Item.OfFloor) {
             Optional<SnappedRod> rod = EdgeSnap.rod(frame, rough.from(), rough.to());
-            return rod.filter(r -> isIn(frame, r.from().at()) && isIn(frame, r.to().at()))
+            return rod.filter(r -> isIn(frame, r.onGround(r.from())) && isIn(frame, r.onGround(r.to())))
                     .map(r -> new LineMark(
                             rough.item(),
-                            r.from().at(),
-                            r.from().sigmaPx(r.sigmaAcrossPx()),
-                            r.to().at(),
-                            r.to().sigmaPx(r.sigmaAcrossPx())));
+                            r.onGround(r.from()),
+                            r.sigmaOnGroundPx(r.from()),
+                            r.onGround(r.to()),
+                            r.sigmaOnGroundPx(r.to())));
         }
         Optional<SnappedLine> line = EdgeSnap.along(frame, rough.from(), rough.to());
         return line.map(l -> new LineMark(rough.item(), l.from(), l.endSigmaPx(), l.to(), l.endSigmaPx()));
