@@ -24,7 +24,7 @@ import org.toeline.flight.ShotFigure;
 
 /**
  * A command, not a test: puts so many shots of all kinds (default 100,000, no two alike) into the sample lesson, scrolls the
- * table while their flights are computed, and prints the processor time to all flights and the longest time that the interface
+ * table while their flights are computed (not where {@code still} is said), and prints the processor time to all flights and the longest time that the interface
  * was blocked: a task that would run at once waits for its turn on the interface thread, again and again.
  */
 public final class ManyShotsScenario {
@@ -46,6 +46,7 @@ public final class ManyShotsScenario {
     private static final double QUIET_SHARE = 0.25;
 
     private final int shots;
+    private final boolean scrolled;
     private final CountDownLatch finished = new CountDownLatch(1);
     private ShotsScreen screen;
     private OpenDesk desk;
@@ -60,12 +61,14 @@ public final class ManyShotsScenario {
     private int row;
     private int after;
 
-    private ManyShotsScenario(int shots) {
+    private ManyShotsScenario(int shots, boolean scrolled) {
         this.shots = shots;
+        this.scrolled = scrolled;
     }
 
     public static void main(String[] args) throws Exception {
-        ManyShotsScenario scenario = new ManyShotsScenario(args.length > 0 ? Integer.parseInt(args[0]) : 100_000);
+        ManyShotsScenario scenario = new ManyShotsScenario(
+                args.length > 0 ? Integer.parseInt(args[0]) : 100_000, args.length < 2 || !args[1].equals("still"));
         Path folder = Files.createTempDirectory("many");
         List<TypedShot> more = ShotsModel.rowsOf(more(scenario.shots));
         Platform.startup(() -> scenario.open(folder, more));
@@ -168,8 +171,10 @@ public final class ManyShotsScenario {
     }
 
     private void scroll(List<TypedShot> more) {
-        row = (row + 137) % shots;
-        ((ShotTable) screen.root().lookup("#shots-table")).scrollTo(row);
+        if (scrolled) {
+            row = (row + 137) % shots;
+            ((ShotTable) screen.root().lookup("#shots-table")).scrollTo(row);
+        }
         if (screen.reckoned().shots().size() > shots && ++after == PULSES_AFTER) {
             turns.end();
             System.out.printf(
