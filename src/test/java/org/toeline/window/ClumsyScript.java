@@ -152,6 +152,7 @@ public final class ClumsyScript {
             for (int i = 0; i < gestures / ROUNDS; i++) {
                 gesture();
                 if (i % 25 == 24) {
+                    RealWindow.bringBack();
                     RealWindow.key("Escape");
                     runs("gesture " + i + " of round " + round);
                 }
@@ -273,6 +274,7 @@ public final class ClumsyScript {
     }
 
     private Optional<JsonNode> document(String name) throws Exception {
+        RealWindow.bringBack();
         for (int i = 0; i < 4; i++) {
             RealWindow.key("Escape");
         }

@@ -207,6 +207,17 @@ final class RealWindow implements AutoCloseable {
         return !Shell.said("xdotool", "getactivewindow", "getwindowname").equals(TITLE);
     }
 
+    /** From the bar of tasks, where the button in a dialog's corner has put the window. */
+    static void bringBack() throws Exception {
+        if (Shell.said("xdotool", "getactivewindow").isEmpty()) {
+            for (String window : Shell.said("xdotool", "search", "--name", "^" + TITLE + "$")
+                    .lines()
+                    .toList()) {
+                Shell.said("xdotool", "windowmap", "--sync", window, "windowactivate", window);
+            }
+        }
+    }
+
     private static List<String> visible(String name) throws Exception {
         return Shell.said("xdotool", "search", "--onlyvisible", "--name", name)
                 .lines()
