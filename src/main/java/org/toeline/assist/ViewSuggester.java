@@ -70,7 +70,6 @@ final class ViewSuggester {
         check();
         List<Stroke> bright = strokes.get(Strokes.Of.BRIGHTNESS.ordinal());
         Optional<Shaft> shaft = new ShaftSearch(frame, seen).in(bright);
-        double span = PoseSearch.span(seen);
         List<BallMark> discs = new ArrayList<>();
         List<SnappedRod> rods = new ArrayList<>();
         List<VerticalMark> uprights = new ArrayList<>();
@@ -83,7 +82,7 @@ final class ViewSuggester {
                 },
                 () -> shaft.filter(s -> !s.rival())
                         .ifPresent(s -> discs.addAll(
-                                new BallSearch(frame, asked.view(), asked.focalPx()).near(s, span, stopped))),
+                                new BallSearch(frame, asked.view(), asked.focalPx()).near(s, seen, stopped))),
                 () -> rods.addAll(new RodSearch(frame, seen, shaft).in(coloured(strokes))),
                 () -> uprights.addAll(new UprightSearch(frame, seen).in(bright)));
         check();

@@ -61,6 +61,10 @@ class SteadyTest {
         assertThat(Steady.ball(
                         List.of(Optional.of(ball(50, 15)), Optional.of(ball(56, 15)), Optional.of(ball(50, 15)))))
                 .isEmpty();
+        assertThat(Steady.ball(
+                        List.of(Optional.of(ball(50, 13)), Optional.of(ball(47, 11)), Optional.of(ball(48.7, 12)))))
+                .as("as a sock was fitted")
+                .isEmpty();
         assertThat(Steady.ball(List.of(Optional.of(ball(50, 15)), Optional.empty(), Optional.empty())))
                 .isEmpty();
     }
