@@ -16,6 +16,7 @@ import org.toeline.video.Frame;
  * @param hints   marks already placed, such as the ball: where is looked first; may be empty
  * @param focalPx about the focal length, pixels
  * @param ball    as somebody marked it: at the tee the rest is looked for around it
+ * @param still   other frames in which the player stands as in this one, to see whether things are there again; may be empty
  */
 public record Asked(
         Frame frame,
@@ -23,15 +24,27 @@ public record Asked(
         Handedness handedness,
         List<ImagePoint> hints,
         double focalPx,
-        Optional<BallMark> ball) {
+        Optional<BallMark> ball,
+        List<Frame> still) {
 
-    /** Without a ball that is known. */
+    /** Of a picture alone, without a ball that is known. */
     public Asked(Frame frame, View view, Handedness handedness, List<ImagePoint> hints, double focalPx) {
-        this(frame, view, handedness, hints, focalPx, Optional.empty());
+        this(frame, view, handedness, hints, focalPx, Optional.empty(), List.of());
+    }
+
+    /** With other frames of the still span. */
+    public Asked with(List<Frame> others) {
+        return new Asked(frame, view, handedness, hints, focalPx, ball, others);
     }
 
     public Asked {
         hints = List.copyOf(hints);
+        still = List.copyOf(still);
+        for (Frame other : still) {
+            if (other.width() != frame.width() || other.height() != frame.height()) {
+                throw new IllegalArgumentException("frames of one clip are of one size");
+            }
+        }
         Finite.requirePositive(focalPx, "focalPx");
     }
 }

@@ -71,6 +71,11 @@ final class PoseSearch {
         return Optional.empty();
     }
 
+    /** The same person in another frame of the still span; one look is enough there. */
+    Optional<Seen> again(Frame other, Seen seen) {
+        return Optional.of(model.look(other, around(seen))).filter(s -> s.score() >= PERSON);
+    }
+
     /** Whether beside a person there is another who is about as tall: which of them is meant cannot be told. */
     boolean anotherBeside(Seen seen) {
         double side = WIDE * span(seen);

@@ -43,8 +43,6 @@ final class RodSearch {
     private static final double AROUND_FEET = 0.055;
     private static final double AROUND_CLUB = 0.03;
     private static final double PAST_THE_HANDS = 0.06;
-    private static final int ANKLE = 27;
-    private static final int FEET_END = 33;
 
     private final Frame frame;
     private final Seen seen;
@@ -104,13 +102,7 @@ final class RodSearch {
                 || at.yPx() < RIM_PX
                 || at.xPx() > frame.width() - RIM_PX
                 || at.yPx() > frame.height() - RIM_PX;
-        for (int side = 0; side < 2; side++) {
-            for (int i = ANKLE + side; i < FEET_END; i += 2) {
-                for (int k = i; k < FEET_END; k += 2) {
-                    covered |= fromStretch(at, seen.points()[i], seen.points()[k]) < AROUND_FEET * span;
-                }
-            }
-        }
+        covered |= Standing.fromFeet(seen, at) < AROUND_FEET * span;
         covered |= shaft.filter(s -> fromStretch(at, s.hands(), s.low()) < AROUND_CLUB * span)
                 .isPresent();
         return covered ? new End(at, end.sigmaAlongPx(), Beyond.COVER) : end;

@@ -95,6 +95,11 @@ final class ShaftSearch {
         return Optional.of(new Shaft(best.shaft.hands, best.shaft.low, best.shaft.sigmaPx, rival));
     }
 
+    /** The same one in another frame. */
+    Optional<Shaft> again(Shaft shaft) {
+        return bar(new Stroke(shaft.hands(), shaft.low())).map(Bar::shaft);
+    }
+
     private boolean leadsDownFromTheHands(Stroke stroke) {
         StraightLine line = StraightLine.through(stroke.upper(), stroke.lower());
         StraightLine.Place at = line.place(hands);

@@ -20,6 +20,8 @@ final class Standing {
     private static final int SHOULDER = 11;
     private static final int WRIST = 15;
     private static final int HIP = 23;
+    private static final int ANKLE = 27;
+    private static final int FEET_END = 33;
 
     private Standing() {}
 
@@ -56,6 +58,19 @@ final class Standing {
 
     static double trunk(Seen seen) {
         return Math.max(1, middle(seen, SHOULDER).distancePx(middle(seen, HIP)));
+    }
+
+    /** How far a place lies from the nearer foot, ankle to heel to toe, pixels. */
+    static double fromFeet(Seen seen, ImagePoint at) {
+        double nearest = Double.MAX_VALUE;
+        for (int ankle = ANKLE; ankle < ANKLE + 2; ankle++) {
+            for (int i = ankle; i < FEET_END; i += 2) {
+                for (int k = i; k < FEET_END; k += 2) {
+                    nearest = Math.min(nearest, RodSearch.fromStretch(at, seen.points()[i], seen.points()[k]));
+                }
+            }
+        }
+        return nearest;
     }
 
     private static double apart(Seen seen, int left) {

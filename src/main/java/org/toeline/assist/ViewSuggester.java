@@ -39,6 +39,9 @@ final class ViewSuggester {
 
     private static final double GRIP_UP_DOWN_THE_LINE = 0.060;
 
+    /** Another frame of the still span, and the player in it. */
+    private record Again(Frame frame, Optional<Seen> seen) {}
+
     private final PoseModel model;
     private final BooleanSupplier stopped;
     private final Map<Part, Reason> missing = new EnumMap<>(Part.class);
@@ -63,30 +66,35 @@ final class ViewSuggester {
         Frame frame = asked.frame();
         Optional<View> view = Standing.view(seen);
         Optional<Handedness> hand = Standing.hand(seen, asked.view());
-        List<Mark> marks = new ArrayList<>(body(seen, asked, view, hand));
         List<List<Stroke>> strokes = strokes(frame);
         check();
         List<Stroke> bright = strokes.get(Strokes.Of.BRIGHTNESS.ordinal());
         Optional<Shaft> shaft = new ShaftSearch(frame, seen).in(bright);
-        double span = PoseSearch.span(seen);
         List<BallMark> discs = new ArrayList<>();
         List<SnappedRod> rods = new ArrayList<>();
         List<VerticalMark> uprights = new ArrayList<>();
         AtomicBoolean several = new AtomicBoolean();
+        List<Again> again = new ArrayList<>();
         sideBySide(
-                () -> several.set(asked.hints().isEmpty() && search.anotherBeside(seen)),
+                () -> {
+                    several.set(asked.hints().isEmpty() && search.anotherBeside(seen));
+                    again.addAll(again(asked, search, seen));
+                },
                 () -> shaft.filter(s -> !s.rival())
                         .ifPresent(s -> discs.addAll(
-                                new BallSearch(frame, asked.view(), asked.focalPx()).near(s, span, stopped))),
+                                new BallSearch(frame, asked.view(), asked.focalPx()).near(s, seen, stopped))),
                 () -> rods.addAll(new RodSearch(frame, seen, shaft).in(coloured(strokes))),
                 () -> uprights.addAll(new UprightSearch(frame, seen).in(bright)));
         check();
         if (several.get()) {
             return ViewSuggestion.nothing(Reason.SEVERAL);
         }
-        Optional<BallMark> ball = ball(shaft, BallSearch.besides(discs, rods));
+        List<Mark> marks = new ArrayList<>(body(seen, again, asked, view, hand));
+        Optional<BallMark> ball = ball(shaft, BallSearch.besides(discs, rods)).flatMap(b -> steady(b, asked));
         if (ball.isPresent()) {
-            marks.addAll(club(shaft.orElseThrow(), ball.get(), seen, asked.view()));
+            List<Mark> club = steadyClub(shaft.orElseThrow(), ball.get(), seen, again, asked);
+            marks.addAll(club);
+            ball = ball.filter(b -> !club.isEmpty());
         }
         if (rods.isEmpty()) {
             missing.put(Part.RODS, Reason.NOT_FOUND);
@@ -117,7 +125,7 @@ final class ViewSuggester {
     }
 
     /** Lead and trail are exchanged where the hand is the other one: nothing of the body is suggested then. */
-    private List<Mark> body(Seen seen, Asked asked, Optional<View> view, Optional<Handedness> hand) {
+    private List<Mark> body(Seen seen, List<Again> again, Asked asked, Optional<View> view, Optional<Handedness> hand) {
         Optional<Sides> sides = Sides.of(seen, asked.view(), asked.handedness() == Handedness.RIGHT);
         if (view.isPresent() && view.get() != asked.view()) {
             missing.put(Part.BODY, Reason.OTHER_VIEW);
@@ -126,8 +134,67 @@ final class ViewSuggester {
         } else if (view.isEmpty() || sides.isEmpty()) {
             missing.put(Part.BODY, Reason.NOT_CLEAR);
         } else {
-            return BonyPoints.of(sides.get(), asked.view(), asked.handedness());
+            return steadyBody(sides.get(), again, asked);
         }
+        return List.of();
+    }
+
+    private List<Mark> steadyBody(Sides sides, List<Again> again, Asked asked) {
+        boolean rightTrails = asked.handedness() == Handedness.RIGHT;
+        List<List<Mark>> frames = new ArrayList<>();
+        frames.add(BonyPoints.of(sides, asked.view(), asked.handedness()));
+        for (Again a : again) {
+            frames.add(a.seen.flatMap(s -> Sides.of(s, asked.view(), rightTrails))
+                    .map(s -> BonyPoints.of(s, asked.view(), asked.handedness()))
+                    .orElse(List.of()));
+        }
+        List<Mark> steady = Steady.marks(frames);
+        if (steady.isEmpty()) {
+            missing.put(Part.BODY, Reason.UNSTEADY);
+        }
+        return steady;
+    }
+
+    /** The player in the other frames, one after the other: the model takes one at a time. */
+    private List<Again> again(Asked asked, PoseSearch search, Seen seen) {
+        return asked.still().stream()
+                .filter(f -> !stopped.getAsBoolean())
+                .map(f -> new Again(f, search.again(f, seen)))
+                .toList();
+    }
+
+    private Optional<BallMark> steady(BallMark ball, Asked asked) {
+        List<Optional<BallMark>> frames = new ArrayList<>();
+        frames.add(Optional.of(ball));
+        frames.addAll(asked.still().parallelStream()
+                .map(f -> stopped.getAsBoolean()
+                        ? Optional.<BallMark>empty()
+                        : BallOutline.fit(f, asked.view(), asked.focalPx(), ball.centre()))
+                .toList());
+        check();
+        Optional<BallMark> steady = Steady.ball(frames);
+        if (steady.isEmpty()) {
+            missing.put(Part.BALL, Reason.UNSTEADY);
+            missing.put(Part.SHAFT, Reason.NO_BALL);
+        }
+        return steady;
+    }
+
+    /** Both of its ends or none: they lie on one line. */
+    private List<Mark> steadyClub(Shaft shaft, BallMark ball, Seen seen, List<Again> again, Asked asked) {
+        List<List<Mark>> frames = new ArrayList<>();
+        frames.add(club(shaft, ball, seen, asked.view()));
+        for (Again a : again) {
+            frames.add(a.seen.flatMap(s ->
+                            new ShaftSearch(a.frame, s).again(shaft).map(there -> club(there, ball, s, asked.view())))
+                    .orElse(List.of()));
+        }
+        List<Mark> steady = Steady.marks(frames);
+        if (steady.size() == frames.get(0).size()) {
+            return steady;
+        }
+        missing.put(Part.SHAFT, Reason.UNSTEADY);
+        missing.put(Part.BALL, Reason.NO_SHAFT);
         return List.of();
     }
 

@@ -61,7 +61,9 @@ public record ViewSuggestion(
         /** What it is looked for with is missing: without a shaft there is no ball. */
         NO_SHAFT,
         /** No ball alone is seen at its end: it may be something else. */
-        NO_BALL
+        NO_BALL,
+        /** In most other frames in which the player stands still it is not there, or elsewhere. */
+        UNSTEADY
     }
 
     public ViewSuggestion {

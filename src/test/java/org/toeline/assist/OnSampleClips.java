@@ -34,8 +34,12 @@ abstract class OnSampleClips {
 
     /** At address. */
     static Frame frame(String lesson, String view) throws Exception {
+        return frameAt(lesson, view, 2.3);
+    }
+
+    static Frame frameAt(String lesson, String view, double seconds) throws Exception {
         try (Clip clip = Clip.open(MEDIA.resolve(lesson).resolve(view + ".mp4"))) {
-            return clip.frameAt(2.3);
+            return clip.frameAt(seconds);
         }
     }
 

@@ -70,10 +70,7 @@ final class SuggestionMemory {
         Optional<Shaft> shaft = step("the shaft", () -> new ShaftSearch(frame, seen).in(bright));
         step("rods", () -> new RodSearch(frame, seen, shaft).in(coloured));
         double focalPx = UsualLens.MAIN.focalPx(frame.width(), frame.height());
-        step(
-                "the ball",
-                () -> new BallSearch(frame, view, focalPx)
-                        .near(shaft.orElseThrow(), PoseSearch.span(seen), () -> false));
+        step("the ball", () -> new BallSearch(frame, view, focalPx).near(shaft.orElseThrow(), seen, () -> false));
         step("uprights", () -> new UprightSearch(frame, seen).in(bright));
     }
 

@@ -63,6 +63,67 @@ class ViewSuggesterTest extends OnSampleClips {
         assertThat(ball.origin()).isEqualTo(Mark.Origin.SUGGESTED);
     }
 
+    /** Other frames of the still span: all is there again, no spread is smaller, and what moved there is left out. */
+    @Test
+    void looksAgainWhileThePlayerStandsStill() throws Exception {
+        Frame frame = frame("before", "face-on");
+        JsonNode truth = truth("before", "face-on");
+        ViewSuggestion alone = suggest(frame, View.FACE_ON, Handedness.RIGHT);
+        ViewSuggestion still = again(frame, frameAt("before", "face-on", 2.0), frameAt("before", "face-on", 2.6));
+        assertThat(still.landmarks())
+                .extracting(Mark::landmark)
+                .containsExactlyElementsOf(
+                        alone.landmarks().stream().map(Mark::landmark).toList());
+        for (int i = 0; i < still.landmarks().size(); i++) {
+            Mark mark = still.landmarks().get(i);
+            Mark was = alone.landmarks().get(i);
+            assertThat(mark.sigmaPx()).as("%s", mark).isGreaterThanOrEqualTo(was.sigmaPx());
+            assertThat(mark.sigmaPx()).as("%s", mark).isLessThan(1.1 * was.sigmaPx());
+            assertThat(mark.at().distancePx(was.at())).as("%s", mark).isLessThan(0.5 * was.sigmaPx());
+        }
+        BallMark ball = still.ball().orElseThrow();
+        assertThat(ball.sigmaPx())
+                .isGreaterThanOrEqualTo(alone.ball().orElseThrow().sigmaPx());
+        assertThat(ball.centre().distancePx(ball(truth))).isLessThan(3 * ball.sigmaPx());
+
+        ViewSuggestion swung = again(frame, frameAt("before", "face-on", 3.4), frameAt("before", "face-on", 3.6));
+        assertThat(swung.landmarks())
+                .extracting(Mark::landmark)
+                .contains(Landmark.LEAD_HEEL, Landmark.TRAIL_HEEL)
+                .doesNotContain(Landmark.LEAD_WRIST, Landmark.TRAIL_WRIST, Landmark.CLUB_HEAD, Landmark.GRIP_END);
+        assertThat(swung.missing())
+                .containsEntry(Part.SHAFT, Reason.UNSTEADY)
+                .containsEntry(Part.BALL, Reason.NO_SHAFT);
+        assertThat(swung.ball()).isEmpty();
+    }
+
+    /** A ball that is not there in the other frames is none, and so the shaft is not sure. */
+    @Test
+    void aBallThatIsThereOnceIsNone() throws Exception {
+        Frame frame = frame("before", "face-on");
+        ImagePoint ball = ball(truth("before", "face-on"));
+        ViewSuggestion seen = again(frame, without(frame, ball), without(frame, ball));
+        assertThat(seen.ball()).isEmpty();
+        assertThat(seen.missing()).containsEntry(Part.BALL, Reason.UNSTEADY).containsEntry(Part.SHAFT, Reason.NO_BALL);
+        assertThat(seen.landmarks()).extracting(Mark::landmark).contains(Landmark.LEAD_WRIST);
+    }
+
+    private static ViewSuggestion again(Frame frame, Frame... others) {
+        Asked asked = new Asked(frame, View.FACE_ON, Handedness.RIGHT, List.of(), 960).with(List.of(others));
+        return suggester.suggest(asked, () -> false);
+    }
+
+    /** The ground beside it in place of the ball. */
+    private static Frame without(Frame frame, ImagePoint ball) {
+        int[] argb = frame.argb().clone();
+        for (int y = (int) ball.yPx() - 14; y < ball.yPx() + 14; y++) {
+            for (int x = (int) ball.xPx() - 14; x < ball.xPx() + 14; x++) {
+                argb[y * frame.width() + x] = frame.argb()[y * frame.width() + x + 34];
+            }
+        }
+        return new Frame(frame.index(), frame.seconds(), frame.width(), frame.height(), argb);
+    }
+
     /** Asked for the view that it is not: said, and no landmark of the body is suggested. */
     @Test
     void saysThatItIsTheOtherView() throws Exception {

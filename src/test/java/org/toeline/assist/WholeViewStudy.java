@@ -25,8 +25,10 @@ import org.toeline.scene.Truth;
 import org.toeline.video.Frame;
 
 /**
- * One press on drawn players that nothing was tuned on: what is hit, how far off, and what is wrong. FOLDER FROM TO: pictures
- * made by {@link org.toeline.scene.RandomPicture} with one frame each. What is wrong is also told of each picture.
+ * One press on drawn players that nothing was tuned on: what is hit, how far off, and what is wrong. FOLDER FROM TO [FRAMES
+ * [alone]]: pictures made by {@link org.toeline.scene.RandomPicture} with one frame each, or with an odd number of them, of which the
+ * middle one is looked at; the first and the last are others of the still span, but for a look at it alone. What is wrong is also
+ * told of each picture.
  */
 final class WholeViewStudy {
 
@@ -51,30 +53,48 @@ final class WholeViewStudy {
 
     public static void main(String[] arguments) throws Exception {
         Path folder = Path.of(arguments[0]);
+        int frames = arguments.length > 3 ? Integer.parseInt(arguments[3]) : 1;
+        boolean alone = arguments.length > 4;
         List<Double> seconds = new ArrayList<>();
         try (LandmarkSuggester suggester = LandmarkSuggester.load().orElseThrow()) {
             for (int n = Integer.parseInt(arguments[1]); n < Integer.parseInt(arguments[2]); n++) {
                 for (View view : List.of(View.FACE_ON, View.DOWN_THE_LINE)) {
-                    File file = folder.resolve(n + "-" + view.id() + "-0.png").toFile();
-                    if (file.length() > 0) {
-                        seconds.add(look(suggester, n, view, file));
+                    if (file(folder, n, view, frames - 1).length() > 0) {
+                        Frame frame = frame(file(folder, n, view, frames / 2));
+                        List<Frame> others = frames == 1 || alone
+                                ? List.of()
+                                : List.of(frame(file(folder, n, view, 0)), frame(file(folder, n, view, frames - 1)));
+                        seconds.add(look(suggester, n, view, frame, others));
                     }
                 }
             }
         }
-        System.out.println("| what | there | suggested | wrong | off, median px | off, 95 % px | spread met |");
-        System.out.println("| --- | --- | --- | --- | --- | --- | --- |");
+        System.out.println(
+                "| what | there | suggested | wrong | off, median px | off, rms px | off, 95 % px | spread met |");
+        System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- |");
         TALLIES.forEach((what, t) -> System.out.printf(
                 Locale.ROOT,
-                "| %s | %d | %d | %d | %.1f | %.1f | %.0f %% |%n",
+                "| %s | %d | %d | %d | %.2f | %.2f | %.2f | %.0f %% |%n",
                 what,
                 t.there,
                 t.found,
                 t.wrong,
                 at(t.off, 0.5),
+                Math.sqrt(t.off.stream().mapToDouble(d -> d * d).average().orElse(0)),
                 at(t.off, 0.95),
                 100.0 * t.met / Math.max(1, t.found)));
         System.out.printf(Locale.ROOT, "seconds a picture: median %.2f, most %.2f%n", at(seconds, 0.5), at(seconds, 1));
+    }
+
+    private static File file(Path folder, int n, View view, int frame) {
+        return folder.resolve(n + "-" + view.id() + "-" + frame + ".png").toFile();
+    }
+
+    private static Frame frame(File file) throws Exception {
+        var image = ImageIO.read(file);
+        int w = image.getWidth();
+        int h = image.getHeight();
+        return new Frame(0, 0, w, h, image.getRGB(0, 0, w, h, null, 0, w));
     }
 
     private static double at(List<Double> values, double share) {
@@ -83,15 +103,13 @@ final class WholeViewStudy {
                 : values.stream().sorted().toList().get((int) Math.min(values.size() - 1, share * values.size()));
     }
 
-    private static double look(LandmarkSuggester suggester, int n, View view, File file) throws Exception {
-        var image = ImageIO.read(file);
-        int w = image.getWidth();
-        int h = image.getHeight();
-        Frame frame = new Frame(0, 0, w, h, image.getRGB(0, 0, w, h, null, 0, w));
+    private static double look(LandmarkSuggester suggester, int n, View view, Frame frame, List<Frame> others) {
+        int w = frame.width();
         Scenario scenario = RandomLessons.lesson(n);
+        Asked asked =
+                new Asked(frame, view, scenario.handedness(), List.of(), UsualLens.MAIN.focalPx(w, frame.height()));
         long start = System.nanoTime();
-        ViewSuggestion seen = suggester.suggest(
-                new Asked(frame, view, scenario.handedness(), List.of(), UsualLens.MAIN.focalPx(w, h)), () -> false);
+        ViewSuggestion seen = suggester.suggest(asked.with(others), () -> false);
         double seconds = (System.nanoTime() - start) / 1e9;
         double share = (double) w / Scenario.WIDTH;
         String name = n + " " + view.id();

@@ -3,6 +3,7 @@ package org.toeline.scene;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.toeline.mark.View;
 import org.toeline.video.Frame;
@@ -12,12 +13,12 @@ public final class RandomPicture {
 
     private RandomPicture() {}
 
-    /** FOLDER FROM TO FRAMES */
+    /** FOLDER FROM TO FRAMES [VIEW…]: all three views if none is named. */
     public static void main(String[] arguments) throws Exception {
         Path folder = Files.createDirectories(Path.of(arguments[0]));
         for (int number = Integer.parseInt(arguments[1]); number < Integer.parseInt(arguments[2]); number++) {
             Scenario scenario = RandomLessons.lesson(number);
-            for (View view : View.values()) {
+            for (View view : views(arguments)) {
                 List<Frame> frames = RandomLessons.frames(
                         scenario, view, RandomLessons.look(number), Integer.parseInt(arguments[3]));
                 for (Frame frame : frames) {
@@ -26,5 +27,13 @@ public final class RandomPicture {
                 }
             }
         }
+    }
+
+    private static List<View> views(String[] arguments) {
+        List<View> named = Stream.of(arguments)
+                .skip(4)
+                .map(id -> View.of(id).orElseThrow())
+                .toList();
+        return named.isEmpty() ? List.of(View.values()) : named;
     }
 }

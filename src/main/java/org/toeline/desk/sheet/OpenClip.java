@@ -1,7 +1,9 @@
 package org.toeline.desk.sheet;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.scene.image.Image;
@@ -74,6 +76,36 @@ final class OpenClip implements AutoCloseable {
                 return Optional.empty();
             }
             throw e;
+        }
+    }
+
+    /**
+     * Frames in which the player stands as in another one, to be decoded on any thread: none of a photograph, where no moment of
+     * standing still is known or when the clip was closed meanwhile.
+     *
+     * @param slowedDown how many seconds of the clip a second of real time takes
+     */
+    Supplier<List<Frame>> still(Frame as, double slowedDown) {
+        Clip clip = fetcher.clip();
+        List<Integer> places = movement.map(m -> m.besides(as.seconds(), slowedDown)).orElse(List.of()).stream()
+                .map(clip::indexAt)
+                .filter(i -> i != as.index())
+                .distinct()
+                .toList();
+        return () -> places.stream().flatMap(i -> passing(clip, i).stream()).toList();
+    }
+
+    /** Not kept: it is not shown. */
+    private Optional<Frame> passing(Clip clip, int at) {
+        int[] pixels = new int[clip.info().width() * clip.info().height()];
+        try {
+            clip.show(at, pixels);
+            return Optional.of(new Frame(
+                    at, clip.seconds(at), clip.info().width(), clip.info().height(), pixels));
+        } catch (ClipException | IllegalStateException e) {
+            // closed, or damaged there: the frame that was asked about is there all the same
+            LOG.log(closed ? Level.FINE : Level.WARNING, "a frame of the still span", e);
+            return Optional.empty();
         }
     }
 

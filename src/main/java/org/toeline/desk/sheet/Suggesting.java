@@ -10,6 +10,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import org.toeline.assist.Asked;
 import org.toeline.assist.LandmarkSuggester;
@@ -91,7 +92,8 @@ final class Suggesting implements LessonListener {
         }
         say.accept(Texts.of("suggest.looking"));
         Asked asked = asked(of, frame.get());
-        searches.run(of, frame.get(), Texts.of("suggest.looking"), stopped -> look(asked, stopped), found -> {
+        Supplier<List<Frame>> still = still(of, frame.get());
+        searches.run(of, frame.get(), Texts.of("suggest.looking"), stopped -> look(asked, still, stopped), found -> {
             if (found.isEmpty()) {
                 say.accept(Texts.of("suggest.no-model"));
                 return;
@@ -115,12 +117,13 @@ final class Suggesting implements LessonListener {
      */
     void draft(View of, Frame frame, Runnable done) {
         Asked asked = asked(of, frame);
+        Supplier<List<Frame>> still = still(of, frame);
         String what = Texts.of("suggest.looking.in", Texts.of("view." + of.id()));
         BooleanSupplier stands =
                 () -> clips.toBeMarked(of).filter(f -> f == frame).isPresent();
         Function<BooleanSupplier, Optional<ViewSuggestion>> work = stopped -> {
             try {
-                return look(asked, stopped);
+                return look(asked, still, stopped);
             } finally {
                 Platform.runLater(done);
             }
@@ -149,15 +152,24 @@ final class Suggesting implements LessonListener {
     private Asked asked(View of, Frame frame) {
         Optional<BallMark> ball = model.marks(of).flatMap(v -> v.onlyAccepted().ball());
         List<ImagePoint> hints = ball.map(b -> List.of(b.centre())).orElse(List.of());
-        return new Asked(frame, of, model.sheet().handedness(), hints, focalPx(model, of, frame), ball);
+        return new Asked(frame, of, model.sheet().handedness(), hints, focalPx(model, of, frame), ball, List.of());
     }
 
-    private Optional<ViewSuggestion> look(Asked asked, BooleanSupplier stopped) {
+    /** Close by nobody is looked for, and nothing again. */
+    private Supplier<List<Frame>> still(View of, Frame frame) {
+        return Optional.ofNullable(clips.open.get(of))
+                .filter(o -> of != View.TEE)
+                .map(o -> o.still(frame, clips.slowMotion(of).factor()))
+                .orElse(List::of);
+    }
+
+    /** @param still other frames of the still span */
+    private Optional<ViewSuggestion> look(Asked asked, Supplier<List<Frame>> still, BooleanSupplier stopped) {
         if (suggester.isEmpty()) {
             suggester = LandmarkSuggester.load();
         }
         try {
-            return suggester.map(s -> s.suggest(asked, stopped));
+            return suggester.map(s -> s.suggest(asked.with(still.get()), stopped));
         } catch (CancellationException e) {
             return Optional.empty(); // nobody waits for it any more
         }
