@@ -37,8 +37,14 @@ final class Keeping {
     static Keeping of(KeptLesson kept) {
         Keeping keeping = new Keeping(kept.id(), kept.version(), kept.playerId(), kept.lesson());
         keeping.identity = kept.identity();
-        keeping.stated = !kept.findings().isEmpty();
+        keeping.as(kept);
         return keeping;
+    }
+
+    /** The lesson is the same in the ledger, under this version. */
+    void as(KeptLesson kept) {
+        version = kept.version();
+        stated = !kept.findings().isEmpty();
     }
 
     /** What is to be written next; a later one takes the place of an earlier one that waits. Any thread. */

@@ -88,6 +88,29 @@ final class KeepingWriter {
         }
     }
 
+    /**
+     * A lesson that was on the desk is opened again. What still waits of it is written by the one that goes, and nothing later: else
+     * the one that comes would find it changed by another, which is the desk itself.
+     *
+     * @param opened as it was read
+     */
+    void follow(Keeping keeping, Keeping before, Lesson opened) {
+        Optional<Ledger> ledger = open.ledger();
+        if (ledger.isEmpty() || !before.lessonId().equals(keeping.lessonId())) {
+            return;
+        }
+        write(before);
+        before.stated(before.version());
+        try {
+            ledger.get()
+                    .lesson(keeping.lessonId().orElseThrow())
+                    .filter(now -> now.lesson().equals(opened))
+                    .ifPresent(keeping::as);
+        } catch (LedgerException e) {
+            LOG.log(Level.WARNING, "the lesson could not be looked at again", e);
+        }
+    }
+
     /** States what was found in what was written last; nothing when something was written since. */
     void state(Keeping keeping, Lesson lesson) {
         Optional<Ledger> ledger = open.ledger();

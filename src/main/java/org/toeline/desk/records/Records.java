@@ -135,12 +135,14 @@ public final class Records {
 
     /** The lesson on the desk is one of the ledger from now on. */
     public void opened(KeptLesson kept) {
+        Keeping before = current;
         Keeping keeping = Keeping.of(kept);
         current = keeping;
-        if (kept.findings().isEmpty()) {
-            // the desk did not come to stating them
-            open.inTurn(() -> writer.state(keeping, kept.lesson()));
-        }
+        open.inTurn(() -> {
+            writer.follow(keeping, before, kept.lesson());
+            // the desk may not have come to stating them
+            writer.state(keeping, kept.lesson());
+        });
         changed();
     }
 

@@ -43,6 +43,9 @@ class RecordsTest {
     private static final Lesson FIRST =
             Lesson.of(MarkSheet.empty(Handedness.LEFT, Club.DRIVER).withView(ViewMarks.empty(View.FACE_ON, 1280, 720)));
 
+    /** A hand rests sooner, and its findings are stated by then. */
+    private static final long PAST_REST_MS = 900;
+
     @TempDir
     private Path folder;
 
@@ -130,6 +133,32 @@ class RecordsTest {
                     .as("nobody named yet")
                     .isEqualTo(PlayerDetails.of(Optional.empty(), Handedness.LEFT));
         }
+    }
+
+    /** Whoever opens it while its findings are still to be stated is no other bay. */
+    @Test
+    void aLessonOpenedAgainAtOnceIsNotChangedByAnotherBay() throws Exception {
+        Records records = records(folder);
+        int id = first(records, FIRST);
+        for (int i = 0; i < 3; i++) {
+            String note = "note " + i;
+            records.keep(FIRST.withNotes(note));
+            List<KeptLesson> read = new CopyOnWriteArrayList<>();
+            records.ask(l -> l.lesson(id).orElseThrow(), kept -> {
+                records.opened(kept);
+                read.add(kept);
+            });
+            until(() -> !read.isEmpty());
+            TimeUnit.MILLISECONDS.sleep(PAST_REST_MS);
+            records.keep(FIRST.withNotes(note + ", changed"));
+            until(() -> !records.waits());
+            TimeUnit.MILLISECONDS.sleep(PAST_REST_MS);
+            assertThat(kept(id).notes()).isEqualTo(note + ", changed");
+            try (Ledger ledger = other()) {
+                assertThat(ledger.asides(id)).isEmpty();
+            }
+        }
+        assertThat(conflicts).isEmpty();
     }
 
     @Test
