@@ -81,27 +81,40 @@ public final class Desk extends Application {
         stage.setWidth(width);
         stage.setHeight(height);
         stage.setOnHidden(e -> {
-            left.putDouble("width", stage.getWidth());
-            left.putDouble("height", stage.getHeight());
-            left.putDouble("x", stage.getX());
-            left.putDouble("y", stage.getY());
-            screens.close();
-            closed.countDown();
+            close(stage, screens, closed);
             Platform.exit();
         });
         stage.show();
-        Runtime.getRuntime().addShutdownHook(new Thread(() -> whenEnded(stage, closed), "keeps what is typed"));
+        Runtime.getRuntime()
+                .addShutdownHook(new Thread(() -> whenEnded(stage, screens, closed), "keeps what is typed"));
         comeBack(stage);
         opened = screens::open;
         asked.ifPresentOrElse(opened, sheet::welcome);
     }
 
-    /** The system ends the program, when somebody logs out for instance: it closes as by its window, and has a little time for it. */
-    private static void whenEnded(Stage stage, CountDownLatch closed) {
+    /** Once: writes what waits and how the window was left. */
+    private void close(Stage stage, Screens screens, CountDownLatch closed) {
+        if (closed.getCount() > 0) {
+            left.putDouble("width", stage.getWidth());
+            left.putDouble("height", stage.getHeight());
+            left.putDouble("x", stage.getX());
+            left.putDouble("y", stage.getY());
+            // a field keeps what is typed when it is left
+            screens.root().requestFocus();
+            screens.close();
+            closed.countDown();
+        }
+    }
+
+    /**
+     * The system ends the program, when somebody logs out for instance: what waits is written, and has a little time for it. The
+     * window is left alone: the toolkit, which is ended at the same time, may fail to hide it.
+     */
+    private void whenEnded(Stage stage, Screens screens, CountDownLatch closed) {
         if (closed.getCount() == 0) {
             return;
         }
-        Platform.runLater(stage::hide);
+        Platform.runLater(() -> close(stage, screens, closed));
         try {
             closed.await(MOST_WHEN_ENDED_S, TimeUnit.SECONDS);
         } catch (InterruptedException e) {

@@ -150,7 +150,7 @@ public final class Screens {
     /** @throws IllegalArgumentException when there is none of that id */
     Screen screen(String id) {
         Supplier<Screen> maker = Optional.ofNullable(makers.get(id))
-                .orElseThrow(() -> new IllegalArgumentException("there is no screen “" + id + "”"));
+                .orElseThrow(() -> new IllegalStateException("there is no screen “" + id + "”"));
         return screens.computeIfAbsent(id, i -> maker.get());
     }
 
