@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.prefs.Preferences;
 import javafx.application.Application;
@@ -26,6 +27,8 @@ public final class Desk extends Application {
 
     /** A system that shuts down waits no longer for a program. */
     private static final int MOST_WHEN_ENDED_S = 4;
+
+    private static final long FROM_THE_TOOLKIT_MS = 300;
 
     private final Preferences left = Preferences.userNodeForPackage(Desk.class);
 
@@ -69,6 +72,7 @@ public final class Desk extends Application {
         Screens screens = new Screens(folder, Settings.usual(LedgerPlace.usualFolder()));
         Sheet sheet = screens.sheet();
         CountDownLatch closed = new CountDownLatch(1);
+        AtomicBoolean closing = new AtomicBoolean();
         double width = left.getDouble("width", 1540);
         double height = left.getDouble("height", 940);
         // of a size of its own, else the toolkit lays everything out as large as it likes to be first
@@ -80,27 +84,33 @@ public final class Desk extends Application {
         stage.setScene(scene);
         stage.setWidth(width);
         stage.setHeight(height);
+        Runnable close = () -> close(stage, screens, closing, closed);
         stage.setOnHidden(e -> {
-            close(stage, screens, closed);
+            close.run();
             Platform.exit();
         });
         stage.show();
-        Runtime.getRuntime()
-                .addShutdownHook(new Thread(() -> whenEnded(stage, screens, closed), "keeps what is typed"));
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> whenEnded(close, closed), "keeps what is typed"));
         comeBack(stage);
         opened = screens::open;
         asked.ifPresentOrElse(opened, sheet::welcome);
     }
 
     /** Once: writes what waits and how the window was left. */
-    private void close(Stage stage, Screens screens, CountDownLatch closed) {
-        if (closed.getCount() > 0) {
+    private void close(Stage stage, Screens screens, AtomicBoolean closing, CountDownLatch closed) {
+        if (!closing.compareAndSet(false, true)) {
+            return;
+        }
+        try {
             left.putDouble("width", stage.getWidth());
             left.putDouble("height", stage.getHeight());
             left.putDouble("x", stage.getX());
             left.putDouble("y", stage.getY());
-            // a field keeps what is typed when it is left
-            screens.root().requestFocus();
+            if (Platform.isFxApplicationThread()) {
+                // a field keeps what is typed when it is left
+                screens.root().requestFocus();
+            }
+        } finally {
             screens.close();
             closed.countDown();
         }
@@ -108,15 +118,16 @@ public final class Desk extends Application {
 
     /**
      * The system ends the program, when somebody logs out for instance: what waits is written, and has a little time for it. The
-     * window is left alone: the toolkit, which is ended at the same time, may fail to hide it.
+     * toolkit is ended at the same time; where its thread takes no work any more, nothing else touches the screens, and it is done
+     * here.
      */
-    private void whenEnded(Stage stage, Screens screens, CountDownLatch closed) {
-        if (closed.getCount() == 0) {
-            return;
-        }
-        Platform.runLater(() -> close(stage, screens, closed));
+    private static void whenEnded(Runnable close, CountDownLatch closed) {
         try {
-            closed.await(MOST_WHEN_ENDED_S, TimeUnit.SECONDS);
+            Platform.runLater(close);
+            if (!closed.await(FROM_THE_TOOLKIT_MS, TimeUnit.MILLISECONDS)) {
+                close.run();
+                closed.await(MOST_WHEN_ENDED_S, TimeUnit.SECONDS);
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -273,7 +273,10 @@ public final class Screens {
     }
 
     void close() {
-        screens.values().forEach(Screen::close);
-        records.close();
+        try {
+            screens.values().forEach(Screen::close);
+        } finally {
+            records.close();
+        }
     }
 }
