@@ -129,4 +129,20 @@ class PlayingTest extends DrivenDesk {
         assertThat(robot.lookup("#second-view").query().isVisible()).isFalse();
         unchanged();
     }
+
+    /** The clips may still be listened to when the coach says which frames are one moment. */
+    @Test
+    void whatThePersonSaidIsOneMomentStands(FxRobot robot) throws Exception {
+        sample(robot);
+        Tie said = new Tie(3.0, 3.2, 0.01, Tie.By.HAND);
+        Tie heard = new Tie(3.0, 3.0, 0.002, Tie.By.SOUND);
+        robot.interact(() -> {
+            sheet.films().found(Optional.of(heard));
+            assertThat(sheet.films().tie()).contains(heard);
+            sheet.films().tie(Optional.of(said));
+            sheet.films().found(Optional.of(heard));
+            sheet.films().found(Optional.empty());
+        });
+        assertThat(sheet.films().tie()).contains(said);
+    }
 }

@@ -53,6 +53,13 @@ public final class Films {
         return tied.equals(both()) ? tie : Optional.empty();
     }
 
+    /** What the program found of two clips: what a person said of the same two stands, however late this comes. */
+    public void found(Optional<Tie> other) {
+        if (tie().filter(t -> t.by() == Tie.By.HAND).isEmpty()) {
+            tie(other);
+        }
+    }
+
     public void tie(Optional<Tie> other) {
         tie = other;
         tied = both();

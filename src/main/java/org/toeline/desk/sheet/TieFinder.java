@@ -57,7 +57,7 @@ final class TieFinder {
         downTheLine = other;
         background.run(() -> find(one.get(), other.get()), tie -> {
             if (one.equals(of(View.FACE_ON)) && other.equals(of(View.DOWN_THE_LINE))) {
-                films.tie(tie);
+                films.found(tie);
             }
         });
     }
