@@ -21,7 +21,7 @@ openbox >"$folder/manager.txt" 2>&1 &
 manager=$!
 
 for script in WindowScript LessonScript; do
-    if ! java -cp "target/test-classes:target/lib/*" "org.toeline.window.$script" "$folder/$script"; then
+    if ! timeout 900 java -cp "target/test-classes:target/lib/*" "org.toeline.window.$script" "$folder/$script"; then
         tail -n 20 "$folder/$script/program.txt" "$folder/$script/files.txt" >&2 || true
         exit 1
     fi

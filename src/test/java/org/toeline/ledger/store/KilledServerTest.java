@@ -18,7 +18,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import javax.sql.DataSource;
 import org.apache.commons.io.file.PathUtils;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +37,9 @@ class KilledServerTest {
 
     /** So many bays take in the same documents, and each saves after it. */
     private static final int SAME = 2;
+
+    /** A server that is not up by then will not come up. */
+    private static final int MOST_S = 120;
 
     @Test
     void nothingIsLostAndNothingTwice(@TempDir Path folder) throws Exception {
@@ -78,7 +83,9 @@ class KilledServerTest {
         /** All of its processes at once, and up again, as a machine's keeper of services does. */
         void killAndStart() throws Exception {
             kill();
+            long most = System.nanoTime() + TimeUnit.SECONDS.toNanos(MOST_S);
             while (!answers()) {
+                assertThat(System.nanoTime()).as("the server answers again").isLessThan(most);
                 if (!running.isAlive()) {
                     running = new ProcessBuilder(command)
                             .redirectErrorStream(true)
@@ -91,8 +98,12 @@ class KilledServerTest {
         }
 
         private boolean answers() {
-            try (Connection connection = first.getPostgresDatabase().getConnection()) {
-                return connection.isValid(2);
+            try {
+                DataSource source = first.getPostgresDatabase();
+                source.setLoginTimeout(5);
+                try (Connection connection = source.getConnection()) {
+                    return connection.isValid(2);
+                }
             } catch (SQLException e) {
                 return false;
             }
@@ -103,7 +114,7 @@ class KilledServerTest {
             all.add(0, running);
             all.forEach(ProcessHandle::destroyForcibly);
             for (ProcessHandle one : all) {
-                one.onExit().get();
+                one.onExit().get(MOST_S, TimeUnit.SECONDS);
             }
             Files.deleteIfExists(data.resolve("postmaster.pid"));
         }
