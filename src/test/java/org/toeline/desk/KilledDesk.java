@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import org.toeline.desk.lesson.Item;
@@ -39,6 +40,9 @@ final class KilledDesk {
     private static final List<Landmark> ITEMS = MarkOrder.landmarks(View.FACE_ON);
     /** Quicker than a hand, slower than a disk. */
     private static final long BETWEEN_MS = 120;
+
+    /** However busy the machine is. */
+    private static final int BEGUN_S = 180;
 
     private KilledDesk() {}
 
@@ -77,19 +81,19 @@ final class KilledDesk {
                         KilledDesk.class.getName(),
                         "child",
                         folder.toString())
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(folder.resolve("desk.txt").toFile())
                 .start();
         int done = 0;
         try (BufferedReader out =
                 new BufferedReader(new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {
             String line = out.readLine();
             if (line == null) {
-                throw new IOException("the desk did not start");
+                throw new IOException("the desk did not start: " + Files.readString(folder.resolve("desk.txt")));
             }
             done = Integer.parseInt(line);
             Thread killer = new Thread(() -> {
                 try {
-                    child.waitFor(afterMs, java.util.concurrent.TimeUnit.MILLISECONDS);
+                    child.waitFor(afterMs, TimeUnit.MILLISECONDS);
                 } catch (InterruptedException e) {
                     Thread.currentThread().interrupt();
                 }
@@ -139,6 +143,19 @@ final class KilledDesk {
         }
     }
 
+    /** Whoever waits for a desk that stands still is told where its threads stand. */
+    private static void endIfNot(CountDownLatch begun) throws InterruptedException {
+        if (!begun.await(BEGUN_S, TimeUnit.SECONDS)) {
+            Thread.getAllStackTraces().forEach((thread, stack) -> {
+                System.err.println(thread);
+                for (StackTraceElement at : stack) {
+                    System.err.println("    at " + at);
+                }
+            });
+            Runtime.getRuntime().halt(3);
+        }
+    }
+
     private static void child(Path folder) throws Exception {
         CountDownLatch started = new CountDownLatch(1);
         Sheet[] sheet = new Sheet[1];
@@ -152,7 +169,7 @@ final class KilledDesk {
             sheet[0].model().open(Lesson.of(marks), Optional.of(folder.resolve("lesson.lesson.json")));
             started.countDown();
         });
-        started.await();
+        endIfNot(started);
         CountDownLatch open = new CountDownLatch(1);
         // answered when the ledger is open, and again when it has rehearsed
         Platform.runLater(() -> screens[0]
@@ -160,7 +177,7 @@ final class KilledDesk {
                 .ask(
                         Ledger::isReadOnly,
                         first -> screens[0].records().ask(Ledger::isReadOnly, second -> open.countDown())));
-        open.await();
+        endIfNot(open);
         // nobody marks in the first second
         Thread.sleep(1500);
         for (int n = 1; n < 1900; n++) {
@@ -171,7 +188,7 @@ final class KilledDesk {
                 sheet[0].model().place(new ImagePoint(gesture, 300 + gesture % 7));
                 placed.countDown();
             });
-            placed.await();
+            endIfNot(placed);
             System.out.println(n);
             Thread.sleep(BETWEEN_MS);
         }
