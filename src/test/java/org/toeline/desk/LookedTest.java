@@ -73,6 +73,8 @@ class LookedTest {
             Scene scene = new Scene(pane, WIDTH, 200);
             Look.USUAL.dress(scene);
             stage.setScene(scene);
+            // the window may be as large as an earlier test left it
+            stage.sizeToScene();
             seen.addAll(new Looked(pane, "here").faults());
         });
         return seen;
