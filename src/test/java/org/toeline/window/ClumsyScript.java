@@ -111,6 +111,9 @@ public final class ClumsyScript {
     private static final long SHOWN_MS = 4000;
     private static final long MOST_KB = 3_000_000;
 
+    private static final String PAINTER_GONE =
+            "rejected from com.sun.javafx.tk.quantum.QuantumRenderer\\S*Shutting down";
+
     private final Path folder;
     private final Random random;
     private RealWindow window;
@@ -166,8 +169,11 @@ public final class ClumsyScript {
 
     private void ends() throws Exception {
         String said = Files.readString(folder.resolve("program.txt"), StandardCharsets.UTF_8);
-        // the toolkit's own, when the system ends the program: it takes its painting away from under the pointer
-        List<String> faults = said.replaceAll("(?m)^.*GraphicsPipeline.getPipeline.*\\n(\\tat .*\\n)*", "")
+        // the toolkit's own, when the system ends the program: it takes its painting away from under the pointer, and
+        // its painter
+        // from under the next picture
+        List<String> faults = said.replaceAll(
+                        "(?m)^.*(GraphicsPipeline.getPipeline|" + PAINTER_GONE + ").*\\n(\\tat .*\\n)*", "")
                 .lines()
                 .filter(l -> !l.endsWith("PlatformImpl startup"))
                 .filter(l -> l.contains("Exception") || l.contains("SEVERE") || l.contains("\tat "))
