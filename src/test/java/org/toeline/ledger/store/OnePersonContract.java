@@ -133,7 +133,9 @@ abstract class OnePersonContract extends EmptyLedger {
                     asked.add(pool.submit(() -> {
                         try (Ledger own = open("bay 2", Clock.systemUTC())) {
                             ready.countDown();
-                            ready.await();
+                            assertThat(ready.await(2, java.util.concurrent.TimeUnit.MINUTES))
+                                    .as("the other has opened it too")
+                                    .isTrue();
                             if (gives) {
                                 own.give(given, goes.id());
                                 return given;
@@ -146,7 +148,12 @@ abstract class OnePersonContract extends EmptyLedger {
                         }
                     }));
                 }
-                ready.await();
+                if (!ready.await(2, java.util.concurrent.TimeUnit.MINUTES)) {
+                    for (var one : asked) {
+                        // whoever could not open it says why
+                        one.get(3, java.util.concurrent.TimeUnit.MINUTES);
+                    }
+                }
                 ledger.merge(stays.id(), goes.id());
                 for (var one : asked) {
                     int id = one.get();
