@@ -45,7 +45,8 @@ public final class LessonDocument {
         } catch (IOException e) {
             throw new DocumentException(name + ": " + e.getMessage());
         }
-        if (!(tree instanceof ObjectNode document)) {
+        if (!(tree instanceof ObjectNode document)
+                || !document.path("format").asText().equals(LessonWriter.FORMAT)) {
             throw new DocumentException(SENTENCES.of("lesson.none", name));
         }
         Optional<String> fault = SCHEMA.fault(document);

@@ -26,6 +26,8 @@ import org.toeline.mark.ViewMarks;
 /** Puts a lesson into a tree: into the one it was read from, so that unknown keys stay, or into an empty one. */
 final class LessonWriter {
 
+    static final String FORMAT = "toeline-lesson";
+
     private final double clickSigmaPx;
 
     private LessonWriter(double clickSigmaPx) {
@@ -41,7 +43,7 @@ final class LessonWriter {
 
     private void put(Lesson lesson, ObjectNode out) {
         MarkSheet sheet = lesson.sheet();
-        out.put("format", "toeline-lesson");
+        out.put("format", FORMAT);
         number(out, "version", 1);
         ObjectNode player = out.withObjectProperty("player");
         lesson.playerName().ifPresentOrElse(n -> player.put("name", n), () -> player.remove("name"));

@@ -164,7 +164,8 @@ class LessonDocumentTest {
                 "\"x2\": 124.5, \"y2\": 690.0 | \"x2\": 121.0, \"y2\": 81.0 | at least 8 px apart",
                 "\"recorded\": \"2026-04-03T09:05:00+01:00\" | \"recorded\": \"yesterday\" | recorded",
                 "\"width\": 1280 | \"handedness\": \"right\", \"width\": 1280 | all views of a lesson show one player",
-                "\"format\": \"toeline-lesson\", |  | format",
+                "\"format\": \"toeline-lesson\", |  | not a lesson",
+                "\"format\": \"toeline-lesson\" | \"format\": \"toeline-lenses\" | not a lesson",
                 "\"club\" | \"format\": \"x\", \"club\" | line 3",
             })
     void refusesWithOneSentence(String what, String by, String says) {
