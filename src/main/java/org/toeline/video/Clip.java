@@ -64,6 +64,7 @@ public final class Clip implements AutoCloseable {
                 index.frames(),
                 start,
                 reader.seconds(index.end()) - start,
+                reader.missingSeconds(index),
                 opened.codecName());
         this.captureRate = SlowMotion.captureRate(opened.notes());
         this.converter = converter();

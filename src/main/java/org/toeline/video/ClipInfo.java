@@ -1,5 +1,6 @@
 package org.toeline.video;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.toeline.language.Sentences;
 
@@ -13,6 +14,7 @@ import org.toeline.language.Sentences;
  * @param frames          how many frames are shown
  * @param startSeconds    time of the first frame shown
  * @param durationSeconds from the start of the first to the end of the last frame shown
+ * @param missingSeconds  how much the file's header lists beyond the last frame that is there; 0 where nothing is missing
  * @param codec           FFmpeg's short name of the coding
  */
 public record ClipInfo(
@@ -23,6 +25,7 @@ public record ClipInfo(
         int frames,
         double startSeconds,
         double durationSeconds,
+        double missingSeconds,
         String codec) {
 
     /** Frames a second on average. */
@@ -32,6 +35,13 @@ public record ClipInfo(
 
     /** What a person should know before trusting the picture, a sentence each; usually none. */
     public List<String> remarks() {
-        return mirrored ? List.of(Sentences.of(ClipInfo.class).of("clip.mirrored")) : List.of();
+        List<String> remarks = new ArrayList<>();
+        if (mirrored) {
+            remarks.add(Sentences.of(ClipInfo.class).of("clip.mirrored"));
+        }
+        if (missingSeconds > 0) {
+            remarks.add(Sentences.of(ClipInfo.class).of("clip.cut-short", Math.rint(missingSeconds * 10) / 10));
+        }
+        return List.copyOf(remarks);
     }
 }

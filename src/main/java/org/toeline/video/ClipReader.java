@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.bytedeco.ffmpeg.avcodec.AVCodecContext;
 import org.bytedeco.ffmpeg.avcodec.AVPacket;
 import org.bytedeco.ffmpeg.avformat.AVFormatContext;
+import org.bytedeco.ffmpeg.avformat.AVIndexEntry;
 import org.bytedeco.ffmpeg.avutil.AVFrame;
 import org.bytedeco.ffmpeg.avutil.AVRational;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,9 @@ final class ClipReader implements AutoCloseable {
     private static final double TOLD = 0.01;
 
     private final OpenedStream opened;
+    /** Frames may lie in another order than they are shown in; what is missing of a copy is more. */
+    private static final double LEAST_MISSING_S = 0.25;
+
     private final AVFormatContext format;
     private final AVCodecContext codec;
     private final int ours;
@@ -105,6 +109,13 @@ final class ClipReader implements AutoCloseable {
     /** Of how many packets the reader knows the place before reading any. */
     int knownAtOnce() {
         return avformat_index_get_entries_count(opened.stream());
+    }
+
+    /** How much of what the file's header lists lies beyond what could be read: a copy that was broken off. 0 when it is all there. */
+    double missingSeconds(PacketIndex index) {
+        AVIndexEntry last = avformat_index_get_entry(opened.stream(), knownAtOnce() - 1);
+        double missing = last == null || last.isNull() ? 0 : seconds(last.timestamp()) - seconds(index.end());
+        return missing > LEAST_MISSING_S ? missing : 0;
     }
 
     /** Whether the file is a single picture and no clip. */

@@ -3,6 +3,7 @@ package org.toeline.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
@@ -90,6 +91,19 @@ class FilmFaultsTest extends DrivenDesk {
         ImageIO.write(new BufferedImage(640, 480, BufferedImage.TYPE_INT_RGB), "jpg", photograph.toFile());
         choose(robot, photograph);
         assertThat(status(robot)).isEqualTo(Texts.of("address.photograph"));
+    }
+
+    /** As a copy that was broken off is: its header lists all of the film, and a person may not notice that the rest is missing. */
+    @Test
+    void ofAFilmCutShortIsSaidWhatIsMissing(FxRobot robot) throws Exception {
+        Path cut = folder.resolve("cut.mp4");
+        byte[] whole = Files.readAllBytes(CLIP);
+        Files.write(cut, Arrays.copyOf(whole, whole.length / 3));
+        choose(robot, cut);
+        until(() -> status(robot).contains(Texts.of("address.none")));
+        assertThat(status(robot)).contains("cut.mp4").contains("cut short");
+        choose(robot, CLIP);
+        until(() -> status(robot).equals(Texts.of("address.found")));
     }
 
     /** What it magnified is another view's. */

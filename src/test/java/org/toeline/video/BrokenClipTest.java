@@ -2,6 +2,7 @@ package org.toeline.video;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
@@ -9,6 +10,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
@@ -67,6 +69,23 @@ class BrokenClipTest {
                     .matches("(?s)80 copies: [1-9]\\d* read, [1-9]\\d* refused with a sentence\\s*");
         } finally {
             child.destroyForcibly();
+        }
+    }
+
+    /** A copy that was broken off: what is missing is known from the list of frames in the header. */
+    @Test
+    void aFilmCutShortSaysHowMuchIsMissing() throws Exception {
+        Path whole = Path.of("sample-media", "before", "face-on.mp4");
+        byte[] bytes = Files.readAllBytes(whole);
+        Path cut = Files.write(folder.resolve("cut.mp4"), Arrays.copyOf(bytes, bytes.length / 3));
+        try (Clip there = Clip.open(whole);
+                Clip clip = Clip.open(cut)) {
+            assertThat(there.info().missingSeconds()).isZero();
+            assertThat(there.info().remarks()).isEmpty();
+            double missing = there.info().durationSeconds() - clip.info().durationSeconds();
+            assertThat(missing).isGreaterThan(1);
+            assertThat(clip.info().missingSeconds()).isCloseTo(missing, within(0.1));
+            assertThat(clip.info().remarks()).singleElement().asString().contains("cut short");
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.toeline.assist.AddressFinder;
 import org.toeline.assist.Movement;
 import org.toeline.assist.StillSpan;
@@ -89,7 +90,6 @@ public final class ClipDrawer extends LookedClips implements LessonListener {
                 view,
                 file,
                 clip -> {
-                    clip.info().remarks().forEach(report);
                     drop(view);
                     model.clip(
                             view,
@@ -222,7 +222,7 @@ public final class ClipDrawer extends LookedClips implements LessonListener {
         }
         Clip clip = o.fetcher.clip();
         if (clip.frameCount() < 2) {
-            report.accept(Texts.of("address.photograph"));
+            told(clip, Texts.of("address.photograph"));
             return;
         }
         SlowMotion filmed = slowMotion(view);
@@ -237,11 +237,21 @@ public final class ClipDrawer extends LookedClips implements LessonListener {
                     model.propose(view, clip.seconds(clip.indexAt(s.addressSeconds())));
                     seek(view, s.addressSeconds());
                 });
-                report.accept(span.map(s -> Texts.of(s.confidence() < SURE ? "address.unsure" : "address.found"))
-                        .orElse(Texts.of("address.none")));
+                told(
+                        clip,
+                        span.map(s -> Texts.of(s.confidence() < SURE ? "address.unsure" : "address.found"))
+                                .orElse(Texts.of("address.none")));
                 pictures.lookedThrough(view);
             }
         });
+    }
+
+    /** With what a person should know of the file before. */
+    private void told(Clip clip, String what) {
+        String remarks = clip.info().remarks().stream()
+                .map(r -> clip.file().getFileName() + ": " + r + ". ")
+                .collect(Collectors.joining());
+        report.accept(remarks + what);
     }
 
     /** How a view's clip moves, once it was looked through. */
