@@ -112,7 +112,7 @@ final class ShotTable extends TableView<Integer> {
     }
 
     /** Sets up the columns; the cursor goes where it was, if that column is still there. */
-    void columns(Set<Meaning> wanted, ComputedCells computed) {
+    void columns(Set<Meaning> wanted, Setups setups, ComputedCells computed) {
         liveCells.clear();
         typedCells.clear();
         typed = ALL.stream().filter(wanted::contains).toList();
@@ -124,6 +124,12 @@ final class ShotTable extends TableView<Integer> {
                 Texts.of("shots.column.number"),
                 NUMBER,
                 row -> row < model.rows().size() ? (row + 1) + computed.sign(row) : "+"));
+        if (setups == Setups.NAMED) {
+            all.add(shown(
+                    Texts.of("shots.column.setup"),
+                    NUMBER,
+                    row -> model.row(row).shot().setup()));
+        }
         BEFORE_FLIGHT.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m, "\n"))));
         for (Meaning meaning : FLIGHT) {
             TableColumn<Integer, Integer> group = new TableColumn<>(headed(meaning, ", "));
@@ -349,6 +355,12 @@ final class ShotTable extends TableView<Integer> {
                 scrollTo(Math.max(0, cursorRow - (last - first) + 1));
             }
         }
+    }
+
+    /** Whether any shot says with which setup it was hit. */
+    enum Setups {
+        NAMED,
+        NOBODY_SAYS
     }
 
     /** Columns that are not typed into. */

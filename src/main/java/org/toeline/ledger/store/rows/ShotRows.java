@@ -44,6 +44,9 @@ public final class ShotRows {
         if (!shot.aside().isEmpty()) {
             node.put("aside", shot.aside());
         }
+        if (!shot.setup().isEmpty()) {
+            node.put("setup", shot.setup());
+        }
         return Json.line(node);
     }
 
@@ -68,7 +71,10 @@ public final class ShotRows {
                             .ifPresent(
                                     figure -> figures.put(figure, e.getValue().asDouble())));
             return new Shot(
-                    figures, node.path("remark").asText(""), node.path("aside").asText(""));
+                    figures,
+                    node.path("remark").asText(""),
+                    node.path("aside").asText(""),
+                    node.path("setup").asText(""));
         } catch (Json.NotJson | IllegalArgumentException e) {
             throw new LedgerException(
                     Fault.DAMAGED, Sentences.of(ShotRows.class).of("kept.shot", lessonId), e);
