@@ -169,14 +169,13 @@ class ShotsScreenTest extends DrivenDesk {
     /** Two setups hit in turns, said under a heading of the table: compared at once, in the order hit. */
     @Test
     void takesInTwoSetupsHitInTurns(FxRobot robot) throws Exception {
+        java.util.Random random = new java.util.Random(5);
         StringBuilder lines = new StringBuilder("Nr,Setup,Ball speed (m/s),Carry (m)\n");
         for (int i = 0; i < 24; i++) {
             boolean second = i / 3 % 2 == 1;
             lines.append(i + 1).append(second ? ",forward," : ",usual,");
-            lines.append(65 + i % 3 * 0.3)
-                    .append(',')
-                    .append((second ? 222 : 205) + i % 4 * 0.7)
-                    .append('\n');
+            lines.append(65 + random.nextInt(10) / 10.0).append(',');
+            lines.append((second ? 211 : 205) + random.nextInt(30) / 10.0).append('\n');
         }
         Path turns = Files.writeString(folder.resolve("turns.csv"), lines);
         robot.interact(() -> screens.go("shots"));
