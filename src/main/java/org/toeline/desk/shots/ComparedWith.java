@@ -54,16 +54,11 @@ final class ComparedWith {
     }
 
     /**
-     * The shots of the lesson as they are by now.
+     * With which setups the shots of the lesson say by now that they were hit.
      *
-     * @return whether they are of other setups than before
+     * @return whether others than before
      */
-    boolean of(List<Shot> shots) {
-        List<String> now = shots.stream()
-                .map(Shot::setup)
-                .filter(s -> !s.isEmpty())
-                .distinct()
-                .toList();
+    boolean of(List<String> now) {
         if (now.equals(setups)) {
             return false;
         }

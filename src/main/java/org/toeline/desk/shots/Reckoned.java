@@ -14,6 +14,7 @@ import org.toeline.flight.Shot;
  * @param shots    those of this lesson, in the order of the rows
  * @param impossible how many of this lesson's shots no flight could give
  * @param aside    how many of them the coach put aside
+ * @param setups   with which setups the shots say they were hit, the first of them first
  * @param together what is odd about all of them together
  * @param compared this lesson's shots and, where chosen, another's
  * @param air      remembers the flights
@@ -22,6 +23,7 @@ record Reckoned(
         List<FlownShot> shots,
         long impossible,
         long aside,
+        List<String> setups,
         Optional<Implausible> together,
         ComparedSetups compared,
         RememberedFlights air) {
@@ -34,6 +36,7 @@ record Reckoned(
 
     Reckoned {
         shots = List.copyOf(shots);
+        setups = List.copyOf(setups);
     }
 
     /** Shots under a name. */
@@ -68,6 +71,11 @@ record Reckoned(
                 flown,
                 flown.stream().filter(s -> s.impossible().isPresent()).count(),
                 own.shots.stream().filter(s -> !s.aside().isEmpty()).count(),
+                own.shots.stream()
+                        .map(Shot::setup)
+                        .filter(s -> !s.isEmpty())
+                        .distinct()
+                        .toList(),
                 new Plausibility(air).checkTogether(complete),
                 ComparedSetups.of(named, air),
                 air);

@@ -127,10 +127,6 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private void reckon() {
         bar.show(model);
         List<Shot> shots = model.shots();
-        if (other.of(shots)) {
-            differences.choices(other.choices(), other.comparing());
-            columns();
-        }
         differences.reckoning(!shots.isEmpty() && reckoned().shots().isEmpty());
         PlayersShots lessons = other.allWith(shots);
         reckoning.setups(other.mine(shots), other.against(), this::shown);
@@ -142,6 +138,10 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     /** In two turns, since the table below is laid out anew as well. */
     private void shown() {
+        if (other.of(reckoned().setups())) {
+            columns();
+            offer();
+        }
         table.refreshCells();
         picked();
         Platform.runLater(this::compared);
