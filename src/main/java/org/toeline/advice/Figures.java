@@ -2,7 +2,6 @@ package org.toeline.advice;
 
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.Optional;
@@ -71,9 +70,7 @@ final class Figures {
 
     String number(double shown, int decimals, RoundingMode rounding) {
         DecimalFormat format = (DecimalFormat) NumberFormat.getNumberInstance(locale);
-        DecimalFormatSymbols symbols = format.getDecimalFormatSymbols();
-        symbols.setMinusSign('−');
-        format.setDecimalFormatSymbols(symbols);
+        org.toeline.language.Written.withMinus(format);
         format.setGroupingUsed(false);
         format.setMinimumFractionDigits(decimals);
         format.setMaximumFractionDigits(decimals);

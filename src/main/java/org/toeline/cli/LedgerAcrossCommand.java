@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.toeline.across.AcrossLessons;
 import org.toeline.across.ChangeCall;
-import org.toeline.language.Language;
 import org.toeline.language.Sentences;
+import org.toeline.language.Written;
 import org.toeline.ledger.store.Ledger;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.mark.Club;
@@ -94,11 +94,10 @@ final class LedgerAcrossCommand implements Callable<Integer> {
     private static void print(AcrossLessons r, PrintWriter out) {
         StringBuilder line = new StringBuilder(String.format("%-27s %-8s", r.reading(), r.unit()));
         r.points()
-                .forEach(p -> line.append(String.format(
-                        Language.written(),
-                        " %.1f±%.1f",
-                        p.measured().value(),
-                        1.96 * p.measured().standardUncertainty())));
+                .forEach(p -> line.append(' ')
+                        .append(Written.number("%.1f", p.measured().value()))
+                        .append('±')
+                        .append(Written.number("%.1f", 1.96 * p.measured().standardUncertainty())));
         r.change()
                 .ifPresent(c -> line.append("  ")
                         .append(SENTENCES.of("across.change", signed("%+.1f", c.difference()), words(c.call()))));
@@ -109,7 +108,7 @@ final class LedgerAcrossCommand implements Callable<Integer> {
     }
 
     private static String signed(String format, double value) {
-        return String.format(Language.written(), format, value);
+        return Written.number(format, value);
     }
 
     private static String words(ChangeCall call) {

@@ -2,7 +2,7 @@ package org.toeline.cli;
 
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.ShotFigure;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 
 /** Figures of shots as a person reads them: in which units, and sides in words. */
 enum ShownShots {
@@ -42,8 +42,7 @@ enum ShownShots {
 
     /** A width or a distance between two figures: never a side. */
     String width(ShotFigure figure, double inside) {
-        return String.format(
-                Language.written(), "%." + decimals(figure) + "f", unit(figure).fromInside(inside));
+        return Written.number("%." + decimals(figure) + "f", unit(figure).fromInside(inside));
     }
 
     /** Half an interval, rounded up: it is never nothing. */

@@ -8,8 +8,8 @@ import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.toeline.flight.Implausible.Grade;
-import org.toeline.language.Language;
 import org.toeline.language.Sentences;
+import org.toeline.language.Written;
 
 /**
  * What of a shot's figures no flight could give, with the likely reason. Mechanics first: lift and drag do no more work
@@ -158,7 +158,7 @@ public final class Plausibility {
     }
 
     private static String tenths(double seconds) {
-        return String.format(Language.written(), "%.1f", seconds);
+        return Written.number("%.1f", seconds);
     }
 
     private static Optional<Implausible> club(Shot shot) {

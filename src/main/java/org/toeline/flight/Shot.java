@@ -14,8 +14,9 @@ import org.toeline.language.Sentences;
  * {@link Plausibility} says what no flight could give.
  *
  * @param aside why the coach put it aside, so that it does not count; empty if it does
+ * @param setup the name of the setup it was hit with, where one lesson has several; empty if nobody said
  */
-public record Shot(Map<ShotFigure, Double> figures, String remark, String aside) {
+public record Shot(Map<ShotFigure, Double> figures, String remark, String aside, String setup) {
 
     public Shot {
         EnumMap<ShotFigure, Double> copy = new EnumMap<>(ShotFigure.class);
@@ -31,7 +32,7 @@ public record Shot(Map<ShotFigure, Double> figures, String remark, String aside)
     }
 
     public Shot(Map<ShotFigure, Double> figures, String remark) {
-        this(figures, remark, "");
+        this(figures, remark, "", "");
     }
 
     public Shot(Map<ShotFigure, Double> figures) {
@@ -40,16 +41,21 @@ public record Shot(Map<ShotFigure, Double> figures, String remark, String aside)
 
     /** The same shot with other figures. */
     public Shot withFigures(Map<ShotFigure, Double> other) {
-        return new Shot(other, remark, aside);
+        return new Shot(other, remark, aside, setup);
     }
 
     public Shot withRemark(String other) {
-        return new Shot(figures, other, aside);
+        return new Shot(figures, other, aside, setup);
     }
 
     /** @param why a reason; empty lets it count again */
     public Shot withAside(String why) {
-        return new Shot(figures, remark, why);
+        return new Shot(figures, remark, why, setup);
+    }
+
+    /** @param name of the setup it was hit with; empty if nobody knows */
+    public Shot withSetup(String name) {
+        return new Shot(figures, remark, aside, name);
     }
 
     public OptionalDouble figure(ShotFigure figure) {

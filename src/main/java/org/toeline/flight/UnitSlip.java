@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
-import org.toeline.language.Language;
 import org.toeline.language.Sentences;
+import org.toeline.language.Written;
 
 /** Whether a figure would make sense had it been written down in another unit than it was read in. */
 final class UnitSlip {
@@ -42,9 +42,8 @@ final class UnitSlip {
 
     static String shown(ShotFigure figure, double value) {
         double inUnit = figure.shownUnit().fromInside(value);
-        String format = Math.abs(inUnit) >= 1000 ? "%.0f %s" : "%.1f %s";
-        return String.format(
-                Language.written(), format, inUnit, figure.shownUnit().id());
+        String format = Math.abs(inUnit) >= 1000 ? "%.0f" : "%.1f";
+        return Written.number(format, inUnit) + " " + figure.shownUnit().id();
     }
 
     private static String plural(FigureUnit unit) {

@@ -1,6 +1,6 @@
 package org.toeline.language;
 
-import java.text.ChoiceFormat;
+import java.text.DecimalFormat;
 import java.text.Format;
 import java.text.MessageFormat;
 import java.util.ResourceBundle;
@@ -42,13 +42,30 @@ public final class Sentences {
         }
         MessageFormat format = new MessageFormat(sentence.replace("'", "''"), Language.now());
         Format[] asked = format.getFormatsByArgumentIndex();
+        for (int i = 0; i < asked.length; i++) {
+            if (asked[i] instanceof DecimalFormat number) {
+                Written.withMinus(number);
+                format.setFormatByArgumentIndex(i, number);
+            }
+        }
         Object[] plain = new Object[values.length];
         for (int i = 0; i < values.length; i++) {
-            boolean number = values[i] instanceof Double
-                    || values[i] instanceof Number && i < asked.length && asked[i] instanceof ChoiceFormat;
-            plain[i] = number ? values[i] : String.valueOf(values[i]);
+            plain[i] = plain(values[i], i < asked.length && asked[i] != null);
         }
         return format.format(plain);
+    }
+
+    /** A number that a sentence does not say how to write. */
+    private static Object plain(Object value, boolean formatted) {
+        if (!(value instanceof Number number)) {
+            return String.valueOf(value);
+        }
+        if (formatted) {
+            return number;
+        }
+        return value instanceof Double
+                ? Written.patterned("#,##0.###", number.doubleValue())
+                : Written.minus(value.toString());
     }
 
     /** All of them as they are now, for a library that asks for itself. */

@@ -7,8 +7,8 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import java.util.Locale;
 import org.toeline.language.Sentences;
+import org.toeline.language.Written;
 
 /** One painting of a {@link ShotPicture}: legend, the plot from the side, the plot from above, notes. */
 final class ShotPlots {
@@ -142,6 +142,6 @@ final class ShotPlots {
     }
 
     private String figure(double metres) {
-        return String.format(Locale.ROOT, "%.0f", picture.length().fromInside(metres));
+        return Written.number("%.0f", picture.length().fromInside(metres));
     }
 }

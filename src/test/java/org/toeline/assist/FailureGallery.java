@@ -20,7 +20,7 @@ import javax.imageio.ImageIO;
 import org.toeline.assist.ViewSuggestion.Part;
 import org.toeline.assist.ViewSuggestion.Reason;
 import org.toeline.camera.UsualLens;
-import org.toeline.desk.text.Texts;
+import org.toeline.desk.sheet.MissingWords;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.geometry.WorldPoint;
 import org.toeline.mark.BallMark;
@@ -225,21 +225,16 @@ final class FailureGallery {
     private String said() {
         Map<Part, Reason> missing = new EnumMap<>(Part.class);
         missing.putAll(seen.missing());
-        Optional<Reason> nobody = Optional.ofNullable(missing.get(Part.BODY))
-                .filter(r -> missing.get(Part.SHAFT) == r && missing.get(Part.UPRIGHTS) == r);
+        Optional<String> nobody = MissingWords.ofNobody(missing);
         if (nobody.isPresent()) {
-            return Texts.of("suggest.none." + word(nobody.get()));
+            return nobody.get();
         }
         if (view != View.TEE && ends.isEmpty()) {
             missing.putIfAbsent(Part.RODS, Reason.NOT_FOUND);
         }
         return missing.entrySet().stream()
-                .map(e -> Texts.of("suggest.missing." + word(e.getKey()) + "." + word(e.getValue())))
+                .map(e -> MissingWords.of(e.getKey(), e.getValue()))
                 .collect(Collectors.joining(" "));
-    }
-
-    private static String word(Enum<?> of) {
-        return of.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** The part about what failed, all of the picture where the body did. */

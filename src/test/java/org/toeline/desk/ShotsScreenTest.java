@@ -151,7 +151,8 @@ class ShotsScreenTest extends DrivenDesk {
         assertThat(robot.lookup("#import-take").queryButton().isDisabled()).isTrue();
         robot.interact(() -> {
             ComboBox<?> clubs = robot.lookup("#import-only-0").queryAs(ComboBox.class);
-            clubs.getSelectionModel().select(clubs.getItems().indexOf("Driver"));
+            assertThat(clubs.getItems()).as("clubs are no setups").hasSize(2);
+            clubs.getSelectionModel().select(1);
         });
         until(() -> !robot.lookup("#import-take").queryButton().isDisabled());
         robot.interact(() -> robot.lookup("#import-take").queryButton().fire());
@@ -163,6 +164,42 @@ class ShotsScreenTest extends DrivenDesk {
                 .as("what came has a column")
                 .extracting(c -> ((TableColumn<?, ?>) c).getId())
                 .contains("column-dynamic-loft");
+    }
+
+    /** Two setups hit in turns, said under a heading of the table: compared at once, in the order hit. */
+    @Test
+    void takesInTwoSetupsHitInTurns(FxRobot robot) throws Exception {
+        java.util.Random random = new java.util.Random(5);
+        StringBuilder lines = new StringBuilder("Nr,Setup,Ball speed (m/s),Carry (m)\n");
+        for (int i = 0; i < 24; i++) {
+            boolean second = i / 3 % 2 == 1;
+            lines.append(i + 1).append(second ? ",forward," : ",usual,");
+            lines.append(65 + random.nextInt(10) / 10.0).append(',');
+            lines.append((second ? 211 : 205) + random.nextInt(30) / 10.0).append('\n');
+        }
+        Path turns = Files.writeString(folder.resolve("turns.csv"), lines);
+        robot.interact(() -> screens.go("shots"));
+        robot.interact(() -> shots.takeIn(turns));
+        until(() -> robot.lookup("#import-take").tryQuery().isPresent());
+        assertThat(robot.lookup("#import-take").queryButton().isDisabled())
+                .as("there is nothing to ask")
+                .isFalse();
+        robot.interact(() -> robot.lookup("#import-take").queryButton().fire());
+        until(() -> robot.lookup("#says-carry").tryQuery().isPresent());
+        assertThat(text(robot, "#says-carry")).isEqualTo("● real");
+        assertThat(text(robot, "#shots-differences-help")).contains("in turns, 8 runs");
+        until(() -> inLedger().size() == 24);
+        assertThat(inLedger()).extracting(Shot::setup).startsWith("usual", "usual", "usual", "forward");
+        Path back = folder.resolve("back.csv");
+        robot.interact(() -> shots.exportTable(back));
+        until(() -> Files.exists(back));
+        assertThat(Files.readAllLines(back).get(0)).contains("Setup");
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        until(() -> robot.lookup("#says-carry").tryQuery().isEmpty());
+        assertThat(robot.lookup("#shots-compare").queryAs(ComboBox.class).getItems())
+                .as("without shots there are no setups to compare")
+                .hasSize(1);
     }
 
     /** Going down the list of meanings by keys passes other columns' meanings without taking them away. */

@@ -2,7 +2,7 @@ package org.toeline.desk.film;
 
 import java.util.Locale;
 import org.toeline.desk.text.Texts;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 
 /** What is said of a tie, with how well it is known. */
 final class TieWords {
@@ -13,8 +13,6 @@ final class TieWords {
     private TieWords() {}
 
     static String of(Tie tie) {
-        return Texts.of(
-                "tie." + tie.by().name().toLowerCase(Locale.ROOT),
-                String.format(Language.spoken(), "%.2f", SAID * tie.sigmaS()));
+        return Texts.of("tie." + tie.by().name().toLowerCase(Locale.ROOT), Written.number("%.2f", SAID * tie.sigmaS()));
     }
 }

@@ -1,7 +1,7 @@
 package org.toeline.desk.lesson;
 
 import java.util.Optional;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 import org.toeline.mark.Mark;
 import org.toeline.mark.ViewMarks;
 
@@ -14,7 +14,7 @@ public final class Spread {
 
     /** Of a standard deviation. */
     public static String half(double sigmaPx) {
-        return String.format(Language.spoken(), "%.1f", HALF_OF_95 * sigmaPx);
+        return Written.number("%.1f", HALF_OF_95 * sigmaPx);
     }
 
     /** Of an item's place; empty when it is not marked. */

@@ -6,7 +6,7 @@ import org.toeline.advice.Words;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Days;
 import org.toeline.desk.text.Texts;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 import org.toeline.ledger.store.rows.LessonLine;
 import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.mark.Club;
@@ -60,7 +60,7 @@ public final class Said {
                     case "ratio" -> "";
                     default -> "\u00a0" + finding.unit();
                 };
-        return String.format(Language.written(), number + " ± " + number, finding.value(), half) + unit;
+        return Written.number(number, finding.value()) + " ± " + Written.number(number, half) + unit;
     }
 
     static String first(Words words, LessonLine line) {

@@ -11,7 +11,7 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 import org.toeline.mark.View;
 
 /**
@@ -85,7 +85,7 @@ final class AwayLine extends FlowPane {
         String key = Math.abs(laterS) < LEAST_SAID_S ? "away.coming" : laterS > 0 ? "away.later" : "away.earlier";
         return Texts.of(
                 key,
-                String.format(Language.spoken(), Math.abs(laterS) < 0.1 ? "%.3f" : "%.2f", Math.abs(laterS)),
-                String.format(Language.spoken(), "%.3f", markedS));
+                Written.number(Math.abs(laterS) < 0.1 ? "%.3f" : "%.2f", Math.abs(laterS)),
+                Written.number("%.3f", markedS));
     }
 }

@@ -2,7 +2,7 @@ package org.toeline.desk.sheet;
 
 import org.toeline.advice.Assessment;
 import org.toeline.desk.text.Texts;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
 import org.toeline.posture.Posture;
@@ -26,8 +26,8 @@ final class Badge {
         }
         double[] gradient = new double[posture.coordinates().size()];
         gradient[posture.coordinates().indexOf(Landmark.LEAD_SHOULDER)] = 1;
-        String half = String.format(
-                Language.spoken(), "%.1f", 196 * Math.sqrt(posture.uncertainty().variance(gradient)));
+        String half =
+                Written.number("%.1f", 196 * Math.sqrt(posture.uncertainty().variance(gradient)));
         int points = marks.get().floorMarks().size();
         return points > 0 ? Texts.of("badge.rods", points, half) : Texts.of("badge.guess", half);
     }

@@ -12,7 +12,7 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.text.Texts;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 
 /** Going from frame to frame of the large view's clip: steps, the time to go to, the moment of address, all of the picture. */
 final class ClipSteps extends FlowPane {
@@ -77,10 +77,9 @@ final class ClipSteps extends FlowPane {
         Optional<double[]> at = clips.time(model.large());
         time.setDisable(at.isEmpty());
         if (!time.isFocused()) {
-            time.setText(
-                    at.map(t -> String.format(Language.spoken(), "%.3f", t[0])).orElse(""));
+            time.setText(at.map(t -> Written.number("%.3f", t[0])).orElse(""));
         }
-        length.setText(at.map(t -> Texts.of("time.of", String.format(Language.spoken(), "%.2f", t[1])))
+        length.setText(at.map(t -> Texts.of("time.of", Written.number("%.2f", t[1])))
                 .orElse(Texts.of("view.no-clip")));
     }
 }

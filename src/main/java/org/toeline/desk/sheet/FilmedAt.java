@@ -11,7 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.util.StringConverter;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 
 /**
  * At what rate the large view's clip was filmed: as its file says, or as the coach knows better. A phone's slow motion is
@@ -59,9 +59,7 @@ final class FilmedAt extends HBox {
 
     private static String number(OptionalDouble said) {
         double value = said.orElseThrow();
-        return value == Math.rint(value)
-                ? String.format(Language.spoken(), "%.0f", value)
-                : String.format(Language.spoken(), "%.2f", value);
+        return value == Math.rint(value) ? Written.number("%.0f", value) : Written.number("%.2f", value);
     }
 
     /** Shows what counts for the large view. */
@@ -88,8 +86,6 @@ final class FilmedAt extends HBox {
     private String slowed() {
         double factor = clips.slowMotion(model.large()).factor();
         boolean whole = Math.abs(factor - Math.rint(factor)) < 0.05;
-        return factor == 1
-                ? ""
-                : Texts.of("filmed.slowed", String.format(Language.spoken(), whole ? "%.0f" : "%.1f", factor));
+        return factor == 1 ? "" : Texts.of("filmed.slowed", Written.number(whole ? "%.0f" : "%.1f", factor));
     }
 }

@@ -16,7 +16,7 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.desk.work.WorkLines;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 import org.toeline.mark.PinnedWords;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -111,6 +111,6 @@ final class FrameChange {
     }
 
     private static String seconds(double s) {
-        return String.format(Language.spoken(), "%.3f", s);
+        return Written.number("%.3f", s);
     }
 }

@@ -37,7 +37,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.desk.work.Report;
 import org.toeline.document.OwnDocument;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 import org.toeline.ledger.LensBook;
 import org.toeline.ledger.Lesson;
 import org.toeline.mark.Handedness;
@@ -340,7 +340,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
         }
         left.putDouble("clickSigmaPx", spread.getAsDouble());
         model.apply(ClickSpread.applied(model.sheet(), spread.getAsDouble()));
-        say(Texts.of("again.learnt", String.format(Language.spoken(), "%.1f", spread.getAsDouble())));
+        say(Texts.of("again.learnt", Written.number("%.1f", spread.getAsDouble())));
     }
 
     @Override

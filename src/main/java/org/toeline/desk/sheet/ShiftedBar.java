@@ -13,7 +13,7 @@ import org.toeline.desk.screen.Controls;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.geometry.ImagePoint;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -107,11 +107,8 @@ final class ShiftedBar extends OverPicture {
         if (belongs != null) {
             said.setText(Texts.of(
                     "shifted.text",
-                    String.format(
-                            Language.spoken(),
-                            "%.3f",
-                            clips.marked(model.large()).orElse(0)),
-                    String.format(Language.spoken(), "%.3f", belongs)));
+                    Written.number("%.3f", clips.marked(model.large()).orElse(0)),
+                    Written.number("%.3f", belongs)));
         }
     }
 }

@@ -18,7 +18,7 @@ import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.desk.work.WorkLines;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 import org.toeline.mark.Mark;
 import org.toeline.mark.View;
 import org.toeline.mark.ViewMarks;
@@ -146,6 +146,6 @@ final class Steadier {
     }
 
     private static String px(double px) {
-        return String.format(Language.spoken(), "%.1f", px);
+        return Written.number("%.1f", px);
     }
 }

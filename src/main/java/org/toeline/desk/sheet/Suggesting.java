@@ -250,10 +250,9 @@ final class Suggesting implements LessonListener {
         ViewMarks v = model.sheet().view(of).orElseThrow();
         Map<Part, Reason> missing = new EnumMap<>(Part.class);
         missing.putAll(seen.missing());
-        Optional<Reason> nobody = Optional.ofNullable(missing.get(Part.BODY))
-                .filter(r -> missing.get(Part.SHAFT) == r && missing.get(Part.UPRIGHTS) == r);
+        Optional<String> nobody = MissingWords.ofNobody(missing);
         if (nobody.isPresent()) {
-            return Texts.of("suggest.none." + word(nobody.get()));
+            return nobody.get();
         }
         if (of != View.TEE) {
             missing.putIfAbsent(Part.RODS, Reason.NOT_FOUND);
@@ -266,7 +265,7 @@ final class Suggesting implements LessonListener {
                         .count()));
         missing.forEach((part, reason) -> {
             if (!isThere(v, part)) {
-                sentences.add(Texts.of("suggest.missing." + word(part) + "." + word(reason)));
+                sentences.add(MissingWords.of(part, reason));
             }
         });
         return String.join(" ", sentences);
@@ -283,10 +282,6 @@ final class Suggesting implements LessonListener {
             case CROWN -> v.mark(Landmark.CROWN).isPresent();
             case GROUND -> v.mark(Landmark.GROUND).isPresent();
         };
-    }
-
-    private static String word(Enum<?> of) {
-        return of.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
     }
 
     void close() {

@@ -8,9 +8,10 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
+import org.toeline.desk.text.TypedNumber;
 import org.toeline.flight.Air;
 import org.toeline.flight.FigureUnit;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 
 /** The air the flights are computed for. What is typed counts at once; what makes no air is said beside it. */
 final class AirBar extends FlowPane {
@@ -100,12 +101,13 @@ final class AirBar extends FlowPane {
     }
 
     private static double value(TextField field) {
-        String text = field.getText().strip().replace(',', '.').replace('−', '-');
-        return text.isEmpty() ? 0 : Double.parseDouble(text);
+        return field.getText().isBlank()
+                ? 0
+                : TypedNumber.read(field.getText()).orElseThrow(NumberFormatException::new);
     }
 
     private static String number(double value) {
-        return String.format(Language.now(), "%.2f", value).replaceFirst("[.,]?0+$", "");
+        return Written.number("%.2f", value).replaceFirst("[.,]?0+$", "");
     }
 
     void show(ShotSettings settings) {

@@ -1,11 +1,14 @@
 package org.toeline.desk.shots;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.toeline.flight.ComputedFigures;
@@ -15,6 +18,7 @@ import org.toeline.flight.LaunchWindow;
 import org.toeline.flight.RememberedFlights;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
+import org.toeline.flight.compare.HitOrder;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.flight.compare.SetupFigure;
 
@@ -23,14 +27,17 @@ import org.toeline.flight.compare.SetupFigure;
  *
  * @param setups     the earlier first
  * @param computed   figures that were computed for all shots of both, since nobody measured them
+ * @param order      in which both were hit, where both are of the same table
  * @param comparison from the first to the second; empty when there is one only
  */
-record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<SetupComparison> comparison) {
+record ComparedSetups(
+        List<Setup> setups, Set<ShotFigure> computed, Optional<HitOrder> order, Optional<SetupComparison> comparison) {
 
     /**
      * One of them.
      *
      * @param measured as they were typed
+     * @param rows     for each, in which row of the table it stands; none of another lesson's
      * @param counts   for each, whether it counts
      * @param drawn    the places of those that are drawn: of many some, from all over them
      * @param counted  how many count
@@ -42,6 +49,7 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
     record Setup(
             String name,
             List<Shot> measured,
+            List<Integer> rows,
             List<Boolean> counts,
             List<Integer> drawn,
             int counted,
@@ -50,25 +58,63 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
             List<Flight> middle,
             Optional<LaunchWindow> window) {
 
+        /** Which of its shots stands in a row of the table. */
+        OptionalInt at(int row) {
+            int place = Collections.binarySearch(rows, row);
+            return place < 0 ? OptionalInt.empty() : OptionalInt.of(place);
+        }
+
         Optional<SetupFigure> middle(ShotFigure figure) {
             return middles.stream().filter(m -> m.figure() == figure).findFirst();
         }
     }
 
     /**
-     * Shots under a name.
+     * Shots under a name, in the order they were hit.
      *
+     * @param rows   for each, in which row of the table it stands, from above; none of another lesson's
      * @param counts for each, whether it counts: it was not put aside, and a flight could give it
      */
-    record Named(String name, List<Shot> shots, List<Boolean> counts) {
+    record Named(String name, List<Shot> shots, List<Integer> rows, List<Boolean> counts) {
 
-        static Named of(String name, List<Shot> shots, List<FlownShot> flown) {
+        /** Those of another lesson. */
+        static Named ofOther(String name, List<Shot> shots, List<FlownShot> flown) {
+            return new Named(name, shots, List.of(), counts(shots, flown));
+        }
+
+        /** The rows of the table. */
+        static Named ofRows(String name, List<Shot> shots, List<FlownShot> flown) {
+            return new Named(
+                    name, shots, IntStream.range(0, shots.size()).boxed().toList(), counts(shots, flown));
+        }
+
+        private static List<Boolean> counts(List<Shot> shots, List<FlownShot> flown) {
             List<Boolean> counts = new ArrayList<>();
             for (int i = 0; i < shots.size(); i++) {
                 counts.add(shots.get(i).aside().isEmpty()
                         && flown.get(i).impossible().isEmpty());
             }
-            return new Named(name, shots, counts);
+            return counts;
+        }
+
+        /** Those of them that were hit with a setup. */
+        Named with(String setup) {
+            List<Integer> some = IntStream.range(0, shots.size())
+                    .filter(i -> shots.get(i).setup().equals(setup))
+                    .boxed()
+                    .toList();
+            return new Named(
+                    LessonNames.setup(setup),
+                    some.stream().map(shots::get).toList(),
+                    some.stream().map(rows::get).toList(),
+                    some.stream().map(counts::get).toList());
+        }
+
+        private List<Integer> countedRows() {
+            return IntStream.range(0, rows.size())
+                    .filter(counts::get)
+                    .mapToObj(rows::get)
+                    .toList();
         }
 
         List<Shot> counted() {
@@ -109,6 +155,7 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
             setups.add(new Setup(
                     one.name,
                     one.shots,
+                    one.rows,
                     one.counts,
                     drawn(one.counts),
                     filled.size(),
@@ -117,12 +164,26 @@ record ComparedSetups(List<Setup> setups, Set<ShotFigure> computed, Optional<Set
                     middleFlight(middles, air),
                     window(middles, air)));
         }
+        Optional<HitOrder> order = order(named, figures);
         return new ComparedSetups(
                 setups,
                 all.computed(),
+                order,
                 figures.size() < 2
                         ? Optional.empty()
-                        : Optional.of(SetupComparison.of(figures.get(0), figures.get(1))));
+                        : Optional.of(order.map(SetupComparison::of)
+                                .orElseGet(() -> SetupComparison.of(figures.get(0), figures.get(1)))));
+    }
+
+    /** Two setups of the same table were hit in the order of its rows. */
+    private static Optional<HitOrder> order(List<Named> named, List<List<Shot>> counted) {
+        if (named.size() < 2 || named.stream().anyMatch(n -> n.rows.isEmpty())) {
+            return Optional.empty();
+        }
+        Map<Integer, Boolean> turns = new TreeMap<>();
+        named.get(0).countedRows().forEach(row -> turns.put(row, false));
+        named.get(1).countedRows().forEach(row -> turns.put(row, true));
+        return Optional.of(HitOrder.inTurns(counted.get(0), counted.get(1), List.copyOf(turns.values())));
     }
 
     private static List<Integer> drawn(List<Boolean> counts) {

@@ -9,6 +9,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.flight.FaceAndPath;
 import org.toeline.flight.LaunchWindow;
 import org.toeline.flight.ShotFigure;
+import org.toeline.language.Written;
 
 /** How the club came to the ball, as far as that goes with where the ball went; and from where it would carry farthest. */
 record DeliveryWords(ShotUnits units) {
@@ -55,7 +56,7 @@ record DeliveryWords(ShotUnits units) {
             ToDoubleFunction<LaunchWindow.OfModel> most) {
         double low = window.models().stream().mapToDouble(least).min().orElse(0);
         double high = window.models().stream().mapToDouble(most).max().orElse(0);
-        String from = String.format(Locale.ROOT, "%.0f", low);
-        return low == high ? from : from + "–" + String.format(Locale.ROOT, "%.0f", high);
+        String from = Written.number("%.0f", low);
+        return low == high ? from : from + "–" + Written.number("%.0f", high);
     }
 }

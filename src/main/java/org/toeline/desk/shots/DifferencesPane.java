@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -26,8 +25,8 @@ import org.toeline.flight.compare.State;
 /** What changed from one setup to another, figure by figure, and beside it what was expected. */
 final class DifferencesPane extends VBox {
 
-    /** A lesson to compare with, or none. */
-    record Choice(Optional<PlayersShots.OfLesson> lesson, String words) {}
+    /** What can be compared: with another lesson, two setups of this one, or nothing. */
+    record Choice(Comparing comparing, String words) {}
 
     /** The first columns are never broken into lines: figures read badly then. */
     private static final int WHOLE = 4;
@@ -44,10 +43,11 @@ final class DifferencesPane extends VBox {
     private final TextGrid spreads = new TextGrid(1);
     private final Label help = wrapped("hint");
     private final TextGrid expected = new TextGrid(0);
+    private final ScrollPane scroll = new ScrollPane();
     private boolean filling;
 
-    /** @param chosen told of the lesson to compare with */
-    DifferencesPane(Consumer<Optional<PlayersShots.OfLesson>> chosen) {
+    /** @param chosen told of what is to be compared */
+    DifferencesPane(Consumer<Comparing> chosen) {
         super(8);
         setPadding(new Insets(8));
         with.setId("shots-compare");
@@ -55,7 +55,8 @@ final class DifferencesPane extends VBox {
         with.setMaxWidth(Double.MAX_VALUE);
         with.setOnAction(e -> {
             if (!filling && with.getValue() != null) {
-                chosen.accept(with.getValue().lesson());
+                toTop();
+                chosen.accept(with.getValue().comparing());
             }
         });
         Label label = new Label(Texts.of("shots.compare"));
@@ -78,7 +79,8 @@ final class DifferencesPane extends VBox {
         VBox all = new VBox(8, sentence, grid, spreads, help, expected);
         Insets inner = new Insets(2, 8, 2, 2);
         all.setPadding(inner);
-        ScrollPane scroll = new ScrollPane(all);
+        scroll.setId("shots-differences-scroll");
+        scroll.setContent(all);
         scroll.setFitToWidth(true);
         // a table wider than the pane is scrolled; a sentence wraps
         scroll.viewportBoundsProperty()
@@ -96,21 +98,29 @@ final class DifferencesPane extends VBox {
         return label;
     }
 
-    /** The lessons that can be chosen; the first choice is to compare with nothing. */
-    void choices(List<Choice> choices, Optional<PlayersShots.OfLesson> chosen) {
+    /** What can be chosen; the first choice is to compare with nothing. */
+    void choices(List<Choice> choices, Comparing chosen) {
+        if (with.getValue() != null && !with.getValue().comparing().sameAs(chosen)) {
+            toTop();
+        }
         filling = true;
         with.getItems().setAll(choices);
         with.setValue(choices.stream()
-                .filter(c -> c.lesson()
-                        .map(PlayersShots.OfLesson::lessonId)
-                        .equals(chosen.map(PlayersShots.OfLesson::lessonId)))
+                .filter(c -> c.comparing().sameAs(chosen))
                 .findFirst()
                 .orElse(choices.get(0)));
         with.setDisable(choices.size() < 2);
         filling = false;
     }
 
-    void show(ComparedSetups compared, ShotUnits units, List<String> expectations) {
+    /** Other things are to be read: one begins with the first of them. */
+    void toTop() {
+        scroll.setVvalue(0);
+        scroll.setHvalue(0);
+    }
+
+    void show(Reckoned reckoned, ShotUnits units, List<String> expectations) {
+        ComparedSetups compared = reckoned.compared();
         grid.show(
                 compared.comparison().isPresent()
                         ? differences(compared, units)
@@ -119,7 +129,7 @@ final class DifferencesPane extends VBox {
                 compared.comparison().map(c -> new ChangeSentence(units).of(c)).orElse(""));
         sentence.setManaged(!sentence.getText().isEmpty());
         spreads.show(compared.comparison().map(SpreadLines::of).orElse(List.of()));
-        help.setText(help(compared));
+        help.setText(help(compared, reckoned.withNeither()));
         List<List<TextGrid.Cell>> lines = new ArrayList<>();
         if (!expectations.isEmpty()) {
             lines.add(List.of(TextGrid.Cell.of(Texts.of("shots.expected"), HEAD)));
@@ -142,7 +152,7 @@ final class DifferencesPane extends VBox {
         }
     }
 
-    private String help(ComparedSetups compared) {
+    private String help(ComparedSetups compared, int withNeither) {
         StringBuilder text = new StringBuilder();
         if (compared.setups().stream().allMatch(s -> s.measured().isEmpty())) {
             return Texts.of("shots.differences.empty");
@@ -152,6 +162,15 @@ final class DifferencesPane extends VBox {
                             "shots.differences.computed",
                             FlightBand.MODELS.get(0).words()))
                     .append(' ');
+        }
+        compared.order()
+                .ifPresent(order -> text.append(
+                                order.inTurns()
+                                        ? Texts.of("shots.differences.in-turns", order.runs())
+                                        : Texts.of("shots.differences.one-after-the-other"))
+                        .append(' '));
+        if (withNeither > 0) {
+            text.append(Texts.of("shots.differences.neither", withNeither)).append(' ');
         }
         text.append(compared.comparison()
                 .map(c -> Texts.of("shots.differences.help", c.differences().size()))

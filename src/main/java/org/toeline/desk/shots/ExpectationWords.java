@@ -11,7 +11,7 @@ import org.toeline.flight.compare.Expectation;
 import org.toeline.flight.compare.Expectations;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.flight.compare.TrailSide;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 import org.toeline.ledger.store.rows.StatedFinding;
 import org.toeline.mark.Handedness;
 import org.toeline.reading.ReadingKind;
@@ -56,8 +56,7 @@ record ExpectationWords(Words words) {
         if (Math.abs(change) <= COVERAGE * Math.hypot(before.u(), after.u())) {
             return "○ " + Texts.of("shots.expected.no-change", reading, figure, provenance);
         }
-        String amount =
-                String.format(Language.now(), "%+.1f %s", change, before.unit()).replace('-', '−');
+        String amount = Written.number("%+.1f", change) + " " + before.unit();
         String way = Texts.of("shots.goes." + (change > 0 ? e.goes() : opposite(e.goes())).id());
         Expectation.Outcome outcome = e.outcome(change, difference, trail);
         return mark(outcome) + " "

@@ -53,18 +53,19 @@ final class ImportModel {
     private final Imported all;
     private final Map<String, Map<String, Integer>> filters;
     private final Map<String, String> wanted;
+    /** Under which heading the setups stand. */
+    private final Optional<String> setups;
+
     private final Imported imported;
     private final Set<ShotFigure> figures;
     private final List<TypedShot> rows;
 
     private ImportModel(Source source, Set<String> decided, Template template) {
-        this(
-                source,
-                decided,
-                template,
-                TableLook.of(source.bytes, template, ROWS),
-                ShotImport.read(source.bytes, template),
-                Map.of());
+        this(source, decided, template, ShotImport.read(source.bytes, template));
+    }
+
+    private ImportModel(Source source, Set<String> decided, Template template, Imported all) {
+        this(source, decided, template, TableLook.of(source.bytes, template, ROWS), all, Map.of(), all.setups());
     }
 
     private ImportModel(
@@ -73,7 +74,8 @@ final class ImportModel {
             Template template,
             TableLook look,
             Imported all,
-            Map<String, String> wanted) {
+            Map<String, String> wanted,
+            Optional<String> setups) {
         this.source = source;
         this.decided = Set.copyOf(decided);
         this.template = template;
@@ -81,7 +83,9 @@ final class ImportModel {
         this.all = all;
         this.filters = all.filters();
         this.wanted = Map.copyOf(wanted);
-        this.imported = wanted.isEmpty() ? all : all.only(wanted);
+        this.setups = setups;
+        Imported some = wanted.isEmpty() ? all : all.only(wanted);
+        this.imported = setups.map(some::inSetups).orElse(some);
         this.figures = imported.shots().stream()
                 .flatMap(s -> s.figures().keySet().stream())
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(ShotFigure.class)));
@@ -143,13 +147,26 @@ final class ImportModel {
 
     /** Whether it is said of each heading which is wanted. */
     boolean chosen() {
-        return wanted.keySet().containsAll(filters.keySet());
+        return filters.keySet().stream()
+                .allMatch(h -> wanted.containsKey(h) || setups.filter(h::equals).isPresent());
+    }
+
+    /** Under which heading it stands with which setup each shot was hit, of several in turns all of them are wanted. */
+    Optional<String> setups() {
+        return setups;
+    }
+
+    /** What stands under a heading are setups, all of them wanted, to be compared. */
+    ImportModel inSetups(String heading) {
+        Map<String, String> others = new HashMap<>(wanted);
+        others.remove(heading);
+        return new ImportModel(source, decided, template, look, all, others, Optional.of(heading));
     }
 
     ImportModel only(String heading, String value) {
         Map<String, String> more = new HashMap<>(wanted);
         more.put(heading, value);
-        return new ImportModel(source, decided, template, look, all, more);
+        return new ImportModel(source, decided, template, look, all, more, setups);
     }
 
     Template template() {

@@ -164,8 +164,12 @@ final class ImportPane extends BorderPane {
         read.getChildren().clear();
         say("shots-head", n == 0 ? Texts.of("shots.import.none") : Texts.of("shots.import.read", n, figures()));
         model.filters().keySet().stream()
-                .filter(heading -> model.wanted(heading).isEmpty())
+                .filter(heading -> model.wanted(heading).isEmpty()
+                        && model.setups().filter(heading::equals).isEmpty())
                 .forEach(heading -> say("shots-head", "? " + Texts.of("shots.import.mixed", name(heading))));
+        model.setups()
+                .filter(heading -> model.wanted(heading).isEmpty())
+                .ifPresent(heading -> say("shots-line", Texts.of("shots.import.in-setups", heading)));
         model.asked()
                 .forEach(a -> say(
                         "shots-head",
@@ -194,17 +198,33 @@ final class ImportPane extends BorderPane {
         }
     }
 
-    /** Of several clubs, players or days one is chosen; they are never mixed. */
+    /** One of those under a heading, or all of them as setups that are compared. */
+    private record Wanted(Optional<String> value, String words) {}
+
+    /** Of several clubs, players or days one is chosen; they are never mixed. Setups may all be taken in. */
     private void showFilters() {
         filters.getChildren().clear();
         model.filters().forEach((heading, values) -> {
-            ComboBox<String> box = new ComboBox<>();
-            box.getItems().setAll(values.keySet());
-            box.setConverter(new ShownAs<>(v -> Texts.of("shots.import.group", v, values.getOrDefault(v, 0))));
+            ComboBox<Wanted> box = new ComboBox<>();
+            if (Imported.mayNameSetups(heading)) {
+                box.getItems().add(new Wanted(Optional.empty(), Texts.of("shots.import.setups", values.size())));
+            }
+            values.forEach((value, shots) ->
+                    box.getItems().add(new Wanted(Optional.of(value), Texts.of("shots.import.group", value, shots))));
+            box.setConverter(new ShownAs<>(Wanted::words));
             box.setPromptText(Texts.of("shots.import.choose"));
-            model.wanted(heading).ifPresent(box::setValue);
+            box.getItems().stream()
+                    .filter(w -> w.value.isPresent()
+                            ? w.value.equals(model.wanted(heading))
+                            : model.wanted(heading).isEmpty()
+                                    && model.setups().filter(heading::equals).isPresent())
+                    .findFirst()
+                    .ifPresent(box::setValue);
             box.setId("import-only-" + filters.getChildren().size() / 2);
-            box.setOnAction(e -> change(m -> m.only(heading, box.getValue())));
+            box.setOnAction(e -> {
+                Optional<String> value = box.getValue().value;
+                change(m -> value.map(v -> m.only(heading, v)).orElseGet(() -> m.inSetups(heading)));
+            });
             Label label = new Label(Texts.of("shots.import.only", name(heading)));
             label.setLabelFor(box);
             box.setAccessibleText(label.getText());

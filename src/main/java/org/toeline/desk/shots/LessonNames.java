@@ -11,6 +11,7 @@ import org.toeline.ledger.store.rows.Player;
 record LessonNames(Words words) {
 
     private static final int LONGEST_NOTE = 40;
+    private static final int SHORT = 2;
 
     String title(Optional<Player> player, Optional<PlayersShots.OfLesson> own, Lesson lesson) {
         String who =
@@ -34,6 +35,11 @@ record LessonNames(Words words) {
         return lesson.day()
                 .map(d -> Texts.of("shots.other-lesson", day(d)))
                 .orElseGet(() -> Texts.of("shots.other-lesson.number", String.valueOf(lesson.lessonId())));
+    }
+
+    /** A letter or a number says more with a word beside it. */
+    static String setup(String label) {
+        return label.length() > SHORT ? label : Texts.of("shots.setup", label);
     }
 
     private static String day(String iso) {

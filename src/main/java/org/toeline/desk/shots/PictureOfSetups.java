@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
@@ -19,37 +20,35 @@ import org.toeline.paint.ShotPicture;
 record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
 
     /**
-     * @param own  which of the setups has the rows of the table
      * @param row  the row to point out; one that is not there points out none
      */
-    ShotPicture onScreen(int own, int row) {
+    ShotPicture onScreen(int row) {
         return picture(
-                own,
                 row,
                 List.of(Texts.of("shots.picture.brief", FlightBand.MODELS.get(0).words())));
     }
 
     /** As it is written to a file: it says all that is to be known beside it, and points out no shot. */
     ShotPicture forFile() {
-        return picture(0, -1, notes());
+        return picture(-1, notes());
     }
 
-    private ShotPicture picture(int own, int row, List<String> said) {
+    private ShotPicture picture(int row, List<String> said) {
         List<ShotPicture.Setup> setups = new ArrayList<>();
-        for (int i = 0; i < compared.setups().size(); i++) {
-            setups.add(setup(compared.setups().get(i), i == own ? row : -1));
-        }
+        compared.setups().forEach(s -> setups.add(setup(s, s.at(row), row)));
         FigureUnit length = settings.units().length();
         return new ShotPicture(setups, length, said, inWords());
     }
 
-    private static ShotPicture.Setup setup(ComparedSetups.Setup setup, int row) {
+    private static ShotPicture.Setup setup(ComparedSetups.Setup setup, OptionalInt pointedOut, int row) {
         List<Integer> drawn = new ArrayList<>(setup.drawn());
-        if (row >= 0 && row < setup.counts().size() && setup.counts().get(row) && !drawn.contains(row)) {
-            drawn.add(row);
-        }
-        List<ShotPicture.Trace> traces =
-                drawn.stream().map(i -> trace(setup, i, row)).toList();
+        pointedOut.stream()
+                .filter(i -> setup.counts().get(i) && !drawn.contains(i))
+                .forEach(drawn::add);
+        String name = Texts.of("shots.picture.shot", row + 1);
+        List<ShotPicture.Trace> traces = drawn.stream()
+                .map(i -> trace(setup, i, pointedOut.equals(OptionalInt.of(i)) ? name : ""))
+                .toList();
         Map<ShotFigure, SetupFigure> middles = setup.middles().stream()
                 .collect(Collectors.toMap(
                         SetupFigure::figure, m -> m, (a, b) -> a, () -> new EnumMap<>(ShotFigure.class)));
@@ -60,14 +59,14 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
                 setup.name(), setup.counted(), traces, setup.measured().size() < 2 ? List.of() : middle, middles);
     }
 
-    private static ShotPicture.Trace trace(ComparedSetups.Setup setup, int i, int row) {
+    private static ShotPicture.Trace trace(ComparedSetups.Setup setup, int i, String name) {
         Shot shot = setup.measured().get(i);
         return new ShotPicture.Trace(
                 setup.flights().get(i),
                 shot.figure(ShotFigure.CARRY),
                 shot.figure(ShotFigure.SIDE),
                 shot.figure(ShotFigure.APEX),
-                i == row ? Texts.of("shots.picture.shot", row + 1) : "");
+                name);
     }
 
     private List<String> notes() {

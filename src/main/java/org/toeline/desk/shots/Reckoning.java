@@ -2,7 +2,6 @@ package org.toeline.desk.shots;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
 import javafx.animation.Animation;
@@ -72,7 +71,7 @@ final class Reckoning {
         through = new RememberedFlights(air);
     }
 
-    void setups(Reckoned.Asked mine, Optional<Reckoned.Asked> theirs, Reckoned.Order order, Runnable then) {
+    void setups(Reckoned.Asked mine, Reckoned.Against against, Runnable then) {
         watch.stop();
         Watch begun = new Watch(mine.shots().size());
         RememberedFlights flights = through;
@@ -80,7 +79,7 @@ final class Reckoning {
         if (begun.all() > LONG) {
             looking.play();
         }
-        reckoning.run(() -> Reckoned.of(mine, theirs, order, flights, begun), done -> {
+        reckoning.run(() -> Reckoned.of(mine, against, flights, begun), done -> {
             reckoned = done;
             looking.stop();
             progress.accept(-1);

@@ -1,7 +1,6 @@
 package org.toeline.desk.shots;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -14,6 +13,7 @@ import org.toeline.flight.Implausible;
 import org.toeline.flight.RoughRun;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.table.Meaning;
+import org.toeline.language.Written;
 
 /** The columns that nobody types into: each names its model, and what is odd is said in words. */
 record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements ShotTable.ComputedCells {
@@ -74,7 +74,7 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
     }
 
     private String whole(ShotFigure figure, double inside) {
-        return String.format(Locale.ROOT, "%.0f", model.units().of(figure).fromInside(inside));
+        return Written.number("%.0f", model.units().of(figure).fromInside(inside));
     }
 
     @Override

@@ -18,6 +18,7 @@ import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.skin.VirtualFlow;
+import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import org.toeline.desk.look.Look;
@@ -74,6 +75,9 @@ final class ShotTable extends TableView<Integer> {
     /** The toolkit goes through all rows several times in the layout that first knows of them, unless they come bit by bit. */
     private static final int MOST_AT_ONCE = 4000;
 
+    /** The first brings a far row near, the second all of it into sight; one more since the table's height may settle late. */
+    private static final int LOOKS = 3;
+
     private final ShotsModel model;
     private final IntConsumer picked;
     private final List<Runnable> liveCells = new ArrayList<>();
@@ -84,6 +88,8 @@ final class ShotTable extends TableView<Integer> {
     private Meaning cursorColumn = Meaning.BALL_SPEED;
     private final ShotEditor editor = new ShotEditor(this);
     private final Runnable afterLayout = this::laidOut;
+    /** After so many layouts more it is looked whether the cursor's row is in sight. */
+    private int looks;
 
     static final PseudoClass ASIDE = PseudoClass.getPseudoClass("aside");
 
@@ -107,12 +113,12 @@ final class ShotTable extends TableView<Integer> {
                 now.addPostLayoutPulseListener(afterLayout);
             }
         });
-        heightProperty().addListener((o, before, now) -> Platform.runLater(this::bringIntoSight));
+        heightProperty().addListener((o, before, now) -> looks = LOOKS);
         model.listen(this::update);
     }
 
     /** Sets up the columns; the cursor goes where it was, if that column is still there. */
-    void columns(Set<Meaning> wanted, ComputedCells computed) {
+    void columns(Set<Meaning> wanted, Setups setups, ComputedCells computed) {
         liveCells.clear();
         typedCells.clear();
         typed = ALL.stream().filter(wanted::contains).toList();
@@ -124,6 +130,12 @@ final class ShotTable extends TableView<Integer> {
                 Texts.of("shots.column.number"),
                 NUMBER,
                 row -> row < model.rows().size() ? (row + 1) + computed.sign(row) : "+"));
+        if (setups == Setups.NAMED) {
+            all.add(shown(
+                    Texts.of("shots.column.setup"),
+                    NUMBER,
+                    row -> model.row(row).shot().setup()));
+        }
         BEFORE_FLIGHT.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m, "\n"))));
         for (Meaning meaning : FLIGHT) {
             TableColumn<Integer, Integer> group = new TableColumn<>(headed(meaning, ", "));
@@ -261,6 +273,12 @@ final class ShotTable extends TableView<Integer> {
 
     /** After a layout: the editor lies over its cell; if more rows are to come, some more do. */
     private void laidOut() {
+        if (looks > 0) {
+            looks--;
+            bringIntoSight();
+            // at once, not when whoever scrolls by hand makes the next pulse
+            Platform.requestNextPulse();
+        }
         editor.place();
         if (numbers.size() <= model.rows().size()) {
             Platform.runLater(this::grow);
@@ -272,6 +290,7 @@ final class ShotTable extends TableView<Integer> {
         update();
         if (waiting && cursorRow < numbers.size()) {
             getSelectionModel().clearAndSelect(cursorRow);
+            looks = LOOKS;
             bringIntoSight();
         }
     }
@@ -287,6 +306,7 @@ final class ShotTable extends TableView<Integer> {
         cursorRow = Math.max(0, Math.min(row, model.rows().size()));
         cursorColumn = meaning;
         getSelectionModel().clearAndSelect(cursorRow);
+        looks = LOOKS;
         bringIntoSight();
         editor.begin(cursorRow, cursorColumn);
         picked.accept(cursorRow);
@@ -339,16 +359,29 @@ final class ShotTable extends TableView<Integer> {
 
     private void bringIntoSight() {
         if (lookup(".virtual-flow") instanceof VirtualFlow<?> flow
+                && flow.lookup(".clipped-container") instanceof Region sight
                 && flow.getFirstVisibleCell() != null
                 && flow.getLastVisibleCell() != null) {
             int first = flow.getFirstVisibleCell().getIndex();
             int last = flow.getLastVisibleCell().getIndex();
-            if (cursorRow <= first) {
+            if (cursorRow < first) {
                 scrollTo(cursorRow);
-            } else if (cursorRow >= last) {
+            } else if (cursorRow > last) {
                 scrollTo(Math.max(0, cursorRow - (last - first) + 1));
+            } else {
+                double top = flow.getCell(cursorRow).getLayoutY();
+                double below = top + flow.getCell(cursorRow).getHeight() - sight.getHeight();
+                if (top < 0 || below > 0) {
+                    flow.scrollPixels(top < 0 ? top : Math.min(top, below));
+                }
             }
         }
+    }
+
+    /** Whether any shot says with which setup it was hit. */
+    enum Setups {
+        NAMED,
+        NOBODY_SAYS
     }
 
     /** Columns that are not typed into. */

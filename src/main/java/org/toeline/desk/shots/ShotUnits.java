@@ -5,7 +5,7 @@ import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Quantity;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.table.Meaning;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 
 /**
  * The units a coach types and reads shots in. Angles are in degrees, spin in turns a minute, sides letters: L and R as seen
@@ -66,8 +66,7 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
 
     /** A width, never a side. */
     String width(Meaning meaning, double inside) {
-        return String.format(
-                Language.now(), "%." + decimals(meaning) + "f", of(meaning).fromInside(inside));
+        return Written.number("%." + decimals(meaning) + "f", of(meaning).fromInside(inside));
     }
 
     String width(ShotFigure figure, double inside) {
@@ -92,6 +91,6 @@ record ShotUnits(FigureUnit speed, FigureUnit length, FigureUnit height) {
 
     /** A change: with its sign, of a sided figure with the side it goes to. */
     String change(ShotFigure figure, double inside) {
-        return figure.sided() || inside < 0 ? number(figure, inside).replace('-', '−') : "+" + number(figure, inside);
+        return figure.sided() || inside < 0 ? number(figure, inside) : "+" + number(figure, inside);
     }
 }

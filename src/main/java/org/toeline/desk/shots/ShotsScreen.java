@@ -29,7 +29,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private final Background.Lane writing;
     private final ShotFiles files;
     private final ShotExchange exchange;
-    private final OtherLesson other;
+    private final ComparedWith other;
     private ShotSettings settings = ShotSettings.USUAL;
 
     public ShotsScreen(Studio studio) {
@@ -37,7 +37,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         this.writing = studio.background().lane();
         this.files = new ShotFiles(studio.records().settings().folder().folder());
         this.keeping = new ShotKeeping(studio, this::opened);
-        this.other = new OtherLesson(studio, keeping, this::offer);
+        this.other = new ComparedWith(studio, keeping, this::offer);
         this.differences = new DifferencesPane(other::choose);
         this.model = new ShotsModel(keeping::keep);
         this.table = new ShotTable(model, row -> picked());
@@ -113,22 +113,23 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         }
         other.forget();
         other.lookUp();
+        differences.toTop();
+        together.toTop();
     }
 
     /** The lessons to compare with, and what follows from the one that is. */
     private void offer() {
-        differences.choices(other.choices(), other.lesson());
+        differences.choices(other.choices(), other.comparing());
         view.title(other.title());
         reckon();
     }
 
     private void reckon() {
         bar.show(model);
-        Reckoned.Order order = other.isEarlier() ? Reckoned.Order.OTHER_FIRST : Reckoned.Order.OWN_FIRST;
         List<Shot> shots = model.shots();
         differences.reckoning(!shots.isEmpty() && reckoned().shots().isEmpty());
         PlayersShots lessons = other.allWith(shots);
-        reckoning.setups(other.mine(shots), other.theirs(), order, this::shown);
+        reckoning.setups(other.mine(shots), other.against(), this::shown);
         reckoning.lessons(
                 lessons,
                 pairs -> together.show(
@@ -137,6 +138,10 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     /** In two turns, since the table below is laid out anew as well. */
     private void shown() {
+        if (other.of(reckoned().setups())) {
+            columns();
+            offer();
+        }
         table.refreshCells();
         picked();
         Platform.runLater(this::compared);
@@ -144,7 +149,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     private void compared() {
         differences.show(
-                reckoned().compared(),
+                reckoned(),
                 settings.units(),
                 other.expectations(reckoned().compared().comparison()));
     }
@@ -152,7 +157,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     /** The picture points out the row that is typed into, and what is odd about it is said in full. */
     private void picked() {
         PictureOfSetups pictures = new PictureOfSetups(reckoned().compared(), settings);
-        plot.show(pictures.onScreen(other.isEarlier() ? 1 : 0, table.row()));
+        plot.show(pictures.onScreen(table.row()));
         String note = new ShotColumns(model, this::reckoned).note(table.row());
         List<String> said = new ArrayList<>();
         keeping.unable().ifPresent(said::add);
@@ -188,7 +193,14 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         bar.show(shown);
         airBar.show(shown);
         model.useUnits(shown.units());
-        table.columns(shown.columns(), new ShotColumns(model, this::reckoned));
+        columns();
+    }
+
+    private void columns() {
+        table.columns(
+                settings.columns(),
+                other.namesSetups() ? ShotTable.Setups.NAMED : ShotTable.Setups.NOBODY_SAYS,
+                new ShotColumns(model, this::reckoned));
     }
 
     @Override

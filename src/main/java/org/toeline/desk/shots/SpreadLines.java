@@ -7,7 +7,7 @@ import org.toeline.desk.text.Texts;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.flight.compare.SharesOfSides;
 import org.toeline.flight.compare.SpreadDifference;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 
 /** How the scatter of the shots changed: how far apart they lie, and to which side they went. */
 final class SpreadLines {
@@ -45,11 +45,11 @@ final class SpreadLines {
     }
 
     private static String times(double ratio) {
-        return String.format(Language.now(), "%.1f", ratio);
+        return Written.number("%.1f", ratio);
     }
 
     private static String signed(double share) {
-        return String.format(Locale.ROOT, "%+.0f", PERCENT * share).replace('-', '−');
+        return Written.number("%+.0f", PERCENT * share);
     }
 
     private static List<TextGrid.Cell> line(boolean real, String text) {

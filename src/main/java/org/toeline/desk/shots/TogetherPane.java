@@ -71,6 +71,11 @@ final class TogetherPane extends ScrollPane {
                 .toList();
     }
 
+    /** Another lesson's are to be read. */
+    void toTop() {
+        setVvalue(0);
+    }
+
     void show(PlayersShots all, List<GoesTogether> pairs, ExpectationWords words) {
         List<List<TextGrid.Cell>> said = new ArrayList<>();
         int lessons = withShots(all).size();

@@ -1,13 +1,11 @@
 package org.toeline.desk.text;
 
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.util.OptionalDouble;
-import org.toeline.language.Language;
+import org.toeline.language.Written;
 
 /**
  * A number in a field: shown as the person's language writes it, and read as anybody types it, with a point or a comma, a minus of
- * either kind, and the digits of any script.
+ * any kind, and the digits of any script.
  */
 public final class TypedNumber {
 
@@ -29,7 +27,7 @@ public final class TypedNumber {
     private static String plain(int c) {
         return switch (c) {
             case ',', '\u066b' -> ".";
-            case '\u2212' -> "-";
+            case '\u2212', '\u2013', '\u2010' -> "-";
             case '\u200e', '\u200f', '\u061c' -> "";
             default -> Character.isDigit(c) ? Integer.toString(Character.digit(c, 10)) : Character.toString(c);
         };
@@ -37,6 +35,6 @@ public final class TypedNumber {
 
     /** With so many decimals; of a round number none but those asked for. */
     public static String shown(double value, String pattern) {
-        return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Language.written())).format(value + 0.0);
+        return Written.patterned(pattern, value);
     }
 }

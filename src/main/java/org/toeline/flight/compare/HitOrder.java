@@ -1,6 +1,7 @@
 package org.toeline.flight.compare;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import org.toeline.flight.Shot;
 
@@ -29,6 +30,20 @@ public record HitOrder(List<Shot> shots, List<Boolean> second) {
         before.forEach(s -> second.add(false));
         after.forEach(s -> second.add(true));
         return new HitOrder(all, second);
+    }
+
+    /**
+     * Shots of two setups hit in turns.
+     *
+     * @param turns for each shot in the order they were hit, whether it was hit with the second setup: so many yes and no as
+     *     there are shots of either
+     */
+    public static HitOrder inTurns(List<Shot> first, List<Shot> second, List<Boolean> turns) {
+        Iterator<Shot> ofFirst = first.iterator();
+        Iterator<Shot> ofSecond = second.iterator();
+        List<Shot> all =
+                turns.stream().map(later -> (later ? ofSecond : ofFirst).next()).toList();
+        return new HitOrder(all, turns);
     }
 
     /** How many runs there are. */

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.correlation.SpearmansCorrelation;
-import org.toeline.language.Language;
 import org.toeline.language.Sentences;
+import org.toeline.language.Written;
 
 /**
  * Whether a reading goes with a launch figure over a player's lessons: Spearman's rank correlation with a 95 % interval
@@ -83,6 +83,6 @@ public record RankCorrelation(double value, double low, double high, int lessons
     }
 
     private static String written(double correlation) {
-        return String.format(Language.written(), "%.2f", correlation);
+        return Written.number("%.2f", correlation);
     }
 }

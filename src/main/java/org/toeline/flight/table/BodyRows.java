@@ -65,7 +65,7 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
             this.below = below.stream().filter(r -> !r.blank()).toList();
             for (int i = 0; i < width; i++) {
                 String heading = HeadingText.of(headings.cell(i)).words();
-                names.add(HeadingNames.is("filter", heading) || HeadingNames.is("remark", heading));
+                names.add(HeadingNames.names(heading) || HeadingNames.is("remark", heading));
             }
         }
 
@@ -251,8 +251,8 @@ record BodyRows(List<Row> shots, List<String> sections, List<LeftOut> out, Optio
                 for (int i = 0; i < width; i++) {
                     String heading = HeadingText.of(headings.cell(i)).words();
                     boolean key = HeadingNames.is("shot-number", heading) || HeadingNames.is("time", heading);
-                    boolean figure = !HeadingNames.perhaps(heading).isEmpty() && !HeadingNames.is("filter", heading);
-                    boolean names = HeadingNames.is("filter", heading);
+                    boolean figure = !HeadingNames.perhaps(heading).isEmpty() && !HeadingNames.names(heading);
+                    boolean names = HeadingNames.names(heading);
                     int place = i;
                     if ((key || i == 0 && !figure) && most(r -> hasDigit(r.cell(place)))) {
                         numbered.add(i);

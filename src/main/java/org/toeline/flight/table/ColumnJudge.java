@@ -43,8 +43,8 @@ record ColumnJudge(TableBody body, int place) {
         HeadingText text = HeadingText.of(heading());
         String words = text.words();
         if (heading().isBlank()
-                || Stream.of("shot-number", "time", "filter", "remark", "other")
-                        .anyMatch(k -> HeadingNames.is(k, words))) {
+                || HeadingNames.names(words)
+                || Stream.of("shot-number", "time", "remark", "other").anyMatch(k -> HeadingNames.is(k, words))) {
             return Verdict.NOT_OURS;
         }
         List<String> cells = cells();

@@ -197,6 +197,7 @@ final class FigureCell {
         return java.text.Normalizer.normalize(cell.replace('º', '°'), java.text.Normalizer.Form.NFKC)
                 .replace('\u2212', '-')
                 .replace('\u2012', '-')
+                .replaceAll("[\u2010\u2013](?=\\s?[\\d.,])", "-")
                 .replace('\u00a0', ' ')
                 .replace('\u202f', ' ')
                 .replace('\u2009', ' ')

@@ -23,7 +23,10 @@ import java.util.stream.Stream;
 /** What the words of headings and labels mean; the words are data, in {@code headings.properties}. */
 final class HeadingNames {
 
-    private static final String PERHAPS = ".perhaps";
+    static final String PERHAPS = ".perhaps";
+    /** Names of setups. */
+    static final String SETUP = "setup";
+
     private static final Pattern RUN_TOGETHER = Pattern.compile("(?<=\\p{Ll})(?=\\p{Lu})");
     private static final Pattern GAPS = Pattern.compile("[_\\-–/:\\s]+");
     private static final Map<String, Set<String>> WORDS = load();
@@ -89,9 +92,14 @@ final class HeadingNames {
         return Optional.ofNullable(SURELY.get(plain(words)));
     }
 
-    /** Whether a heading is word for word one of a kind: shot-number, time, filter, remark, other. */
+    /** Whether a heading is word for word one of a kind: shot-number, time, filter, setup, remark, other. */
     static boolean is(String kind, String words) {
         return words(kind).contains(plain(words));
+    }
+
+    /** Whether below a heading stand names of what shots are hit with, by or when, which are never mixed. */
+    static boolean names(String words) {
+        return is("filter", words) || is(SETUP, words) || is(SETUP + PERHAPS, words);
     }
 
     /** The figures that a heading may be about, the likeliest first: those of the longest phrase in it. */

@@ -3,8 +3,10 @@ package org.toeline.flight.table;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.toeline.flight.Shot;
 
 /**
@@ -27,6 +29,8 @@ public record Imported(
 
     /** Stands for a heading where titles within the table tell its parts from each other. */
     public static final String TITLE = "title";
+    /** Stands where a cell that tells shots apart is empty. */
+    static final String NOTHING = "–";
 
     public Imported {
         shots = List.copyOf(shots);
@@ -49,6 +53,36 @@ public record Imported(
         }
         all.values().removeIf(v -> v.size() < 2);
         return all;
+    }
+
+    /** The heading that surely says with which setup each shot was hit, if there is one. */
+    public Optional<String> setups() {
+        return headings().filter(h -> says(HeadingNames.SETUP, h)).findFirst();
+    }
+
+    /** Whether a heading may say so: only a person knows. */
+    public static boolean mayNameSetups(String heading) {
+        return says(HeadingNames.SETUP, heading) || says(HeadingNames.SETUP + HeadingNames.PERHAPS, heading);
+    }
+
+    private Stream<String> headings() {
+        return groups.stream().limit(1).flatMap(g -> g.keySet().stream());
+    }
+
+    private static boolean says(String kind, String heading) {
+        return HeadingNames.is(kind, HeadingText.of(heading).words());
+    }
+
+    /** The shots, each with what stands under a heading as the name of its setup. */
+    public Imported inSetups(String heading) {
+        List<Shot> named = IntStream.range(0, shots.size())
+                .mapToObj(i -> shots.get(i).withSetup(named(groups.get(i).getOrDefault(heading, NOTHING))))
+                .toList();
+        return new Imported(named, lines, groups, leftOut, notes, encoding);
+    }
+
+    private static String named(String value) {
+        return value.equals(NOTHING) ? "" : value;
     }
 
     /** Only the shots that have these values; the others are left out by line. */

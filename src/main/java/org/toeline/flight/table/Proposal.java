@@ -92,7 +92,7 @@ public record Proposal(Template template, List<Asked> asked, List<String> unmapp
 
     private static boolean kept(String heading) {
         String words = HeadingText.of(heading).words();
-        return HeadingNames.is("filter", words)
+        return HeadingNames.names(words) && !HeadingNames.is(HeadingNames.SETUP, words)
                 || HeadingNames.is("remark", words)
                 || HeadingNames.is("shot-number", words);
     }

@@ -20,6 +20,9 @@ import org.toeline.flight.ShotFigure;
 public final class ShotExport {
 
     private static final String REMARK = "Remark";
+    /** Surely names the setup where it is read again. */
+    private static final String SETUP = "Setup";
+
     private static final int DECIMALS = 4;
 
     private ShotExport() {}
@@ -32,7 +35,7 @@ public final class ShotExport {
         return new Template("toeline-shots", Separator.COMMA, DecimalMark.POINT, columns, List.of(REMARK));
     }
 
-    /** All figures that any of the shots has. */
+    /** All figures that any of the shots has, and with which setup each was hit where anyone said so. */
     public static String csv(List<Shot> shots) {
         List<ShotFigure> figures = Arrays.stream(ShotFigure.values())
                 .filter(f -> shots.stream().anyMatch(s -> s.figure(f).isPresent()))
@@ -41,11 +44,18 @@ public final class ShotExport {
         try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180)) {
             List<String> headings =
                     new ArrayList<>(figures.stream().map(ShotExport::heading).toList());
+            boolean setups = shots.stream().anyMatch(s -> !s.setup().isEmpty());
+            if (setups) {
+                headings.add(SETUP);
+            }
             headings.add(REMARK);
             printer.printRecord(headings);
             for (Shot shot : shots) {
                 List<String> cells =
                         new ArrayList<>(figures.stream().map(f -> cell(shot, f)).toList());
+                if (setups) {
+                    cells.add(harmless(shot.setup()));
+                }
                 cells.add(harmless(remark(shot)));
                 printer.printRecord(cells);
             }

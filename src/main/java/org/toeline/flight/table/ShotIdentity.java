@@ -44,7 +44,7 @@ final class ShotIdentity {
         Row headings = body.header().row();
         for (int i = 0; i < body.header().width(); i++) {
             String words = HeadingText.of(headings.cell(i)).words();
-            if (HeadingNames.is("filter", words) && identity.sorts(i)) {
+            if (HeadingNames.names(words) && identity.sorts(i, HeadingNames.is(HeadingNames.SETUP, words) ? 1 : 2)) {
                 identity.names.add(i);
             }
             if ((HeadingNames.is("shot-number", words) || HeadingNames.is("time", words)) && identity.tellsApart(i)) {
@@ -55,10 +55,10 @@ final class ShotIdentity {
     }
 
     /** A name for each row is no name of a group. */
-    private boolean sorts(int place) {
+    private boolean sorts(int place, int least) {
         List<Row> all = body.rows().shots();
         long values = all.stream().map(r -> value(r, place)).distinct().count();
-        return values > 1 && (values <= 3 || 2 * values <= all.size());
+        return values >= least && (values <= 3 || 2 * values <= all.size());
     }
 
     private boolean tellsApart(int place) {
@@ -76,7 +76,7 @@ final class ShotIdentity {
     private static String value(Row row, int place) {
         String cell = row.cell(place);
         String day = DAY_AND_TIME.matcher(cell).replaceFirst("$1");
-        return day.isEmpty() ? "–" : day;
+        return day.isEmpty() ? Imported.NOTHING : day;
     }
 
     /** What tells a shot from those of another club, player, day or title. */
@@ -86,7 +86,7 @@ final class ShotIdentity {
         names.forEach(n -> group.put(body.header().heading(n), value(row, n)));
         String title = body.rows().sections().get(index);
         if (titled) {
-            group.put(Imported.TITLE, title.isEmpty() ? "–" : title);
+            group.put(Imported.TITLE, title.isEmpty() ? Imported.NOTHING : title);
         }
         return group;
     }

@@ -48,7 +48,7 @@ final class Summaries {
                     .filter(r -> FigureCell.bare(r.cell(place), decimal).isPresent())
                     .count();
             boolean tells = HeadingNames.is("shot-number", heading) || HeadingNames.is("time", heading);
-            if (HeadingNames.is("filter", heading)) {
+            if (HeadingNames.names(heading)) {
                 work.names.add(i);
             } else if (!tells && numbers > 0 && 2 * numbers >= filled) {
                 work.figures.add(i);

@@ -38,6 +38,9 @@ class GermanShotsTest {
         assertThat(METRIC.number(ShotFigure.SMASH_FACTOR, 1.444))
                 .as("three hundredths are worth acting on")
                 .isEqualTo("1,44");
+        assertThat(METRIC.number(ShotFigure.ATTACK_ANGLE, Math.toRadians(-4.2)))
+                .as("a minus sign, no hyphen")
+                .isEqualTo("−4,2");
         assertThat(METRIC.change(ShotFigure.CARRY, -3.25)).isEqualTo("−3,3");
         assertThat(METRIC.number(
                         ShotFigure.SPIN_RATE, ShotFigure.SPIN_RATE.shownUnit().toInside(12_345)))
@@ -59,11 +62,17 @@ class GermanShotsTest {
     void whatACellShowsIsReadAgainFromIt() {
         TypedShot shot = new TypedShot(
                 new Shot(Map.of(
-                        ShotFigure.BALL_SPEED, 66.64,
-                        ShotFigure.LAUNCH_DIRECTION, Math.toRadians(-1.44),
-                        ShotFigure.HANG_TIME, 5.972)),
+                        ShotFigure.BALL_SPEED,
+                        66.64,
+                        ShotFigure.LAUNCH_DIRECTION,
+                        Math.toRadians(-1.44),
+                        ShotFigure.ATTACK_ANGLE,
+                        Math.toRadians(-4.2),
+                        ShotFigure.HANG_TIME,
+                        5.972)),
                 Map.of());
-        for (Meaning meaning : new Meaning[] {Meaning.BALL_SPEED, Meaning.LAUNCH_DIRECTION, Meaning.HANG_TIME}) {
+        for (Meaning meaning :
+                new Meaning[] {Meaning.ATTACK_ANGLE, Meaning.BALL_SPEED, Meaning.LAUNCH_DIRECTION, Meaning.HANG_TIME}) {
             String shown = shot.text(meaning, METRIC);
             assertThat(shown).contains(",");
             assertThat(shot.typed(meaning, shown, METRIC)).as("left as it was").isEqualTo(shot);

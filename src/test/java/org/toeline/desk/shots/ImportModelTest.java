@@ -10,9 +10,12 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.table.DecimalMark;
+import org.toeline.flight.table.Imported;
 import org.toeline.flight.table.Meaning;
 import org.toeline.flight.table.PositiveSide;
 import org.toeline.flight.table.Separator;
@@ -143,6 +146,72 @@ class ImportModelTest {
         assertThat(model.meansNothing("Carry (m)").chosen())
                 .as("read otherwise, it is asked again")
                 .isFalse();
+    }
+
+    /** Words that name a setup in the six languages of the headings, as tables of blocks have them (common practice). */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Setup",
+                "Set-up",
+                "Before/After",
+                "Haltung",
+                "Vorher/Nachher",
+                "Avant/Après",
+                "Antes/Después",
+                "Prima/Dopo",
+                "セットアップ",
+                "構え"
+            })
+    void setupsAreTakenInTogether(String heading) throws IOException {
+        ImportModel model = ImportModel.read(blocks(heading, "A", "B"), List.of());
+        assertThat(model.setups()).contains(heading);
+        assertThat(model.chosen()).as("nothing is to be asked").isTrue();
+        assertThat(model.taken("").rows())
+                .extracting(r -> r.shot().setup())
+                .containsExactly("A", "A", "B", "B", "A", "A", "B", "B");
+        assertThat(model.taken("").rows())
+                .extracting(r -> r.shot().remark())
+                .as("a setup is no remark")
+                .containsOnly("");
+        ImportModel one = model.only(heading, "B");
+        assertThat(one.taken("").rows()).extracting(r -> r.shot().setup()).containsExactly("B", "B", "B", "B");
+        assertThat(one.inSetups(heading).taken("").rows()).hasSize(8);
+    }
+
+    /** A block may be a setup, or a part of the hour: nobody but the coach knows. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Block", "Condition", "Versuch", "Série", "Grupo", "Prova", "条件"})
+    void whatMayBeASetupIsAsked(String heading) throws IOException {
+        ImportModel model = ImportModel.read(blocks(heading, "1", "2"), List.of());
+        assertThat(model.setups()).isEmpty();
+        assertThat(model.chosen()).isFalse();
+        assertThat(Imported.mayNameSetups(heading)).isTrue();
+        ImportModel said = model.inSetups(heading);
+        assertThat(said.chosen()).isTrue();
+        assertThat(said.taken("").rows())
+                .extracting(r -> r.shot().setup())
+                .containsExactly("1", "1", "2", "2", "1", "1", "2", "2");
+        assertThat(model.only(heading, "1").taken("").rows()).hasSize(4);
+    }
+
+    @Test
+    void clubsAndPlayersAreNoSetups() {
+        assertThat(List.of("Club", "Player", "Date", "Schläger", "Joueur", "Fecha", "Palla", "選手"))
+                .noneMatch(Imported::mayNameSetups);
+    }
+
+    private Path blocks(String heading, String first, String second) throws IOException {
+        StringBuilder lines = new StringBuilder(heading + ",Ball speed (m/s),Carry (m)\n");
+        for (int i = 0; i < 8; i++) {
+            lines.append(i / 2 % 2 == 0 ? first : second);
+            lines.append(',')
+                    .append(64.2 + i * 0.3)
+                    .append(',')
+                    .append(205.1 + i)
+                    .append('\n');
+        }
+        return Files.writeString(folder.resolve("blocks.csv"), lines);
     }
 
     @Test

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.toeline.flight.RememberedFlights;
@@ -20,12 +19,11 @@ class ManyInThePictureTest {
         for (int count : new int[] {100, 1000, 2000, 5000}) {
             Reckoned reckoned = Reckoned.of(
                     new Reckoned.Asked("this lesson", shots(count)),
-                    Optional.empty(),
-                    Reckoned.Order.OWN_FIRST,
+                    new Reckoned.Against.Nothing(),
                     new RememberedFlights(Conditions.USUAL.air()),
                     new Watch(count));
             long drawn = new PictureOfSetups(reckoned.compared(), ShotSettings.USUAL)
-                    .onScreen(0, -1).setups().get(0).shots().stream()
+                    .onScreen(-1).setups().get(0).shots().stream()
                             .filter(t -> t.computed().isPresent())
                             .count();
             assertThat(drawn).as("curves of " + count + " shots").isGreaterThanOrEqualTo(100);

@@ -178,8 +178,7 @@ class ShotsModelTest {
                 List.of(usual, usual, usual.with(ShotFigure.CARRY, 100).withAside("a mishit"), impossible);
         Reckoned reckoned = Reckoned.of(
                 new Reckoned.Asked("own", shots),
-                java.util.Optional.empty(),
-                Reckoned.Order.OWN_FIRST,
+                new Reckoned.Against.Nothing(),
                 new org.toeline.flight.RememberedFlights(org.toeline.flight.Air.USUAL),
                 new Watch(4));
         assertThat(reckoned.impossible()).isEqualTo(1);

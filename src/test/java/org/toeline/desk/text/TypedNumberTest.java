@@ -37,6 +37,8 @@ class TypedNumberTest {
         assertThat(TypedNumber.read("١٫٧٨")).hasValue(1.78);
         assertThat(TypedNumber.read("۱۷۸")).hasValue(178);
         assertThat(TypedNumber.read(" −1,5 ")).hasValue(-1.5);
+        assertThat(TypedNumber.read("–1.5")).hasValue(-1.5);
+        assertThat(TypedNumber.read("-1.5")).hasValue(-1.5);
         assertThat(TypedNumber.read("NaN")).isEmpty();
         assertThat(TypedNumber.read("1.7.8")).isEmpty();
         assertThat(TypedNumber.read("")).isEmpty();

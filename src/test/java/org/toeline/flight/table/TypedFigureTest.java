@@ -24,6 +24,8 @@ class TypedFigureTest {
         assertThat(degrees("L 3.2")).isCloseTo(3.2, within(1e-12));
         assertThat(degrees("3.2")).as("a plus is to the right").isCloseTo(-3.2, within(1e-12));
         assertThat(degrees("-3.2")).isCloseTo(3.2, within(1e-12));
+        assertThat(degrees("−3.2")).as("a minus sign").isCloseTo(3.2, within(1e-12));
+        assertThat(degrees("–3,2")).as("a dash").isCloseTo(3.2, within(1e-12));
     }
 
     /** 147 mph are 65.714 88 m/s, 236 km/h 65.555 6 m/s (NIST SP 811). */

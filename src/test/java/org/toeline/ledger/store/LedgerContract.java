@@ -221,7 +221,8 @@ abstract class LedgerContract extends OnePersonContract {
     @Test
     void keepsShots() throws Exception {
         int id = keep(player("B. Trial"), TestLessons.lesson("B. Trial")).id();
-        Shot shot = new Shot(Map.of(ShotFigure.BALL_SPEED, 68.25, ShotFigure.SPIN_AXIS, -0.031), "thin", "a mishit");
+        Shot shot =
+                new Shot(Map.of(ShotFigure.BALL_SPEED, 68.25, ShotFigure.SPIN_AXIS, -0.031), "thin", "a mishit", "B");
         Shot other = new Shot(Map.of(ShotFigure.CARRY, 201.5));
         ledger.keepShots(id, List.of(shot, other));
         assertThat(ledger.shots(id)).containsExactly(shot, other);

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
 import org.toeline.document.Json;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
@@ -17,6 +18,9 @@ import org.toeline.ledger.store.place.LedgerException.Fault;
 /** The rows of shots: each a JSON object of its figures in the units used inside (metres, seconds, radians). */
 public final class ShotRows {
 
+    /** So many rows wait in memory for the database. */
+    private static final int TOGETHER = 1000;
+
     private final Handle handle;
 
     public ShotRows(Handle handle) {
@@ -25,13 +29,20 @@ public final class ShotRows {
 
     public int replace(int lessonId, List<Shot> shots) {
         handle.execute("delete from shot where lesson_id = ?", lessonId);
-        int number = 0;
-        for (Shot shot : shots) {
-            handle.execute(
-                    "insert into shot (lesson_id, number, document) values (?, ?, ?)", lessonId, ++number, text(shot));
+        for (int from = 0; from < shots.size(); from += TOGETHER) {
+            insert(lessonId, from, shots.subList(from, Math.min(shots.size(), from + TOGETHER)));
         }
         new RowSums(handle).sealLesson(lessonId);
-        return number;
+        return shots.size();
+    }
+
+    /** One statement that is read by the database once: of many shots reading it took as long as writing them. */
+    private void insert(int lessonId, int before, List<Shot> some) {
+        PreparedBatch batch = handle.prepareBatch("insert into shot (lesson_id, number, document) values (?, ?, ?)");
+        for (int i = 0; i < some.size(); i++) {
+            batch.add(lessonId, before + i + 1, text(some.get(i)));
+        }
+        batch.execute();
     }
 
     private static String text(Shot shot) {
@@ -43,6 +54,9 @@ public final class ShotRows {
         }
         if (!shot.aside().isEmpty()) {
             node.put("aside", shot.aside());
+        }
+        if (!shot.setup().isEmpty()) {
+            node.put("setup", shot.setup());
         }
         return Json.line(node);
     }
@@ -68,7 +82,10 @@ public final class ShotRows {
                             .ifPresent(
                                     figure -> figures.put(figure, e.getValue().asDouble())));
             return new Shot(
-                    figures, node.path("remark").asText(""), node.path("aside").asText(""));
+                    figures,
+                    node.path("remark").asText(""),
+                    node.path("aside").asText(""),
+                    node.path("setup").asText(""));
         } catch (Json.NotJson | IllegalArgumentException e) {
             throw new LedgerException(
                     Fault.DAMAGED, Sentences.of(ShotRows.class).of("kept.shot", lessonId), e);
