@@ -44,8 +44,10 @@ public record Learnt(double towards, double up, double spread) {
     private static final double HUBER = 1.5;
     private static final double STATED_COUNTS = 8;
     private static final double OF_THE_COACH = 0.5;
-    /** Each step takes the mean of what is left; the first some come as near as a millionth of s. */
-    private static final int STEPS = 60;
+    /** Share of s to which a location is found; few steps come so near, and so many are never needed. */
+    private static final double NEAR = 1e-6;
+
+    private static final int STEPS = 100;
 
     /**
      * Empty while too few were moved.
@@ -78,12 +80,14 @@ public record Learnt(double towards, double up, double spread) {
         double[] values = corrections.stream().mapToDouble(of).sorted().toArray();
         int n = values.length;
         double middle = (values[(n - 1) / 2] + values[n / 2]) / 2;
-        for (int i = 0; i < STEPS; i++) {
+        double step = scale;
+        for (int i = 0; i < STEPS && Math.abs(step) > NEAR * scale; i++) {
             double from = middle;
-            middle += Arrays.stream(values)
+            step = Arrays.stream(values)
                     .map(v -> Math.max(-HUBER * scale, Math.min(HUBER * scale, v - from)))
                     .average()
                     .orElse(0);
+            middle += step;
         }
         return middle;
     }
