@@ -76,8 +76,7 @@ public record CorrectionBook(List<Corrections> all) {
                 ? seen
                 : seen.with(seen.landmarks().stream()
                         .map(mark -> of(view, mark.landmark())
-                                .flatMap(c ->
-                                        c.learnt().map(l -> moved(mark, l, c.stated(), span.getAsDouble(), hand)))
+                                .flatMap(c -> c.learnt().map(l -> moved(mark, l, c.stated(), span.getAsDouble(), hand)))
                                 .orElse(mark))
                         .toList());
     }
@@ -119,8 +118,8 @@ public record CorrectionBook(List<Corrections> all) {
                 || node.path("misses").asInt() < 0) {
             throw new IllegalArgumentException(SENTENCES.of("corrections.landmark", name));
         }
-        Corrections read = new Corrections(
-                view, landmark, List.of(), node.path("misses").asInt());
+        Corrections read =
+                new Corrections(view, landmark, List.of(), node.path("misses").asInt());
         for (Kind kind : Kind.values()) {
             for (JsonNode pair : node.path(word(kind))) {
                 if (pair.size() != 2 || !isShare(pair.path(0)) || !isShare(pair.path(1))) {

@@ -35,8 +35,7 @@ public record Shown(View view, Mark suggested, Mark shown, double spanPx, Handed
      * looked at it.
      */
     public CorrectionBook onto(CorrectionBook book, Mark marked, Look look) {
-        Corrections before =
-                book.of(view, shown.landmark()).orElseGet(() -> Corrections.none(view, shown.landmark()));
+        Corrections before = book.of(view, shown.landmark()).orElseGet(() -> Corrections.none(view, shown.landmark()));
         double moved = shown.at().distancePx(marked.at()) / spanPx;
         if (moved > Corrections.MISS * before.stated()) {
             return book.with(before.withMiss());

@@ -65,7 +65,8 @@ public final class Learning implements LessonListener {
         before.seen.stream()
                 .filter(l -> isAt(of, before.frame) && placed(of, l).isPresent())
                 .forEach(l -> {
-                    watched.suggested.put(l, Optional.ofNullable(before.suggested.get(l)).orElseThrow());
+                    watched.suggested.put(
+                            l, Optional.ofNullable(before.suggested.get(l)).orElseThrow());
                     watched.seen.add(l);
                     watched.frame = before.frame;
                 });
@@ -74,7 +75,8 @@ public final class Learning implements LessonListener {
                 Mark mark = seen.landmarks().get(i);
                 if (OntoView.isOfTheBody(mark)) {
                     watched.suggested.putIfAbsent(
-                            mark.landmark(), new Shown(of, mark, shown.landmarks().get(i), span, hand));
+                            mark.landmark(),
+                            new Shown(of, mark, shown.landmarks().get(i), span, hand));
                 }
             }
         });
@@ -110,10 +112,7 @@ public final class Learning implements LessonListener {
     }
 
     private Optional<Mark> placed(View view, Landmark landmark) {
-        return model.sheet()
-                .view(view)
-                .flatMap(v -> v.mark(landmark))
-                .filter(m -> m.origin() == Mark.Origin.PLACED);
+        return model.sheet().view(view).flatMap(v -> v.mark(landmark)).filter(m -> m.origin() == Mark.Origin.PLACED);
     }
 
     /** The lesson leaves the desk: what it tells is kept. */
@@ -141,13 +140,13 @@ public final class Learning implements LessonListener {
                 continue;
             }
             for (Landmark landmark : watched.seen) {
-                Shown shown = Optional.ofNullable(watched.suggested.get(landmark)).orElseThrow();
+                Shown shown =
+                        Optional.ofNullable(watched.suggested.get(landmark)).orElseThrow();
                 Optional<Mark> mark = placed(view, landmark)
                         .filter(m -> shown.hand() == model.sheet().handedness());
                 if (mark.isPresent()) {
-                    Shown.Look look = model.suggestions().lookedAt(view, landmark)
-                            ? Shown.Look.ALONE
-                            : Shown.Look.OTHERWISE;
+                    Shown.Look look =
+                            model.suggestions().lookedAt(view, landmark) ? Shown.Look.ALONE : Shown.Look.OTHERWISE;
                     told = shown.onto(told, mark.get(), look);
                 }
             }

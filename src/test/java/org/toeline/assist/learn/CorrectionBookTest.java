@@ -115,7 +115,9 @@ class CorrectionBookTest {
     void whatWasAcceptedWithAllTheOthersTellsNothing() {
         CorrectionBook book = some(8, 1, 0, 0.2, 4);
         assertThat(marked(book, 0, 0, Look.OTHERWISE)).isEqualTo(book);
-        assertThat(marked(book, 0.05, 0, Look.OTHERWISE)).as("averaged over frames").isEqualTo(book);
+        assertThat(marked(book, 0.05, 0, Look.OTHERWISE))
+                .as("averaged over frames")
+                .isEqualTo(book);
     }
 
     @Test
@@ -145,10 +147,23 @@ class CorrectionBookTest {
     @Test
     void holdsNothingElse() {
         String text = new String(some(9, 1, 0, 0.2, 4).json(), StandardCharsets.UTF_8);
-        assertThat(text.replace(LandmarkSuggester.edition(), "").replaceAll("[0-9.\\s\\[\\],:{}\"]|-(?=[0-9.])|(?<=[0-9])E", " ").strip().split(" +"))
+        assertThat(text.replace(LandmarkSuggester.edition(), "")
+                        .replaceAll("[0-9.\\s\\[\\],:{}\"]|-(?=[0-9.])|(?<=[0-9])E", " ")
+                        .strip()
+                        .split(" +"))
                 .containsOnly(
-                        "format", "toeline-corrections", "version", "of", "landmarks", "view", "down-the-line",
-                        "landmark", "trail-knee", "misses", "moved", "agreed");
+                        "format",
+                        "toeline-corrections",
+                        "version",
+                        "of",
+                        "landmarks",
+                        "view",
+                        "down-the-line",
+                        "landmark",
+                        "trail-knee",
+                        "misses",
+                        "moved",
+                        "agreed");
     }
 
     private static String document(String landmark) {

@@ -114,8 +114,7 @@ class LearnsACoachTest {
     }
 
     private static double rms(List<Double> values) {
-        return Math.sqrt(
-                values.stream().mapToDouble(v -> v * v).average().orElseThrow());
+        return Math.sqrt(values.stream().mapToDouble(v -> v * v).average().orElseThrow());
     }
 
     /**

@@ -21,8 +21,7 @@ import org.toeline.mark.View;
 /** The document of the coach's corrections: kept, damaged, of two windows, forgotten. */
 class OwnCorrectionsTest {
 
-    private static final Mark NECK =
-            new Mark(Landmark.NECK, new ImagePoint(800, 300), 11.5, Mark.Origin.SUGGESTED);
+    private static final Mark NECK = new Mark(Landmark.NECK, new ImagePoint(800, 300), 11.5, Mark.Origin.SUGGESTED);
 
     @TempDir
     Path folder;

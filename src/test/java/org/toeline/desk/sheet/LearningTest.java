@@ -81,8 +81,7 @@ class LearningTest {
     }
 
     private static Mark suggestion(Landmark landmark, double xPx, double yPx) {
-        double spread =
-                LandmarkSuggester.spread(landmark, View.FACE_ON).orElseThrow();
+        double spread = LandmarkSuggester.spread(landmark, View.FACE_ON).orElseThrow();
         return new Mark(landmark, new ImagePoint(xPx, yPx), spread * SPAN_PX, Mark.Origin.SUGGESTED);
     }
 
@@ -120,7 +119,9 @@ class LearningTest {
         assertThat(own.book().of(View.FACE_ON, HIP).orElseThrow().kept().get(0).towards())
                 .isEqualTo(OFF_PX / SPAN_PX);
         assertThat(count(KNEE, Kind.AGREED)).isEqualTo(1);
-        assertThat(own.book().of(View.FACE_ON, NECK)).as("accepted with the others").isEmpty();
+        assertThat(own.book().of(View.FACE_ON, NECK))
+                .as("accepted with the others")
+                .isEmpty();
         assertThat(said).isEmpty();
     }
 
@@ -218,9 +219,7 @@ class LearningTest {
 
     private ViewSuggestion suggested() {
         ViewSuggestion shown = learning.suggested(View.FACE_ON, Handedness.RIGHT, seen());
-        model.draft(
-                View.FACE_ON,
-                (sheet, unfinished) -> OntoView.all(sheet, unfinished, shown, View.FACE_ON, true));
+        model.draft(View.FACE_ON, (sheet, unfinished) -> OntoView.all(sheet, unfinished, shown, View.FACE_ON, true));
         return shown;
     }
 
