@@ -197,7 +197,8 @@ class LearningTest {
         }
         Mark shown = mark(suggested(), HIP);
         assertThat(shown.at().distancePx(new ImagePoint(900 + OFF_PX, 500 - OFF_PX)))
-                .isLessThan(0.15 * OFF_PX);
+                .as("eight are believed to two thirds")
+                .isLessThan(0.4 * Math.hypot(OFF_PX, OFF_PX));
         assertThat(shown.origin()).as("still a draft").isEqualTo(Mark.Origin.SUGGESTED);
         assertThat(shown.sigmaPx()).isLessThan(suggestion(HIP, 0, 0).sigmaPx());
         assertThat(mark(suggested(), NECK)).as("the others stay").isEqualTo(suggestion(NECK, 880, 250));
@@ -207,7 +208,7 @@ class LearningTest {
         fresh();
         Corrections hip = own.book().of(View.FACE_ON, HIP).orElseThrow();
         assertThat(hip.count(Kind.AGREED)).isEqualTo(1);
-        assertThat(hip.kept().get(hip.kept().size() - 1).towards()).isGreaterThan(0.8 * OFF_PX / SPAN_PX);
+        assertThat(hip.kept().get(hip.kept().size() - 1).towards()).isGreaterThan(0.6 * OFF_PX / SPAN_PX);
     }
 
     private Mark mark(ViewSuggestion shown, Landmark landmark) {
