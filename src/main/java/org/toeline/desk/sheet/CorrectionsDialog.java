@@ -35,7 +35,7 @@ public final class CorrectionsDialog {
     private static final double SPAN_M = 1.5;
 
     private static final double PLACE_WIDTH = 130;
-    private static final double OFFSET_WIDTH = 290;
+    private static final double OFFSET_WIDTH = 310;
 
     private final Learning learning;
     private final Words words;
