@@ -63,6 +63,8 @@ class ArchitectureTest {
         PARTS_MAY_USE.put("ledger.store.rows", Set.of("ledger.store.backup"));
         PARTS_MAY_USE.put("ledger.store", Set.of("ledger.store.rows"));
         PARTS_MAY_USE.put("ledger.store.exchange", Set.of("ledger.store"));
+        PARTS_MAY_USE.put("assist", Set.of());
+        PARTS_MAY_USE.put("assist.learn", Set.of("assist"));
         PARTS_MAY_USE.put("desk.text", Set.of());
         PARTS_MAY_USE.put("desk.look", Set.of());
         PARTS_MAY_USE.put("desk.work", Set.of("desk.text", "desk.look"));

@@ -2,6 +2,7 @@ package org.toeline.assist;
 
 import static org.toeline.mark.Landmark.*;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -45,6 +46,9 @@ final class BonyPoints {
 
     private static final Map<Landmark, From> FACE_ON = new EnumMap<>(Landmark.class);
     private static final Map<Landmark, From> DOWN_THE_LINE = new EnumMap<>(Landmark.class);
+    /** So many digits tell editions apart. */
+    private static final int EDITION = 12;
+
     private static final int EARS = 8;
     private static final int SHOULDERS = 12;
 
@@ -78,6 +82,12 @@ final class BonyPoints {
             }
         });
         return marks;
+    }
+
+    /** Other offsets, spreads or another model have another one. */
+    static String edition() {
+        String all = PoseModel.SHA_256 + FACE_ON + DOWN_THE_LINE + SPREAD + FAR_FOOT;
+        return PoseModel.sha256(all.getBytes(StandardCharsets.UTF_8)).substring(0, EDITION);
     }
 
     /** Standard deviation in each direction, share of the span. */

@@ -1,7 +1,9 @@
 package org.toeline.assist;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
+import org.toeline.mark.Landmark;
 import org.toeline.mark.View;
 
 /**
@@ -23,6 +25,21 @@ public final class LandmarkSuggester implements AutoCloseable {
     /** Empty when the model's file is missing or damaged: everything else works without it. */
     public static Optional<LandmarkSuggester> load() {
         return PoseModel.open().map(LandmarkSuggester::new);
+    }
+
+    /**
+     * How far a suggested landmark of the body lies from where people mark it: standard deviation in each direction, share of the
+     * player's span; empty for what is no landmark of the body, and in the view of the tee.
+     */
+    public static OptionalDouble spread(Landmark landmark, View view) {
+        return view != View.TEE && BonyPoints.table(view).containsKey(landmark)
+                ? OptionalDouble.of(BonyPoints.spread(landmark, view))
+                : OptionalDouble.empty();
+    }
+
+    /** Names what suggests landmarks: while it is the same, so are they in the same picture. */
+    public static String edition() {
+        return BonyPoints.edition();
     }
 
     /**

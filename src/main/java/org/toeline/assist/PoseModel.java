@@ -26,7 +26,7 @@ final class PoseModel implements AutoCloseable {
 
     static final String RESOURCE = "pose_landmark_full.tflite";
     /** As NOTICE.txt says it. */
-    private static final String SHA_256 = "e9a5c5cb17f736fafd4c2ec1da3b3d331d6edbe8a0d32395855aeb2cdfd64b9f";
+    static final String SHA_256 = "e9a5c5cb17f736fafd4c2ec1da3b3d331d6edbe8a0d32395855aeb2cdfd64b9f";
 
     static final int POINTS = 39;
     private static final int SIDE = 256;
@@ -82,7 +82,7 @@ final class PoseModel implements AutoCloseable {
         return SHA_256.equals(sha256(file)) ? Optional.of(new PoseModel(file)) : Optional.empty();
     }
 
-    private static String sha256(byte[] bytes) {
+    static String sha256(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import org.toeline.assist.Strokes.Stroke;
@@ -85,7 +86,8 @@ final class TeeSuggester {
     }
 
     private ViewSuggestion seen(List<Mark> marks, Optional<BallMark> ball) {
-        return new ViewSuggestion(Optional.empty(), Optional.empty(), marks, ball, List.of(), List.of(), missing);
+        return new ViewSuggestion(
+                Optional.empty(), Optional.empty(), OptionalDouble.empty(), marks, ball, List.of(), List.of(), missing);
     }
 
     private void check() {

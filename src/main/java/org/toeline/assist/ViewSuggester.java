@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
@@ -102,7 +103,8 @@ final class ViewSuggester {
         if (uprights.isEmpty()) {
             missing.put(Part.UPRIGHTS, Reason.NOT_FOUND);
         }
-        return new ViewSuggestion(view, hand, marks, ball, rods, uprights, missing);
+        return new ViewSuggestion(
+                view, hand, OptionalDouble.of(PoseSearch.span(seen)), marks, ball, rods, uprights, missing);
     }
 
     /** In the order of {@link Strokes.Of}. */

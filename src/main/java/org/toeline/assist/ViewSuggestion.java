@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.Handedness;
 import org.toeline.mark.Mark;
@@ -16,6 +17,7 @@ import org.toeline.mark.View;
  *
  * @param view      which view it seems to be; empty where the picture does not tell
  * @param hand      which hand; empty likewise, and always a guess: a mirrored clip looks like the other hand
+ * @param spanPx    of the player, from the nose down to the soles, pixels; empty where nobody is seen, and close by
  * @param landmarks of the body, and the club's head and grip end, each with its spread
  * @param ball      its outline
  * @param rods      bars on the ground, the longest first; an end with {@link SnappedRod.Beyond#COVER} is none of the rod's
@@ -25,6 +27,7 @@ import org.toeline.mark.View;
 public record ViewSuggestion(
         Optional<View> view,
         Optional<Handedness> hand,
+        OptionalDouble spanPx,
         List<Mark> landmarks,
         Optional<BallMark> ball,
         List<SnappedRod> rods,
@@ -80,7 +83,19 @@ public record ViewSuggestion(
             all.put(part, reason);
         }
         return new ViewSuggestion(
-                Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of(), List.of(), all);
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                all);
+    }
+
+    /** With landmarks in place of those there are. */
+    public ViewSuggestion with(List<Mark> others) {
+        return new ViewSuggestion(view, hand, spanPx, others, ball, rods, uprights, missing);
     }
 
     /** Whether there is anything to be looked at. */

@@ -25,6 +25,7 @@ import org.toeline.desk.players.Said;
 import org.toeline.desk.records.SettingsDialog;
 import org.toeline.desk.records.SettingsFile;
 import org.toeline.desk.screen.Studio;
+import org.toeline.desk.sheet.CorrectionsDialog;
 import org.toeline.desk.sheet.Sheet;
 import org.toeline.desk.text.Texts;
 import org.toeline.document.WholeFile;
@@ -85,6 +86,7 @@ final class DeskMenu extends MenuButton {
                         new SeparatorMenuItem(),
                         item("settings", this::settings),
                         suggests,
+                        item("corrections", this::corrections),
                         item(
                                 "guide",
                                 () -> new GuideWindow(studio).show(getScene().getWindow())),
@@ -209,6 +211,11 @@ final class DeskMenu extends MenuButton {
 
     private void settings() {
         SettingsDialog.ask(settings, settings.read().value(), getScene().getWindow(), studio.say());
+    }
+
+    private void corrections() {
+        CorrectionsDialog.show(
+                sheet.assistant().learning(), sheet.words(), getScene().getWindow(), studio.say());
     }
 
     private void about() {

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -33,6 +35,7 @@ import org.toeline.desk.keys.Act;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.players.PlayersScreen;
 import org.toeline.desk.ranges.RangesScreen;
+import org.toeline.desk.records.OwnCorrections;
 import org.toeline.desk.records.OwnRanges;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.records.Settings;
@@ -76,9 +79,12 @@ public final class Screens {
         read.value().language().ifPresent(Language::choose);
         Look.choose(read.value().look());
         OwnRanges ranges = new OwnRanges(folder.resolve("ranges.json"));
-        say((read.remark() + " " + ranges.remark()).strip());
+        OwnCorrections corrections = new OwnCorrections(folder.resolve("corrections.json"));
+        say(Stream.of(read.remark(), ranges.remark(), corrections.remark())
+                .filter(r -> !r.isEmpty())
+                .collect(Collectors.joining(" ")));
         records = new Records(read.value(), ranges::all, status);
-        sheet = new Sheet(folder, records, ranges, background, status, this::go);
+        sheet = new Sheet(folder, records, ranges, corrections, background, status, this::go);
         Studio studio = new Studio(
                 sheet.model(),
                 sheet.desk(),

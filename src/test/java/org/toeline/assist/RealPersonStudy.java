@@ -32,13 +32,13 @@ import org.toeline.video.Clip;
  */
 final class RealPersonStudy {
 
-    private static final List<String> CAMERAS = List.of("cam_01", "cam_02");
+    static final List<String> CAMERAS = List.of("cam_01", "cam_02");
     private static final Map<Landmark, String> THEIRS = new EnumMap<>(Landmark.class);
     /** What they are less sure of is no bar. */
     private static final double SURE = 0.4;
 
     /** The first of the second half of the frames. */
-    private static final int HALF = 50;
+    static final int HALF = 50;
     /** From fewer nothing is learnt. */
     private static final int LEAST = 8;
 
@@ -173,13 +173,11 @@ final class RealPersonStudy {
         double upY = (low[1] - hips[1]) / length;
         double span = span(theirs, key);
         for (Mark mark : marks) {
-            String name = THEIRS.get(mark.landmark());
-            double[] at = name == null
-                    ? null
-                    : name.startsWith("Mid") ? middle(theirs, key, name.substring(3)) : theirs.get(key + name);
-            if (at == null || at[2] < SURE) {
+            Optional<double[]> found = theirs(theirs, key, mark.landmark());
+            if (found.isEmpty()) {
                 continue;
             }
+            double[] at = found.get();
             double dx = (at[0] - mark.at().xPx()) / span;
             double dy = (at[1] - mark.at().yPx()) / span;
             boolean trunk = mark.landmark().ordinal() <= Landmark.TRAIL_HIP.ordinal()
@@ -191,6 +189,15 @@ final class RealPersonStudy {
             offs.computeIfAbsent(mark.landmark(), l -> new ArrayList<>())
                     .add(new Off(camera, frame, way * (-uy * dx + ux * dy), ux * dx + uy * dy, mark.sigmaPx() / span));
         }
+    }
+
+    /** Where a landmark is by others, when they are sure. */
+    static Optional<double[]> theirs(Map<String, double[]> theirs, String key, Landmark landmark) {
+        String name = THEIRS.get(landmark);
+        double[] at = name == null
+                ? null
+                : name.startsWith("Mid") ? middle(theirs, key, name.substring(3)) : theirs.get(key + name);
+        return Optional.ofNullable(at).filter(a -> a[2] >= SURE);
     }
 
     private static double[] middle(Map<String, double[]> theirs, String key, String name) {
@@ -237,7 +244,7 @@ final class RealPersonStudy {
                 .orElse(0));
     }
 
-    private static Map<String, double[]> points(Path file) throws IOException {
+    static Map<String, double[]> points(Path file) throws IOException {
         Map<String, double[]> points = new HashMap<>();
         for (String line : Files.readAllLines(file)) {
             String[] field = line.split(",");

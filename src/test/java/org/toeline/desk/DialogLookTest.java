@@ -20,9 +20,11 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.assist.learn.SomeCorrections;
 import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.records.Settings;
+import org.toeline.document.WholeFile;
 import org.toeline.language.Language;
 
 /**
@@ -41,6 +43,7 @@ class DialogLookTest {
     private static final List<Way> WAYS = List.of(
             new Way("lesson", "menu-settings"),
             new Way("lesson", "menu-keys"),
+            new Way("lesson", "menu-corrections"),
             new Way("lesson", "menu-about"),
             new Way("lesson", "menu-go-back"),
             new Way("lesson", "known"),
@@ -90,6 +93,9 @@ class DialogLookTest {
     private void desk(FxRobot robot, String name, int percent, List<String> faults) throws Exception {
         Settings usual =
                 Settings.usual(folder.resolve(name).resolve("ledger")).withLook(new Look(percent, Look.Paper.LIGHT));
+        WholeFile.write(
+                folder.resolve(name).resolve("corrections.json"),
+                SomeCorrections.all().json());
         robot.interact(() -> {
             Look.choose(new Look(percent, Look.Paper.LIGHT));
             screens = new Screens(folder.resolve(name), usual);

@@ -13,12 +13,14 @@ import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import org.toeline.assist.learn.SomeCorrections;
 import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.records.Settings;
 import org.toeline.desk.records.SettingsFile;
 import org.toeline.desk.sheet.OtherBay;
 import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.Saved;
+import org.toeline.mark.Landmark;
 
 /** The dialogs of the desk's own window: settings, keys, what is known, the other bay's version, why this first. */
 class DialogsTest extends DrivenDesk {
@@ -116,6 +118,47 @@ class DialogsTest extends DrivenDesk {
         assertThat(ShownDialog.over(stage)).as("the sheet is still there").hasSize(1);
         robot.clickOn("#dialog-leave");
         assertThat(ShownDialog.over(stage)).isEmpty();
+    }
+
+    @Test
+    void correctionsAreShownAndForgottenOnlyWhenAskedTwice(FxRobot robot) throws Exception {
+        robot.interact(() -> {
+            try {
+                learning()
+                        .own()
+                        .add(b ->
+                                SomeCorrections.of(List.of(Landmark.LEAD_SHOULDER, Landmark.TRAIL_TOE, Landmark.NECK)));
+            } catch (java.io.IOException e) {
+                throw new java.io.UncheckedIOException(e);
+            }
+        });
+        menu(robot, "menu-corrections");
+        opened();
+        assertThat(robot.lookup("#corrections-face-on-lead-shoulder")
+                        .queryLabeled()
+                        .getText())
+                .as("five were moved")
+                .isEqualTo("not yet");
+        assertThat(robot.lookup("#corrections-face-on-trail-toe").queryLabeled().getText())
+                .matches("3\\.\\d\u00a0cm away from the target, 0\\.\\d\u00a0cm down");
+        assertThat(robot.lookup("#corrections-down-the-line-neck")
+                        .queryLabeled()
+                        .getText())
+                .contains("the ball");
+        robot.clickOn("#corrections-forget");
+        robot.type(KeyCode.ESCAPE);
+        assertThat(folder.resolve("corrections.json")).exists();
+        robot.clickOn("#corrections-forget");
+        robot.clickOn("#dialog-lose");
+        assertThat(robot.lookup("#corrections-none").query().isVisible()).isTrue();
+        assertThat(robot.lookup("#corrections").tryQuery()).isEmpty();
+        assertThat(folder.resolve("corrections.json")).doesNotExist();
+        assertThat(status()).contains("forgotten");
+        robot.clickOn("#dialog-leave");
+    }
+
+    private org.toeline.desk.sheet.Learning learning() {
+        return sheet.assistant().learning();
     }
 
     @Test

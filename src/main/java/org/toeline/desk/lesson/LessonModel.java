@@ -38,6 +38,7 @@ public final class LessonModel extends TwiceMarkedLesson {
             groundBefore = sheet().floor();
         }
         begin(opened, from);
+        suggestions.begin();
         firstMarksShown();
         byKeys.placed(Optional.empty());
         large = opened.sheet().views().isEmpty()

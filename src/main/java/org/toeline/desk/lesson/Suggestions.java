@@ -2,7 +2,10 @@ package org.toeline.desk.lesson;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -26,6 +29,8 @@ public final class Suggestions {
 
     private final LessonModel lesson;
     private Set<String> doubted = Set.of();
+    /** What was accepted by itself, not with all the others. */
+    private final Map<View, Set<Landmark>> lookedAt = new EnumMap<>(View.class);
 
     Suggestions(LessonModel lesson) {
         this.lesson = lesson;
@@ -48,6 +53,10 @@ public final class Suggestions {
         suggestion().ifPresent(item -> {
             ViewMarks view = lesson.marks(lesson.large()).orElseThrow();
             ViewMarks marks = accepted(view, item);
+            if (item instanceof Item.OfLandmark l) {
+                lookedAt.computeIfAbsent(view.view(), v -> EnumSet.noneOf(Landmark.class))
+                        .add(l.landmark());
+            }
             if (isHiddenShoulder(item)) {
                 for (Item other : SHOULDERS) {
                     boolean along = MarkOrder.suggested(marks, other) && !doubted.contains(other.name());
@@ -57,6 +66,16 @@ public final class Suggestions {
             lesson.put(marks);
             goOn();
         });
+    }
+
+    /** Whether the coach accepted a suggestion of this lesson by itself, which was magnified then. */
+    public boolean lookedAt(View view, Landmark landmark) {
+        return lookedAt.getOrDefault(view, Set.of()).contains(landmark);
+    }
+
+    /** Another lesson comes. */
+    void begin() {
+        lookedAt.clear();
     }
 
     /** Takes the selected suggestion away; it is still selected, to be marked by hand or skipped. */

@@ -15,6 +15,7 @@ import org.toeline.desk.lesson.Marking;
 import org.toeline.desk.lesson.Spread;
 import org.toeline.desk.picture.PicturePane;
 import org.toeline.desk.picture.Snap;
+import org.toeline.desk.records.OwnCorrections;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.geometry.ImagePoint;
@@ -38,16 +39,23 @@ public final class Assistant implements PicturePane.Gestures {
     private final Consumer<String> say;
     private final Searches searches;
     private final Steadier steadier;
+    private final Learning learning;
     private final Suggesting suggesting;
     private final Drafts drafts;
 
     public Assistant(
-            LessonModel model, Background background, ClipDrawer clips, Supplier<Words> words, Consumer<String> say) {
+            LessonModel model,
+            Background background,
+            ClipDrawer clips,
+            OwnCorrections corrections,
+            Supplier<Words> words,
+            Consumer<String> say) {
         this.model = model;
         this.clips = clips;
         this.say = say;
         this.searches = new Searches(model, background, clips, say);
-        this.suggesting = new Suggesting(model, searches, clips, say);
+        this.learning = new Learning(model, corrections, say);
+        this.suggesting = new Suggesting(model, searches, clips, learning, say);
         this.drafts = new Drafts(model, suggesting, clips);
         this.steadier = new Steadier(model, background, clips, words, say);
     }
@@ -158,6 +166,11 @@ public final class Assistant implements PicturePane.Gestures {
         return drafts;
     }
 
+    /** What is learnt of the coach's corrections. */
+    public Learning learning() {
+        return learning;
+    }
+
     /** From which hand the pictures show the player to play. */
     HandSeen hands() {
         return suggesting.hands();
@@ -185,6 +198,7 @@ public final class Assistant implements PicturePane.Gestures {
     }
 
     public void close() {
+        learning.leave();
         suggesting.close();
     }
 }

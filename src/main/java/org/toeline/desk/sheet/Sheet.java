@@ -30,6 +30,7 @@ import org.toeline.desk.keys.KeyBook;
 import org.toeline.desk.lesson.ClickSpread;
 import org.toeline.desk.lesson.LessonListener;
 import org.toeline.desk.lesson.LessonModel;
+import org.toeline.desk.records.OwnCorrections;
 import org.toeline.desk.records.OwnRanges;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.screen.Screen;
@@ -87,7 +88,13 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
      * @param go         to another screen, by its id
      */
     public Sheet(
-            Path folder, Records records, OwnRanges ranges, Background background, Report report, Consumer<String> go) {
+            Path folder,
+            Records records,
+            OwnRanges ranges,
+            OwnCorrections corrections,
+            Background background,
+            Report report,
+            Consumer<String> go) {
         this.folder = folder;
         this.records = records;
         this.ranges = ranges;
@@ -107,7 +114,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
                 this::say);
         this.ties = new TieFinder(clips, films, background);
         this.frames = new FrameKeeper(model, records, background, clips);
-        this.assistant = new Assistant(model, background, clips, this::words, this::say);
+        this.assistant = new Assistant(model, background, clips, corrections, this::words, this::say);
         this.view = new SheetView(model, this, new FrameChange(model, background, clips, this::words, this::say));
         late.setOnFinished(e -> view.reckoning());
         this.acts = new SheetActs(this, view);
@@ -222,6 +229,7 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
     private void take(Lesson lesson, Optional<Path> from) {
         // what was said was of the lesson that leaves
         say("");
+        assistant.learning().leave();
         view.welcome(false);
         films.forget();
         ties.forget();

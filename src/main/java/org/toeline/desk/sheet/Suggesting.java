@@ -55,12 +55,14 @@ final class Suggesting implements LessonListener {
     private final Searches searches;
     private final ClipDrawer clips;
     private final Consumer<String> say;
+    private final Learning learning;
     private Optional<LandmarkSuggester> suggester = Optional.empty();
 
-    Suggesting(LessonModel model, Searches searches, ClipDrawer clips, Consumer<String> say) {
+    Suggesting(LessonModel model, Searches searches, ClipDrawer clips, Learning learning, Consumer<String> say) {
         this.model = model;
         this.searches = searches;
         this.clips = clips;
+        this.learning = learning;
         this.say = say;
         this.set = model.sheet().handedness();
         model.listen(this);
@@ -98,15 +100,15 @@ final class Suggesting implements LessonListener {
                 say.accept(Texts.of("suggest.no-model"));
                 return;
             }
-            remember(of, asked, found.get());
-            ViewMarks marks = onto(model.sheet(), model.lesson().unfinished(), of, asked.handedness(), found.get());
+            ViewSuggestion there = remember(of, asked, found.get());
+            ViewMarks marks = onto(model.sheet(), model.lesson().unfinished(), of, asked.handedness(), there);
             if (!model.sheet().view(of).equals(Optional.of(marks))) {
                 model.apply(model.sheet().withView(marks));
             }
             if (model.large() == of) {
                 model.suggestions().lookAtNext();
             }
-            say.accept(said(of, found.get()));
+            say.accept(said(of, there));
         });
     }
 
@@ -133,8 +135,8 @@ final class Suggesting implements LessonListener {
                 stands,
                 what,
                 work,
-                found -> found.ifPresent(there -> {
-                    remember(of, asked, there);
+                found -> found.ifPresent(saw -> {
+                    ViewSuggestion there = remember(of, asked, saw);
                     draft(of, asked.handedness(), there);
                     say.accept(Texts.of("suggest.drafted", Texts.of("view." + of.id()), said(of, there)));
                 }));
@@ -175,13 +177,16 @@ final class Suggesting implements LessonListener {
         }
     }
 
-    private void remember(View of, Asked asked, ViewSuggestion what) {
+    /** As it is suggested to this coach. */
+    private ViewSuggestion remember(View of, Asked asked, ViewSuggestion saw) {
+        ViewSuggestion what = learning.suggested(of, asked.handedness(), saw);
         Optional.ofNullable(model.lesson().clips().get(of)).ifPresent(moment -> {
             seen.put(of, new Seen(moment, asked.handedness(), what));
             // of a player who is seen from another side than asked for the hand is none
             hands.saw(of, moment.clip(), what.hand().filter(h -> what.view().equals(Optional.of(of))));
         });
         withdrawSides();
+        return what;
     }
 
     /** Takes away what is suggested and tells lead from trail, where nothing of the kind may be suggested now. */
