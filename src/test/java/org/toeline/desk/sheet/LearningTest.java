@@ -41,6 +41,10 @@ class LearningTest {
     /** Less than a stated spread of a hip. */
     private static final double OFF_PX = 9;
 
+    /** Of the club nothing is learnt. */
+    private static final Mark CLUB_HEAD =
+            new Mark(Landmark.CLUB_HEAD, new ImagePoint(1000, 900), 11, Mark.Origin.SUGGESTED);
+
     @TempDir
     Path folder;
 
@@ -73,7 +77,7 @@ class LearningTest {
                 Optional.of(View.FACE_ON),
                 Optional.of(Handedness.RIGHT),
                 OptionalDouble.of(SPAN_PX),
-                List.of(suggestion(HIP, 900, 500), suggestion(KNEE, 860, 700), suggestion(NECK, 880, 250)),
+                List.of(suggestion(HIP, 900, 500), suggestion(KNEE, 860, 700), suggestion(NECK, 880, 250), CLUB_HEAD),
                 Optional.empty(),
                 List.of(),
                 List.of(),
@@ -110,6 +114,7 @@ class LearningTest {
     void whatIsDraggedIsACorrectionAndWhatIsAgreedWithByItselfIsNone() {
         suggest();
         drag(HIP, OFF_PX, 0);
+        drag(Landmark.CLUB_HEAD, OFF_PX, 0);
         model.select(new Item.OfLandmark(KNEE));
         model.suggestions().accept();
         model.suggestions().acceptAll();
