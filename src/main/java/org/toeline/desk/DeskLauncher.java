@@ -17,6 +17,7 @@ public final class DeskLauncher {
         reader.setDaemon(true);
         reader.start();
         try {
+            Drawing.choose();
             Application.launch(Desk.class, args);
         } catch (UnsupportedOperationException | LinkageError e) {
             throw new IllegalStateException(Texts.of("no-screen"), e);

@@ -18,6 +18,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
+import org.toeline.desk.Drawing;
 import org.toeline.desk.OpenDesk;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
@@ -71,6 +72,7 @@ public final class ManyShotsScenario {
                 args.length > 0 ? Integer.parseInt(args[0]) : 100_000, args.length < 2 || !args[1].equals("still"));
         Path folder = Files.createTempDirectory("many");
         List<TypedShot> more = ShotsModel.rowsOf(more(scenario.shots));
+        Drawing.choose();
         Platform.startup(() -> scenario.open(folder, more));
         System.out.println(scenario.finished.await(400, TimeUnit.SECONDS) ? "" : "not finished");
         System.exit(0);
