@@ -226,8 +226,9 @@ final class WholeViewStudy {
         return Math.atan2(meet.yPx() - y, meet.xPx() - x);
     }
 
+    /** Where it touches the ground, which is what its place on the floor means. */
     static ImagePoint floor(Scenario scenario, View view, FloorReference end, double share) {
-        return pixel(scenario, view, new WorldPoint(end.t(), end.h(), 0.004), share);
+        return pixel(scenario, view, new WorldPoint(end.t(), end.h(), 0), share);
     }
 
     static ImagePoint pixel(Scenario scenario, View view, WorldPoint point, double share) {
