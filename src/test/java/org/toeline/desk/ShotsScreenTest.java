@@ -184,6 +184,10 @@ class ShotsScreenTest extends DrivenDesk {
         assertThat(robot.lookup("#import-take").queryButton().isDisabled())
                 .as("there is nothing to ask")
                 .isFalse();
+        ComboBox<Object> setup = robot.lookup("#import-meaning-1").query();
+        assertThat(setup.getConverter().toString(setup.getValue()))
+                .as("what is chosen above is not said to be left out")
+                .isEqualTo("chosen above");
         robot.interact(() -> robot.lookup("#import-take").queryButton().fire());
         until(() -> robot.lookup("#says-carry").tryQuery().isPresent());
         assertThat(text(robot, "#says-carry")).isEqualTo("● real");

@@ -31,6 +31,8 @@ final class ImportGrid extends GridPane {
     private record Use(Optional<Meaning> meaning, String words, String id) {}
 
     private static final Use NOTHING = new Use(Optional.empty(), Texts.of("shots.import.nothing"), "nothing");
+    /** It says of each shot which club, player, day or setup it is of: which of them are wanted is chosen above the columns. */
+    private static final Use ABOVE = new Use(Optional.empty(), Texts.of("shots.import.above"), "above");
     /** What a person has to decide yet; leaving it out is a decision too. */
     private static final Use UNDECIDED = new Use(Optional.empty(), Texts.of("shots.import.undecided"), "undecided");
 
@@ -84,7 +86,8 @@ final class ImportGrid extends GridPane {
     private void choices(ImportModel model, int place, String heading) {
         Optional<Column> column = model.column(heading);
         boolean asked = model.asked().stream().anyMatch(a -> a.heading().equals(heading));
-        List<Use> uses = new ArrayList<>(asked ? List.of(UNDECIDED, NOTHING, REMARK) : List.of(NOTHING, REMARK));
+        Use nothing = model.filters().containsKey(heading) ? ABOVE : NOTHING;
+        List<Use> uses = new ArrayList<>(asked ? List.of(UNDECIDED, nothing, REMARK) : List.of(nothing, REMARK));
         for (Meaning meaning : Meaning.values()) {
             uses.add(new Use(Optional.of(meaning), Texts.of("shots.figure." + meaning.id()), meaning.id()));
         }
@@ -93,7 +96,7 @@ final class ImportGrid extends GridPane {
                 column.flatMap(c -> uses.stream()
                                 .filter(u -> u.meaning().equals(Optional.of(c.meaning())))
                                 .findFirst())
-                        .orElse(model.remark(heading) ? REMARK : asked ? UNDECIDED : NOTHING),
+                        .orElse(model.remark(heading) ? REMARK : asked ? UNDECIDED : nothing),
                 Use::words,
                 use -> m -> means(m, heading, use));
         put(meaning, "import-meaning-" + place, "shots.import.meaning", heading, place, 1);
