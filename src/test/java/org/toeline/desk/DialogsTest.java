@@ -157,6 +157,15 @@ class DialogsTest extends DrivenDesk {
         robot.clickOn("#dialog-leave");
     }
 
+    @Test
+    void whereNothingWasLearntNothingCanBeForgotten(FxRobot robot) {
+        menu(robot, "menu-corrections");
+        opened();
+        assertThat(robot.lookup("#corrections-none").query().isVisible()).isTrue();
+        assertThat(robot.lookup("#corrections-forget").tryQuery()).isEmpty();
+        robot.clickOn("#dialog-leave");
+    }
+
     private org.toeline.desk.sheet.Learning learning() {
         return sheet.assistant().learning();
     }

@@ -53,15 +53,17 @@ public final class CorrectionsDialog {
         DialogFrame frame = new DialogFrame(window, Texts.of("corrections.title"))
                 .middle(dialog.content)
                 .leave(Texts.of("dialog.close"));
-        frame.apart(
-                        "corrections-forget",
-                        Texts.of("corrections.forget"),
-                        () -> frame.ask(
-                                Texts.of("corrections.forget.sure"),
-                                Texts.of("corrections.forget.not"),
-                                Texts.of("corrections.forget.yes"),
-                                () -> say.accept(dialog.forget())))
-                .show();
+        if (!dialog.all().isEmpty()) {
+            frame.apart(
+                    "corrections-forget",
+                    Texts.of("corrections.forget"),
+                    () -> frame.ask(
+                            Texts.of("corrections.forget.sure"),
+                            Texts.of("corrections.forget.not"),
+                            Texts.of("corrections.forget.yes"),
+                            () -> say.accept(dialog.forget())));
+        }
+        frame.show();
     }
 
     private String forget() {
@@ -75,10 +77,14 @@ public final class CorrectionsDialog {
         }
     }
 
-    private void fill() {
-        List<Corrections> all = learning.own().book().all().stream()
+    private List<Corrections> all() {
+        return learning.own().book().all().stream()
                 .sorted(Comparator.comparing(Corrections::view).thenComparing(Corrections::landmark))
                 .toList();
+    }
+
+    private void fill() {
+        List<Corrections> all = all();
         content.getChildren()
                 .setAll(DialogFrame.wrapped(Texts.of(
                         "corrections.text", Learnt.LEAST, learning.own().file())));
