@@ -33,6 +33,9 @@ final class Looked {
     private static final double LARGE_PX = 24;
     private static final double LARGE_BOLD_PX = 18.66;
 
+    /** What tells that something drops down, and how far one has scrolled. */
+    private static final List<String> TOLD_BY = List.of("arrow", "thumb");
+
     private final Parent whole;
     private final String where;
     private final List<String> faults = new ArrayList<>();
@@ -78,6 +81,9 @@ final class Looked {
         if (node instanceof TextInputControl && !isDisabled(node) && !isTable(node)) {
             seenAsField((Region) node);
         }
+        if (node instanceof Region part && TOLD_BY.stream().anyMatch(node.getStyleClass()::contains)) {
+            seenAsPart(part);
+        }
         if (isLeaf(node)) {
             controls.add((Control) node);
             inside(node, described(node));
@@ -92,11 +98,19 @@ final class Looked {
         }
     }
 
-    /** What scrolls may be small, but not so small that nothing of it is seen. */
+    /** What scrolls may be small, but not so small that nothing of it is seen; and but for tables it scrolls up and down alone. */
     private void seenAtAll(Control scrolled) {
         if (scrolled.getHeight() < LEAST_SCROLLED || scrolled.getWidth() < LEAST_SCROLLED) {
             fault(described(scrolled) + " is squeezed to " + Math.round(scrolled.getWidth()) + " × "
                     + Math.round(scrolled.getHeight()));
+        }
+        if (scrolled instanceof ScrollPane pane && pane.getContent() != null) {
+            double wide = pane.getContent().getLayoutBounds().getWidth();
+            double there = pane.getViewportBounds().getWidth();
+            if (wide > there + ROUNDED) {
+                fault(described(pane) + " is to be scrolled sideways: " + Math.round(wide) + " in "
+                        + Math.round(there));
+            }
         }
     }
 
@@ -119,6 +133,11 @@ final class Looked {
     }
 
     private void cutShort(Labeled labeled) {
+        if (labeled.isWrapText()
+                && labeled.getWidth() < 2 * labeled.getFont().getSize()
+                && labeled.prefWidth(-1) > labeled.getWidth() + ROUNDED) {
+            fault(described(labeled) + " is broken letter by letter, in " + Math.round(labeled.getWidth()));
+        }
         labeled.getChildrenUnmodifiable().stream()
                 .filter(Text.class::isInstance)
                 .map(t -> ((Text) t).getText())
@@ -261,6 +280,31 @@ final class Looked {
         if (contrast < LEAST_LARGE_TEXT_CONTRAST) {
             fault(described(field) + ": its edge has a contrast of " + Math.round(contrast * 10) / 10.0);
         }
+    }
+
+    /** WCAG 2.2, 1.4.11: what is needed to know a control is told from its ground. */
+    private void seenAsPart(Region part) {
+        if (isDisabled(part) || part.getBackground() == null || part.getWidth() == 0 || part.getHeight() == 0) {
+            return;
+        }
+        Color ground = ground(part);
+        part.getBackground().getFills().stream()
+                .map(BackgroundFill::getFill)
+                .filter(Color.class::isInstance)
+                .mapToDouble(fill -> Contrast.of(Contrast.over((Color) fill, ground), ground))
+                .max()
+                .stream()
+                .filter(contrast -> contrast < LEAST_LARGE_TEXT_CONTRAST)
+                .forEach(contrast -> fault(described(part) + " of " + described(controlOf(part)) + ": contrast "
+                        + Math.round(contrast * 10) / 10.0 + " on " + ground));
+    }
+
+    private static Node controlOf(Node part) {
+        Node holder = part;
+        while (!(holder instanceof Control) && holder.getParent() != null) {
+            holder = holder.getParent();
+        }
+        return holder;
     }
 
     private static boolean isDisabled(Node node) {

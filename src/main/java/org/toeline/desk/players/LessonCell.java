@@ -41,7 +41,7 @@ final class LessonCell extends ListCell<LessonLine> {
         this.thumbnails = thumbnails;
         thumb.setMinSize(Thumbnails.WIDTH, Thumbnails.HEIGHT);
         thumb.setMaxSize(Thumbnails.WIDTH, Thumbnails.HEIGHT);
-        thumb.getStyleClass().add("thumb");
+        thumb.getStyleClass().add("lesson-picture");
         name.getStyleClass().addAll("larger", "strong");
         name.setTextOverrun(OverrunStyle.ELLIPSIS);
         name.setMinWidth(60);
