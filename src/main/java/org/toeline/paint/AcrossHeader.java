@@ -11,6 +11,10 @@ import org.toeline.across.Comparison;
 /** Above the rows: what the two compared lessons are called, and the first and the last, each over its place in the rows. */
 public final class AcrossHeader {
 
+    private static final double BETWEEN = 14;
+    /** Smaller type would not be read: then the later of the two is left out. */
+    private static final double LEAST = 0.6;
+
     private AcrossHeader() {}
 
     /**
@@ -28,10 +32,11 @@ public final class AcrossHeader {
         order.addAll(List.of(0, last));
         Rectangle2D plot =
                 AcrossRow.plotArea(new Rectangle2D.Double(area.getX(), area.getY(), area.getWidth(), rowHeight));
+        double apart = plot.getWidth() / days.size() * Math.abs(chosen.get(1) - chosen.get(0)) - BETWEEN;
         List<Rectangle2D> taken = new ArrayList<>();
         for (int index : new LinkedHashSet<>(order)) {
             boolean bold = chosen.contains(index);
-            Font font = bold ? Ink.bold(area.getHeight() * 0.5) : Ink.plain(area.getHeight() * 0.5);
+            Font font = bold ? chosen(days.get(index), area.getHeight(), apart) : Ink.plain(area.getHeight() * 0.5);
             double width = Ink.width(days.get(index), font);
             double x = Math.max(
                     area.getX(),
@@ -43,5 +48,12 @@ public final class AcrossHeader {
                 taken.add(place);
             }
         }
+    }
+
+    /** So small that both that are compared can stand. */
+    private static Font chosen(String day, double height, double room) {
+        Font font = Ink.bold(height * 0.5);
+        Font fitting = Ink.fitting(day, font, room);
+        return fitting.getSize2D() < LEAST * font.getSize2D() ? font : fitting;
     }
 }

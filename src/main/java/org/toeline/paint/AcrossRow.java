@@ -30,17 +30,40 @@ public final class AcrossRow {
     /** By so much the bands of two lessons overlap, so that no light comes through between them. */
     private static final double SEAM = 0.4;
 
-    /** Share of a row that what a change is called may take. */
-    private static final double MOST_CALLED = 0.52;
+    /** Size of type, and the room for a change's mark, by a row's height. */
+    private static final double NAME = 0.165;
+
+    private static final double CALLED = 0.15;
+    private static final double BETWEEN = 0.32;
 
     private final Words words;
     private final ChangeWords changes;
     private final Comparison comparison;
+    /** How wide the longest name with what its change is called is, by a row's height: all rows have one size of type. */
+    private final double longest;
 
     public AcrossRow(Words words, Comparison comparison) {
         this.words = words;
         this.changes = new ChangeWords(words);
         this.comparison = comparison;
+        this.longest = comparison.rows().stream()
+                .filter(AcrossRow::isKnown)
+                .mapToDouble(this::wide)
+                .max()
+                .orElse(0);
+    }
+
+    private double wide(Comparison.Row row) {
+        ReadingKind kind = ReadingKind.of(row.across().reading()).orElseThrow();
+        double h = 100;
+        double called = row.change()
+                .map(change -> Ink.width(changes.change(kind, change), called(change, h)) + h * BETWEEN)
+                .orElse(0.0);
+        return (Ink.width(words.name(kind), Ink.bold(h * NAME)) + called) / h;
+    }
+
+    private static Font called(LessonChange change, double h) {
+        return change.call() == ChangeCall.REAL ? Ink.bold(h * CALLED) : Ink.plain(h * CALLED);
     }
 
     /** Whether this program knows the reading: one of a newer program is left out. */
@@ -54,27 +77,21 @@ public final class AcrossRow {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         double h = area.getHeight();
         double baseline = area.getY() + h * 0.18;
-        double left = row.change()
-                .map(change -> called(g, kind, change, area, baseline))
-                .orElse(area.getMaxX());
-        Font name = Ink.fitting(words.name(kind), Ink.bold(h * 0.165), left - h * 0.1 - area.getX());
-        Ink.text(g, words.name(kind), name, Ink.TEXT, area.getX(), baseline);
+        double type = Math.min(h, area.getWidth() / longest);
+        row.change().ifPresent(change -> called(g, kind, change, type, area.getMaxX(), baseline));
+        Ink.text(g, words.name(kind), Ink.bold(type * NAME), Ink.TEXT, area.getX(), baseline);
         plot(g, kind, row, plotArea(area));
         below(g, kind, row, area);
     }
 
-    /** Writes what the change is called, at the right end, and answers where that begins. */
-    private double called(Graphics2D g, ReadingKind kind, LessonChange change, Rectangle2D area, double baseline) {
-        double h = area.getHeight();
+    /** Writes what the change is called, at the right end. */
+    private void called(
+            Graphics2D g, ReadingKind kind, LessonChange change, double type, double right, double baseline) {
         String text = changes.change(kind, change);
-        Font font = Ink.fitting(
-                text,
-                change.call() == ChangeCall.REAL ? Ink.bold(h * 0.15) : Ink.plain(h * 0.15),
-                area.getWidth() * MOST_CALLED);
-        double x = area.getMaxX() - Ink.width(text, font);
+        Font font = called(change, type);
+        double x = right - Ink.width(text, font);
         Ink.text(g, text, font, change.call() == ChangeCall.REAL ? Ink.TEXT : Ink.GREY, x, baseline);
-        callMark(g, change.call(), change.difference(), x - h * 0.11, baseline - h * 0.05, h * 0.065);
-        return x - h * 0.18;
+        callMark(g, change.call(), change.difference(), x - type * 0.11, baseline - type * 0.05, type * 0.065);
     }
 
     /** The part of a row in which lessons stand, so that a header can stand above them. */

@@ -132,4 +132,95 @@ class AcrossPlotTest {
         assertThat(n).as("the band is there").isPositive();
         return sum / n;
     }
+
+    private static StatedFinding stated(String reading, double value) {
+        return new StatedFinding(
+                reading,
+                value,
+                1,
+                value - 2,
+                value + 2,
+                "deg",
+                Optional.empty(),
+                Optional.of("in-range"),
+                StatedFinding.Place.ONE_OF_MANY);
+    }
+
+    private static Comparison two() {
+        List<LessonFindings> lessons = new ArrayList<>();
+        for (int i = 1; i <= 2; i++) {
+            lessons.add(new LessonFindings(
+                    i,
+                    Optional.empty(),
+                    "",
+                    List.of(stated("shoulder-tilt", 10 * i), stated("ball-to-lead-shoulder", 10 * i))));
+        }
+        return Comparison.of(lessons, 1, 2);
+    }
+
+    private static int inkedColumns(BufferedImage image, int from, int to) {
+        int n = 0;
+        for (int x = from; x < to; x++) {
+            for (int y = 0; y < image.getHeight(); y++) {
+                if ((image.getRGB(x, y) & 0xFF) < 128) {
+                    n++;
+                    break;
+                }
+            }
+        }
+        return n;
+    }
+
+    private static BufferedImage paper(int width, int height) {
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        image.createGraphics().fillRect(0, 0, width, height);
+        return image;
+    }
+
+    @Test
+    void inANarrowColumnBothDaysStand() {
+        for (int width : new int[] {230, 280, 600}) {
+            BufferedImage image = paper(width, 26);
+            AcrossHeader.paint(
+                    image.createGraphics(),
+                    two(),
+                    List.of("Oct 14, 2026", "Nov 11, 2026"),
+                    new java.awt.geom.Rectangle2D.Double(0, 0, width, 26),
+                    104);
+            int middle = (int) (AcrossRow.middle(
+                                    AcrossRow.plotArea(new java.awt.geom.Rectangle2D.Double(0, 0, width, 104)), 0, 2)
+                            + AcrossRow.middle(
+                                    AcrossRow.plotArea(new java.awt.geom.Rectangle2D.Double(0, 0, width, 104)), 1, 2))
+                    / 2;
+            assertThat(inkedColumns(image, 0, middle)).isGreaterThan(35);
+            assertThat(inkedColumns(image, middle, width)).isGreaterThan(35);
+        }
+    }
+
+    @Test
+    void namesOfAllRowsHaveOneSizeOfType() {
+        Comparison comparison = two();
+        AcrossRow painter = new AcrossRow(Words.english(), comparison);
+        List<Integer> heights = comparison.rows().stream()
+                .map(row -> {
+                    BufferedImage image = paper(240, 28);
+                    painter.paint(image.createGraphics(), row, new java.awt.geom.Rectangle2D.Double(0, 0, 240, 104));
+                    // the first letter alone: its columns from the left up to the first gap
+                    int low = image.getHeight();
+                    int high = 0;
+                    for (int x = 0; x < 4; x++) {
+                        for (int y = 0; y < image.getHeight(); y++) {
+                            if ((image.getRGB(x, y) & 0xFF) < 128) {
+                                low = Math.min(low, y);
+                                high = Math.max(high, y);
+                            }
+                        }
+                    }
+                    return high - low;
+                })
+                .toList();
+        assertThat(heights.get(0))
+                .isBetween(heights.get(1) - 1, heights.get(1) + 1)
+                .isGreaterThan(5);
+    }
 }

@@ -32,6 +32,7 @@ public final class HandOverScreen implements Screen {
 
     public static final String ID = "hand-over";
     private static final double PHONE_WIDTH = 360;
+    private static final double LEAST_WIDTH = 240;
     private static final double AROUND = 24;
 
     private final Studio studio;
@@ -78,8 +79,8 @@ public final class HandOverScreen implements Screen {
         left.setPadding(new Insets(16));
         ScrollPane controls = new ScrollPane(left);
         controls.setFitToWidth(true);
-        controls.setPrefWidth(Look.px(410));
-        controls.setMinWidth(Math.max(410, Look.px(360)));
+        controls.setPrefWidth(Look.px(424));
+        controls.setMinWidth(Math.max(424, Look.px(346)));
         controls.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         controls.getStyleClass().addAll("paper", "edge-to-edge");
         root = new HBox(controls, scroll);
@@ -113,17 +114,18 @@ public final class HandOverScreen implements Screen {
         size();
     }
 
-    /** A phone is as wide as a phone; a page and a large still as wide as there is room. */
+    /** A phone is as wide as a phone, where there is room; a page and a large still as wide as that. */
     private void size() {
         if (picture.getImage() == null) {
             return;
         }
-        double room = Math.max(PHONE_WIDTH, scroll.getViewportBounds().getWidth() - 2 * AROUND);
-        picture.setFitWidth(
+        double room = Math.max(LEAST_WIDTH, scroll.getViewportBounds().getWidth() - 2 * AROUND);
+        picture.setFitWidth(Math.min(
+                room,
                 switch (handOver.choices().shown()) {
                     case PHONE -> PHONE_WIDTH;
-                    case LARGE, PAPER -> Math.min(room, picture.getImage().getWidth());
-                });
+                    case LARGE, PAPER -> picture.getImage().getWidth();
+                }));
         StackPane.setAlignment(
                 picture, handOver.choices().shown() == Choices.Shown.PHONE ? Pos.CENTER : Pos.TOP_CENTER);
     }

@@ -39,7 +39,7 @@ public final class PlayersScreen implements Screen {
 
     private static final double LIST = 460;
     /** What larger text needs, so that the card beside it keeps its room. */
-    private static final double TIGHT = 380;
+    private static final double TIGHT = 366;
 
     private final Studio studio;
     private final LessonSearch search;

@@ -73,11 +73,16 @@ final class RangeFields {
     void into(GridPane grid, int line) {
         grid.addRow(2 * line, name, low, aim, high, unit);
         grid.add(back, 6, 2 * line);
-        if (Look.scale() > ABREAST) {
-            grid.add(said, 0, 2 * line + 1, 7, 1);
-        } else {
+        if (isAbreast()) {
             grid.add(said, 5, 2 * line);
+        } else {
+            grid.add(said, 0, 2 * line + 1, 7, 1);
         }
+    }
+
+    /** Whether who says so stands beside the numbers, and not below. */
+    static boolean isAbreast() {
+        return Look.scale() <= ABREAST;
     }
 
     private void field(TextField field, String what, Optional<Double> value) {

@@ -49,11 +49,14 @@ public final class RangesScreen implements Screen {
         grid.setHgap(14);
         grid.setVgap(6);
         grid.setPadding(new Insets(4, 20, 20, 4));
-        ScrollPane scroll = new ScrollPane(grid);
+        VBox top = top();
+        // beside larger text the table alone would be a line or two
+        VBox above = RangeFields.isAbreast() ? new VBox(top) : new VBox();
+        ScrollPane scroll = new ScrollPane(RangeFields.isAbreast() ? grid : new VBox(12, top, grid));
         scroll.setFitToWidth(true);
         scroll.getStyleClass().addAll("paper", "edge-to-edge");
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        root = new VBox(12, top(), scroll);
+        root = new VBox(12, above, scroll);
         root.setPadding(new Insets(16));
         root.getStyleClass().add("paper");
         studio.ranges().listen(this::show);
@@ -85,7 +88,14 @@ public final class RangesScreen implements Screen {
 
     private void fill() {
         grid.getChildren().clear();
-        String[] heads = {"ranges.reading", "ranges.low", "ranges.aim", "ranges.high", "ranges.unit", "ranges.word", ""
+        String[] heads = {
+            "ranges.reading",
+            "ranges.low",
+            "ranges.aim",
+            "ranges.high",
+            "ranges.unit",
+            RangeFields.isAbreast() ? "ranges.word" : "",
+            ""
         };
         for (int i = 0; i < heads.length; i++) {
             Label head = new Label(heads[i].isEmpty() ? "" : Texts.of(heads[i]));
