@@ -38,6 +38,7 @@ public final class CauseWords {
     /** What a step of the chain stands on, with its citation where it has one. */
     public String grounds(CauseChain.Link link) {
         return words.text(
-                "grounds." + link.grounds().name().toLowerCase(Locale.ROOT).replace('_', '-'), link.source());
+                "grounds." + link.grounds().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                Citations.in(words, link.source()));
     }
 }

@@ -1,7 +1,6 @@
 package org.toeline.desk.ranges;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
@@ -11,6 +10,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.toeline.advice.Citations;
 import org.toeline.advice.Provenance;
 import org.toeline.advice.Range;
 import org.toeline.advice.Words;
@@ -106,7 +106,9 @@ final class RangeFields {
         word.setPrefWidth(Look.px(WORD));
         word.setMinHeight(Region.USE_PREF_SIZE);
         word.setId("range-" + row.kind().id() + "-word");
-        row.counts().filter(r -> !r.note().isBlank()).ifPresent(r -> word.setTooltip(new Tooltip(r.note())));
+        row.counts()
+                .filter(r -> !r.note().isBlank())
+                .ifPresent(r -> word.setTooltip(new Tooltip(Citations.in(words, r.note()))));
         return word;
     }
 
@@ -119,10 +121,10 @@ final class RangeFields {
             return Texts.of("ranges.own") + shipped;
         }
         // the source of what no study says begins with just that
+        String source = Citations.in(words, range.source());
         return range.provenance() == Provenance.COMMON_PRACTICE
-                ? range.source().substring(0, 1).toUpperCase(Locale.ROOT)
-                        + range.source().substring(1)
-                : Texts.of("ranges.by.published") + " " + range.source();
+                ? Words.sentenceCase(source)
+                : Texts.of("ranges.by.published") + " " + source;
     }
 
     private Button back() {
