@@ -101,14 +101,13 @@ class ShotsScreenTest extends DrivenDesk {
     void typesInBursts(FxRobot robot) throws Exception {
         robot.interact(() -> screens.go("shots"));
         until(() -> robot.lookup("#cell-1-ball-speed").tryQuery().isPresent());
-        String[] meanwhile = {""};
+        String[] meanwhile = {"", ""};
         robot.interact(() -> {
             burst(shots.root().getScene(), "65.1\t16.1\t-4\t2950\t\t\t\t\t\n64.8\t10.4\t");
             meanwhile[0] = text(robot, "#shots-differences-help");
+            meanwhile[1] = text(robot, "#shots-picture-empty");
         });
-        assertThat(meanwhile[0])
-                .as("there are shots, and nothing is reckoned yet")
-                .isEqualTo("Reckoning …");
+        assertThat(meanwhile).as("there are shots, and nothing is reckoned yet").containsOnly("Reckoning …");
         until(() -> inLedger().size() == 2);
         until(() -> inLedger().get(1).figure(ShotFigure.LAUNCH_ANGLE).isPresent());
         List<Shot> kept = inLedger();

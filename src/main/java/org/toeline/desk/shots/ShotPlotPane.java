@@ -52,8 +52,16 @@ final class ShotPlotPane extends Region {
 
     void show(ShotPicture changed) {
         picture = changed;
+        hint.setText(Texts.of("shots.picture.empty"));
         hint.setVisible(changed.setups().stream().allMatch(s -> s.shots().isEmpty()));
         paint();
+    }
+
+    /** @param nothingYet whether there are shots that nothing is drawn of yet */
+    void reckoning(boolean nothingYet) {
+        if (nothingYet) {
+            hint.setText(Texts.of("shots.differences.reckoning"));
+        }
     }
 
     @Override

@@ -127,7 +127,9 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private void reckon() {
         bar.show(model);
         List<Shot> shots = model.shots();
-        differences.reckoning(!shots.isEmpty() && reckoned().shots().isEmpty());
+        boolean nothingYet = !shots.isEmpty() && reckoned().shots().isEmpty();
+        differences.reckoning(nothingYet);
+        plot.reckoning(nothingYet);
         PlayersShots lessons = other.allWith(shots);
         reckoning.setups(other.mine(shots), other.against(), this::shown);
         reckoning.lessons(

@@ -22,6 +22,7 @@ final class ShotsView extends StackPane {
 
     private static final double TABLE_SHARE = 0.52;
     private static final double PICTURE_SHARE = 0.48;
+    /** Of the picture, beside usual text. */
     private static final double LEAST_PICTURE = 220;
     /** Of the headings and two rows, beside usual text. */
     private static final double LEAST_TABLE = 150;
@@ -66,7 +67,7 @@ final class ShotsView extends StackPane {
         all.setDividerPositions(TABLE_SHARE);
         BorderPane root = new BorderPane(all);
         root.setTop(head);
-        below.setMinHeight(LEAST_PICTURE);
+        below.setMinHeight(Look.px(LEAST_PICTURE));
         // in a low window the screen is scrolled, so that neither the table nor the picture is squeezed
         ScrollPane whole = new ScrollPane(root);
         whole.setFitToWidth(true);
