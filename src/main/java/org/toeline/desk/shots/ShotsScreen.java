@@ -127,15 +127,19 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private void reckon() {
         bar.show(model);
         List<Shot> shots = model.shots();
-        boolean nothingYet = !shots.isEmpty() && reckoned().shots().isEmpty();
-        differences.reckoning(nothingYet);
-        plot.reckoning(nothingYet);
+        differences.reckoning(nothingYet());
+        plot.reckoning(nothingYet());
         PlayersShots lessons = other.allWith(shots);
         reckoning.setups(other.mine(shots), other.against(), this::shown);
         reckoning.lessons(
                 lessons,
                 pairs -> together.show(
                         lessons, pairs, new ExpectationWords(studio.words().get())));
+    }
+
+    /** Whether there are shots, and nothing is reckoned of them yet. */
+    private boolean nothingYet() {
+        return !model.shots().isEmpty() && reckoned().shots().isEmpty();
     }
 
     /** In two turns, since the table below is laid out anew as well. */
@@ -160,6 +164,7 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     private void picked() {
         PictureOfSetups pictures = new PictureOfSetups(reckoned().compared(), settings);
         plot.show(pictures.onScreen(table.row()));
+        plot.reckoning(nothingYet());
         String note = new ShotColumns(model, this::reckoned).note(table.row());
         List<String> said = new ArrayList<>();
         keeping.unable().ifPresent(said::add);
