@@ -37,8 +37,9 @@ public final class CauseWords {
 
     /** What a step of the chain stands on, with its citation where it has one. */
     public String grounds(CauseChain.Link link) {
-        return words.text(
-                "grounds." + link.grounds().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                Citations.in(words, link.source()));
+        String key = "grounds." + link.grounds().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        boolean alone = link.grounds() == CauseChain.Grounds.COMMON_PRACTICE
+                && link.source().equals(Citations.COMMON);
+        return alone ? words.text(key + ".alone") : words.text(key, Citations.in(words, link.source()));
     }
 }

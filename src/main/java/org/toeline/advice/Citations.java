@@ -16,7 +16,9 @@ public final class Citations {
 
     private static final String BETWEEN = "; ";
     private static final String LEAD = ": ";
-    private static final String COMMON = "common practice";
+    /** What nobody in particular says. */
+    static final String COMMON = "common practice";
+
     private static final Map<String, String> GERMAN = read(Json.shipped(Citations.class, "sources_de.json"));
 
     private Citations() {}

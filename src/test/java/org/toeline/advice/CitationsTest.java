@@ -35,4 +35,16 @@ class CitationsTest {
         assertThat(Citations.in(german, "my own eye; common practice")).isEqualTo("my own eye; common practice");
         assertThat(Citations.in(Words.english(), "common practice")).isEqualTo("common practice");
     }
+
+    @Test
+    void whatIsCommonPracticeIsSaidOnce() {
+        for (Words words : new Words[] {Words.english(), Words.of(Locale.GERMAN, LengthUnit.CENTIMETRE)}) {
+            assertThat(CauseChain.shipped().links()).allSatisfy(link -> {
+                String said = new CauseWords(words).grounds(link).toLowerCase(Locale.ROOT);
+                for (String practice : new String[] {"common practice", "übliche lehre"}) {
+                    assertThat(said.split(practice, -1).length - 1).isLessThan(2);
+                }
+            });
+        }
+    }
 }
