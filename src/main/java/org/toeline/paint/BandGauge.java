@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.Collection;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.toeline.advice.Finding;
@@ -13,6 +14,7 @@ import org.toeline.advice.Range;
 import org.toeline.advice.Verdict;
 import org.toeline.advice.Words;
 import org.toeline.reading.Reading;
+import org.toeline.reading.ReadingKind;
 
 /**
  * One finding as a band: its name and figure above, then the recommended range as a bar with the aim as a tick, the
@@ -22,6 +24,10 @@ import org.toeline.reading.Reading;
 public final class BandGauge {
 
     private static final double MARGIN_SHARE = 0.06;
+    /** Size of the type of name and figure, by a gauge's height. */
+    private static final double HEAD = 0.2;
+    /** As wide as most figures, with the space before it. */
+    private static final String FIGURE = " +88.8 ± 88.8 cm";
 
     private final Words words;
 
@@ -29,13 +35,32 @@ public final class BandGauge {
         this.words = words;
     }
 
-    /** Paints into a rectangle of device units on a light ground; the ground itself is left as it is. */
-    public void paint(Graphics2D g, Finding finding, Rectangle2D area) {
-        Font name = Ink.fitting(words.name(finding.kind()), Ink.bold(area.getHeight() * 0.20), area.getWidth() * 0.58);
+    /**
+     * How wide the longest name of some readings with a figure beside it is, by a gauge's height: gauges below each other have one
+     * size of type, whatever their figures are.
+     */
+    public double longest(Collection<ReadingKind> kinds) {
+        double h = 100;
+        return kinds.stream()
+                                .mapToDouble(kind -> Ink.width(words.name(kind), Ink.bold(h * HEAD)))
+                                .max()
+                                .orElse(0)
+                        / h
+                + Ink.width(FIGURE, Ink.bold(h * HEAD)) / h;
+    }
+
+    /**
+     * Paints into a rectangle of device units on a light ground; the ground itself is left as it is.
+     *
+     * @param longest that of all gauges it stands among
+     */
+    public void paint(Graphics2D g, Finding finding, Rectangle2D area, double longest) {
+        Font head = Ink.bold(HEAD * Math.min(area.getHeight(), area.getWidth() / longest));
         double baseline = area.getY() + area.getHeight() * 0.22;
-        Ink.text(g, words.name(finding.kind()), name, Ink.TEXT, area.getX(), baseline);
+        String name = words.name(finding.kind());
+        Ink.text(g, name, head, Ink.TEXT, area.getX(), baseline);
         String shown = shown(finding);
-        Font figure = Ink.fitting(shown, Ink.bold(area.getHeight() * 0.22), area.getWidth() * 0.40);
+        Font figure = Ink.fitting(shown, head, area.getWidth() - Ink.width(name, head) - head.getSize2D() / 2);
         Ink.text(g, shown, figure, Ink.TEXT, area.getMaxX() - Ink.width(shown, figure), baseline);
         scale(
                 g,

@@ -3,6 +3,8 @@ package org.toeline.desk.findings;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.geometry.Bounds;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.ScrollPane;
@@ -14,6 +16,7 @@ import org.toeline.advice.FindingWords;
 import org.toeline.advice.Words;
 import org.toeline.desk.look.Look;
 import org.toeline.paint.BandGauge;
+import org.toeline.reading.ReadingKind;
 
 /** One gauge a finding, below each other; under the pointer a finding is said as a sentence. */
 final class Gauges extends Canvas {
@@ -30,6 +33,9 @@ final class Gauges extends Canvas {
     private final Tooltip tip = new Tooltip();
     private Words words = Words.usual();
     private List<Finding> findings = List.of();
+    private Set<ReadingKind> kinds = Set.of();
+    /** Of the kinds there are, by {@link BandGauge#longest}; not measured anew while a mark is dragged. */
+    private double longest = 1;
 
     /** @param scroll what they are scrolled in */
     Gauges(ScrollPane scroll) {
@@ -45,6 +51,7 @@ final class Gauges extends Canvas {
 
     void words(Words changed) {
         words = changed;
+        kinds = Set.of();
     }
 
     void width(double width) {
@@ -59,6 +66,11 @@ final class Gauges extends Canvas {
 
     void show(List<Finding> shown) {
         findings = List.copyOf(shown);
+        Set<ReadingKind> now = findings.stream().map(Finding::kind).collect(Collectors.toSet());
+        if (!now.equals(kinds)) {
+            kinds = now;
+            longest = new BandGauge(words).longest(now);
+        }
         double height = Math.max(10, findings.size() * scale() * (HEIGHT + GAP));
         if (getHeight() != height) {
             setHeight(height);
@@ -98,7 +110,7 @@ final class Gauges extends Canvas {
         for (Finding finding : findings) {
             if ((y + HEIGHT + GAP) * scale > top - HEIGHT * scale
                     && y * scale < top + Math.max(600, seen.getHeight()) + HEIGHT * scale) {
-                gauge.paint(g, finding, new Rectangle2D.Double(2, y, getWidth() / scale - 4, HEIGHT));
+                gauge.paint(g, finding, new Rectangle2D.Double(2, y, getWidth() / scale - 4, HEIGHT), longest);
             }
             y += HEIGHT + GAP;
         }
