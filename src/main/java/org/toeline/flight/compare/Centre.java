@@ -34,6 +34,14 @@ record Centre(double value, double variance, double freedom, int count, int apar
 
     /** The centre of at least three figures; its variance is zero only if they are all the same. */
     static Centre of(double[] figures) {
+        return of(figures, 0);
+    }
+
+    /**
+     * The same centre, but its variance is not smaller than that of a biweight which leaves out nothing within a reach, in the
+     * figures' unit: what lies nearer is no mishit, however far it is from the rest.
+     */
+    static Centre of(double[] figures, double reach) {
         if (figures.length < LEAST) {
             throw new IllegalArgumentException(figures.length + " figures; at least " + LEAST + " are needed");
         }
@@ -46,7 +54,16 @@ record Centre(double value, double variance, double freedom, int count, int apar
             off[i] = Math.abs(figures[i] - median);
         }
         double spread = median(off);
-        return spread == 0 ? mean(figures) : biweight(figures, median, TUNING * spread);
+        if (spread == 0) {
+            return mean(figures);
+        }
+        double scale = TUNING * spread;
+        Centre own = biweight(figures, median, scale);
+        return reach > scale ? own.atLeast(biweight(figures, median, reach).variance) : own;
+    }
+
+    private Centre atLeast(double otherVariance) {
+        return new Centre(value, Math.max(variance, otherVariance), freedom, count, apart);
     }
 
     /** The middle one of figures that are put in order by it. */
