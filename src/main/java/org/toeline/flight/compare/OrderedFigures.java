@@ -64,7 +64,7 @@ final class OrderedFigures {
      *
      * @param before   middle of the first setup
      * @param after    middle of the second
-     * @param error    standard error of their difference, as it would be if no shot were like the one before
+     * @param error    standard error of their difference, as it would be if no shot were like the one before, guarded
      * @param likeness how much shots are like the one before, of these figures alone
      */
     record Studentized(Centre before, Centre after, double error, double likeness) {
@@ -75,7 +75,7 @@ final class OrderedFigures {
 
         /** The share of the variance that comes from the first setup. */
         private double share() {
-            return before.variance() / (error * error);
+            return before.variance() / (before.variance() + after.variance());
         }
 
         /**
@@ -107,8 +107,13 @@ final class OrderedFigures {
 
         /** The chance of a difference as large if there is none, by the usual calibrated interval. */
         double usualP(double widening) {
-            double halves = Math.abs(difference()) / (usual() * error * widening);
+            double halves = Math.abs(difference()) / (usual() * usualError() * widening);
             return 2 * student().cumulativeProbability(-halves * critical());
+        }
+
+        /** The standard error by both setups' own middles, shots that lie far from them left out. */
+        double usualError() {
+            return Math.sqrt(before.variance() + after.variance());
         }
 
         /** What half of a usual 95 % interval is in standard errors, calibrated for setups of few shots. */
@@ -159,7 +164,7 @@ final class OrderedFigures {
     Studentized studentized() {
         Centre before = Centre.of(of(false), reach);
         Centre after = Centre.of(of(true), reach);
-        double error = Math.sqrt(before.variance() + after.variance());
+        double error = Math.sqrt(before.guarded() + after.guarded());
         return new Studentized(before, after, error, Likeness.of(values, second, before.value(), after.value()));
     }
 }

@@ -122,7 +122,7 @@ class SetupComparisonTest {
     @Test
     void aMishitHidesNothing() {
         List<Shot> before = shots(10, ShotFigure.CARRY, 0, 1);
-        List<Shot> after = new ArrayList<>(shots(10, ShotFigure.CARRY, 3, 1));
+        List<Shot> after = new ArrayList<>(shots(10, ShotFigure.CARRY, 4, 1));
         assertThat(of(SetupComparison.of(before, after), ShotFigure.CARRY).state())
                 .isEqualTo(State.REAL);
         after.set(4, after.get(4).with(ShotFigure.CARRY, 60));
