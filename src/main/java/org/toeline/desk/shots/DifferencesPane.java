@@ -157,8 +157,10 @@ final class DifferencesPane extends VBox {
     /** What was hit with several setups and is taken together is said to be. */
     private static Stream<String> pooled(ComparedSetups compared) {
         return compared.setups().stream()
-                .filter(s -> s.kinds() > 1)
-                .map(s -> Texts.of("shots.pooled", s.name(), s.kinds()));
+                .filter(s -> s.kinds().size() > 1)
+                .map(s -> s.kinds().contains("")
+                        ? Texts.of("shots.pooled.unnamed", s.name(), s.kinds().size() - 1)
+                        : Texts.of("shots.pooled", s.name(), s.kinds().size()));
     }
 
     /** @param nothingYet whether there are shots of which nothing can be said yet */
