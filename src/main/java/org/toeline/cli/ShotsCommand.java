@@ -3,6 +3,7 @@ package org.toeline.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,11 +18,9 @@ import org.toeline.flight.Plausibility;
 import org.toeline.flight.RoughRun;
 import org.toeline.flight.Shot;
 import org.toeline.flight.Trajectory;
-import org.toeline.flight.compare.HitOrder;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.language.Sentences;
 import org.toeline.ledger.DocumentException;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -51,7 +50,7 @@ final class ShotsCommand implements Callable<Integer> {
     private @Nullable Path against;
 
     @Option(names = "--only", paramLabel = "HEADING=VALUE")
-    private java.util.Map<String, String> only = new java.util.LinkedHashMap<>();
+    private Map<String, String> only = new LinkedHashMap<>();
 
     @Option(names = "--turns", paramLabel = "HEADING")
     private @Nullable String turns;
@@ -100,35 +99,16 @@ final class ShotsCommand implements Callable<Integer> {
                     .toList();
         }
 
-        /** What stands under a heading, in the order of the table. */
-        List<String> setupsUnder(String heading) {
-            return table.imported().groups().stream()
-                    .flatMap(g -> Optional.ofNullable(g.get(heading)).stream())
-                    .distinct()
-                    .toList();
-        }
-
-        /** The shots that count, of the two setups named under a heading, in the order they were hit. */
-        HitOrder inTurns(String heading, CommandLine line) {
-            List<String> names = setupsUnder(heading);
-            if (names.size() != 2) {
-                throw new ParameterException(line, SENTENCES.of("shots.turns", heading, names));
-            }
-            List<Shot> shots = new ArrayList<>();
-            List<Boolean> second = new ArrayList<>();
-            for (int i = 0; i < figures.shots().size(); i++) {
-                String name = table.imported().groups().get(i).get(heading);
-                if (aside(i).isEmpty() && name != null) {
-                    shots.add(figures.shots().get(i));
-                    second.add(name.equals(names.get(1)));
-                }
-            }
-            return new HitOrder(shots, second);
-        }
-
         /** Clubs, players, days or titles that would be thrown together. */
         Map<String, Map<String, Integer>> pooled() {
             return table.imported().filters();
+        }
+
+        /** The same without what stands under one heading. */
+        Map<String, Map<String, Integer>> pooledBeside(String heading) {
+            Map<String, Map<String, Integer>> others = new LinkedHashMap<>(pooled());
+            others.remove(heading);
+            return others;
         }
     }
 
@@ -152,26 +132,44 @@ final class ShotsCommand implements Callable<Integer> {
         List<Setup> setups = setups(tables, air);
         Setup before = setups.get(0);
         Optional<Setup> after = setups.stream().skip(1).findFirst();
-        Optional<SetupComparison> comparison = turns != null
-                ? Optional.of(SetupComparison.of(before.inTurns(turns, spec.commandLine())))
-                : after.filter(a -> before.pooled().isEmpty() && a.pooled().isEmpty())
-                        .map(a -> SetupComparison.of(before.counted(), a.counted()));
+        Optional<SetupsOfTable> inTurns = inTurns(before);
+        Optional<SetupComparison> comparison = inTurns.map(t -> SetupComparison.of(t.order()))
+                .or(() -> after.filter(
+                                a -> before.pooled().isEmpty() && a.pooled().isEmpty())
+                        .map(a -> SetupComparison.of(before.counted(), a.counted())));
         if (json) {
-            spec.commandLine().getOut().println(ShotsDocument.of(before, after, comparison));
+            spec.commandLine().getOut().println(ShotsDocument.of(before, after, inTurns, comparison));
             return Commands.DONE;
         }
         ShotsReport report = new ShotsReport(spec.commandLine().getOut(), shown);
-        report.print(before);
-        after.ifPresent(report::print);
+        report.print(before, inTurns);
+        after.ifPresent(a -> report.print(a, Optional.empty()));
         comparison.ifPresent(c -> report.print(
                 c,
-                turns == null
-                        ? before.table.file().toString()
-                        : before.setupsUnder(turns).get(0),
-                turns == null
-                        ? after.orElseThrow().table.file().toString()
-                        : before.setupsUnder(turns).get(1)));
+                inTurns.map(SetupsOfTable::first)
+                        .orElseGet(() -> before.table.file().toString()),
+                inTurns.map(SetupsOfTable::second)
+                        .orElseGet(() -> after.orElseThrow().table.file().toString())));
         return Commands.DONE;
+    }
+
+    /** Two setups of the one table: under the heading that is given, else under the one that surely names setups. */
+    private Optional<SetupsOfTable> inTurns(Setup table) {
+        if (turns == null) {
+            return against == null
+                    ? table.table.imported().setups().flatMap(h -> SetupsOfTable.under(h, table))
+                    : Optional.empty();
+        }
+        String heading = turns;
+        Optional<SetupsOfTable> found = SetupsOfTable.under(heading, table);
+        if (found.isEmpty()) {
+            List<String> names = SetupsOfTable.names(heading, table);
+            String why = names.size() == 2
+                    ? SENTENCES.of("shots.turns-pooled", table.pooledBeside(heading))
+                    : SENTENCES.of("shots.turns", heading, names);
+            throw new ParameterException(spec.commandLine(), why);
+        }
+        return found;
     }
 
     private Air air() {

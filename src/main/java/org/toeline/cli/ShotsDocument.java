@@ -27,7 +27,10 @@ final class ShotsDocument {
     private ShotsDocument() {}
 
     static ObjectNode of(
-            ShotsCommand.Setup before, Optional<ShotsCommand.Setup> after, Optional<SetupComparison> comparison) {
+            ShotsCommand.Setup before,
+            Optional<ShotsCommand.Setup> after,
+            Optional<SetupsOfTable> inTurns,
+            Optional<SetupComparison> comparison) {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         out.put("format", "toeline-shots").put("version", 1).put("positiveSide", "left");
         ObjectNode units = out.putObject("units");
@@ -40,6 +43,11 @@ final class ShotsDocument {
         ArrayNode ask = out.putArray("ask");
         ask(ask, 0, before);
         after.ifPresent(a -> ask(ask, 1, a));
+        inTurns.ifPresent(t -> out.putObject("inTurns")
+                .put("heading", t.heading())
+                .put("before", t.first())
+                .put("after", t.second())
+                .put("neither", t.neither()));
         comparison.ifPresent(c -> {
             ArrayNode differences = out.putArray("differences");
             c.differences().forEach(d -> differences.add(difference(d)));

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.toeline.flight.ComputedFigures;
 import org.toeline.flight.FlightBand;
@@ -13,6 +14,7 @@ import org.toeline.flight.compare.Difference;
 import org.toeline.flight.compare.SetupComparison;
 import org.toeline.flight.compare.SetupFigure;
 import org.toeline.flight.table.Asked;
+import org.toeline.flight.table.Imported;
 import org.toeline.flight.table.LeftOut;
 import org.toeline.language.Sentences;
 
@@ -29,7 +31,8 @@ final class ShotsReport {
         this.shown = shown;
     }
 
-    void print(ShotsCommand.Setup setup) {
+    /** @param inTurns two setups of it that are compared */
+    void print(ShotsCommand.Setup setup, Optional<SetupsOfTable> inTurns) {
         ShotTable table = setup.table();
         out.println(
                 SENTENCES.of("shots.file", table.file(), setup.figures().shots().size()));
@@ -52,10 +55,24 @@ final class ShotsReport {
             int line = table.imported().lines().get(i);
             setup.aside(i).ifPresent(why -> out.println(SENTENCES.of("shots.aside", line, why)));
         }
-        if (setup.pooled().isEmpty()) {
+        if (inTurns.isPresent()) {
+            inTurns(inTurns.get());
+        } else if (setup.pooled().isEmpty()) {
             figures(SetupFigure.of(setup.counted()));
         } else {
-            setup.pooled().forEach((heading, values) -> out.println(SENTENCES.of("shots.apart", heading, values)));
+            setup.pooled()
+                    .forEach((heading, values) -> out.println(SENTENCES.of(
+                            Imported.mayNameSetups(heading) ? "shots.apart-setups" : "shots.apart", heading, values)));
+        }
+    }
+
+    private void inTurns(SetupsOfTable two) {
+        if (two.neither() > 0) {
+            out.println(SENTENCES.of("shots.neither", two.neither(), two.heading()));
+        }
+        for (boolean second : new boolean[] {false, true}) {
+            out.println(SENTENCES.of("shots.setup", two.heading(), second ? two.second() : two.first()));
+            figures(SetupFigure.of(two.order().of(second)));
         }
     }
 
@@ -80,11 +97,14 @@ final class ShotsReport {
                                     c.meaning().words()))
                             .orElseGet(() -> SENTENCES.of("shots.ask", a.heading(), a.why(), values)));
         }
-        if (!table.unmapped().isEmpty()) {
+        List<String> notRead = table.unmapped().stream()
+                .filter(h -> table.imported().groups().stream().noneMatch(g -> g.containsKey(h)))
+                .toList();
+        if (!notRead.isEmpty()) {
             out.println("  "
                     + SENTENCES.of(
                             "shots.not-read",
-                            table.unmapped().stream()
+                            notRead.stream()
                                     .map(h -> SENTENCES.of("shots.quoted", h))
                                     .collect(Collectors.joining(", "))));
         }

@@ -7,12 +7,14 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.text.Bidi;
 import org.toeline.language.Sentences;
 import org.toeline.language.Written;
 
 /** One painting of a {@link ShotPicture}: legend, the plot from the side, the plot from above, notes. */
 final class ShotPlots {
 
+    private static final char LEFT_TO_RIGHT = 0x200E;
     private static final double LEFT = 46;
     private static final double RIGHT = 14;
     private static final double LINE = 17;
@@ -95,11 +97,11 @@ final class ShotPlots {
 
     private String named(int setup) {
         int n = picture.setups().get(setup).count();
-        return Sentences.of(ShotPlots.class)
-                .of(
-                        n == 1 ? "shots.one" : "shots.many",
-                        picture.setups().get(setup).name(),
-                        n);
+        String name = picture.setups().get(setup).name();
+        // a name that is written from the right turns round itself, not the words beside it
+        String marked =
+                Bidi.requiresBidi(name.toCharArray(), 0, name.length()) ? LEFT_TO_RIGHT + name + LEFT_TO_RIGHT : name;
+        return Sentences.of(ShotPlots.class).of(n == 1 ? "shots.one" : "shots.many", marked, n);
     }
 
     private boolean oneLine() {

@@ -11,6 +11,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.toeline.flight.ShotFigure;
@@ -157,6 +159,77 @@ class ShotsCommandTest {
                 .isZero();
         assertThat(out.toString()).isEqualTo(first);
         assertThat(Files.readString(template)).contains("toeline-shot-template");
+    }
+
+    private static String inTurns(String heading, String... names) {
+        StringBuilder lines = new StringBuilder("Shot," + heading + ",Ball speed (m/s),Carry (m)\n");
+        for (int i = 0; i < 24; i++) {
+            String name = names[i / 3 % names.length];
+            int which = List.of(names).indexOf(name);
+            lines.append(String.format(
+                    Locale.ROOT,
+                    "%d,%s,%.1f,%.1f%n",
+                    i + 1,
+                    name,
+                    60 + 5 * which + 0.3 * (i % 3) + 0.1 * (i % 5),
+                    190 + 18 * which + (i % 3) + 0.3 * (i % 5)));
+        }
+        return lines.toString();
+    }
+
+    /** A column that surely says with which setup each shot was hit is enough; of another one a person says so. */
+    @Test
+    void comparesTheSetupsThatTheTableNames(@TempDir Path folder) throws Exception {
+        Path table = Files.writeString(
+                folder.resolve("turns.csv"), inTurns("Setup", "ball back", "ball forward") + "25,–,61.0,192.0\n");
+        assertThat(run("shots", table.toString(), "--json")).isZero();
+        JsonNode found = new ObjectMapper().readTree(out.toString());
+        assertThat(JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                        .getSchema(Commands.class.getResourceAsStream("shots.schema.json"))
+                        .validate(found))
+                .isEmpty();
+        assertThat(found.path("inTurns").toString())
+                .isEqualTo("{\"heading\":\"Setup\",\"before\":\"ball back\",\"after\":\"ball forward\",\"neither\":1}");
+        assertThat(found.path("differences").path(0).path("before").asInt()).isEqualTo(12);
+        assertThat(found.path("differences").path(0).path("state").asText()).isEqualTo("real");
+        out.getBuffer().setLength(0);
+        assertThat(run("shots", table.toString())).isZero();
+        assertThat(out.toString())
+                .contains("From ball back to ball forward")
+                .contains("“Setup”: ball forward")
+                .contains("1 shot says nothing under “Setup”: counted in neither setup")
+                .containsPattern("carry .* real")
+                .doesNotContain("not thrown together")
+                .doesNotContain("not read: “Setup”");
+        out.getBuffer().setLength(0);
+        String given = given(folder, "Block", "A", "B");
+        assertThat(run("shots", given)).isZero();
+        assertThat(out.toString())
+                .contains("or compare two setups with --turns \"Block\"")
+                .doesNotContain("From A to B");
+        assertThat(run("shots", given, "--turns", "Block")).isZero();
+        assertThat(out.toString()).contains("From A to B");
+    }
+
+    /** Three setups are no two, and clubs are not thrown together for the sake of setups. */
+    @Test
+    void comparesNoSetupsThatAreNotTwo(@TempDir Path folder) throws Exception {
+        assertThat(run("shots", given(folder, "Setup", "A", "B", "C"))).isZero();
+        assertThat(out.toString()).contains("{A=9, B=9, C=6}").doesNotContain("From A");
+        Path clubs = Files.writeString(
+                folder.resolve("clubs.csv"), inTurns("Setup,Club", "A,driver", "B,driver", "A,wedge", "B,wedge"));
+        out.getBuffer().setLength(0);
+        assertThat(run("shots", clubs.toString())).isZero();
+        assertThat(out.toString()).contains("different “Club”").doesNotContain("From A");
+        assertThat(run("shots", clubs.toString(), "--turns", "Setup")).isEqualTo(2);
+        assertThat(err.toString()).contains("{Club={driver=12, wedge=12}}").contains("--only");
+        assertThat(run("shots", clubs.toString(), "--only", "Club=wedge")).isZero();
+        assertThat(out.toString()).contains("From A to B");
+    }
+
+    private static String given(Path folder, String heading, String... names) throws Exception {
+        return Files.writeString(folder.resolve(heading + names.length + ".csv"), inTurns(heading, names))
+                .toString();
     }
 
     @Test

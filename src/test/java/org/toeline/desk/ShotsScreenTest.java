@@ -191,12 +191,18 @@ class ShotsScreenTest extends DrivenDesk {
         until(() -> robot.lookup("#says-carry").tryQuery().isPresent());
         assertThat(text(robot, "#says-carry")).isEqualTo("● real");
         assertThat(text(robot, "#shots-differences-help")).contains("in turns, 8 runs");
+        assertThat(text(robot, "#shots-sentence")).startsWith("With “forward” the ball carried ");
         until(() -> inLedger().size() == 24);
         assertThat(inLedger()).extracting(Shot::setup).startsWith("usual", "usual", "usual", "forward");
         Path back = folder.resolve("back.csv");
         robot.interact(() -> shots.exportTable(back));
         until(() -> Files.exists(back));
         assertThat(Files.readAllLines(back).get(0)).contains("Setup");
+        robot.interact(() -> robot.lookup("#shots-compare")
+                .queryAs(ComboBox.class)
+                .getSelectionModel()
+                .select(0));
+        until(() -> text(robot, "#shots-sentence").endsWith("shots of 2 setups, taken together."));
 
         robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
         until(() -> robot.lookup("#says-carry").tryQuery().isEmpty());
@@ -237,6 +243,9 @@ class ShotsScreenTest extends DrivenDesk {
         robot.interact(() -> screens.go("shots"));
         until(() -> robot.lookup("#says-launch-angle").tryQuery().isPresent());
         assertThat(text(robot, "#says-launch-angle")).isEqualTo("● real");
+        assertThat(text(robot, "#shots-sentence"))
+                .startsWith("In the later lesson the ball started ")
+                .doesNotContain("together");
         assertThat(robot.lookup("#shots-compare").queryAs(ComboBox.class).getItems())
                 .hasSize(2);
 

@@ -25,7 +25,8 @@ record ChangeSentence(ShotUnits units) {
             ShotFigure.CARRY,
             ShotFigure.SIDE);
 
-    String of(SetupComparison comparison) {
+    /** @param setup the second setup's name, where both are of one lesson; else the second is the later lesson */
+    String of(SetupComparison comparison, Optional<String> setup) {
         List<String> real = new ArrayList<>();
         for (ShotFigure figure : TOLD) {
             difference(comparison, figure)
@@ -34,7 +35,8 @@ record ChangeSentence(ShotUnits units) {
                     .ifPresent(e -> real.add(phrase(figure, e)));
         }
         if (!real.isEmpty()) {
-            return Texts.of("shots.change.sentence", listed(real));
+            return setup.map(name -> Texts.of("shots.change.sentence", listed(real), name))
+                    .orElseGet(() -> Texts.of("shots.change.sentence.lesson", listed(real)));
         }
         boolean settled = comparison.differences().stream().allMatch(d -> d.state() == State.NOT_SHOWN);
         int more = comparison.differences().stream()

@@ -41,6 +41,7 @@ record ComparedSetups(
      * @param counts   for each, whether it counts
      * @param drawn    the places of those that are drawn: of many some, from all over them
      * @param counted  how many count
+     * @param kinds    the setups with which those were hit; an empty one where shots name none
      * @param middles  where they lie in each figure, computed ones included
      * @param flights  each shot's flight by the model whose figures stand first, where it can be computed
      * @param middle   the flight of the middle launch, by each model; empty when it cannot be computed
@@ -53,6 +54,7 @@ record ComparedSetups(
             List<Boolean> counts,
             List<Integer> drawn,
             int counted,
+            Set<String> kinds,
             List<SetupFigure> middles,
             List<Optional<Flight>> flights,
             List<Flight> middle,
@@ -159,6 +161,7 @@ record ComparedSetups(
                     one.counts,
                     drawn(one.counts),
                     filled.size(),
+                    filled.stream().map(Shot::setup).collect(Collectors.toSet()),
                     middles,
                     curves(one, air),
                     middleFlight(middles, air),

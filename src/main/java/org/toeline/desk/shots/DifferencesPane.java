@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.ComboBox;
@@ -125,8 +128,8 @@ final class DifferencesPane extends VBox {
                 compared.comparison().isPresent()
                         ? differences(compared, units)
                         : middles(compared.setups().get(0), compared, units));
-        sentence.setText(
-                compared.comparison().map(c -> new ChangeSentence(units).of(c)).orElse(""));
+        sentence.setText(Stream.concat(change(compared, units).stream(), pooled(compared))
+                .collect(Collectors.joining("\n")));
         sentence.setManaged(!sentence.getText().isEmpty());
         spreads.show(compared.comparison().map(SpreadLines::of).orElse(List.of()));
         help.setText(help(compared, reckoned.withNeither()));
@@ -143,6 +146,21 @@ final class DifferencesPane extends VBox {
                 .ifPresent(w -> last.middle(ShotFigure.BALL_SPEED)
                         .ifPresent(m -> lines.add(List.of(TextGrid.Cell.of(delivery.window(m.centre(), w), LINE)))));
         expected.show(lines);
+    }
+
+    private static Optional<String> change(ComparedSetups compared, ShotUnits units) {
+        Optional<String> second =
+                compared.order().map(o -> compared.setups().get(1).name());
+        return compared.comparison().map(c -> new ChangeSentence(units).of(c, second));
+    }
+
+    /** What was hit with several setups and is taken together is said to be. */
+    private static Stream<String> pooled(ComparedSetups compared) {
+        return compared.setups().stream()
+                .filter(s -> s.kinds().size() > 1)
+                .map(s -> s.kinds().contains("")
+                        ? Texts.of("shots.pooled.unnamed", s.name(), s.kinds().size() - 1)
+                        : Texts.of("shots.pooled", s.name(), s.kinds().size()));
     }
 
     /** @param nothingYet whether there are shots of which nothing can be said yet */

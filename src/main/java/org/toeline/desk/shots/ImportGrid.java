@@ -33,6 +33,8 @@ final class ImportGrid extends GridPane {
     private static final Use NOTHING = new Use(Optional.empty(), Texts.of("shots.import.nothing"), "nothing");
     /** It says of each shot which club, player, day or setup it is of: which of them are wanted is chosen above the columns. */
     private static final Use ABOVE = new Use(Optional.empty(), Texts.of("shots.import.above"), "above");
+    /** It says the same setup of each shot: there is nothing to choose. */
+    private static final Use SETUP = new Use(Optional.empty(), Texts.of("shots.import.setup"), "setup");
     /** What a person has to decide yet; leaving it out is a decision too. */
     private static final Use UNDECIDED = new Use(Optional.empty(), Texts.of("shots.import.undecided"), "undecided");
 
@@ -86,7 +88,9 @@ final class ImportGrid extends GridPane {
     private void choices(ImportModel model, int place, String heading) {
         Optional<Column> column = model.column(heading);
         boolean asked = model.asked().stream().anyMatch(a -> a.heading().equals(heading));
-        Use nothing = model.filters().containsKey(heading) ? ABOVE : NOTHING;
+        Use nothing = model.filters().containsKey(heading)
+                ? ABOVE
+                : model.setups().filter(heading::equals).isPresent() ? SETUP : NOTHING;
         List<Use> uses = new ArrayList<>(asked ? List.of(UNDECIDED, nothing, REMARK) : List.of(nothing, REMARK));
         for (Meaning meaning : Meaning.values()) {
             uses.add(new Use(Optional.of(meaning), Texts.of("shots.figure." + meaning.id()), meaning.id()));

@@ -169,7 +169,8 @@ final class ImportPane extends BorderPane {
                 .forEach(heading -> say("shots-head", "? " + Texts.of("shots.import.mixed", name(heading))));
         model.setups()
                 .filter(heading -> model.wanted(heading).isEmpty())
-                .ifPresent(heading -> say("shots-line", Texts.of("shots.import.in-setups", heading)));
+                .ifPresent(heading -> say(
+                        "shots-line", Texts.of("shots.import.in-setups", heading, Imported.unnamed(imported.shots()))));
         model.asked()
                 .forEach(a -> say(
                         "shots-head",
@@ -207,10 +208,13 @@ final class ImportPane extends BorderPane {
         model.filters().forEach((heading, values) -> {
             ComboBox<Wanted> box = new ComboBox<>();
             if (Imported.mayNameSetups(heading)) {
-                box.getItems().add(new Wanted(Optional.empty(), Texts.of("shots.import.setups", values.size())));
+                long setups =
+                        values.keySet().stream().filter(Imported::namesASetup).count();
+                box.getItems().add(new Wanted(Optional.empty(), Texts.of("shots.import.setups", setups)));
             }
-            values.forEach((value, shots) ->
-                    box.getItems().add(new Wanted(Optional.of(value), Texts.of("shots.import.group", value, shots))));
+            values.forEach((value, shots) -> box.getItems()
+                    .add(new Wanted(
+                            Optional.of(value), Texts.of("shots.import.group", LessonNames.line(value), shots))));
             box.setConverter(new ShownAs<>(Wanted::words));
             box.setPromptText(Texts.of("shots.import.choose"));
             box.getItems().stream()

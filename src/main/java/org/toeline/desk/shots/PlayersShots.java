@@ -41,6 +41,11 @@ record PlayersShots(Club club, List<OfLesson> lessons) {
             return new OfLesson(lessonId, day, club, handedness, notes, other, findings);
         }
 
+        /** Whether its shots were hit with more than one setup, shots that name none taken for one. */
+        boolean ofSeveralSetups() {
+            return shots.stream().anyMatch(s -> !s.setup().equals(shots.get(0).setup()));
+        }
+
         Optional<StatedFinding> finding(String reading) {
             return findings.stream().filter(f -> f.reading().equals(reading)).findFirst();
         }

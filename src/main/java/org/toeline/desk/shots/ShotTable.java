@@ -64,6 +64,7 @@ final class ShotTable extends TableView<Integer> {
     private static final double AROUND = 4;
 
     private static final double WIDE = 84;
+    private static final double SETUP = 120;
     /** One below a heading that is made for several. */
     private static final double ALONE = 124;
 
@@ -133,8 +134,8 @@ final class ShotTable extends TableView<Integer> {
         if (setups == Setups.NAMED) {
             all.add(shown(
                     Texts.of("shots.column.setup"),
-                    NUMBER,
-                    row -> model.row(row).shot().setup()));
+                    SETUP,
+                    row -> LessonNames.line(model.row(row).shot().setup())));
         }
         BEFORE_FLIGHT.stream().filter(wanted::contains).forEach(m -> all.add(typed(m, headed(m, "\n"))));
         for (Meaning meaning : FLIGHT) {

@@ -82,7 +82,13 @@ final class TogetherPane extends ScrollPane {
         if (lessons < RankCorrelation.LEAST) {
             said.add(line(Texts.of("shots.together.few", RankCorrelation.LEAST, lessons), "hint"));
         } else {
-            said.add(line(Texts.of("shots.together.help", lessons, pairs.size()), "hint"));
+            long several = withShots(all).stream()
+                    .filter(PlayersShots.OfLesson::ofSeveralSetups)
+                    .count();
+            said.add(line(
+                    Texts.of("shots.together.help", lessons, pairs.size())
+                            + (several > 0 ? " " + Texts.of("shots.together.pooled", several) : ""),
+                    "hint"));
             pairs.stream()
                     .limit(MOST)
                     .forEach(g -> said.add(line(

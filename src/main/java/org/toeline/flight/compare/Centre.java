@@ -14,11 +14,12 @@ import org.hipparchus.stat.StatUtils;
  *
  * @param value     the centre
  * @param variance  the variance of the centre, above zero
+ * @param guarded   the same, but not smaller than that of a biweight which leaves out nothing within some reach
  * @param freedom   degrees of freedom of that variance
  * @param count     shots
  * @param apart     shots that were given no weight, being too far from the rest
  */
-record Centre(double value, double variance, double freedom, int count, int apart) {
+record Centre(double value, double variance, double guarded, double freedom, int count, int apart) {
 
     /** Fewer shots than this say nothing of their spread. */
     static final int LEAST = 3;
@@ -34,6 +35,11 @@ record Centre(double value, double variance, double freedom, int count, int apar
 
     /** The centre of at least three figures; its variance is zero only if they are all the same. */
     static Centre of(double[] figures) {
+        return of(figures, 0);
+    }
+
+    /** @param reach of the guarded variance, in the figures' unit: what lies nearer is no mishit there, however far from the rest */
+    static Centre of(double[] figures, double reach) {
         if (figures.length < LEAST) {
             throw new IllegalArgumentException(figures.length + " figures; at least " + LEAST + " are needed");
         }
@@ -46,7 +52,16 @@ record Centre(double value, double variance, double freedom, int count, int apar
             off[i] = Math.abs(figures[i] - median);
         }
         double spread = median(off);
-        return spread == 0 ? mean(figures) : biweight(figures, median, TUNING * spread);
+        if (spread == 0) {
+            return mean(figures);
+        }
+        double scale = TUNING * spread;
+        Centre own = biweight(figures, median, scale);
+        return reach > scale ? own.guardedBy(biweight(figures, median, reach).variance) : own;
+    }
+
+    private Centre guardedBy(double otherVariance) {
+        return new Centre(value, variance, Math.max(variance, otherVariance), freedom, count, apart);
     }
 
     /** The middle one of figures that are put in order by it. */
@@ -58,7 +73,8 @@ record Centre(double value, double variance, double freedom, int count, int apar
 
     private static Centre mean(double[] figures) {
         int n = figures.length;
-        return new Centre(StatUtils.mean(figures), StatUtils.variance(figures) / n, n - 1, n, 0);
+        double variance = StatUtils.variance(figures) / n;
+        return new Centre(StatUtils.mean(figures), variance, variance, n - 1, n, 0);
     }
 
     private static Centre biweight(double[] figures, double median, double scale) {
@@ -93,6 +109,7 @@ record Centre(double value, double variance, double freedom, int count, int apar
             }
         }
         int n = figures.length;
-        return new Centre(centre, above / (below * below) * n / (n - 1), FREEDOM * (n - 1), n, apart);
+        double variance = above / (below * below) * n / (n - 1);
+        return new Centre(centre, variance, variance, FREEDOM * (n - 1), n, apart);
     }
 }

@@ -60,7 +60,8 @@ public record HitOrder(List<Shot> shots, List<Boolean> second) {
         return runs() >= 4;
     }
 
-    List<Shot> of(boolean wanted) {
+    /** The shots of the first setup or of the second, in the order they were hit. */
+    public List<Shot> of(boolean wanted) {
         List<Shot> some = new ArrayList<>();
         for (int i = 0; i < shots.size(); i++) {
             if (second.get(i) == wanted) {

@@ -126,7 +126,7 @@ public record SetupComparison(List<Difference> differences, List<SpreadDifferenc
         Map<ShotFigure, Found> found = new EnumMap<>(ShotFigure.class);
         all.forEach((figure, s) -> {
             double wide = Objects.requireNonNull(widening.get(figure));
-            Estimate estimate = estimate(s, wide * s.error() * s.usual(), s.usualP(wide));
+            Estimate estimate = estimate(s, wide * s.usualError() * s.usual(), s.usualP(wide));
             found.put(figure, new Found(s, estimate, holding.contains(figure)));
         });
         return found;
@@ -195,6 +195,11 @@ public record SetupComparison(List<Difference> differences, List<SpreadDifferenc
     private static Centre grown(Centre centre, int more) {
         double share = (double) centre.count() / (centre.count() + more);
         return new Centre(
-                centre.value(), centre.variance() * share, centre.freedom() + 0.7 * more, centre.count() + more, 0);
+                centre.value(),
+                centre.variance() * share,
+                centre.guarded() * share,
+                centre.freedom() + 0.7 * more,
+                centre.count() + more,
+                0);
     }
 }

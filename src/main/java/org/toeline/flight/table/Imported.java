@@ -2,8 +2,10 @@ package org.toeline.flight.table;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,6 +33,8 @@ public record Imported(
     public static final String TITLE = "title";
     /** Stands where a cell that tells shots apart is empty. */
     static final String NOTHING = "–";
+
+    private static final Set<String> NO_NAMES = Set.of("", "-", "--", "---", NOTHING, "—", "n/a", "#n/a", "?");
 
     public Imported {
         shots = List.copyOf(shots);
@@ -82,7 +86,17 @@ public record Imported(
     }
 
     private static String named(String value) {
-        return value.equals(NOTHING) ? "" : value;
+        return namesASetup(value) ? value : "";
+    }
+
+    /** Whether what stands under a heading is a name; “none” is, of who has an aid to set up with, and of who has none. */
+    public static boolean namesASetup(String value) {
+        return !NO_NAMES.contains(value.strip().toLowerCase(Locale.ROOT));
+    }
+
+    /** How many shots name no setup. */
+    public static long unnamed(List<Shot> shots) {
+        return shots.stream().filter(s -> s.setup().isEmpty()).count();
     }
 
     /** Only the shots that have these values; the others are left out by line. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.toeline.flight.FigureUnit;
+import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
 import org.toeline.flight.table.DecimalMark;
 import org.toeline.flight.table.Imported;
@@ -30,6 +31,29 @@ class ImportModelTest {
     private Path table() throws IOException {
         return Files.writeString(
                 folder.resolve("table.csv"), "Tempo;Launch (deg);Start line;Who\n65,2;12,1;1,5;a\n66,0;x;-2;b\n");
+    }
+
+    /** A dash is no name of a setup, and who does without an aid may call that “none”; one setup of all shots is taken too. */
+    @Test
+    void whatNamesNoSetupIsCountedAsNamingNone() throws Exception {
+        StringBuilder lines = new StringBuilder("Nr,Setup,Ball speed (m/s),Carry (m)\n");
+        String[] names = {"none", "gate", "-"};
+        for (int i = 0; i < 12; i++) {
+            lines.append(i + 1)
+                    .append(',')
+                    .append(names[i % 3])
+                    .append(',')
+                    .append(62 + i * i % 7)
+                    .append(',');
+            lines.append(200 + 3 * i * i % 11).append('\n');
+        }
+        ImportModel model = ImportModel.read(Files.writeString(folder.resolve("dash.csv"), lines), List.of());
+        assertThat(model.imported().shots())
+                .extracting(Shot::setup)
+                .startsWith("none", "gate", "")
+                .filteredOn(String::isEmpty)
+                .hasSize(4);
+        assertThat(Imported.unnamed(model.imported().shots())).isEqualTo(4);
     }
 
     @Test

@@ -67,7 +67,13 @@ class CentreTest {
     }
 
     private static Centre mean(double[] x) {
-        return new Centre(StatUtils.mean(x), StatUtils.variance(x) / x.length, x.length - 1, x.length, 0);
+        return new Centre(
+                StatUtils.mean(x),
+                StatUtils.variance(x) / x.length,
+                StatUtils.variance(x) / x.length,
+                x.length - 1,
+                x.length,
+                0);
     }
 
     /** Reference: a process of order one drawn here with a likeness of 0.4; the estimate's mean over many comes near it. */

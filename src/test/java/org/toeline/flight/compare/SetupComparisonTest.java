@@ -1,6 +1,7 @@
 package org.toeline.flight.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -8,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.toeline.flight.Shot;
 import org.toeline.flight.ShotFigure;
 
@@ -119,13 +122,55 @@ class SetupComparisonTest {
     @Test
     void aMishitHidesNothing() {
         List<Shot> before = shots(10, ShotFigure.CARRY, 0, 1);
-        List<Shot> after = new ArrayList<>(shots(10, ShotFigure.CARRY, 3, 1));
+        List<Shot> after = new ArrayList<>(shots(10, ShotFigure.CARRY, 4, 1));
         assertThat(of(SetupComparison.of(before, after), ShotFigure.CARRY).state())
                 .isEqualTo(State.REAL);
         after.set(4, after.get(4).with(ShotFigure.CARRY, 60));
         Difference still = of(SetupComparison.of(before, after), ShotFigure.CARRY);
         assertThat(still.state()).isEqualTo(State.REAL);
         assertThat(still.estimate().orElseThrow().apart()).isGreaterThanOrEqualTo(1);
+    }
+
+    /**
+     * The larger a change, the surer it is, hit one setup after the other, in runs of three or shot by shot: what a shuffle deals
+     * to the wrong setup is a heap of its own then, and no mishits.
+     */
+    @ParameterizedTest
+    @CsvSource({"6, 6", "8, 8", "7, 8", "12, 12", "10, 15"})
+    void theLargerAChangeTheSurer(int first, int second) {
+        for (int run : new int[] {first + second, 3, 1}) {
+            for (double spreads : new double[] {17, 100, 1000}) {
+                for (int trial = 0; trial < 5; trial++) {
+                    List<Shot> before = shots(first, ShotFigure.CARRY, 0, 1);
+                    List<Shot> after = shots(second, ShotFigure.CARRY, spreads, 1);
+                    Difference carry = of(
+                            SetupComparison.of(HitOrder.inTurns(before, after, turns(first, second, run))),
+                            ShotFigure.CARRY);
+                    assertThat(carry.state())
+                            .as("%s spreads, %d and %d in runs of %d", spreads, first, second, run)
+                            .isEqualTo(State.REAL);
+                    Estimate e = carry.estimate().orElseThrow();
+                    assertThat(e.halfWidth()).isLessThan(14 * ShotFigure.CARRY.worthwhile());
+                    assertThat(e.difference())
+                            .isCloseTo(
+                                    spreads * ShotFigure.CARRY.worthwhile(),
+                                    within(2.5 * ShotFigure.CARRY.worthwhile()));
+                }
+            }
+        }
+    }
+
+    private static List<Boolean> turns(int first, int second, int run) {
+        List<Boolean> turns = new ArrayList<>();
+        for (int a = 0, b = 0; a < first || b < second; ) {
+            for (int i = 0; i < run && a < first; i++, a++) {
+                turns.add(false);
+            }
+            for (int i = 0; i < run && b < second; i++, b++) {
+                turns.add(true);
+            }
+        }
+        return turns;
     }
 
     /** Nothing is shown only where no difference worth acting on can be there: the whole interval is smaller. */
@@ -171,9 +216,9 @@ class SetupComparisonTest {
     @Test
     void sharesByThePublishedExample() {
         SharesOfSides shares = SharesOfSides.of(SharesOfSides.Side.LEFT, ShotFigure.SIDE, 48, 80, 56, 70);
-        assertThat(shares.difference()).isCloseTo(0.2, org.assertj.core.api.Assertions.within(1e-12));
-        assertThat(shares.low()).isCloseTo(0.0524, org.assertj.core.api.Assertions.within(5e-5));
-        assertThat(shares.high()).isCloseTo(0.3339, org.assertj.core.api.Assertions.within(5e-5));
+        assertThat(shares.difference()).isCloseTo(0.2, within(1e-12));
+        assertThat(shares.low()).isCloseTo(0.0524, within(5e-5));
+        assertThat(shares.high()).isCloseTo(0.3339, within(5e-5));
         assertThat(shares.real()).isTrue();
     }
 
@@ -208,14 +253,12 @@ class SetupComparisonTest {
     void likenessIsAllowedForByTheKnownFormula() {
         boolean[] runs = new boolean[4000];
         java.util.Arrays.fill(runs, 2000, 4000, true);
-        assertThat(Likeness.allowed(Neighbours.of(runs)))
-                .isCloseTo(Math.sqrt(7 / 3.0), org.assertj.core.api.Assertions.within(2e-3));
+        assertThat(Likeness.allowed(Neighbours.of(runs))).isCloseTo(Math.sqrt(7 / 3.0), within(2e-3));
         boolean[] turns = new boolean[4000];
         for (int i = 1; i < turns.length; i += 2) {
             turns[i] = true;
         }
-        assertThat(Likeness.allowed(Neighbours.of(turns)))
-                .isCloseTo(Math.sqrt(3 / 7.0), org.assertj.core.api.Assertions.within(2e-3));
+        assertThat(Likeness.allowed(Neighbours.of(turns))).isCloseTo(Math.sqrt(3 / 7.0), within(2e-3));
         Centre any = Centre.of(new double[] {1, 2, 3, 4, 5, 6, 7});
         assertThat(Likeness.widening(Neighbours.of(turns), any, any, 0.4)).isEqualTo(1);
     }
