@@ -104,6 +104,11 @@ class ShotsInSightTest {
                             if (hidden > PIXEL) {
                                 cut.add(language + " " + percent + " % " + width + " x " + tall + ": " + hidden);
                             }
+                            double unsaid = unsaid();
+                            if (unsaid > PIXEL) {
+                                cut.add(language + " " + percent + " % " + width + ": " + unsaid
+                                        + " of what a change says");
+                            }
                         });
                     }
                 }
@@ -112,6 +117,17 @@ class ShotsInSightTest {
             }
         }
         assertThat(cut).isEmpty();
+    }
+
+    /** How much of what a change says is hidden at the right, in pixels. */
+    private double unsaid() {
+        Node sight = shown.lookup("#shots-differences-scroll").lookup(".viewport");
+        double right = sight.localToScene(sight.getLayoutBounds()).getMaxX();
+        return shown.lookupAll("Label").stream()
+                .filter(n -> n.getId() != null && n.getId().startsWith("says-"))
+                .mapToDouble(n -> n.localToScene(n.getLayoutBounds()).getMaxX() - right)
+                .max()
+                .orElse(Double.MAX_VALUE);
     }
 
     /** How much of the row at the end is hidden, in pixels; all of it where there is no such row. */

@@ -31,8 +31,11 @@ final class DifferencesPane extends VBox {
     /** What can be compared: with another lesson, two setups of this one, or nothing. */
     record Choice(Comparing comparing, String words) {}
 
-    /** The first columns are never broken into lines: figures read badly then. */
-    private static final int WHOLE = 4;
+    /**
+     * Beside the name, so that it is read in a narrow pane too; it alone may be broken into lines, since figures read badly then. A
+     * table wider than the pane is scrolled, and what is out of sight are the middles that the change is made of.
+     */
+    private static final int SAYS = 1;
 
     private static final String HEAD = "shots-head";
     private static final String LINE = "shots-line";
@@ -42,10 +45,10 @@ final class DifferencesPane extends VBox {
 
     private final ComboBox<Choice> with = new ComboBox<>();
     private final Label sentence = wrapped("shots-sentence");
-    private final TextGrid grid = new TextGrid(WHOLE);
-    private final TextGrid spreads = new TextGrid(1);
+    private final TextGrid grid = new TextGrid(column -> column == SAYS);
+    private final TextGrid spreads = new TextGrid(column -> column > 0);
     private final Label help = wrapped("hint");
-    private final TextGrid expected = new TextGrid(0);
+    private final TextGrid expected = new TextGrid(column -> true);
     private final ScrollPane scroll = new ScrollPane();
     private boolean filling;
 
@@ -85,7 +88,7 @@ final class DifferencesPane extends VBox {
         scroll.setId("shots-differences-scroll");
         scroll.setContent(all);
         scroll.setFitToWidth(true);
-        // a table wider than the pane is scrolled; a sentence wraps
+        // a sentence wraps
         scroll.viewportBoundsProperty()
                 .addListener((o, before, now) -> List.of(sentence, help)
                         .forEach(text -> text.setMaxWidth(now.getWidth() - inner.getLeft() - inner.getRight())));
@@ -203,21 +206,23 @@ final class DifferencesPane extends VBox {
         lines.add(row(
                 HEAD,
                 Texts.of("shots.head.figure"),
-                head(before),
-                head(after),
+                Texts.of("shots.head.says"),
                 Texts.of("shots.head.difference"),
-                Texts.of("shots.head.says")));
+                head(before),
+                head(after)));
         for (Difference d : compared.comparison().orElseThrow().differences()) {
             List<TextGrid.Cell> line = new ArrayList<>(row(
                     LINE,
                     name(d.figure(), compared, units),
+                    d.estimate().map(e -> change(d.figure(), e, units)).orElse("–"),
                     middle(before, d.figure(), units),
-                    middle(after, d.figure(), units),
-                    d.estimate().map(e -> change(d.figure(), e, units)).orElse("–")));
-            line.add(new TextGrid.Cell(
-                    mark(d.state()) + " " + d.words(),
-                    List.of(LINE, "state-" + d.state().name().toLowerCase(Locale.ROOT)),
-                    "says-" + d.figure().id()));
+                    middle(after, d.figure(), units)));
+            line.add(
+                    SAYS,
+                    new TextGrid.Cell(
+                            mark(d.state()) + " " + d.words(),
+                            List.of(LINE, "state-" + d.state().name().toLowerCase(Locale.ROOT)),
+                            "says-" + d.figure().id()));
             lines.add(line);
         }
         return lines;

@@ -2,8 +2,10 @@ package org.toeline.desk.shots;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import org.toeline.desk.look.Look;
 
 /**
  * Lines of text in columns, shown anew at every key: labels that are there already only change their words, since making and
@@ -11,7 +13,10 @@ import javafx.scene.layout.GridPane;
  */
 final class TextGrid extends GridPane {
 
-    private final int whole;
+    /** Of a column that may be broken into lines, beside usual text: a word or two. */
+    private static final double LEAST_BROKEN = 96;
+
+    private final IntPredicate broken;
     private final List<List<Label>> rows = new ArrayList<>();
 
     /**
@@ -27,9 +32,9 @@ final class TextGrid extends GridPane {
         }
     }
 
-    /** @param whole so many of the first columns are never broken into lines */
-    TextGrid(int whole) {
-        this.whole = whole;
+    /** @param broken which columns may be broken into lines, counted from 0 */
+    TextGrid(IntPredicate broken) {
+        this.broken = broken;
         setHgap(10);
         setVgap(3);
     }
@@ -75,9 +80,7 @@ final class TextGrid extends GridPane {
         Label label = new Label();
         label.setWrapText(true);
         label.setMinHeight(USE_PREF_SIZE);
-        if (column < whole) {
-            label.setMinWidth(USE_PREF_SIZE);
-        }
+        label.setMinWidth(broken.test(column) ? Look.px(LEAST_BROKEN) : USE_PREF_SIZE);
         add(label, column, line);
         return label;
     }

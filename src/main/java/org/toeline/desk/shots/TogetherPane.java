@@ -24,7 +24,7 @@ final class TogetherPane extends ScrollPane {
     /** More pairs than this nobody reads. */
     private static final int MOST = 20;
 
-    private final TextGrid lines = new TextGrid(0);
+    private final TextGrid lines = new TextGrid(column -> true);
 
     TogetherPane() {
         setId("shots-together");
