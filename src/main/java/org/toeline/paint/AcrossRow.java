@@ -35,6 +35,10 @@ public final class AcrossRow {
 
     private static final double CALLED = 0.15;
     private static final double BETWEEN = 0.32;
+    /** Type is not made smaller than this share of its size to stand in one line. */
+    private static final double SMALLEST = 0.85;
+
+    private static final double ABOVE = 0.2;
 
     private final Words words;
     private final ChangeWords changes;
@@ -71,25 +75,35 @@ public final class AcrossRow {
         return ReadingKind.of(row.across().reading()).isPresent();
     }
 
-    /** Paints into a rectangle of device units on a light ground; {@code row} is known. */
+    /** Paints into a rectangle of device units on a light ground, and into what {@link #above} asks for; {@code row} is known. */
     public void paint(Graphics2D g, Comparison.Row row, Rectangle2D area) {
         ReadingKind kind = ReadingKind.of(row.across().reading()).orElseThrow();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         double h = area.getHeight();
         double baseline = area.getY() + h * 0.18;
-        double type = Math.min(h, area.getWidth() / longest);
-        row.change().ifPresent(change -> called(g, kind, change, type, area.getMaxX(), baseline));
-        Ink.text(g, words.name(kind), Ink.bold(type * NAME), Ink.TEXT, area.getX(), baseline);
+        double above = above(area.getWidth(), h);
+        double type = above > 0 ? h : Math.min(h, area.getWidth() / longest);
+        row.change().ifPresent(change -> called(g, kind, change, type, area, baseline));
+        Font name = Ink.fitting(words.name(kind), Ink.bold(type * NAME), area.getWidth());
+        Ink.text(g, words.name(kind), name, Ink.TEXT, area.getX(), baseline - above);
         plot(g, kind, row, plotArea(area));
         below(g, kind, row, area);
     }
 
+    /**
+     * So much height must be left above a row of some width and height: there the name stands, where it would be small print beside
+     * what the change is called. The same for all rows.
+     */
+    public double above(double width, double height) {
+        return width / longest < SMALLEST * height ? ABOVE * height : 0;
+    }
+
     /** Writes what the change is called, at the right end. */
     private void called(
-            Graphics2D g, ReadingKind kind, LessonChange change, double type, double right, double baseline) {
+            Graphics2D g, ReadingKind kind, LessonChange change, double type, Rectangle2D area, double baseline) {
         String text = changes.change(kind, change);
-        Font font = called(change, type);
-        double x = right - Ink.width(text, font);
+        Font font = Ink.fitting(text, called(change, type), area.getWidth() - type * BETWEEN);
+        double x = area.getMaxX() - Ink.width(text, font);
         Ink.text(g, text, font, change.call() == ChangeCall.REAL ? Ink.TEXT : Ink.GREY, x, baseline);
         callMark(g, change.call(), change.difference(), x - type * 0.11, baseline - type * 0.05, type * 0.065);
     }

@@ -201,10 +201,22 @@ class AcrossPlotTest {
     void namesOfAllRowsHaveOneSizeOfType() {
         Comparison comparison = two();
         AcrossRow painter = new AcrossRow(Words.english(), comparison);
-        List<Integer> heights = comparison.rows().stream()
+        for (int width : new int[] {240, 420, 900}) {
+            List<Integer> heights = capitals(painter, comparison, width);
+            assertThat(heights.get(0))
+                    .as("%d wide", width)
+                    .isBetween(heights.get(1) - 1, heights.get(1) + 1)
+                    .isGreaterThan(8);
+        }
+    }
+
+    private static List<Integer> capitals(AcrossRow painter, Comparison comparison, int width) {
+        double above = painter.above(width, 104);
+        return comparison.rows().stream()
                 .map(row -> {
-                    BufferedImage image = paper(240, 28);
-                    painter.paint(image.createGraphics(), row, new java.awt.geom.Rectangle2D.Double(0, 0, 240, 104));
+                    BufferedImage image = paper(width, 28);
+                    painter.paint(
+                            image.createGraphics(), row, new java.awt.geom.Rectangle2D.Double(0, above, width, 104));
                     // the first letter alone: its columns from the left up to the first gap
                     int low = image.getHeight();
                     int high = 0;
@@ -219,8 +231,5 @@ class AcrossPlotTest {
                     return high - low;
                 })
                 .toList();
-        assertThat(heights.get(0))
-                .isBetween(heights.get(1) - 1, heights.get(1) + 1)
-                .isGreaterThan(5);
     }
 }

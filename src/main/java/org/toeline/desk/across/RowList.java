@@ -32,8 +32,8 @@ final class RowList extends VBox {
     private final Canvas header = new Canvas(10, HEADER);
     private final ListView<Comparison.Row> list = new ListView<>();
     private Optional<Comparison> shown = Optional.empty();
+    private Optional<AcrossRow> painter = Optional.empty();
     private List<String> days = List.of();
-    private Words words = Words.usual();
 
     RowList() {
         list.setId("across-rows");
@@ -59,8 +59,8 @@ final class RowList extends VBox {
 
     void show(Optional<Comparison> comparison, List<String> called, Words in) {
         shown = comparison;
+        painter = comparison.map(c -> new AcrossRow(in, c));
         days = called;
-        words = in;
         list.getItems()
                 .setAll(comparison
                         .map(c -> c.rows().stream().filter(AcrossRow::isKnown).toList())
@@ -110,17 +110,19 @@ final class RowList extends VBox {
 
         private void paint() {
             Comparison.Row row = getItem();
-            if (row == null || shown.isEmpty()) {
+            if (row == null || painter.isEmpty()) {
                 return;
             }
             canvas.setWidth(rowWidth());
-            canvas.setHeight((ROW + GAP) * scale());
-            AcrossRow painter = new AcrossRow(words, shown.get());
-            painter.paint(
-                    Look.now().ink(canvas, scale()),
-                    row,
-                    new Rectangle2D.Double(0, GAP / 2, rowWidth() / scale(), ROW));
-            setAccessibleText(painter.spoken(row));
+            double width = rowWidth() / scale();
+            double above = painter.get().above(width, ROW);
+            canvas.setHeight((ROW + GAP + above) * scale());
+            painter.get()
+                    .paint(
+                            Look.now().ink(canvas, scale()),
+                            row,
+                            new Rectangle2D.Double(0, GAP / 2 + above, width, ROW));
+            setAccessibleText(painter.get().spoken(row));
         }
     }
 }
