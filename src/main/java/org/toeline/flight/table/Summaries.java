@@ -2,11 +2,13 @@ package org.toeline.flight.table;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.toeline.language.Sentences;
 
 /**
@@ -24,10 +26,15 @@ final class Summaries {
 
     private static final int LEAST_SHOTS = 3;
 
+    /** A row that goes on with the numbers of the shots sums up only if chance makes a shot look so less often; our own judgement. */
+    private static final double BY_CHANCE = 0.01;
+
     private final Map<Row, String> found = new IdentityHashMap<>();
     private final Map<Row, double[]> numbers = new IdentityHashMap<>();
     private final List<Integer> figures = new ArrayList<>();
     private final List<Integer> names = new ArrayList<>();
+    private final List<Integer> shotNumbers = new ArrayList<>();
+    private final Set<Row> numbered = Collections.newSetFromMap(new IdentityHashMap<>());
     private final char decimal;
 
     private Summaries(char decimal) {
@@ -48,6 +55,9 @@ final class Summaries {
                     .filter(r -> FigureCell.bare(r.cell(place), decimal).isPresent())
                     .count();
             boolean tells = HeadingNames.is("shot-number", heading) || HeadingNames.is("time", heading);
+            if (HeadingNames.is("shot-number", heading)) {
+                work.shotNumbers.add(i);
+            }
             if (HeadingNames.names(heading)) {
                 work.names.add(i);
             } else if (!tells && numbers > 0 && 2 * numbers >= filled) {
@@ -68,6 +78,11 @@ final class Summaries {
                 figures.stream()
                         .mapToDouble(f -> FigureCell.bare(r.cell(f), decimal).orElse(Double.NaN))
                         .toArray()));
+        for (int i = 0; i < rows.size(); i++) {
+            if (goesOn(rows, i)) {
+                numbered.add(rows.get(i));
+            }
+        }
         ends(rows);
         betweenFound(rows);
         int begin = 0;
@@ -79,6 +94,18 @@ final class Summaries {
                 begin = i;
             }
         }
+    }
+
+    /** Whether a row's number is one more than that of the row above; the first row's, one less than that of the next. */
+    private boolean goesOn(List<Row> rows, int i) {
+        int above = i > 0 ? i - 1 : 0;
+        return rows.size() > 1
+                && shotNumbers.stream()
+                        .anyMatch(place -> FigureCell.bare(rows.get(above).cell(place), decimal)
+                                        .orElse(Double.NaN)
+                                == FigureCell.bare(rows.get(above + 1).cell(place), decimal)
+                                                .orElse(Double.NaN)
+                                        - 1);
     }
 
     /** What lies between two rows that sum up may have a sum of its own. */
@@ -134,6 +161,7 @@ final class Summaries {
         Map<String, Integer> agrees = new HashMap<>();
         int cells = 0;
         int varying = 0;
+        double chance = 1;
         for (int f = 0; f < figures.size(); f++) {
             int at = f;
             int place = figures.get(f);
@@ -150,6 +178,7 @@ final class Summaries {
             varying += others[0] < others[others.length - 1] ? 1 : 0;
             // of figures rounded themselves: a little more than half of the last place
             double within = 0.8 * Math.pow(10, -decimals(row.cell(place)));
+            chance *= Math.min(1, 2 * within / Math.max(2 * within, others[others.length - 1] - others[0]));
             statistics(others).forEach((name, statistic) -> {
                 if (Math.abs(statistic - value) <= within + 1e-9 * Math.abs(statistic)) {
                     agrees.merge(name, 1, Integer::sum);
@@ -157,7 +186,7 @@ final class Summaries {
             });
         }
         int all = cells;
-        if (all == 0 || varying == 0) {
+        if (all == 0 || varying == 0 || numbered.contains(row) && chance > BY_CHANCE) {
             return Optional.empty();
         }
         boolean again = rest.stream().anyMatch(r -> Arrays.equals(numbersOf(r), numbersOf(row)));

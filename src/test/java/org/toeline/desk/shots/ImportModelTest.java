@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,11 +50,34 @@ class ImportModelTest {
         }
         ImportModel model = ImportModel.read(Files.writeString(folder.resolve("dash.csv"), lines), List.of());
         assertThat(model.imported().shots())
+                .as("whole numbers that are near the mean by chance are shots")
+                .hasSize(12)
                 .extracting(Shot::setup)
                 .startsWith("none", "gate", "")
                 .filteredOn(String::isEmpty)
                 .hasSize(4);
         assertThat(Imported.unnamed(model.imported().shots())).isEqualTo(4);
+    }
+
+    /** A mean that a program numbers on like a shot is a mean where chance would hardly make a shot so. */
+    @Test
+    void aNumberedMeanIsNoShot() throws Exception {
+        StringBuilder lines = new StringBuilder("Nr,Ball speed (m/s),Carry (m),Apex (m)\n");
+        double[] sums = new double[3];
+        for (int i = 1; i <= 10; i++) {
+            double[] shot = {62 + i * i % 7 + 0.13 * i, 200 + 3 * i * i % 11 + 0.17 * i, 25 + 5 * i % 7 + 0.11 * i};
+            lines.append(String.format(Locale.ROOT, "%d,%.2f,%.2f,%.2f%n", i, shot[0], shot[1], shot[2]));
+            for (int f = 0; f < sums.length; f++) {
+                sums[f] += shot[f] / 10;
+            }
+        }
+        lines.append(String.format(Locale.ROOT, "11,%.2f,%.2f,%.2f%n", sums[0], sums[1], sums[2]));
+        Imported imported = ImportModel.read(Files.writeString(folder.resolve("mean.csv"), lines), List.of())
+                .imported();
+        assertThat(imported.shots()).hasSize(10);
+        assertThat(imported.leftOut())
+                .singleElement()
+                .satisfies(l -> assertThat(l.line()).isEqualTo(12));
     }
 
     @Test
