@@ -30,7 +30,7 @@ record ChangeSentence(ShotUnits units) {
         List<String> real = new ArrayList<>();
         for (ShotFigure figure : TOLD) {
             difference(comparison, figure)
-                    .filter(d -> d.state() == State.REAL)
+                    .filter(d -> d.state() == State.REAL && !d.isRealButSmall())
                     .flatMap(Difference::estimate)
                     .ifPresent(e -> real.add(phrase(figure, e)));
         }
@@ -38,7 +38,8 @@ record ChangeSentence(ShotUnits units) {
             return setup.map(name -> Texts.of("shots.change.sentence", listed(real), name))
                     .orElseGet(() -> Texts.of("shots.change.sentence.lesson", listed(real)));
         }
-        boolean settled = comparison.differences().stream().allMatch(d -> d.state() == State.NOT_SHOWN);
+        boolean settled =
+                comparison.differences().stream().allMatch(d -> d.state() == State.NOT_SHOWN || d.isRealButSmall());
         int more = comparison.differences().stream()
                 .filter(d -> TOLD.contains(d.figure()))
                 .mapToInt(Difference::moreShots)

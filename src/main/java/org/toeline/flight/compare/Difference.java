@@ -37,11 +37,16 @@ public record Difference(
         return Optional.ofNullable(found);
     }
 
-    /** The state in words, in the person's language: “real”, “not shown”, “too few shots: about 7 more with each setup”. */
+    /** Whether the change is real and the whole interval smaller than what a coach would act on, as among very many shots. */
+    public boolean isRealButSmall() {
+        return state == State.REAL && found != null && Math.max(Math.abs(found.low()), Math.abs(found.high())) < worth;
+    }
+
+    /** The state in words, in the person's language: “real”, “real, but too small to act on”, “not shown”, “too few shots: about 7 more with each setup”. */
     public String words() {
         Sentences sentences = Sentences.of(Difference.class);
         return switch (state) {
-            case REAL -> sentences.of("difference.real");
+            case REAL -> sentences.of(isRealButSmall() ? "difference.real-small" : "difference.real");
             case NOT_SHOWN -> sentences.of("difference.not-shown");
             case TOO_FEW ->
                 moreShots > MOST_MORE
