@@ -68,6 +68,12 @@ record BallEvidence(
     private static final double WHOLE = 0.55;
 
     private static final double MAY_BE_WHOLE = 0.4;
+    /** Of what several circles came to: score, rim, misfit of the contrast; and the score that makes another one doubtful. */
+    private static final double AGREED = 0.2;
+
+    private static final double AGREED_RIM = 0.3;
+    private static final double AGREED_MISFIT = 0.11;
+    private static final double OF_ANOTHER = 0.1;
 
     static BallEvidence of(Frame frame, BallFit fit, boolean farOff) {
         boolean[] open = fit.rim().open();
@@ -164,7 +170,7 @@ record BallEvidence(
                 && contrast >= LEAST_CONTRAST
                 && misfit <= Math.max(9, (MOST_MISFIT + (large ? MORE_MISFIT : 0)) * contrast);
         boolean alone = !farOff || alikeShare <= MOST_ALIKE;
-        return rim && alone && white >= LEAST_WHITE && level >= LEAST_LEVEL && score() >= leastScore();
+        return rim && alone && isWhite() && score() >= leastScore();
     }
 
     private double leastScore() {
@@ -186,6 +192,19 @@ record BallEvidence(
     }
 
     boolean mayBeWhole() {
-        return white >= LEAST_WHITE && level >= LEAST_LEVEL && rimScore() >= MAY_BE_WHOLE;
+        return isWhite() && rimScore() >= MAY_BE_WHOLE;
+    }
+
+    boolean isWhite() {
+        return white >= LEAST_WHITE && level >= LEAST_LEVEL;
+    }
+
+    /** Of what circles of several beginnings came to: enough to be a ball, or to make another one doubtful. */
+    boolean mayBeAgreed() {
+        return score() >= OF_ANOTHER;
+    }
+
+    boolean isAgreed() {
+        return score() >= AGREED && rimScore() >= AGREED_RIM && misfit <= AGREED_MISFIT * contrast;
     }
 }

@@ -2,6 +2,7 @@ package org.toeline.assist;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +50,10 @@ public final class BallOutline {
     private static final double OTHER = 0.3;
     /** The share of its rim that must be found of such another one before it is fitted. */
     private static final double MOST_OF_RIM = 0.5;
+    /** Circles from so many beginnings that come to rest as one are one thing that is there. */
+    private static final int AGREED = 3;
+    /** What comes to rest nearer than this, radii, has found the same. */
+    private static final double THE_SAME = 0.05;
     /** By how much what overlaps must have the plainer rim. */
     private static final double PLAINER = 0.1;
 
@@ -79,10 +84,52 @@ public final class BallOutline {
     private Optional<BallMark> fit(double x, double y) {
         List<Candidate> candidates = new RimSearch(frame, mostRadiusPx, Edges.FALLS).near(x, y);
         boolean large = candidates.stream().limit(1).anyMatch(c -> c.circle().r() > Hypotheses.LARGE_PX);
-        Optional<BallFit> chosen = large
-                ? clearest(together(candidates, BallEvidence::isBall, x, y), x, y)
-                : likeliest(inTurn(candidates, x, y), x, y);
+        Optional<BallFit> chosen = large ? large(candidates, x, y) : likeliest(inTurn(candidates, x, y), x, y);
         return chosen.flatMap(this::weighed);
+    }
+
+    /**
+     * Close by, what circles from many beginnings come to: a ball before a white shoe scores no better than other circles there do,
+     * but those end each elsewhere. Where that is not plain, or where fewer agree, the one that looks most like a ball.
+     */
+    private Optional<BallFit> large(List<Candidate> candidates, double x, double y) {
+        List<List<BallFit>> things = farOff ? List.of() : things(candidates, x, y);
+        boolean one = !things.isEmpty()
+                && things.get(0).size() >= AGREED
+                && (things.size() == 1
+                        || 2 * things.get(1).size() < things.get(0).size());
+        return (one ? Optional.of(best(things.get(0))) : Optional.<BallFit>empty())
+                .filter(b -> evidence(b).isAgreed())
+                .or(() -> clearest(together(candidates, BallEvidence::isBall, x, y), x, y));
+    }
+
+    /** What more than one circle comes to and is white and may be round; what most come to first. */
+    private List<List<BallFit>> things(List<Candidate> candidates, double x, double y) {
+        List<Candidate> all = new ArrayList<>(candidates);
+        all.addAll(plain(x, y));
+        List<List<BallFit>> things = new ArrayList<>();
+        for (BallFit fit : together(all, BallEvidence::isWhite, x, y)) {
+            double near = Math.max(1, THE_SAME * fit.circle().r());
+            things.stream()
+                    .filter(t -> t.get(0).circle().apart(fit.circle()) < near)
+                    .findFirst()
+                    .ifPresentOrElse(t -> t.add(fit), () -> things.add(new ArrayList<>(List.of(fit))));
+        }
+        return things.stream()
+                .filter(t -> t.size() > 1 && evidence(best(t)).mayBeAgreed())
+                .sorted(Comparator.comparingInt((List<BallFit> t) -> t.size()).reversed())
+                .toList();
+    }
+
+    private BallFit best(List<BallFit> fits) {
+        return Collections.max(fits, Comparator.comparingDouble(f -> evidence(f).score()));
+    }
+
+    private List<Candidate> plain(double x, double y) {
+        return new RimSearch(frame, mostRadiusPx, Edges.ALL)
+                .near(x, y).stream()
+                        .filter(c -> c.rays() >= MOST_OF_RIM * RimSearch.RAYS)
+                        .toList();
     }
 
     /** Small circles are fitted quickly, and one that explains the picture ends it. */
@@ -145,12 +192,9 @@ public final class BallOutline {
 
     /** A circle that has an edge around most of it, other than the one found: within it, or plainer than it. */
     private Optional<BallFit> inFront(Optional<BallFit> found, double x, double y) {
-        List<Candidate> others = new RimSearch(frame, mostRadiusPx, Edges.ALL)
-                .near(x, y).stream()
-                        .filter(c -> c.rays() >= MOST_OF_RIM * RimSearch.RAYS)
-                        .filter(c -> found.isEmpty()
-                                || isOther(c.circle(), found.get().circle()))
-                        .toList();
+        List<Candidate> others = plain(x, y).stream()
+                .filter(c -> found.isEmpty() || isOther(c.circle(), found.get().circle()))
+                .toList();
         double least = found.map(f -> evidence(f).rimScore() + PLAINER).orElse(0.0);
         return together(others, BallEvidence::mayBeWhole, x, y).stream()
                 .filter(b -> found.isEmpty()

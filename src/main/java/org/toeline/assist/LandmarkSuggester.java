@@ -48,9 +48,10 @@ public final class LandmarkSuggester implements AutoCloseable {
      * @param stopped asked between the steps; once it says so, a {@link java.util.concurrent.CancellationException} ends it
      */
     public synchronized ViewSuggestion suggest(Asked asked, BooleanSupplier stopped) {
-        return asked.view() == View.TEE
-                ? new TeeSuggester(asked, stopped).suggest()
-                : new ViewSuggester(model, stopped).suggest(asked);
+        Asked lit = Exposure.lit(asked);
+        return lit.view() == View.TEE
+                ? new TeeSuggester(lit, stopped).suggest()
+                : new ViewSuggester(model, stopped).suggest(lit);
     }
 
     @Override

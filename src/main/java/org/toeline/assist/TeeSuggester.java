@@ -31,12 +31,20 @@ final class TeeSuggester {
 
     private static final double MOST_BALL = 0.085;
     private static final int MOST_TRIED = 2;
+    /** Two that are nearer, radii, are of one thing. */
+    private static final double APART = 1.5;
+
     private static final double LEAST_WHITER = 25;
+    /** The whitest disc lies above a ball's middle, as below it is in shade, and before a shoe the more so; radii. */
+    private static final double SHADED = 0.35;
+
     private static final double LESS_WHITE = 0.5;
     /** What lies so much higher than a ball lies further off, as shoes do. */
     private static final double HIGHER = 0.35;
 
     private static final double LEAST_SURE = 0.1;
+    /** What is found twice lies nearer than this, diameters. */
+    private static final double AGAIN = 0.03;
 
     private static final double STEEP_RAD = Math.toRadians(55);
     /** Of the shaft's edges, share of the picture's height: trousers end further up, posts stand further off. */
@@ -105,7 +113,7 @@ final class TeeSuggester {
                     .anyMatch(b -> at.yPx() < b.centre().yPx() - HIGHER * diameter(b)
                             || at.distancePx(b.centre()) < diameter(b));
             if (!higher) {
-                BallOutline.fit(frame, View.TEE, asked.focalPx(), at)
+                twice(at)
                         .filter(b -> isOfThatSize(b)
                                 && shaft(steep, b.centre(), diameter(b)).isPresent())
                         .map(b -> new BallMark(
@@ -114,6 +122,19 @@ final class TeeSuggester {
             }
         }
         return balls;
+    }
+
+    /** What is found there, and found again from its own middle. */
+    private Optional<BallMark> twice(ImagePoint at) {
+        return BallOutline.fit(frame, View.TEE, asked.focalPx(), at).filter(this::again);
+    }
+
+    private boolean again(BallMark ball) {
+        double near = Math.max(1, AGAIN * diameter(ball));
+        return BallOutline.fit(frame, View.TEE, asked.focalPx(), ball.centre())
+                .filter(b ->
+                        b.centre().distancePx(ball.centre()) < near && Math.abs(diameter(b) - diameter(ball)) < near)
+                .isPresent();
     }
 
     private boolean isOfThatSize(BallMark ball) {
@@ -130,7 +151,7 @@ final class TeeSuggester {
 
     /** The middles of the whitest discs beside a shaft, the lowest first: shoes stand behind the ball. */
     private List<ImagePoint> discs(List<Stroke> steep) {
-        record Disc(ImagePoint at, double whiter) {}
+        record Disc(ImagePoint at, double r, double whiter) {}
         List<Disc> discs = new ArrayList<>();
         double step = LEAST_BALL * frame.width() / 5;
         for (double share = LEAST_BALL; share < MOST_BALL; share *= 1.4) {
@@ -140,22 +161,24 @@ final class TeeSuggester {
                     ImagePoint at = new ImagePoint(x, y);
                     double whiter = shaft(steep, at, 2 * r).isEmpty() ? 0 : whiter(x, y, r);
                     if (whiter > LEAST_WHITER) {
-                        discs.add(new Disc(at, whiter));
+                        discs.add(new Disc(at, r, whiter));
                     }
                 }
             }
         }
         discs.sort(Comparator.comparingDouble(Disc::whiter).reversed());
-        List<ImagePoint> apart = new ArrayList<>();
+        List<Disc> apart = new ArrayList<>();
         for (Disc disc : discs) {
             if (apart.size() < MOST_TRIED
                     && disc.whiter > LESS_WHITE * discs.get(0).whiter
-                    && apart.stream().noneMatch(o -> o.distancePx(disc.at) < LEAST_BALL * frame.width())) {
-                apart.add(disc.at);
+                    && apart.stream().noneMatch(o -> o.at.distancePx(disc.at) < APART * Math.max(o.r, disc.r))) {
+                apart.add(disc);
             }
         }
-        apart.sort(Comparator.comparingDouble(ImagePoint::yPx).reversed());
-        return apart;
+        return apart.stream()
+                .map(d -> d.at.plus(0, SHADED * d.r))
+                .sorted(Comparator.comparingDouble(ImagePoint::yPx).reversed())
+                .toList();
     }
 
     /** How much whiter a disc is than the ring around it; half of that may be a shoe behind the ball. */

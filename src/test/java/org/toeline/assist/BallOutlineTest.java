@@ -7,9 +7,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.toeline.camera.UsualLens;
 import org.toeline.geometry.ImagePoint;
 import org.toeline.mark.BallMark;
 import org.toeline.mark.View;
+import org.toeline.scene.RandomLessons;
+import org.toeline.scene.Scenario;
+import org.toeline.scene.Truth;
 import org.toeline.video.Frame;
 
 /** On drawn balls whose outline is known (a short version of {@link BallStudy}), and on the sample clips. */
@@ -113,6 +117,24 @@ class BallOutlineTest {
         assertThat(tally.refused()).isLessThanOrEqualTo(1);
         assertThat(tally.centreRms()).as("centre, rms").isLessThan(0.2);
         assertThat(tally.diameterRms()).as("diameter, rms").isLessThan(0.3);
+    }
+
+    /** A rendered one, where the shoe is hardly another white, and one with a smaller circle of light on it: circles of many beginnings agree. */
+    @ParameterizedTest
+    @CsvSource({"1005", "16091"})
+    void aBallIsWhatManyCirclesComeTo(int lesson) {
+        Scenario scenario = RandomLessons.lesson(lesson);
+        Frame frame = RandomLessons.frames(scenario, View.TEE, RandomLessons.look(lesson), 1)
+                .get(0);
+        Truth.Outline truth = Truth.ball(scenario, View.TEE);
+        double share = (double) frame.width() / Scenario.WIDTH;
+        ImagePoint centre =
+                new ImagePoint(truth.centre().xPx() * share, truth.centre().yPx() * share);
+        BallMark ball = BallOutline.fit(frame, View.TEE, UsualLens.MAIN.focalPx(frame.width(), frame.height()), centre)
+                .orElseThrow();
+        assertThat(ball.centre().distancePx(centre)).isLessThan(2 * ball.sigmaPx());
+        assertThat(Math.abs(ball.diameterPx().orElseThrow() - truth.diameterPx() * share))
+                .isLessThan(2 * ball.diameterSigmaPx());
     }
 
     /** Pictures in which nothing can be found, or nothing be told: an answer, and no exception. */

@@ -63,6 +63,38 @@ class ViewSuggesterTest extends OnSampleClips {
         assertThat(ball.origin()).isEqualTo(Mark.Origin.SUGGESTED);
     }
 
+    /** The same clips as a dark bay gives them: three tenths as bright, with noise of three levels. */
+    @ParameterizedTest
+    @CsvSource({"left-handed, face-on, LEFT", "all-good, down-the-line, RIGHT"})
+    void findsShaftAndBallInTheDark(String lesson, String view, Handedness hand) throws Exception {
+        Frame dark = dark(frame(lesson, view), 0.3, 3);
+        JsonNode truth = truth(lesson, view);
+        ViewSuggestion seen = suggest(dark, View.of(view).orElseThrow(), hand);
+        assertThat(seen.missing().keySet()).doesNotContain(Part.BODY, Part.SHAFT, Part.BALL);
+        BallMark ball = seen.ball().orElseThrow();
+        assertThat(ball.centre().distancePx(ball(truth))).isLessThan(4 * ball.sigmaPx());
+        for (Mark mark : seen.landmarks()) {
+            assertThat(mark.at().distancePx(landmark(truth, mark.landmark().id())))
+                    .as(mark.landmark().id())
+                    .isLessThan(4 * mark.sigmaPx());
+        }
+    }
+
+    private static Frame dark(Frame frame, double gain, double noise) {
+        SplittableRandom random = new SplittableRandom(7);
+        int[] argb = new int[frame.argb().length];
+        for (int i = 0; i < argb.length; i++) {
+            int p = 0xff;
+            for (int c = 0; c < 3; c++) {
+                double grain = noise * (random.nextDouble() + random.nextDouble() + random.nextDouble() - 1.5) * 2;
+                double v = gain * (frame.argb()[i] >> 16 - 8 * c & 255) + grain;
+                p = p << 8 | (int) Math.round(Math.max(0, Math.min(255, v)));
+            }
+            argb[i] = p;
+        }
+        return new Frame(frame.index(), frame.seconds(), frame.width(), frame.height(), argb);
+    }
+
     /** Other frames of the still span: all is there again, no spread is smaller, and what moved there is left out. */
     @Test
     void looksAgainWhileThePlayerStandsStill() throws Exception {

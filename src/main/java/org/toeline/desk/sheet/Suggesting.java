@@ -40,12 +40,13 @@ import org.toeline.video.Frame;
 final class Suggesting implements LessonListener {
 
     /**
-     * What was seen of a view's marked frame.
+     * What was seen of the frame that a view is marked on, or will be.
      *
-     * @param moment the clip and its marked frame
-     * @param hand   from which it was looked at
+     * @param clip  its file name as the lesson has it
+     * @param frame which one of the clip
+     * @param hand  from which it was looked at
      */
-    private record Seen(ClipMoment moment, Handedness hand, ViewSuggestion what) {}
+    private record Seen(String clip, int frame, Handedness hand, ViewSuggestion what) {}
 
     private final Map<View, Seen> seen = new EnumMap<>(View.class);
     private final HandSeen hands = new HandSeen();
@@ -181,7 +182,7 @@ final class Suggesting implements LessonListener {
     private ViewSuggestion remember(View of, Asked asked, ViewSuggestion saw) {
         ViewSuggestion what = learning.suggested(of, asked.handedness(), saw);
         Optional.ofNullable(model.lesson().clips().get(of)).ifPresent(moment -> {
-            seen.put(of, new Seen(moment, asked.handedness(), what));
+            seen.put(of, new Seen(moment.clip(), asked.frame().index(), asked.handedness(), what));
             // of a player who is seen from another side than asked for the hand is none
             hands.saw(of, moment.clip(), what.hand().filter(h -> what.view().equals(Optional.of(of))));
         });
@@ -220,8 +221,11 @@ final class Suggesting implements LessonListener {
     }
 
     private boolean isOfNow(View of, Seen s) {
-        return s.moment.equals(model.lesson().clips().get(of))
-                && s.hand == model.sheet().handedness();
+        ClipMoment now = model.lesson().clips().get(of);
+        OpenClip open = clips.open.get(of);
+        boolean sameFrame =
+                now != null && open != null && now.clip().equals(s.clip) && open.place(now.seconds()) == s.frame;
+        return sameFrame && s.hand == model.sheet().handedness();
     }
 
     /** What lies on the ground is often said after the rods were seen: then their ends have a name. The other hand exchanges sides. */
