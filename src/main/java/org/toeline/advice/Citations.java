@@ -16,8 +16,8 @@ public final class Citations {
 
     private static final String BETWEEN = "; ";
     private static final String LEAD = ": ";
-    /** What nobody in particular says. */
-    static final String COMMON = "common practice";
+    /** What nobody in particular says: how sources in the data begin. */
+    static final String COMMON = Provenance.COMMON_PRACTICE.id().replace('-', ' ');
 
     private static final Map<String, String> GERMAN = read(Json.shipped(Citations.class, "sources_de.json"));
 
