@@ -88,7 +88,10 @@ final class ShotsDocument {
                 setup.table().imported().groups().get(i).forEach(group::put);
             }
             ArrayNode flights = node.putArray("flights");
-            setup.flights().get(i).ifPresent(f -> f.band().flights().forEach(flight -> flights.add(flight(flight))));
+            setup.flights()
+                    .get(i)
+                    .ifPresent(f ->
+                            f.band().flights().forEach(flight -> flights.add(flight(flight, shot.tellsSide()))));
         }
         ArrayNode computed = out.putArray("computed");
         setup.figures().computed().stream().sorted().forEach(f -> computed.add(f.id()));
@@ -121,11 +124,13 @@ final class ShotsDocument {
         return out;
     }
 
-    private static ObjectNode flight(Flight flight) {
+    private static ObjectNode flight(Flight flight, boolean tellsSide) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("model", flight.model());
         node.put("carry", shown(ShotFigure.CARRY, flight.carryM())).put("apex", shown(ShotFigure.APEX, flight.apexM()));
-        node.put("side", shown(ShotFigure.SIDE, flight.sideM()));
+        if (tellsSide) {
+            node.put("side", shown(ShotFigure.SIDE, flight.sideM()));
+        }
         node.put("descent-angle", shown(ShotFigure.DESCENT_ANGLE, flight.descentRad()));
         node.put("hang-time", shown(ShotFigure.HANG_TIME, flight.hangTimeS()));
         node.put("outsideShare", rounded(flight.outsideShare()));

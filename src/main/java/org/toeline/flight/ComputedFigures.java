@@ -37,9 +37,6 @@ public record ComputedFigures(List<Shot> shots, Set<ShotFigure> computed, String
     public static ComputedFigures of(List<Shot> shots, String model, Function<Launch, Flight> fly) {
         Set<ShotFigure> wanted = new TreeSet<>(OF_FLIGHT);
         shots.forEach(s -> wanted.removeAll(s.figures().keySet()));
-        if (shots.stream().allMatch(s -> s.figure(ShotFigure.LAUNCH_DIRECTION).isEmpty())) {
-            wanted.remove(ShotFigure.SIDE);
-        }
         List<Shot> filled = shots.stream().map(s -> filled(s, fly, wanted)).toList();
         Set<ShotFigure> computed = new TreeSet<>(wanted);
         computed.removeIf(f -> filled.stream().allMatch(s -> s.figure(f).isEmpty()));
@@ -54,7 +51,9 @@ public record ComputedFigures(List<Shot> shots, Set<ShotFigure> computed, String
         Map<ShotFigure, Double> flown = figures(fly.apply(launch.get()));
         Map<ShotFigure, Double> figures = new EnumMap<>(ShotFigure.class);
         figures.putAll(shot.figures());
-        wanted.forEach(f -> figures.put(f, flown.get(f)));
+        wanted.stream()
+                .filter(f -> f != ShotFigure.SIDE || shot.tellsSide())
+                .forEach(f -> figures.put(f, flown.get(f)));
         return shot.withFigures(figures);
     }
 

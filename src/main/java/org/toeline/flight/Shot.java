@@ -78,9 +78,15 @@ public record Shot(Map<ShotFigure, Double> figures, String remark, String aside,
         return withFigures(turned);
     }
 
+    /** Whether a flight from its launch tells where it goes sideways: by the direction and the tilt of the axis, both measured. */
+    public boolean tellsSide() {
+        return figures.containsKey(ShotFigure.LAUNCH_DIRECTION) && figures.containsKey(ShotFigure.SPIN_AXIS);
+    }
+
     /**
      * The launch, if speed, launch angle and spin rate were measured and make a flight. A direction that was not
-     * measured counts as along the target line, an axis that was not as level.
+     * measured counts as along the target line, an axis that was not as level: how far and how high is hardly moved by it, and
+     * where it goes sideways is not known ({@link #tellsSide()}).
      */
     public Optional<Launch> launch() {
         OptionalDouble speed = figure(ShotFigure.BALL_SPEED);

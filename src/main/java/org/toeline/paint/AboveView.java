@@ -15,6 +15,11 @@ import org.toeline.geometry.ImagePoint;
 record AboveView(double left, double zero, ShotScale scale) implements PlotView {
 
     @Override
+    public boolean sees(boolean tellsSide) {
+        return tellsSide;
+    }
+
+    @Override
     public double across(FlightPoint point) {
         return point.place().h();
     }

@@ -26,6 +26,9 @@ sealed interface PlotView permits SideView, AboveView {
         return zero() - acrossM * scale().pxPerM();
     }
 
+    /** Whether a flight is seen from here that does or does not tell where it goes sideways. */
+    boolean sees(boolean tellsSide);
+
     /** What is drawn across the distance. */
     double across(FlightPoint point);
 

@@ -47,10 +47,16 @@ public record ShotPicture(List<Setup> setups, FigureUnit length, List<String> no
      * @param count   how many shots count
      * @param shots   curves and points of them, or of many some
      * @param middle  the flight of the middle launch by each model, the one whose figures stand first in front; may be empty
+     * @param tellsSide whether that flight tells where it goes sideways; else it is not seen from above
      * @param middles where the shots lie in carry, side and apex
      */
     public record Setup(
-            String name, int count, List<Trace> shots, List<Flight> middle, Map<ShotFigure, SetupFigure> middles) {
+            String name,
+            int count,
+            List<Trace> shots,
+            List<Flight> middle,
+            boolean tellsSide,
+            Map<ShotFigure, SetupFigure> middles) {
 
         public Setup {
             shots = List.copyOf(shots);
@@ -65,6 +71,7 @@ public record ShotPicture(List<Setup> setups, FigureUnit length, List<String> no
      * One shot.
      *
      * @param computed    the curve, if it can be computed
+     * @param tellsSide   whether the curve tells where it goes sideways; else it is not seen from above
      * @param carryM      measured, metres
      * @param sideM       measured, metres, positive towards {@code h}
      * @param apexM       measured, metres
@@ -72,6 +79,7 @@ public record ShotPicture(List<Setup> setups, FigureUnit length, List<String> no
      */
     public record Trace(
             Optional<Flight> computed,
+            boolean tellsSide,
             OptionalDouble carryM,
             OptionalDouble sideM,
             OptionalDouble apexM,

@@ -33,17 +33,18 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
     void paint(ShotPicture.Setup setup) {
         Color faint = pen.faint(setup.shots().size());
         for (ShotPicture.Trace shot : setup.shots()) {
-            shot.computed().ifPresent(f -> curve(f, faint, pen.stroke(1.3f)));
+            curve(shot).ifPresent(f -> curve(f, faint, pen.stroke(1.3f)));
         }
         double radius = setup.shots().size() < MANY ? RADIUS : RADIUS * 0.6;
         setup.shots().forEach(shot -> view.measured(shot).ifPresent(p -> pen.point(g, p.xPx(), p.yPx(), radius)));
-        for (int i = 1; i < setup.middle().size(); i++) {
+        List<Flight> middle = view.sees(setup.tellsSide()) ? setup.middle() : List.of();
+        for (int i = 1; i < middle.size(); i++) {
             curve(
-                    setup.middle().get(i),
+                    middle.get(i),
                     pen.color(),
                     new BasicStroke(1.4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1, new float[] {0.1f, 4f}, 0));
         }
-        setup.middle().stream().findFirst().ifPresent(f -> curve(f, pen.color(), pen.stroke(2.6f)));
+        middle.stream().findFirst().ifPresent(f -> curve(f, pen.color(), pen.stroke(2.6f)));
         if (view.figure() == ShotFigure.SIDE) {
             half(setup.shots());
         }
@@ -56,7 +57,7 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
         List<ImagePoint> landed = shots.stream()
                 .flatMap(s -> view
                         .measured(s)
-                        .or(() -> s.computed().map(f -> new ImagePoint(view.x(f.landing()), view.y(f.landing()))))
+                        .or(() -> curve(s).map(f -> new ImagePoint(view.x(f.landing()), view.y(f.landing()))))
                         .stream())
                 .toList();
         LandingEllipse.of(landed).ifPresent(e -> {
@@ -67,6 +68,11 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
             g.setStroke(pen.stroke(1.6f));
             g.draw(e);
         });
+    }
+
+    /** The shot's computed flight, if it is to be seen from here. */
+    private Optional<Flight> curve(ShotPicture.Trace shot) {
+        return shot.computed().filter(f -> view.sees(shot.tellsSide()));
     }
 
     private void curve(Flight flight, Color color, BasicStroke stroke) {
@@ -91,9 +97,9 @@ record ShotTraces(Graphics2D g, ShotPen pen, PlotView view) {
 
     /** The shot whose row is being typed: dark, with its number, which stays within the plot. */
     private void picked(ShotPicture.Trace shot) {
-        shot.computed().ifPresent(f -> curve(f, Ink.TEXT, pen.stroke(1.8f)));
+        curve(shot).ifPresent(f -> curve(f, Ink.TEXT, pen.stroke(1.8f)));
         Font font = Ink.bold(11);
-        shot.computed().map(f -> f.points().get(f.points().size() / 2)).ifPresent(p -> {
+        curve(shot).map(f -> f.points().get(f.points().size() / 2)).ifPresent(p -> {
             Rectangle2D plot = g.getClipBounds();
             double x = Math.min(view.x(p), plot.getMaxX() - HALO - Ink.width(shot.pickedLabel(), font));
             double y = Math.max(view.y(p) - 6, plot.getMinY() + HALO + font.getSize2D());

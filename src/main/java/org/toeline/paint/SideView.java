@@ -15,6 +15,11 @@ import org.toeline.geometry.ImagePoint;
 record SideView(double left, double zero, ShotScale scale) implements PlotView {
 
     @Override
+    public boolean sees(boolean tellsSide) {
+        return true;
+    }
+
+    @Override
     public double across(FlightPoint point) {
         return point.place().u();
     }

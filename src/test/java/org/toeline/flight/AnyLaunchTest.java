@@ -83,9 +83,24 @@ class AnyLaunchTest {
         assertThat(filled.shots().get(0).figure(ShotFigure.APEX).getAsDouble())
                 .isCloseTo(trajectory.fly(launched.launch().orElseThrow()).apexM(), within(1e-9));
         assertThat(filled.model()).isEqualTo("Smits & Smith 1994");
-        // Without a measured direction, a computed side would be a supposition.
-        assertThat(ComputedFigures.of(List.of(launched), trajectory).computed())
+    }
+
+    /** Where a ball went sideways follows from its start line and the tilt of its axis: without one of them a side is a supposition. */
+    @Test
+    void aSideIsComputedOnlyOfShotsThatTellIt() {
+        Shot launched = new Shot(
+                Map.of(ShotFigure.BALL_SPEED, 65.0, ShotFigure.LAUNCH_ANGLE, 0.22, ShotFigure.SPIN_RATE, 270.0));
+        Shot started = launched.with(ShotFigure.LAUNCH_DIRECTION, 0.03);
+        Shot all = started.with(ShotFigure.SPIN_AXIS, 0.1);
+        Trajectory trajectory = new Trajectory(Air.USUAL, SmitsSmith.WITH_REYNOLDS_TERM);
+        assertThat(ComputedFigures.of(List.of(launched, started), trajectory).computed())
                 .contains(ShotFigure.CARRY)
                 .doesNotContain(ShotFigure.SIDE);
+        ComputedFigures beside = ComputedFigures.of(List.of(launched, started, all), trajectory);
+        assertThat(beside.computed()).contains(ShotFigure.SIDE);
+        assertThat(beside.shots())
+                .extracting(s -> s.figure(ShotFigure.SIDE).isPresent())
+                .containsExactly(false, false, true);
+        assertThat(beside.shots()).allMatch(s -> s.figure(ShotFigure.CARRY).isPresent());
     }
 }

@@ -25,10 +25,10 @@ class ShotPictureTest {
     private static final Flight DRIVE = new FlightBand(Air.USUAL).firstCurve(Launch.straight(65, 12, 2600));
 
     private static ShotPicture picture(FigureUnit unit, OptionalDouble sideM) {
-        ShotPicture.Trace shot =
-                new ShotPicture.Trace(Optional.of(DRIVE), OptionalDouble.of(210), sideM, OptionalDouble.of(26), "");
+        ShotPicture.Trace shot = new ShotPicture.Trace(
+                Optional.of(DRIVE), true, OptionalDouble.of(210), sideM, OptionalDouble.of(26), "");
         return new ShotPicture(
-                List.of(new ShotPicture.Setup("before", 1, List.of(shot), List.of(), Map.of())),
+                List.of(new ShotPicture.Setup("before", 1, List.of(shot), List.of(), true, Map.of())),
                 unit,
                 List.of("a note"),
                 "one shot");
@@ -87,15 +87,43 @@ class ShotPictureTest {
                 .isGreaterThan(capital);
     }
 
+    /** A straight line from above would say that the ball flew straight. */
+    @Test
+    void aFlightThatTellsNoSideIsSeenFromTheSideAlone() {
+        BufferedImage empty = painted(" ", Optional.empty(), true);
+        int[] unknown = differing(empty, painted(" ", Optional.of(DRIVE), false));
+        int[] known = differing(empty, painted(" ", Optional.of(DRIVE), true));
+        assertThat(unknown[0]).as("upper plot").isEqualTo(known[0]).isPositive();
+        assertThat(unknown[1]).as("lower plot").isZero();
+        assertThat(known[1]).as("lower plot").isPositive();
+    }
+
+    /** Pixels that differ in the upper and the lower half. */
+    private static int[] differing(BufferedImage one, BufferedImage other) {
+        int[] count = new int[2];
+        for (int y = 0; y < one.getHeight(); y++) {
+            for (int x = 0; x < one.getWidth(); x++) {
+                if (one.getRGB(x, y) != other.getRGB(x, y)) {
+                    count[2 * y / one.getHeight()]++;
+                }
+            }
+        }
+        return count;
+    }
+
     private static BufferedImage painted(String name) {
+        return painted(name, Optional.of(DRIVE), true);
+    }
+
+    private static BufferedImage painted(String name, Optional<Flight> flight, boolean tellsSide) {
         ShotPicture.Trace shot = new ShotPicture.Trace(
-                Optional.of(DRIVE), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), name);
+                flight, tellsSide, OptionalDouble.of(225), OptionalDouble.empty(), OptionalDouble.of(32), name);
         BufferedImage image = new BufferedImage(700, 330, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setColor(Ink.PAPER);
         g.fillRect(0, 0, 700, 330);
         new ShotPicture(
-                        List.of(new ShotPicture.Setup("before", 1, List.of(shot), List.of(), Map.of())),
+                        List.of(new ShotPicture.Setup("before", 1, List.of(shot), List.of(), true, Map.of())),
                         FigureUnit.METRE,
                         List.of(),
                         "one shot")

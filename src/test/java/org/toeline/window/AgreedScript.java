@@ -63,6 +63,8 @@ public final class AgreedScript {
     /** A pixel of the screen is up to two of the picture, and the button goes down and up on whole ones. */
     private static final double HIT_PX = 4;
 
+    private static final double SHORTEST_DRAG = 5;
+
     /** Three views are looked at, one after the other, beside whatever else the machine does. */
     private static final int PATIENCE_S = 600;
 
@@ -256,9 +258,11 @@ public final class AgreedScript {
                 "what was accepted to be kept",
                 PATIENCE_S,
                 () -> suggested(kept(), view).size() < before);
-        for (left = suggested(kept(), view).size(); left > 0; left--) {
+        for (left = suggested(kept(), view).size();
+                left > 0;
+                left = suggested(kept(), view).size()) {
             int now = left;
-            press("Return", "accepted one that is doubtful " + view);
+            press("Return", "answered what is doubtful " + view);
             until("it to be kept", () -> suggested(kept(), view).size() < now);
         }
     }
@@ -278,7 +282,9 @@ public final class AgreedScript {
         }
         marks.sort(
                 Comparator.comparingDouble((JsonNode m) -> off(m, aim(view, m))).reversed());
-        for (JsonNode mark : marks.subList(0, CORRECTIONS)) {
+        // nearer than the hand's shortest drag nobody corrects by the mouse
+        marks.removeIf(m -> Math.hypot(x(at, m) - x(at, aim(view, m)), y(at, m) - y(at, aim(view, m))) < SHORTEST_DRAG);
+        for (JsonNode mark : marks.subList(0, Math.min(CORRECTIONS, marks.size()))) {
             JsonNode aim = aim(view, mark);
             stroke(x(at, mark), y(at, mark), x(at, aim), y(at, aim));
             String landmark = mark.path("landmark").asText();

@@ -66,6 +66,12 @@ record ComparedSetups(
             return place < 0 ? OptionalInt.empty() : OptionalInt.of(place);
         }
 
+        /** Whether the middle launch tells where it goes sideways. */
+        boolean middleTellsSide() {
+            return middle(ShotFigure.LAUNCH_DIRECTION).isPresent()
+                    && middle(ShotFigure.SPIN_AXIS).isPresent();
+        }
+
         Optional<SetupFigure> middle(ShotFigure figure) {
             return middles.stream().filter(m -> m.figure() == figure).findFirst();
         }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.toeline.desk.text.Texts;
 import org.toeline.flight.FigureUnit;
 import org.toeline.flight.Flight;
@@ -25,7 +26,12 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
     ShotPicture onScreen(int row) {
         return picture(
                 row,
-                List.of(Texts.of("shots.picture.brief", FlightBand.MODELS.get(0).words())));
+                Stream.concat(
+                                Stream.of(Texts.of(
+                                        "shots.picture.brief",
+                                        FlightBand.MODELS.get(0).words())),
+                                notAbove())
+                        .toList());
     }
 
     /** As it is written to a file: it says all that is to be known beside it, and points out no shot. */
@@ -56,13 +62,19 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
         List<Flight> middle =
                 setup.measured().size() < 2 ? setup.middle().stream().skip(1).toList() : setup.middle();
         return new ShotPicture.Setup(
-                setup.name(), setup.counted(), traces, setup.measured().size() < 2 ? List.of() : middle, middles);
+                setup.name(),
+                setup.counted(),
+                traces,
+                setup.measured().size() < 2 ? List.of() : middle,
+                setup.middleTellsSide(),
+                middles);
     }
 
     private static ShotPicture.Trace trace(ComparedSetups.Setup setup, int i, String name) {
         Shot shot = setup.measured().get(i);
         return new ShotPicture.Trace(
                 setup.flights().get(i),
+                shot.tellsSide(),
                 shot.figure(ShotFigure.CARRY),
                 shot.figure(ShotFigure.SIDE),
                 shot.figure(ShotFigure.APEX),
@@ -72,10 +84,26 @@ record PictureOfSetups(ComparedSetups compared, ShotSettings settings) {
     private List<String> notes() {
         List<String> others =
                 FlightBand.MODELS.stream().skip(1).map(m -> m.words()).toList();
-        return List.of(
-                Texts.of("shots.picture.curves", FlightBand.MODELS.get(0).words(), String.join("; ", others)),
-                Texts.of("shots.picture.points"),
-                Texts.of("shots.picture.error", FlightBand.MODELS.get(0).words()));
+        return Stream.concat(
+                        Stream.of(
+                                Texts.of(
+                                        "shots.picture.curves",
+                                        FlightBand.MODELS.get(0).words(),
+                                        String.join("; ", others)),
+                                Texts.of("shots.picture.points"),
+                                Texts.of(
+                                        "shots.picture.error",
+                                        FlightBand.MODELS.get(0).words())),
+                        notAbove())
+                .toList();
+    }
+
+    /** What is said where a flight is computed and nobody measured where it goes sideways. */
+    private Stream<String> notAbove() {
+        boolean some = compared.setups().stream()
+                .anyMatch(s ->
+                        s.measured().stream().anyMatch(shot -> shot.launch().isPresent() && !shot.tellsSide()));
+        return some ? Stream.of(Texts.of("shots.picture.not-above")) : Stream.empty();
     }
 
     /** The picture for who cannot see it. */

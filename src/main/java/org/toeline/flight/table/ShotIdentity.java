@@ -1,9 +1,11 @@
 package org.toeline.flight.table;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -29,6 +31,9 @@ final class ShotIdentity {
     private final List<Integer> names = new ArrayList<>();
     /** Whether any shot stands under a title. */
     private final boolean titled;
+
+    /** Names as they are written first. */
+    private final Map<String, String> written = new HashMap<>();
 
     private final Map<List<String>, Integer> shotOf = new HashMap<>();
     private final Map<List<String>, Integer> rows = new HashMap<>();
@@ -70,13 +75,21 @@ final class ShotIdentity {
         return filled == all.size() && apart >= APART * all.size() && apart > 1;
     }
 
+    private static final Pattern BLANKS = Pattern.compile("[\\s\\u00a0]+");
     private static final Pattern DAY_AND_TIME = Pattern.compile("^(\\S*\\d[-/.年月]\\S*\\d\\S*)[T ]\\d{1,2}:\\d{2}.*$");
 
-    /** Of a day with a time only the day. */
-    private static String value(Row row, int place) {
+    /** Of a day with a time only the day; a name that differs in capitals and blanks alone as it is written first. */
+    private String value(Row row, int place) {
         String cell = row.cell(place);
         String day = DAY_AND_TIME.matcher(cell).replaceFirst("$1");
-        return day.isEmpty() ? Imported.NOTHING : day;
+        return day.isEmpty() ? Imported.NOTHING : written.computeIfAbsent(spelt(day), s -> day);
+    }
+
+    private static String spelt(String name) {
+        return BLANKS.matcher(Normalizer.normalize(name, Normalizer.Form.NFKC))
+                .replaceAll(" ")
+                .strip()
+                .toLowerCase(Locale.ROOT);
     }
 
     /** What tells a shot from those of another club, player, day or title. */

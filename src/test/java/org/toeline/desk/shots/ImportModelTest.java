@@ -227,6 +227,21 @@ class ImportModelTest {
         assertThat(one.inSetups(heading).taken("").rows()).hasSize(8);
     }
 
+    /** Names that differ in capitals and blanks alone are one setup, as it is written first. */
+    @Test
+    void theSameNameWrittenOtherwiseIsTheSameSetup() throws IOException {
+        Path file = blocks("Setup", "Forward", "Back  foot");
+        String table = Files.readString(file);
+        int last = table.lastIndexOf("Forward");
+        String mixed = table.substring(0, last) + "forward " + table.substring(last + "Forward".length());
+        ImportModel model =
+                ImportModel.read(Files.writeString(file, mixed.replaceFirst("Back {2}foot", "back foot")), List.of());
+        assertThat(model.taken("").rows())
+                .extracting(r -> r.shot().setup())
+                .containsExactly(
+                        "Forward", "Forward", "back foot", "back foot", "Forward", "Forward", "back foot", "back foot");
+    }
+
     /** A block may be a setup, or a part of the hour: nobody but the coach knows. */
     @ParameterizedTest
     @ValueSource(strings = {"Block", "Condition", "Versuch", "Série", "Grupo", "Prova", "条件"})
