@@ -8,7 +8,10 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.toeline.advice.Finding;
 import org.toeline.advice.Range;
 import org.toeline.advice.Verdict;
@@ -49,12 +52,99 @@ public final class BandGauge {
                 + Ink.width(FIGURE, Ink.bold(h * HEAD)) / h;
     }
 
+    /** What stands above another in a gauge, each within its own share of the height. */
+    public enum Part {
+        /** Name and figure. */
+        HEAD(0, 0.3),
+        /** The band and the value with its whisker. */
+        SCALE(0.3, 0.7),
+        /** The verdict and what is recommended. */
+        BELOW(0.7, 1);
+
+        private final double from;
+        private final double to;
+
+        Part(double from, double to) {
+            this.from = from;
+            this.to = to;
+        }
+
+        /** Where it lies in a gauge. */
+        public Rectangle2D in(Rectangle2D area) {
+            return new Rectangle2D.Double(
+                    area.getX(),
+                    area.getY() + from * area.getHeight(),
+                    area.getWidth(),
+                    (to - from) * area.getHeight());
+        }
+    }
+
+    /**
+     * What a part of a gauge shows: parts whose looks are equal are painted alike, to a quarter of a unit.
+     *
+     * @param said   the words on it
+     * @param places where its marks stand, in quarters of a unit
+     */
+    public record Look(List<String> said, Optional<Verdict> verdict, List<Long> places) {}
+
     /**
      * Paints into a rectangle of device units on a light ground; the ground itself is left as it is.
      *
      * @param longest that of all gauges it stands among
      */
     public void paint(Graphics2D g, Finding finding, Rectangle2D area, double longest) {
+        for (Part part : Part.values()) {
+            paint(g, part, finding, area, longest);
+        }
+    }
+
+    /** @param area of the whole gauge */
+    public void paint(Graphics2D g, Part part, Finding finding, Rectangle2D area, double longest) {
+        switch (part) {
+            case HEAD -> head(g, finding, area, longest);
+            case SCALE ->
+                scale(
+                        g,
+                        finding,
+                        Extent.of(finding),
+                        new Rectangle2D.Double(
+                                area.getX(),
+                                area.getY() + area.getHeight() * 0.34,
+                                area.getWidth(),
+                                area.getHeight() * 0.32));
+            case BELOW -> below(g, finding, area);
+        }
+    }
+
+    /** What is painted of a part in so much width. */
+    public Look look(Part part, Finding finding, double width) {
+        return switch (part) {
+            case HEAD -> new Look(List.of(words.name(finding.kind()), shown(finding)), Optional.empty(), List.of());
+            case SCALE -> new Look(List.of(), finding.verdict(), places(finding, width));
+            case BELOW ->
+                new Look(
+                        Stream.concat(
+                                        Stream.of(words.verdict(finding)),
+                                        finding.range().map(words::recommendedShort).stream())
+                                .toList(),
+                        finding.verdict(),
+                        List.of());
+        };
+    }
+
+    private static List<Long> places(Finding finding, double width) {
+        Extent extent = Extent.of(finding);
+        Reading reading = finding.reading();
+        DoubleStream of = DoubleStream.of(reading.low(), reading.value(), reading.high());
+        DoubleStream band = finding.range()
+                .map(r -> DoubleStream.of(r.low(), r.aim(), r.high()))
+                .orElse(DoubleStream.empty());
+        return DoubleStream.concat(of, band)
+                .mapToObj(p -> Math.round(4 * extent.at(p, width)))
+                .toList();
+    }
+
+    private void head(Graphics2D g, Finding finding, Rectangle2D area, double longest) {
         Font head = Ink.bold(HEAD * Math.min(area.getHeight(), area.getWidth() / longest));
         double baseline = area.getY() + area.getHeight() * 0.22;
         String name = words.name(finding.kind());
@@ -62,13 +152,6 @@ public final class BandGauge {
         String shown = shown(finding);
         Font figure = Ink.fitting(shown, head, area.getWidth() - Ink.width(name, head) - head.getSize2D() / 2);
         Ink.text(g, shown, figure, Ink.TEXT, area.getMaxX() - Ink.width(shown, figure), baseline);
-        scale(
-                g,
-                finding,
-                Extent.of(finding),
-                new Rectangle2D.Double(
-                        area.getX(), area.getY() + area.getHeight() * 0.34, area.getWidth(), area.getHeight() * 0.32));
-        below(g, finding, area);
     }
 
     /** What stands at the two ends of a gauge and whether its lower end is on the right, as the picture beside it runs. */
@@ -201,6 +284,12 @@ public final class BandGauge {
                     Math.max(reading.high(), finding.range().map(Range::high).orElse(reading.high())));
         }
 
+        /** How far from the left a value stands in so much width. */
+        double at(double value, double width) {
+            double margin = (high - low) * MARGIN_SHARE;
+            return (value - low + margin) * width / (high - low + 2 * margin);
+        }
+
         Extent with(Extent other) {
             return new Extent(Math.min(low, other.low), Math.max(high, other.high));
         }
@@ -212,11 +301,9 @@ public final class BandGauge {
 
     private static void scale(Graphics2D g, Finding finding, Extent extent, Rectangle2D area, boolean turned) {
         Reading reading = finding.reading();
-        double margin = (extent.high - extent.low) * MARGIN_SHARE;
-        double from = extent.low - margin;
-        double perUnit = area.getWidth() / (extent.high - extent.low + 2 * margin);
-        DoubleUnaryOperator x =
-                value -> turned ? area.getMaxX() - (value - from) * perUnit : area.getX() + (value - from) * perUnit;
+        DoubleUnaryOperator x = value -> turned
+                ? area.getMaxX() - extent.at(value, area.getWidth())
+                : area.getX() + extent.at(value, area.getWidth());
         double middle = area.getCenterY();
         double thick = area.getHeight();
         g.setColor(Ink.RULE);

@@ -9,26 +9,23 @@ import org.toeline.posture.Source;
  *
  * @param value       the best estimate: the mean of the distribution, but never outside the 95 % interval
  * @param spread      the distribution of what the quantity may be, given the marks
+ * @param low         lower end of the 95 % interval
+ * @param high        upper end of the 95 % interval
  * @param dominatedBy where the largest share of the uncertainty comes from
  */
-public record Reading(ReadingKind kind, double value, Spread spread, Source dominatedBy) {
+public record Reading(ReadingKind kind, double value, Spread spread, double low, double high, Source dominatedBy) {
 
     public Reading {
         Finite.require(value, kind.id());
     }
 
+    /** With the interval that follows from the spread. */
+    public Reading(ReadingKind kind, double value, Spread spread, Source dominatedBy) {
+        this(kind, value, spread, spread.quantile(0.025), spread.quantile(0.975), dominatedBy);
+    }
+
     public double standardUncertainty() {
         return spread.standardUncertainty();
-    }
-
-    /** Lower end of the 95 % interval. */
-    public double low() {
-        return spread.quantile(0.025);
-    }
-
-    /** Upper end of the 95 % interval. */
-    public double high() {
-        return spread.quantile(0.975);
     }
 
     public double shownValue() {

@@ -62,8 +62,10 @@ public final class Readings {
                 shares.values().stream().mapToDouble(Double::doubleValue).sum();
         double u = mixture.standardUncertainty();
         shares.merge(Source.MARKS, u * u - within, Double::sum);
-        double held = Math.max(mixture.quantile(0.025), Math.min(mixture.quantile(0.975), mixture.mean()));
-        return new Reading(kind, held, mixture, dominant(shares));
+        double low = mixture.quantile(0.025);
+        double high = mixture.quantile(0.975);
+        double held = Math.max(low, Math.min(high, mixture.mean()));
+        return new Reading(kind, held, mixture, low, high, dominant(shares));
     }
 
     /** A reading's value at given coordinates, without its uncertainty: for propagating draws. Inside units. */

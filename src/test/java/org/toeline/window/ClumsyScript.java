@@ -104,6 +104,8 @@ public final class ClumsyScript {
 
     private static final int ROUNDS = 2;
     private static final int GENTLE_GESTURES = 20;
+    private static final int ANSWERS = 10;
+
     private static final int KEEP_IN_MENU = 6;
     /** From the field that finds lessons to the place of the lesson that is chosen. */
     private static final int TO_PLACE = 10;
@@ -310,12 +312,14 @@ public final class ClumsyScript {
         until("a dialog to keep the lesson in", RealWindow::dialog);
         Path file = folder.resolve(name + ".lesson.json");
         Thread.sleep(1000);
-        RealWindow.key("ctrl+a");
-        Shell.run("xdotool", "type", "--delay", "30", file.toString());
-        // a dialog that still looks at the folder takes no answer
+        // a dialog that still looks at the folder takes no answer, and may have completed half a name by itself
         until("the dialog's end", () -> {
-            RealWindow.key("Return");
-            Thread.sleep(1000);
+            RealWindow.key("ctrl+a");
+            Shell.run("xdotool", "type", "--delay", "30", file.toString());
+            for (int i = 0; i < ANSWERS && RealWindow.dialog(); i++) {
+                RealWindow.key("Return");
+                Thread.sleep(1000);
+            }
             return !RealWindow.dialog();
         });
         // a lesson without a clip is not kept, and nothing tells that it comes no more

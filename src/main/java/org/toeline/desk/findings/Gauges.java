@@ -1,7 +1,9 @@
 package org.toeline.desk.findings;
 
 import java.awt.geom.Rectangle2D;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -10,7 +12,6 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseEvent;
-import org.jfree.fx.FXGraphics2D;
 import org.toeline.advice.Finding;
 import org.toeline.advice.FindingWords;
 import org.toeline.advice.Words;
@@ -36,6 +37,10 @@ final class Gauges extends Canvas {
     private Set<ReadingKind> kinds = Set.of();
     /** Of the kinds there are, by {@link BandGauge#longest}; not measured anew while a mark is dragged. */
     private double longest = 1;
+    /** What stands on the canvas, by place; nothing where it was out of sight. */
+    private final Map<Place, BandGauge.Look> painted = new HashMap<>();
+
+    private record Place(int row, BandGauge.Part part) {}
 
     /** @param scroll what they are scrolled in */
     Gauges(ScrollPane scroll) {
@@ -55,6 +60,9 @@ final class Gauges extends Canvas {
     }
 
     void width(double width) {
+        if (getWidth() != width) {
+            painted.clear();
+        }
         setWidth(width);
         show(findings);
     }
@@ -69,10 +77,12 @@ final class Gauges extends Canvas {
         Set<ReadingKind> now = findings.stream().map(Finding::kind).collect(Collectors.toSet());
         if (!now.equals(kinds)) {
             kinds = now;
+            painted.clear();
             longest = new BandGauge(words).longest(now);
         }
         double height = Math.max(10, findings.size() * scale() * (HEIGHT + GAP));
         if (getHeight() != height) {
+            painted.clear();
             setHeight(height);
         }
         Tooltip.uninstall(this, tip);
@@ -94,7 +104,7 @@ final class Gauges extends Canvas {
         at(y).map(new FindingWords(words)::sentence).ifPresent(tip::setText);
     }
 
-    /** Paints the gauges that can be seen: while a mark is dragged, all of them would take too long. */
+    /** Paints what can be seen of the gauges and looks otherwise than they did: while a mark is dragged, all of them would take too long. */
     private void paint() {
         if (scroll.getContent() == null) {
             return;
@@ -104,15 +114,31 @@ final class Gauges extends Canvas {
         double above = Math.max(0, content - seen.getHeight()) * scroll.getVvalue();
         double top = above - getBoundsInParent().getMinY();
         double scale = scale();
-        FXGraphics2D g = Look.now().ink(this, scale);
+        if (painted.isEmpty()) {
+            Look.now().ink(this, scale);
+        }
         BandGauge gauge = new BandGauge(words);
-        double y = TOP;
-        for (Finding finding : findings) {
-            if ((y + HEIGHT + GAP) * scale > top - HEIGHT * scale
-                    && y * scale < top + Math.max(600, seen.getHeight()) + HEIGHT * scale) {
-                gauge.paint(g, finding, new Rectangle2D.Double(2, y, getWidth() / scale - 4, HEIGHT), longest);
+        double width = getWidth() / scale - 4;
+        for (int i = 0; i < findings.size(); i++) {
+            double y = TOP + i * (HEIGHT + GAP);
+            boolean inSight = (y + HEIGHT + GAP) * scale > top - HEIGHT * scale
+                    && y * scale < top + Math.max(600, seen.getHeight()) + HEIGHT * scale;
+            if (!inSight) {
+                continue;
             }
-            y += HEIGHT + GAP;
+            Rectangle2D area = new Rectangle2D.Double(2, y, width, HEIGHT);
+            for (BandGauge.Part part : BandGauge.Part.values()) {
+                BandGauge.Look look = gauge.look(part, findings.get(i), width);
+                if (!look.equals(painted.put(new Place(i, part), look))) {
+                    Rectangle2D wiped = part.in(area);
+                    gauge.paint(
+                            Look.now().ink(this, wiped.getY(), wiped.getHeight()),
+                            part,
+                            findings.get(i),
+                            area,
+                            longest);
+                }
+            }
         }
     }
 }

@@ -72,9 +72,14 @@ public record Look(int textPercent, Paper paper) {
 
     /** Wipes a drawing and paints what paper is painted with in the colours of this paper, so many times as large. */
     public FXGraphics2D ink(Canvas drawing, double scale) {
+        drawing.getGraphicsContext2D().setTransform(scale, 0, 0, scale, 0, 0);
+        return ink(drawing, 0, drawing.getHeight() / scale);
+    }
+
+    /** Wipes a strip of a drawing, across all of it, and paints there as before. */
+    public FXGraphics2D ink(Canvas drawing, double y, double height) {
         GraphicsContext g = drawing.getGraphicsContext2D();
-        g.setTransform(scale, 0, 0, scale, 0, 0);
-        g.clearRect(0, 0, drawing.getWidth() / scale, drawing.getHeight() / scale);
+        g.clearRect(0, y, drawing.getWidth() / g.getTransform().getMxx(), height);
         return paper == Paper.DARK ? new DarkInk(g) : new FXGraphics2D(g);
     }
 }

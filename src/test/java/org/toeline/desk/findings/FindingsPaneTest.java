@@ -7,10 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
+import javafx.scene.image.WritableImage;
+import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import org.junit.jupiter.api.Test;
@@ -28,7 +32,11 @@ import org.toeline.desk.ScreenPicture;
 import org.toeline.desk.text.Texts;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.mark.Handedness;
+import org.toeline.mark.Landmark;
+import org.toeline.mark.Mark;
 import org.toeline.mark.MarkSheet;
+import org.toeline.mark.View;
+import org.toeline.mark.ViewMarks;
 
 /** The findings of the sample lessons, and why the first is the first. */
 @ExtendWith(ApplicationExtension.class)
@@ -124,5 +132,63 @@ class FindingsPaneTest {
         robot.interact(() -> pane.show(good));
         assertThat(good.advice().first()).isEmpty();
         assertThat(robot.lookup("#why-first").query().isVisible()).isFalse();
+    }
+
+    /** Only gauges that look otherwise are painted anew: what stands there is what a pane painted afresh shows. */
+    @Test
+    void gaugesStandAsIfAllWerePaintedAnew(FxRobot robot) throws Exception {
+        MarkSheet sheet = LessonDocument.read(Path.of("sample-media", "before", "before.lesson.json"))
+                .sheet();
+        ViewMarks face = sheet.view(View.FACE_ON).orElseThrow();
+        Mark shoulder = face.mark(Landmark.LEAD_SHOULDER).orElseThrow();
+        List<Assessment> steps = new ArrayList<>();
+        for (double dx : new double[] {0, 0.05, 9, 9.05, -6}) {
+            steps.add(Assessment.of(sheet.withView(face.withMark(
+                    new Mark(shoulder.landmark(), shoulder.at().plus(dx, 0), shoulder.sigmaPx(), shoulder.origin())))));
+        }
+        steps.add(sample("after"));
+        Words english = Words.of(Locale.ENGLISH, LengthUnit.CENTIMETRE);
+        Words german = Words.of(Locale.GERMAN, LengthUnit.INCH);
+        robot.interact(() -> pane.words(english));
+        for (Assessment step : steps) {
+            robot.interact(() -> pane.show(step));
+            assertThat(unlike(robot, step, english)).as("pixels otherwise").isZero();
+        }
+        robot.interact(() -> {
+            ((ScrollPane) pane.lookup(".scroll-pane")).setVvalue(0.7);
+            pane.words(german);
+            pane.show(steps.get(2));
+        });
+        assertThat(unlike(robot, steps.get(2), german))
+                .as("pixels otherwise, scrolled and in other words")
+                .isZero();
+        robot.interact(() -> pane.getScene().getWindow().setWidth(520));
+        assertThat(unlike(robot, steps.get(2), german))
+                .as("pixels otherwise, in a wider window")
+                .isZero();
+    }
+
+    /** How many pixels differ by more than a trace from those of gauges that are all painted anew. */
+    private long unlike(FxRobot robot, Assessment step, Words words) {
+        WaitForAsyncUtils.waitForFxEvents();
+        AtomicReference<WritableImage> stood = new AtomicReference<>();
+        AtomicReference<WritableImage> fresh = new AtomicReference<>();
+        robot.interact(() -> {
+            stood.set(pane.snapshot(null, null));
+            // other words, or the same again, make all gauges be painted
+            pane.words(words);
+            pane.show(step);
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.interact(() -> fresh.set(pane.snapshot(null, null)));
+        long unlike = 0;
+        for (int y = 0; y < stood.get().getHeight(); y++) {
+            for (int x = 0; x < stood.get().getWidth(); x++) {
+                Color a = stood.get().getPixelReader().getColor(x, y);
+                Color b = fresh.get().getPixelReader().getColor(x, y);
+                unlike += Math.abs(a.getBrightness() - b.getBrightness()) > 0.3 ? 1 : 0;
+            }
+        }
+        return unlike;
     }
 }
