@@ -39,7 +39,7 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
                         new ShotTable.ComputedColumn(first, flown(ShotFigure.APEX, Flight::apexM)),
                         new ShotTable.ComputedColumn(
                                 all, band(ShotFigure.APEX, FlightBand.Figures::lowestM, FlightBand.Figures::highestM)));
-            case SIDE -> List.of(new ShotTable.ComputedColumn(first, flown(ShotFigure.SIDE, Flight::sideM)));
+            case SIDE -> List.of(new ShotTable.ComputedColumn(first, this::side));
             case DESCENT_ANGLE ->
                 List.of(new ShotTable.ComputedColumn(first, flown(ShotFigure.DESCENT_ANGLE, Flight::descentRad)));
             case HANG_TIME ->
@@ -47,6 +47,12 @@ record ShotColumns(ShotsModel model, Supplier<Reckoned> reckoned) implements Sho
             case TOTAL -> List.of(new ShotTable.ComputedColumn(Texts.of("shots.column.run"), this::run));
             default -> List.of();
         };
+    }
+
+    private String side(int row) {
+        return model.row(row).shot().tellsSide()
+                ? flown(ShotFigure.SIDE, Flight::sideM).apply(row)
+                : "";
     }
 
     private java.util.function.IntFunction<String> flown(ShotFigure figure, Function<Flight, Double> of) {
