@@ -68,6 +68,30 @@ class ShotsCommandTest {
         }
     }
 
+    /** Where start line and spin axis were not measured a flight has no side, and the object still keeps to its schema. */
+    @Test
+    void aFlightWithoutAStartLineHasNoSide(@TempDir Path folder) throws Exception {
+        Path table = Files.writeString(folder.resolve("plain.csv"), """
+                Ball speed (m/s),Launch angle (deg),Spin (rpm)
+                64.1,12.0,2600
+                65.2,12.9,2710
+                """);
+        assertThat(run("shots", table.toString(), "--json")).isZero();
+        JsonNode found = new ObjectMapper().readTree(out.toString());
+        assertThat(JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                        .getSchema(Commands.class.getResourceAsStream("shots.schema.json"))
+                        .validate(found))
+                .isEmpty();
+        JsonNode flight = found.path("setups")
+                .path(0)
+                .path("shots")
+                .path(0)
+                .path("flights")
+                .path(0);
+        assertThat(flight.path("carry").asDouble()).isPositive();
+        assertThat(flight.has("side")).isFalse();
+    }
+
     /** A speed in mph under a heading that says m/s, and an apex in feet under one that says metres. */
     @Test
     void flagsUnitsThatWereMixedUp(@TempDir Path folder) throws Exception {
