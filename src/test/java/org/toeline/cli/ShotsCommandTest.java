@@ -72,7 +72,7 @@ class ShotsCommandTest {
     @Test
     void aFlightWithoutAStartLineHasNoSide(@TempDir Path folder) throws Exception {
         Path table = Files.writeString(folder.resolve("plain.csv"), """
-                Ball speed (m/s),Launch angle (deg),Spin (rpm)
+                Ball speed (m/s),Launch angle (deg),Spin rate (rpm)
                 64.1,12.0,2600
                 65.2,12.9,2710
                 """);
