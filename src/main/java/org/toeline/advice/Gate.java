@@ -27,6 +27,11 @@ public final class Gate {
     /** By so much a slip undone must lower the misfit before it is believed, squared standard deviations. */
     private static final double FAR_BETTER = 30;
     /**
+     * The same where undoing it leaves no mark doubted and only calls rod ends by other names: one wrong mark counts for less than
+     * what is far better, and a click that went amiss does not go where another end lies.
+     */
+    private static final double BETTER_WITHOUT_A_DOUBT = 15;
+    /**
      * Misfits as near to each other as this tell nothing apart: then the floor is as the program's own layouts have it, and the slip
      * is the one named first.
      */
@@ -49,13 +54,22 @@ public final class Gate {
                 .toList();
         Function<MarkSheet, Posture.Fit> fit = broken ? PostureEstimator::fit : PostureEstimator::directFit;
         List<Tried> sound = tried(all, fit, posture.fit().chiSquare() - better).stream()
-                .filter(t -> isSound(t.soundness) && t.soundness.misfit() < now.misfit() - better)
+                .filter(t -> isSound(t.soundness)
+                        && t.soundness.misfit()
+                                < now.misfit()
+                                        - (leavesNoDoubt(t, now) ? Math.min(BETTER_WITHOUT_A_DOUBT, better) : better))
                 .toList();
         Optional<Mend> best = best(sound);
         if (!broken && best.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Contradiction(clash(now), view(now), best));
+    }
+
+    private static boolean leavesNoDoubt(Tried tried, Soundness now) {
+        return now.doubts() > 0
+                && tried.soundness.doubts() == 0
+                && tried.mend.slip().isOfNames();
     }
 
     /** A slip undone in the way that fits best; empty where it cannot have been made. */

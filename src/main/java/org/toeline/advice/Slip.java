@@ -118,6 +118,11 @@ public enum Slip {
         return id;
     }
 
+    /** Whether undoing it calls marks on the floor by other names and leaves all else as it is. */
+    boolean isOfNames() {
+        return this == ROD_TURNED || this == CROSS_ROD_TURNED || this == RODS_EXCHANGED;
+    }
+
     public static Optional<Slip> of(String id) {
         return Arrays.stream(values()).filter(s -> s.id.equals(id)).findFirst();
     }

@@ -79,6 +79,41 @@ class ContradictionTest {
         assertThat(mended).isEqualTo(sample("before"));
     }
 
+    /** A rod of which a view shows one end alone, called by its other end's name: one mark, which the slip explains wholly. */
+    @ParameterizedTest
+    @EnumSource(
+            value = View.class,
+            names = {"FACE_ON", "DOWN_THE_LINE"})
+    void oneEndByTheOtherEndsNameIsARodTurned(View view) throws Exception {
+        MarkSheet sheet = sample("before");
+        ViewMarks marks = sheet.view(view).orElseThrow();
+        FloorMark near = marks.floorMark("rod-near").orElseThrow();
+        ViewMarks alone = marks.withoutFloorMark("rod-near").withoutFloorMark("rod-far");
+        assertThat(Assessment.of(sheet.withView(alone.withFloorMark(near)))
+                        .advice()
+                        .withheld())
+                .as("by its own name")
+                .isEmpty();
+        Advice advice = Assessment.of(
+                        sheet.withView(alone.withFloorMark(new FloorMark("rod-far", near.at(), near.sigmaPx()))))
+                .advice();
+        assertThat(advice.withheld().map(c -> c.likely())).contains(Slip.ROD_TURNED);
+    }
+
+    /** A rod's end clicked in a wrong place is one wrong mark: named, and no slip. */
+    @Test
+    void anEndClickedAmissIsOneWrongMark() throws Exception {
+        MarkSheet sheet = sample("before");
+        ViewMarks marks = sheet.view(View.DOWN_THE_LINE).orElseThrow();
+        FloorMark near = marks.floorMark("rod-near").orElseThrow();
+        for (double off : new double[] {-90, 70, 140}) {
+            Assessment amiss = Assessment.of(sheet.withView(
+                    marks.withFloorMark(new FloorMark("rod-near", near.at().plus(off, off / 3), near.sigmaPx()))));
+            assertThat(amiss.posture().doubts()).as("%.0f px", off).isNotEmpty();
+            assertThat(amiss.advice().withheld()).as("%.0f px", off).isEmpty();
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"before", "after", "all-good", "left-handed"})
     void samplesAreJudged(String id) throws Exception {
