@@ -105,6 +105,8 @@ public final class ClumsyScript {
     private static final int ROUNDS = 2;
     private static final int GENTLE_GESTURES = 20;
     private static final int ANSWERS = 10;
+    /** Of the system's dialog; typed beside it, a name is looked for among the files. */
+    private static final String NAME_FIELD = "alt+n";
 
     private static final int KEEP_IN_MENU = 6;
     /** From the field that finds lessons to the place of the lesson that is chosen. */
@@ -314,6 +316,7 @@ public final class ClumsyScript {
         Thread.sleep(1000);
         // a dialog that still looks at the folder takes no answer, and may have completed half a name by itself
         until("the dialog's end", () -> {
+            RealWindow.key(NAME_FIELD);
             RealWindow.key("ctrl+a");
             Shell.run("xdotool", "type", "--delay", "30", file.toString());
             for (int i = 0; i < ANSWERS && RealWindow.dialog(); i++) {
