@@ -68,6 +68,16 @@ class ShotsCommandTest {
         }
     }
 
+    private JsonNode keepsToItsSchema(Path table) throws Exception {
+        assertThat(run("shots", table.toString(), "--json")).isZero();
+        JsonNode found = new ObjectMapper().readTree(out.toString());
+        assertThat(JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                        .getSchema(Commands.class.getResourceAsStream("shots.schema.json"))
+                        .validate(found))
+                .isEmpty();
+        return found;
+    }
+
     /** Where start line and spin axis were not measured a flight has no side, and the object still keeps to its schema. */
     @Test
     void aFlightWithoutAStartLineHasNoSide(@TempDir Path folder) throws Exception {
@@ -76,12 +86,7 @@ class ShotsCommandTest {
                 64.1,12.0,2600
                 65.2,12.9,2710
                 """);
-        assertThat(run("shots", table.toString(), "--json")).isZero();
-        JsonNode found = new ObjectMapper().readTree(out.toString());
-        assertThat(JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                        .getSchema(Commands.class.getResourceAsStream("shots.schema.json"))
-                        .validate(found))
-                .isEmpty();
+        JsonNode found = keepsToItsSchema(table);
         JsonNode flight = found.path("setups")
                 .path(0)
                 .path("shots")
@@ -206,12 +211,7 @@ class ShotsCommandTest {
     void comparesTheSetupsThatTheTableNames(@TempDir Path folder) throws Exception {
         Path table = Files.writeString(
                 folder.resolve("turns.csv"), inTurns("Setup", "ball back", "ball forward") + "25,–,61.0,192.0\n");
-        assertThat(run("shots", table.toString(), "--json")).isZero();
-        JsonNode found = new ObjectMapper().readTree(out.toString());
-        assertThat(JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                        .getSchema(Commands.class.getResourceAsStream("shots.schema.json"))
-                        .validate(found))
-                .isEmpty();
+        JsonNode found = keepsToItsSchema(table);
         assertThat(found.path("inTurns").toString())
                 .isEqualTo("{\"heading\":\"Setup\",\"before\":\"ball back\",\"after\":\"ball forward\",\"neither\":1}");
         assertThat(found.path("differences").path(0).path("before").asInt()).isEqualTo(12);
