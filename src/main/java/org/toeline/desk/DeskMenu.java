@@ -146,9 +146,10 @@ final class DeskMenu extends MenuButton {
     }
 
     void open() {
-        chosen(Optional.ofNullable(files("open", "menu.lessons", "*.lesson.json")
-                        .showOpenDialog(getScene().getWindow())))
-                .ifPresent(sheet.desk()::open);
+        FileChooser chooser = files("open", "menu.lessons", "*.lesson.json");
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(Texts.of("shots.any-file"), "*.*"));
+        chosen(Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow())))
+                .ifPresent(sheet::open);
     }
 
     private void keep() {

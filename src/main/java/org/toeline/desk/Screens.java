@@ -26,7 +26,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.stage.Window;
 import org.jspecify.annotations.Nullable;
-import org.toeline.across.StatedFindings;
 import org.toeline.desk.across.AcrossScreen;
 import org.toeline.desk.bodymap.Chip;
 import org.toeline.desk.handover.HandOverActs;
@@ -50,7 +49,6 @@ import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.document.OwnDocument;
 import org.toeline.language.Language;
-import org.toeline.ledger.store.exchange.LessonImport;
 
 /** The window: a row of screens, one of which is shown, and a line at the bottom that says what happened. */
 public final class Screens {
@@ -160,21 +158,10 @@ public final class Screens {
         return screens.computeIfAbsent(id, i -> maker.get());
     }
 
-    /** A lesson's file that was double-clicked: a document, or an archive, which the ledger takes in. */
+    /** A file that was double-clicked: a lesson's, or a clip. */
     void open(Path file) {
-        if (!LessonImport.isArchive(file)) {
-            go(Sheet.ID);
-            sheet.desk().open(file);
-            return;
-        }
-        records.ask(
-                l -> new LessonImport(l, records.settings().folder(), StatedFindings::of)
-                        .take(file, Optional.empty())
-                        .lessonId(),
-                id -> {
-                    go(Sheet.ID);
-                    sheet.desk().open(id);
-                });
+        go(Sheet.ID);
+        sheet.open(file);
     }
 
     void go(String id) {

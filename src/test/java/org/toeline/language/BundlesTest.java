@@ -74,6 +74,21 @@ class BundlesTest {
         assertThat(keys).doesNotHaveDuplicates();
     }
 
+    /** A blank before a value is no part of it, and one behind it is lost to the eye: where one is meant it is written out. */
+    @ParameterizedTest
+    @MethodSource("bundles")
+    void blanksAtTheEndsAreWrittenOut(Path english) throws IOException {
+        for (Locale language : Language.all()) {
+            String other = "_" + language.getLanguage() + ".properties";
+            Path file = language.equals(Locale.ENGLISH)
+                    ? english
+                    : english.resolveSibling(english.getFileName().toString().replace(".properties", other));
+            assertThat(Files.readAllLines(file).stream().filter(l -> l.matches("[\\w.-]+=([ \t].*|.*[ \t])")))
+                    .as(file.toString())
+                    .isEmpty();
+        }
+    }
+
     private static Set<String> places(String sentence) {
         return PLACE.matcher(sentence)
                 .results()

@@ -9,8 +9,8 @@ public interface LessonDesk {
     /** A lesson of the ledger. */
     void open(int lessonId);
 
-    /** A lesson document. */
-    void open(Path document);
+    /** A lesson's file: a document, or an archive, which the ledger takes in. */
+    void open(Path file);
 
     /** A new lesson of a player. */
     void fresh(Player player);

@@ -3,6 +3,7 @@ package org.toeline.desk.sheet;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
@@ -10,6 +11,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.prefs.Preferences;
+import org.toeline.across.StatedFindings;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.records.Records;
 import org.toeline.desk.screen.LessonDesk;
@@ -19,6 +21,7 @@ import org.toeline.ledger.BesideDocument;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
 import org.toeline.ledger.store.Ledger;
+import org.toeline.ledger.store.exchange.LessonImport;
 import org.toeline.ledger.store.place.LedgerException;
 import org.toeline.ledger.store.rows.KeptLesson;
 import org.toeline.ledger.store.rows.LessonLine;
@@ -63,8 +66,30 @@ public final class OnTheDesk implements LessonDesk {
         this.take = take;
     }
 
+    /** Whether a file is a lesson's, by its name: a document or an archive. */
+    static boolean isLesson(Path file) {
+        return LessonImport.isArchive(file)
+                || file.getFileName() != null
+                        && file.getFileName()
+                                .toString()
+                                .toLowerCase(Locale.ROOT)
+                                .endsWith(".json");
+    }
+
     @Override
-    public void open(Path document) {
+    public void open(Path file) {
+        if (LessonImport.isArchive(file)) {
+            records.ask(
+                    l -> new LessonImport(l, records.settings().folder(), StatedFindings::of)
+                            .take(file, Optional.empty())
+                            .lessonId(),
+                    this::open);
+        } else {
+            openDocument(file);
+        }
+    }
+
+    private void openDocument(Path document) {
         background.run(() -> BesideDocument.absolute(LessonDocument.read(document), document), lesson -> {
             leaving.run();
             records.fresh(OptionalInt.empty());

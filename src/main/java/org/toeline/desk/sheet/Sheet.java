@@ -244,6 +244,16 @@ public final class Sheet implements LessonListener, Screen, MarkingPane.Helps {
         return desk;
     }
 
+    /** Opens a file that is a lesson's, or else a clip of the large view. */
+    public void open(Path file) {
+        if (OnTheDesk.isLesson(file)) {
+            desk.open(file);
+        } else {
+            go.accept(id());
+            view.arrived(List.of(file), model.large());
+        }
+    }
+
     private void shown(View of, @Nullable WritableImage image) {
         view.picture(of, image);
         frames.changed();

@@ -115,8 +115,12 @@ final class SheetView extends BorderPane {
         update();
     }
 
-    /** Clips dropped or chosen; one is for the view it was dropped onto. */
+    /** Clips dropped or chosen; one is for the view it was dropped onto. A lesson's file is opened. */
     void arrived(List<Path> files, View onto) {
+        if (files.size() == 1 && OnTheDesk.isLesson(files.get(0))) {
+            sheet.desk().open(files.get(0));
+            return;
+        }
         welcome(false);
         sheet.arrivals().arrived(files, onto);
     }
