@@ -49,7 +49,7 @@ final class RealWindow implements AutoCloseable {
             String window = visible("^" + TITLE + "$").get(0);
             // a program that is still setting its window up takes it back
             until("the whole screen", () -> {
-                Shell.run("xdotool", "windowsize", window, "100%", "100%", "windowmove", window, "0", "0");
+                fill(window);
                 stands();
                 return fills(Shell.said("xdotool", "getwindowgeometry", "--shell", window));
             });
@@ -57,6 +57,11 @@ final class RealWindow implements AutoCloseable {
             close();
             throw e;
         }
+    }
+
+    /** As large as the screen, wherever a hand has put it. */
+    static void fill(String window) throws Exception {
+        Shell.run("xdotool", "windowsize", window, "100%", "100%", "windowmove", window, "0", "0");
     }
 
     private boolean fills(String geometry) {
@@ -207,7 +212,7 @@ final class RealWindow implements AutoCloseable {
         return !Shell.said("xdotool", "getactivewindow", "getwindowname").equals(TITLE);
     }
 
-    /** From the bar of tasks, where the button in a dialog's corner has put the window. */
+    /** From the bar of tasks, where the button in a dialog's corner has put the window, or from where its bar was dragged. */
     static void bringBack() throws Exception {
         if (Shell.said("xdotool", "getactivewindow").isEmpty()) {
             for (String window : Shell.said("xdotool", "search", "--name", "^" + TITLE + "$")
@@ -215,6 +220,9 @@ final class RealWindow implements AutoCloseable {
                     .toList()) {
                 Shell.said("xdotool", "windowmap", "--sync", window, "windowactivate", window);
             }
+        }
+        for (String window : visible("^" + TITLE + "$")) {
+            fill(window);
         }
     }
 
