@@ -1,6 +1,5 @@
 package org.toeline.desk;
 
-import java.io.File;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -16,9 +15,9 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TitledPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import org.toeline.across.StatedFindings;
 import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.keys.Act;
 import org.toeline.desk.keys.KeySheet;
 import org.toeline.desk.players.Said;
@@ -134,27 +133,22 @@ final class DeskMenu extends MenuButton {
         return item;
     }
 
-    private static FileChooser files(String title, String words, String... endings) {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(Texts.of("menu." + title).replace(" …", ""));
-        chooser.getExtensionFilters().setAll(List.of(new FileChooser.ExtensionFilter(Texts.of(words), endings)));
-        return chooser;
-    }
-
-    private Optional<Path> chosen(Optional<File> file) {
-        return file.map(File::toPath);
+    private static FileDialog lessons(String pressed) {
+        return new FileDialog(FileDialog.Kind.LESSONS, pressed);
     }
 
     void open() {
-        FileChooser chooser = files("open", "menu.lessons", "*.lesson.json");
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(Texts.of("shots.any-file"), "*.*"));
-        chosen(Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow())))
+        lessons("menu.open")
+                .showing(Texts.of("menu.lessons"), "*.lesson.json")
+                .showing(Texts.of("shots.any-file"), "*.*")
+                .open(getScene().getWindow())
                 .ifPresent(sheet::open);
     }
 
     private void keep() {
-        chosen(Optional.ofNullable(files("keep", "menu.lessons", "*.lesson.json")
-                        .showSaveDialog(getScene().getWindow())))
+        lessons("menu.keep")
+                .showing(Texts.of("menu.lessons"), "*.lesson.json")
+                .save(getScene().getWindow())
                 .ifPresent(file -> {
                     studio.model().keepIn(file);
                     studio.say().accept(Texts.of("kept", file));
@@ -162,10 +156,10 @@ final class DeskMenu extends MenuButton {
     }
 
     private void takeIn() {
-        List<File> files = files("take-in", "menu.lessons", "*.json", "*.zip")
-                .showOpenMultipleDialog(getScene().getWindow());
-        if (files != null) {
-            List<Path> paths = files.stream().map(File::toPath).sorted().toList();
+        List<Path> paths = lessons("menu.take-in")
+                .showing(Texts.of("menu.lessons"), "*.json", "*.zip")
+                .openSeveral(getScene().getWindow());
+        if (!paths.isEmpty()) {
             studio.records().ask(l -> takeIn(l, paths), said -> {
                 studio.say().accept(said);
                 studio.go().accept("players");
@@ -189,8 +183,9 @@ final class DeskMenu extends MenuButton {
     }
 
     private void table() {
-        chosen(Optional.ofNullable(files("table", "menu.tables", "*.csv")
-                        .showSaveDialog(getScene().getWindow())))
+        new FileDialog(FileDialog.Kind.PAGES, "menu.table")
+                .showing(Texts.of("menu.tables"), "*.csv")
+                .save(getScene().getWindow())
                 .ifPresent(file -> studio.records()
                         .ask(
                                 l -> {

@@ -5,13 +5,12 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import javafx.stage.Window;
 import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
 import org.toeline.document.WholeFile;
@@ -64,14 +63,14 @@ final class GuideWindow {
     }
 
     private void keep(Window owner) {
-        FileChooser chooser = new FileChooser();
-        chooser.setInitialFileName(Texts.of("guide.file"));
-        chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter(Texts.of("guide.files"), "*.pdf"));
-        Optional.ofNullable(chooser.showSaveDialog(owner))
+        new FileDialog(FileDialog.Kind.PAGES, "guide.print")
+                .named(Texts.of("guide.file"))
+                .showing(Texts.of("guide.files"), "*.pdf")
+                .save(owner)
                 .ifPresent(file -> studio.background()
                         .run(
                                 () -> {
-                                    WholeFile.write(file.toPath(), Guide.pdf(pages));
+                                    WholeFile.write(file, Guide.pdf(pages));
                                     return file;
                                 },
                                 kept -> studio.say().accept(Texts.of("kept", kept))));

@@ -110,7 +110,7 @@ public final class ClumsyScript {
 
     private static final int KEEP_IN_MENU = 6;
     /** From the field that finds lessons to the place of the lesson that is chosen. */
-    private static final int TO_PLACE = 10;
+    private static final int TO_PLACE = 11;
 
     private static final long SHOWN_MS = 4000;
     private static final long MOST_KB = 3_000_000;

@@ -1,6 +1,5 @@
 package org.toeline.desk.across;
 
-import java.io.File;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -9,8 +8,8 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
-import javafx.stage.FileChooser;
 import org.toeline.across.AcrossCsv;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.text.Texts;
 import org.toeline.desk.work.Background;
 import org.toeline.document.WholeFile;
@@ -57,12 +56,10 @@ final class AcrossExport {
             say.accept(Texts.of("across.export.nothing"));
             return;
         }
-        FileChooser chooser = new FileChooser();
-        chooser.setInitialFileName("across-lessons." + format.ending());
-        File file = chooser.showSaveDialog(button.getScene().getWindow());
-        if (file != null) {
-            write(shown.get(), format, file.toPath());
-        }
+        new FileDialog(FileDialog.Kind.PAGES, "across.export")
+                .named("across-lessons." + format.ending())
+                .save(button.getScene().getWindow())
+                .ifPresent(file -> write(shown.get(), format, file));
     }
 
     void write(AcrossPlot plot, Format format, Path file) {

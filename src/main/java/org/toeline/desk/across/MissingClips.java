@@ -1,20 +1,18 @@
 package org.toeline.desk.across;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.stage.DirectoryChooser;
 import javafx.stage.Window;
 import org.toeline.desk.across.StillSource.Still;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.records.LostClips;
 import org.toeline.desk.records.LostClips.Lost;
 import org.toeline.desk.screen.Studio;
@@ -59,9 +57,9 @@ final class MissingClips {
     }
 
     private void choose() {
-        DirectoryChooser chooser = new DirectoryChooser();
-        chooser.setTitle(Texts.of("across.look"));
-        Optional.ofNullable(chooser.showDialog(window.get())).map(File::toPath).ifPresent(this::look);
+        new FileDialog(FileDialog.Kind.CLIPS, "across.look")
+                .folder(window.get())
+                .ifPresent(this::look);
     }
 
     /** Looks for all clips of the player's lessons with this club that are not at their places. */

@@ -1,10 +1,7 @@
 package org.toeline.desk.handover;
 
 import java.awt.image.BufferedImage;
-import java.io.File;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -18,9 +15,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.DirectoryChooser;
-import javafx.stage.FileChooser;
 import org.jspecify.annotations.Nullable;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Screen;
@@ -71,8 +67,14 @@ public final class HandOverScreen implements Screen {
                         8,
                         8,
                         Controls.button("keep-still", "hand-over.keep-still", this::keepStill),
-                        Controls.button("keep-pdf", "hand-over.keep-pdf", () -> keep("page", "pdf", "*.pdf")),
-                        Controls.button("keep-html", "hand-over.keep-html", () -> keep("page", "html", "*.html"))));
+                        Controls.button(
+                                "keep-pdf",
+                                "hand-over.keep-pdf",
+                                () -> keep("hand-over.keep-pdf", "page", "pdf", "*.pdf")),
+                        Controls.button(
+                                "keep-html",
+                                "hand-over.keep-html",
+                                () -> keep("hand-over.keep-html", "page", "html", "*.html"))));
         Label title = new Label(Texts.of("hand-over.title"));
         title.getStyleClass().add("first-title");
         VBox left = new VBox(14, title, nothing, choices, buttons);
@@ -131,19 +133,16 @@ public final class HandOverScreen implements Screen {
     }
 
     void keepStill() {
-        keep("still", "png", "*.png", "*.jpg", "*.svg");
+        keep("hand-over.keep-still", "still", "png", "*.png", "*.jpg", "*.svg");
     }
 
-    private void keep(String what, String ending, String... endings) {
-        FileChooser chooser = new FileChooser();
-        chooser.setInitialFileName(handOver.fileName(what, ending).orElse(what + "." + ending));
-        chooser.getExtensionFilters()
-                .setAll(List.of(endings).stream()
-                        .map(e -> new FileChooser.ExtensionFilter(e.substring(2).toUpperCase(java.util.Locale.ROOT), e))
-                        .toList());
-        Optional.ofNullable(chooser.showSaveDialog(root.getScene().getWindow()))
-                .map(File::toPath)
-                .ifPresent(this::write);
+    private void keep(String pressed, String what, String ending, String... endings) {
+        FileDialog dialog = new FileDialog(FileDialog.Kind.PAGES, pressed)
+                .named(handOver.fileName(what, ending).orElse(what + "." + ending));
+        for (String e : endings) {
+            dialog.showing(e.substring(2).toUpperCase(java.util.Locale.ROOT), e);
+        }
+        dialog.save(root.getScene().getWindow()).ifPresent(this::write);
     }
 
     /** Writes one file, its kind by its ending. */
@@ -152,8 +151,8 @@ public final class HandOverScreen implements Screen {
     }
 
     private void keepAll() {
-        Optional.ofNullable(new DirectoryChooser().showDialog(root.getScene().getWindow()))
-                .map(File::toPath)
+        new FileDialog(FileDialog.Kind.PAGES, "hand-over.keep-all")
+                .folder(root.getScene().getWindow())
                 .ifPresent(this::writeAll);
     }
 

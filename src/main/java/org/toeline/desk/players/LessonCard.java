@@ -149,7 +149,7 @@ final class LessonCard extends VBox {
                         "new-lesson", "players.new-for", () -> studio.desk().fresh(shelf.player())));
         Button one = Controls.button("one-with", "one.with", () -> {});
         one.setOnAction(e -> OnePerson.ask(studio, one, shelf.player(), changed));
-        row.getChildren().add(one);
+        row.getChildren().addAll(one, actions.deletesPlayer(shelf.player()));
         return new VBox(4, name, line, note, row);
     }
 

@@ -1,6 +1,5 @@
 package org.toeline.desk.players;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,12 +7,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.DirectoryChooser;
-import javafx.stage.FileChooser;
 import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.Studio;
 import org.toeline.desk.text.Texts;
@@ -46,19 +45,22 @@ final class ShelfActions {
                 8,
                 Controls.button("give-document", "players.give-document", () -> giveDocument(shelf)),
                 Controls.button("give-archive", "players.give-archive", () -> giveArchive(shelf)),
-                Controls.button("delete-lesson", "players.delete-lesson", () -> deleteLesson(shelf)),
-                Controls.button("delete-player", "players.delete-player", () -> deletePlayer(shelf.player())));
+                Controls.button("delete-lesson", "players.delete-lesson", () -> deleteLesson(shelf)));
     }
 
-    private Optional<Path> where(String ending, int lessonId) {
-        FileChooser chooser = new FileChooser();
-        chooser.setInitialFileName(String.format(Locale.ROOT, "lesson-%06d.%s", lessonId, ending));
-        return Optional.ofNullable(chooser.showSaveDialog(owner.getScene().getWindow()))
-                .map(File::toPath);
+    /** Among what concerns the player, apart from what takes a lesson away. */
+    Button deletesPlayer(Player player) {
+        return Controls.button("delete-player", "players.delete-player", () -> deletePlayer(player));
+    }
+
+    private Optional<Path> where(String pressed, String ending, int lessonId) {
+        return new FileDialog(FileDialog.Kind.LESSONS, pressed)
+                .named(String.format(Locale.ROOT, "lesson-%06d.%s", lessonId, ending))
+                .save(owner.getScene().getWindow());
     }
 
     private void giveDocument(Shelf shelf) {
-        where("lesson.json", shelf.kept().id())
+        where("players.give-document", "lesson.json", shelf.kept().id())
                 .ifPresent(file -> studio.background()
                         .run(
                                 () -> {
@@ -69,7 +71,7 @@ final class ShelfActions {
     }
 
     private void giveArchive(Shelf shelf) {
-        where("lesson.zip", shelf.kept().id())
+        where("players.give-archive", "lesson.zip", shelf.kept().id())
                 .ifPresent(file -> studio.background().run(() -> archive(shelf, file), this::given));
     }
 
@@ -168,9 +170,8 @@ final class ShelfActions {
                     if (!give.isSelected()) {
                         deletePlayer(player, Optional.empty(), old);
                     } else {
-                        Optional.ofNullable(new DirectoryChooser()
-                                        .showDialog(owner.getScene().getWindow()))
-                                .map(File::toPath)
+                        new FileDialog(FileDialog.Kind.LESSONS, "players.give-first")
+                                .folder(owner.getScene().getWindow())
                                 .ifPresent(folder -> deletePlayer(player, Optional.of(folder), old));
                     }
                 },

@@ -1,12 +1,9 @@
 package org.toeline.desk.ranges;
 
-import java.io.File;
 import java.io.IOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Parent;
@@ -18,9 +15,9 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import org.toeline.advice.Words;
 import org.toeline.desk.dialog.DialogFrame;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.screen.Controls;
 import org.toeline.desk.screen.KeptFocus;
 import org.toeline.desk.screen.Screen;
@@ -153,20 +150,14 @@ public final class RangesScreen implements Screen {
         }
     }
 
-    private void chosen(Optional<File> file, Consumer<File> then) {
-        file.ifPresent(then);
-    }
-
-    private static FileChooser files() {
-        FileChooser chooser = new FileChooser();
-        chooser.getExtensionFilters().setAll(new FileChooser.ExtensionFilter(Texts.of("screen.ranges"), "*.json"));
-        return chooser;
+    private static FileDialog files(String pressed) {
+        return new FileDialog(FileDialog.Kind.RANGES, pressed).showing(Texts.of("screen.ranges"), "*.json");
     }
 
     private void takeIn() {
-        chosen(Optional.ofNullable(files().showOpenDialog(root.getScene().getWindow())), file -> {
+        files("ranges.take-in").open(root.getScene().getWindow()).ifPresent(file -> {
             try {
-                int count = studio.ranges().takeIn(file.toPath());
+                int count = studio.ranges().takeIn(file);
                 studio.say().accept(Texts.of("ranges.taken-in", count));
             } catch (IOException | IllegalArgumentException e) {
                 studio.say().accept(String.valueOf(e.getMessage()));
@@ -175,9 +166,9 @@ public final class RangesScreen implements Screen {
     }
 
     private void giveOut() {
-        chosen(Optional.ofNullable(files().showSaveDialog(root.getScene().getWindow())), file -> {
+        files("ranges.give-out").save(root.getScene().getWindow()).ifPresent(file -> {
             try {
-                studio.ranges().giveOut(file.toPath());
+                studio.ranges().giveOut(file);
                 studio.say().accept(Texts.of("kept", file));
             } catch (IOException e) {
                 studio.say().accept(Texts.of("ranges.not-kept", String.valueOf(e.getMessage())));

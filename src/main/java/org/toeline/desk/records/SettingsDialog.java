@@ -1,6 +1,5 @@
 package org.toeline.desk.records;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,12 +16,12 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.stage.DirectoryChooser;
 import javafx.stage.Window;
 import javafx.util.StringConverter;
 import org.toeline.desk.dialog.DialogFrame;
 import org.toeline.desk.dialog.Fault;
 import org.toeline.desk.dialog.FieldRows;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
 import org.toeline.language.Language;
@@ -130,9 +129,10 @@ public final class SettingsDialog {
     private FieldRows rows() {
         Button choose = new Button(Texts.of("settings.choose"));
         choose.setMinWidth(Region.USE_PREF_SIZE);
-        choose.setOnAction(e -> Optional.ofNullable(
-                        new DirectoryChooser().showDialog(folder.getScene().getWindow()))
-                .map(File::toString)
+        choose.setOnAction(e -> new FileDialog(FileDialog.Kind.LEDGER, "settings.folder")
+                .from(folder.getText())
+                .folder(folder.getScene().getWindow())
+                .map(Path::toString)
                 .ifPresent(folder::setText));
         HBox.setHgrow(folder, Priority.ALWAYS);
         Label hint = DialogFrame.wrapped(Texts.of("settings.hint"));

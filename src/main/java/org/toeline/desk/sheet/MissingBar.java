@@ -1,13 +1,12 @@
 package org.toeline.desk.sheet;
 
-import java.io.File;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.stage.DirectoryChooser;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.text.Texts;
 
 /** Over the picture of a view whose clip is missing: says so, and offers to look for it. */
@@ -27,13 +26,9 @@ final class MissingBar extends HBox {
         Button look = new Button(Texts.of("across.look"));
         look.setId("missing-look");
         look.setMinWidth(USE_PREF_SIZE);
-        look.setOnAction(e -> {
-            DirectoryChooser chooser = new DirectoryChooser();
-            chooser.setTitle(Texts.of("across.look"));
-            Optional.ofNullable(chooser.showDialog(getScene().getWindow()))
-                    .map(File::toPath)
-                    .ifPresent(missing::look);
-        });
+        look.setOnAction(e -> new FileDialog(FileDialog.Kind.CLIPS, "across.look")
+                .folder(getScene().getWindow())
+                .ifPresent(missing::look));
         getChildren().addAll(said, look);
         show(Optional.empty(), false);
     }

@@ -1,5 +1,9 @@
 package org.toeline.desk.sheet;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
@@ -35,6 +39,9 @@ import org.toeline.mark.Stature;
 /** Which lesson comes onto the desk: one of the ledger, a document, a new one, or the sample. */
 public final class OnTheDesk implements LessonDesk {
 
+    /** So many bytes tell how a document begins. */
+    private static final int PEEK = 64;
+
     private final LessonModel model;
     private final Records records;
     private final Background background;
@@ -66,14 +73,21 @@ public final class OnTheDesk implements LessonDesk {
         this.take = take;
     }
 
-    /** Whether a file is a lesson's, by its name: a document or an archive. */
+    /** Whether a file is a lesson's: by its name a document or an archive, or by its first letter a document of any name. */
     static boolean isLesson(Path file) {
-        return LessonImport.isArchive(file)
-                || file.getFileName() != null
-                        && file.getFileName()
-                                .toString()
-                                .toLowerCase(Locale.ROOT)
-                                .endsWith(".json");
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        return name.endsWith(".json") || LessonImport.isArchive(file) || beginsAsDocument(file);
+    }
+
+    private static boolean beginsAsDocument(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            return new String(in.readNBytes(PEEK), StandardCharsets.UTF_8)
+                    .strip()
+                    .startsWith("{");
+        } catch (IOException e) {
+            // who opens it says what is wrong with it
+            return false;
+        }
     }
 
     @Override

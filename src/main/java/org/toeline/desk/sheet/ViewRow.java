@@ -1,15 +1,12 @@
 package org.toeline.desk.sheet;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.BiConsumer;
-import java.util.prefs.Preferences;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -18,9 +15,9 @@ import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Words;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.lesson.LessonModel;
 import org.toeline.desk.look.Look;
 import org.toeline.desk.text.Texts;
@@ -31,9 +28,6 @@ final class ViewRow extends FlowPane {
 
     private static final double THUMB_PX = 46;
 
-    private static final String FOLDER = "clipFolder";
-
-    private final Preferences left = Preferences.userRoot().node("/org/toeline/desk");
     private final LessonModel model;
     private final VBox actions = new VBox(4);
     private final List<Button> acts = new ArrayList<>();
@@ -70,13 +64,10 @@ final class ViewRow extends FlowPane {
 
     /** Asks for clips, in the folder of those that were chosen last. */
     void choose() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(Texts.of("view.choose"));
-        Optional.of(new File(left.get(FOLDER, ""))).filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);
-        List<File> files = chooser.showOpenMultipleDialog(getScene().getWindow());
-        if (files != null && !files.isEmpty()) {
-            Optional.ofNullable(files.get(0).getParent()).ifPresent(folder -> left.put(FOLDER, folder));
-            chosen.accept(files.stream().map(File::toPath).toList(), model.large());
+        List<Path> files = new FileDialog(FileDialog.Kind.CLIPS, "view.choose")
+                .openSeveral(getScene().getWindow());
+        if (!files.isEmpty()) {
+            chosen.accept(files, model.large());
         }
     }
 

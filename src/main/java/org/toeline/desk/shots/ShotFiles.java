@@ -1,6 +1,5 @@
 package org.toeline.desk.shots;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,8 +10,8 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
-import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import org.toeline.desk.dialog.FileDialog;
 import org.toeline.desk.text.Texts;
 import org.toeline.document.OwnDocument;
 import org.toeline.document.WholeFile;
@@ -71,19 +70,14 @@ record ShotFiles(Path folder) {
 
     /** Asks which table is to be read. */
     static Optional<Path> choose(Window window) {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle(Texts.of("shots.import"));
-        chooser.getExtensionFilters()
-                .addAll(
-                        new FileChooser.ExtensionFilter(Texts.of("shots.tables"), "*.csv", "*.txt", "*.tsv"),
-                        new FileChooser.ExtensionFilter(Texts.of("shots.any-file"), "*.*"));
-        return Optional.ofNullable(chooser.showOpenDialog(window)).map(File::toPath);
+        return new FileDialog(FileDialog.Kind.SHOTS, "shots.import")
+                .showing(Texts.of("shots.tables"), "*.csv", "*.txt", "*.tsv")
+                .showing(Texts.of("shots.any-file"), "*.*")
+                .open(window);
     }
 
     /** Asks where something is to be written. */
-    static Optional<Path> save(String name, Window window) {
-        FileChooser chooser = new FileChooser();
-        chooser.setInitialFileName(name);
-        return Optional.ofNullable(chooser.showSaveDialog(window)).map(File::toPath);
+    static Optional<Path> save(String pressed, String name, Window window) {
+        return new FileDialog(FileDialog.Kind.SHOTS, pressed).named(name).save(window);
     }
 }

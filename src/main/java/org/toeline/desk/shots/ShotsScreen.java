@@ -222,7 +222,8 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     @Override
     public void exportTable() {
-        ShotFiles.save("shots.csv", view.getScene().getWindow()).ifPresent(this::exportTable);
+        ShotFiles.save("shots.export-table", "shots.csv", view.getScene().getWindow())
+                .ifPresent(this::exportTable);
     }
 
     public void exportTable(Path file) {
@@ -231,7 +232,8 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
 
     @Override
     public void exportPicture() {
-        ShotFiles.save("shots.png", view.getScene().getWindow()).ifPresent(this::exportPicture);
+        ShotFiles.save("shots.export-picture", "shots.png", view.getScene().getWindow())
+                .ifPresent(this::exportPicture);
     }
 
     /** A PDF page of lines, or PNG, JPEG or SVG, as the file's name asks; a PNG when it asks for nothing. */
