@@ -96,6 +96,35 @@ class ShotsScreenTest extends DrivenDesk {
         until(() -> inLedger().size() == 5);
     }
 
+    /** What means the same as before stands as it is typed: “20.0” on the way to “20.05”, and an emptied field. */
+    @Test
+    void theAirIsTypedAsItIsTyped(FxRobot robot) throws Exception {
+        robot.interact(() -> screens.go("shots"));
+        until(() -> robot.lookup("#air-temperature").tryQuery().isPresent());
+        TextField air = robot.lookup("#air-temperature").queryAs(TextField.class);
+        robot.interact(() -> {
+            air.requestFocus();
+            air.deleteText(0, air.getLength());
+        });
+        until(() -> air.getText().isEmpty());
+        for (String key : List.of("2", "0", ".", "0", "5")) {
+            robot.write(key, 0);
+            WaitForAsyncUtils.waitForFxEvents();
+        }
+        assertThat(air.getText()).isEqualTo("20.05");
+        for (String key : List.of("3", "0", "0")) {
+            robot.write(key, 0);
+            WaitForAsyncUtils.waitForFxEvents();
+        }
+        assertThat(air.getText()).isEqualTo("20.05300");
+        robot.interact(() -> {
+            robot.lookup("#air-humidity").queryAs(TextField.class).requestFocus();
+            robot.lookup("#air-humidity").queryAs(TextField.class).setText("51");
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(air.getText()).isEqualTo("20.05300");
+    }
+
     /** Keys that come faster than the next cell does lose nothing: all of two rows between two pulses. */
     @Test
     void typesInBursts(FxRobot robot) throws Exception {

@@ -22,6 +22,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import org.toeline.advice.Words;
 import org.toeline.desk.players.Said;
 import org.toeline.desk.screen.Controls;
@@ -150,6 +151,21 @@ final class ChoicesPane extends VBox {
         return face;
     }
 
+    /** What is typed or pasted ends where there is no more room; what stands there already stays. */
+    private static TextFormatter.@Nullable Change asFarAsItFits(TextFormatter.Change change) {
+        int over = change.getControlNewText().length() - Handout.MOST_COACHS_WORDS;
+        if (over > 0) {
+            int fits = change.getText().length() - over;
+            if (fits < 0) {
+                return null;
+            }
+            change.setText(change.getText().substring(0, fits));
+            int caret = change.getRangeStart() + fits;
+            change.selectRange(caret, caret);
+        }
+        return change;
+    }
+
     private VBox coachsWords() {
         Label label = new Label(Texts.of("hand-over.words"));
         label.setLabelFor(words);
@@ -160,12 +176,9 @@ final class ChoicesPane extends VBox {
         left.getStyleClass().add("hint");
         words.textProperty().addListener((o, before, now) -> {
             left.setText(Texts.of("hand-over.words-left", Handout.MOST_COACHS_WORDS - now.length()));
-            if (now.length() > Handout.MOST_COACHS_WORDS) {
-                words.setText(now.substring(0, Handout.MOST_COACHS_WORDS));
-            } else {
-                choose(c -> c.withCoachsWords(now));
-            }
+            choose(c -> c.withCoachsWords(now));
         });
+        words.setTextFormatter(new TextFormatter<>(ChoicesPane::asFarAsItFits));
         sentences.setId("hand-over-sentences");
         Button keep = new Button(Texts.of("hand-over.keep-sentence"));
         keep.setId("hand-over-keep-sentence");

@@ -184,8 +184,9 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
         if (otherAir) {
             airChanged();
         } else {
-            show(changed);
+            useUnitsAndColumns();
         }
+        // what was typed of the air stands as it was typed, also where it means what stood there before
         if (otherBar) {
             airBar.show(changed);
         }
@@ -197,9 +198,13 @@ public final class ShotsScreen implements Screen, ShotBar.Acts {
     }
 
     private void show(ShotSettings shown) {
-        bar.show(shown);
         airBar.show(shown);
-        model.useUnits(shown.units());
+        useUnitsAndColumns();
+    }
+
+    private void useUnitsAndColumns() {
+        bar.show(settings);
+        model.useUnits(settings.units());
         columns();
     }
 

@@ -14,6 +14,7 @@ import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ListCell;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
@@ -31,6 +32,7 @@ import org.toeline.advice.Phrases;
 import org.toeline.desk.ScreenUnderTest;
 import org.toeline.desk.dialog.ShownDialog;
 import org.toeline.desk.records.Settings;
+import org.toeline.handout.Handout;
 import org.toeline.ledger.ClipMoment;
 import org.toeline.ledger.Lesson;
 import org.toeline.ledger.LessonDocument;
@@ -143,6 +145,21 @@ class HandOverScreenTest extends ScreenUnderTest {
             sheet = sheet.withoutView(view.view());
         }
         return sheet;
+    }
+
+    /** Where there is no more room nothing is typed, and nothing that stands there goes. */
+    @Test
+    void wordsThatDoNotFitAreNotTypedAtTheCostOfOthers(FxRobot robot) throws Exception {
+        openSample(robot);
+        TextArea words = robot.lookup("#hand-over-words").queryAs(TextArea.class);
+        String most = "a".repeat(Handout.MOST_COACHS_WORDS - 4) + "ends";
+        robot.interact(() -> words.setText(most));
+        robot.interact(() -> words.insertText(3, "x"));
+        assertThat(words.getText()).isEqualTo(most);
+        robot.interact(() -> words.deleteText(0, 2));
+        robot.interact(() -> words.insertText(1, "bcd"));
+        assertThat(words.getText()).startsWith("abca").endsWith("ends").hasSize(Handout.MOST_COACHS_WORDS);
+        assertThat(words.getCaretPosition()).isEqualTo(3);
     }
 
     @Test
