@@ -158,10 +158,10 @@ public final class Screens {
         return screens.computeIfAbsent(id, i -> maker.get());
     }
 
-    /** A file that was double-clicked: a lesson's, or a clip. */
+    /** A lesson's file that was double-clicked. */
     void open(Path file) {
         go(Sheet.ID);
-        sheet.open(file);
+        sheet.desk().open(file);
     }
 
     void go(String id) {
